@@ -44,11 +44,13 @@ internal static partial class ServiceReader
         return true;
     }
 
+    /// <summary>What is wrong with the letters before the width, or null.</summary>
+    public static string? PrefixError(string prefix) =>
+        prefix is "" or "P" or "LT" or "T" ? null : $"'{prefix}' before the width is not understood: P, LT or T may stand there";
+
     private static string? ServiceOf(string prefix, string[] after, out TyreService service)
     {
         service = TyreService.Unmarked;
-        if (prefix is not ("" or "P" or "LT" or "T")) return $"'{prefix}' before the width is not understood: P, LT or T may stand there";
-
         string[] said = [.. new[] { prefix }.Concat(after.Where(mark => mark is "LT" or "C")).Where(mark => mark.Length > 0).Distinct()];
         if (said.Length > 1) return $"{said[0]} and {said[1]} are two kinds of service; a tyre has one";
         service = said.FirstOrDefault() switch

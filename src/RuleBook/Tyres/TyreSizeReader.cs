@@ -61,11 +61,14 @@ internal static partial class TyreSizeReader
     private static TyreSize? Dimensions(string text, out Match match, out string? error)
     {
         error = null;
-        if ((match = Metric().Match(text)).Success) return OfMetric(match, out error);
-        if ((match = Flotation().Match(text)).Success) return OfFlotation(match, out error);
-        if ((match = Plain().Match(text)).Success) return OfPlain(match, out error);
+        if ((match = Metric().Match(text)).Success) return PrefixIsKnown(match, out error) ? OfMetric(match, out error) : null;
+        if ((match = Flotation().Match(text)).Success) return PrefixIsKnown(match, out error) ? OfFlotation(match, out error) : null;
+        if ((match = Plain().Match(text)).Success) return PrefixIsKnown(match, out error) ? OfPlain(match, out error) : null;
         return null;
     }
+
+    private static bool PrefixIsKnown(Match match, out string? error) =>
+        (error = ServiceReader.PrefixError(match.Groups["prefix"].Value)) is null;
 
     private static TyreSize? OfMetric(Match match, out string? error)
     {
