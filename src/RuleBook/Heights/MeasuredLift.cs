@@ -29,7 +29,8 @@ public sealed record MeasuredLift(
                 : "the lift above the maker's trim height (sagged springs before the work make it look larger)"));
         }
 
-        if (measurement is not { After: { } after, Reference: { } reference }) return new MeasuredLift(null, null, null, null, missing.ToImmutable());
+        if (measurement is not { After: { } after, Reference: { } reference })
+            return new MeasuredLift(null, null, null, null, missing.ToImmutable());
 
         string? correction = null;
         if (!Comparable(reference.State, after.State))
@@ -55,7 +56,8 @@ public sealed record MeasuredLift(
 
     private static string WhyNot(MassState reference, MassState after) => reference == after
         ? "both readings are of a loaded vehicle and it is not known that the loads were alike: part of the difference may be load"
-        : $"the reference is at {Word(reference)} and the reading after the work at {Word(after)} mass: part of the difference is load, not lift";
+        : $"the reference is at {Word(reference)} and the reading after the work at {Word(after)} mass: "
+            + "part of the difference is load, not lift";
 
     private static bool CanCorrect(LiftMeasurement measurement, ImmutableArray<MissingFact>.Builder missing)
     {

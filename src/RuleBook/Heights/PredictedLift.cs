@@ -16,7 +16,7 @@ public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerM
 {
     /// <summary>What the prediction takes for granted.</summary>
     public const string Assumption =
-        "the wheel rate is constant over the range in question (no bump stop, helper leaf or change of rate) and the same left and right";
+        "the wheel rate is constant over the range in question (no bump stop, no second-stage leaf, no change of rate) and the same left and right";
 
     /// <summary>The lift at an axle load: gain - (load - stated load) g / 2k, with k the rate at one wheel.</summary>
     /// <param name="springs">The springs to be fitted.</param>
@@ -57,7 +57,9 @@ public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerM
         ? mass > Fraction.Zero ? mass : Fraction.Zero
         : null;
 
-    /// <summary>The same mass where it would stand on the vehicle, kg; null when mass at that place does not load this axle, or a fact lacks.</summary>
+    /// <summary>
+    /// The same mass where it would stand on the vehicle, kg; null when mass at that place does not load this axle, or a fact lacks.
+    /// </summary>
     /// <param name="limitMm">The most lift allowed, mm.</param>
     /// <param name="behindFrontAxleMm">The place behind the front axle, mm.</param>
     /// <param name="wheelbaseMm">Distance between the axles, mm; above zero.</param>

@@ -10,8 +10,10 @@ namespace RuleBook.Masses;
 /// </remarks>
 internal static class FuelChange
 {
-    internal static IEnumerable<BudgetEntry> Between(Fraction? startL, Fraction? targetL, IReadOnlyList<FuelTank> tanks, LoadChecks findings)
+    internal static IEnumerable<BudgetEntry> Between(
+        Fraction? startL, Fraction? targetL, IReadOnlyList<FuelTank> tanks, LoadChecks findings)
     {
+        const string Adds = "the mass of its fuel, and with it the total";
         if (Nullable.Equals(startL, targetL)) yield break;
         if (tanks.Count == 0)
         {
@@ -24,8 +26,8 @@ internal static class FuelChange
         {
             var litres = Fill(targetL, tank, tanks) - Fill(startL, tank, tanks);
             if (litres is { IsZero: true }) continue;
-            if (litres is null && tank.CapacityL is null) findings.Lacks(tank.Path + ".capacity", "the mass of its fuel, and with it the total");
-            if (tank.DensityKgPerL is null) findings.Lacks(tank.Path + ".fuel", "the mass of its fuel, and with it the total");
+            if (tank.CapacityL is null) findings.Lacks(tank.Path + ".capacity", Adds);
+            if (tank.DensityKgPerL is null) findings.Lacks(tank.Path + ".fuel", Adds);
             var derivation = litres is { } added && tank.DensityKgPerL is { } density
                 ? $"{Numbers.Show(added)} L x {Numbers.Show(density)} kg/L"
                 : null;

@@ -26,7 +26,7 @@ public sealed record MassBudget(
     /// <summary>Known mass of which it is not known where it stands, kg; zero when the whole split is known.</summary>
     public Fraction UnplacedKg => KnownKg - PlacedAxles.TotalKg;
 
-    /// <summary>From the starting mass of the plan to the state asked for: what that state adds is added, what it lacks is taken off.</summary>
+    /// <summary>From the starting mass to the state asked for: what that state adds is added, what it lacks is taken off.</summary>
     /// <param name="plan">The vehicle and all that may be aboard.</param>
     /// <param name="target">The state asked for.</param>
     /// <exception cref="ArgumentException">The starting figures contradict each other.</exception>
@@ -68,7 +68,7 @@ public sealed record MassBudget(
     private static AxleMasses? Shared(BudgetEntry entry, Fraction? wheelbaseMm, LoadChecks findings)
     {
         if (entry.MassKg is { IsZero: true }) return AxleMasses.Zero;
-        if (entry.BehindFrontAxleMm is null) findings.Lacks(entry.PositionFact, $"how {entry.Item} is shared between the axles");
+        if (entry.BehindFrontAxleMm is null) findings.Lacks(entry.PositionFact, $"the share of each axle in: {entry.Item}");
         if (wheelbaseMm is null) findings.Lacks("vehicle.wheelbase", "how the masses are shared between the axles");
         return entry is { MassKg: { } mass, BehindFrontAxleMm: { } place } && wheelbaseMm is { } wheelbase
             ? Moments.OnAxles(mass, place, wheelbase)

@@ -9,7 +9,9 @@ public static class Moments
     /// R = m x / L and F = m - R: the procedure of truck makers' body-builder manuals (weight distribution appendix).
     /// </summary>
     /// <param name="massKg">The mass, kg; negative for a mass taken off.</param>
-    /// <param name="behindFrontAxleMm">Its centre behind the front axle, mm; negative ahead of it, beyond the wheelbase it lightens the front.</param>
+    /// <param name="behindFrontAxleMm">
+    /// Its centre behind the front axle, mm; negative ahead of it; beyond the wheelbase it lightens the front.
+    /// </param>
     /// <param name="wheelbaseMm">Distance between the axles, mm; above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wheelbase is not above zero.</exception>
     public static AxleMasses OnAxles(Fraction massKg, Fraction behindFrontAxleMm, Fraction wheelbaseMm)

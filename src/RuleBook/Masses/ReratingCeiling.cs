@@ -13,16 +13,16 @@ public sealed record ReratingCeiling(Fraction? Kg, ImmutableArray<string> Bindin
     public const string Condition =
         "the braking rule for the vehicle's category must still be met at the new mass; the GCM does not rise with the GVM";
 
-    /// <summary>GVM not above the sum of the axle ratings, the certificate's figure and the mass at which the vehicle's class changes.</summary>
+    /// <summary>GVM not above the sum of the axle ratings, the certificate's figure and the most for the vehicle's class.</summary>
     /// <param name="frontAxleKg">Rating of the front axle, kg.</param>
     /// <param name="rearAxleKg">Rating of the rear axle, kg.</param>
     /// <param name="certificateKg">GVM that the certificate states, kg.</param>
-    /// <param name="classKg">Mass that the jurisdiction's rule sets for the class that the vehicle is to stay in, kg; null where it need not.</param>
+    /// <param name="classKg">Most for the class that the vehicle is to stay in, kg, by the jurisdiction's rule; null where it need not.</param>
     public static ReratingCeiling Of(Fraction? frontAxleKg, Fraction? rearAxleKg, Fraction? certificateKg, Fraction? classKg)
     {
         (string Name, Fraction? Kg, string? Fact)[] ceilings =
         [
-            ("sum of the axle ratings", frontAxleKg + rearAxleKg, frontAxleKg is null ? "vehicle.ratings.front-axle" : "vehicle.ratings.rear-axle"),
+            ("sum of the axle ratings", frontAxleKg + rearAxleKg, $"vehicle.ratings.{(frontAxleKg is null ? "front" : "rear")}-axle"),
             ("certificate", certificateKg, "modification.ratings.gvm"),
             ("class of the vehicle", classKg, null),
         ];

@@ -64,7 +64,7 @@ public sealed record TowingPlan
         Name((UnhitchedKg ?? UnhitchedAxles?.TotalKg) is null, "vehicle.tare", "the mass of the hitched vehicle and of the combination");
         Name(UnhitchedAxles is null, "vehicle.tare-axles", "what each axle carries when hitched");
         Name(AnyBallKg is null, "trailer.ball-load", "the mass of the hitched vehicle, and what its axles and the trailer's carry");
-        Name((TrailerAloneKg ?? TrailerAxlesKg + BallKg) is null, "trailer.mass", "the trailer against ATM and tow rating, the combination against GCM");
+        Name((TrailerAloneKg ?? TrailerAxlesKg + BallKg) is null, "trailer.mass", "the trailer against its ratings, the combination against GCM");
         Name(WheelbaseMm is null, "vehicle.wheelbase", "how the ball load is shared between the axles");
         Name(BallBehindRearAxleMm is null, "vehicle.ball-behind-rear-axle", "how the ball load is shared between the axles");
         return missing.ToImmutable();

@@ -69,7 +69,7 @@ public static class TradeOff
             Ball);
     }
 
-    /// <summary>The lower edge of the lines from one end to the other, ending early where nothing is left; empty when nothing is from the start.</summary>
+    /// <summary>The lower edge of the lines between two ends; it stops where nothing is left, and is empty when nothing ever is.</summary>
     private static ImmutableArray<TradeOffPoint> Corners(ImmutableArray<LimitLine> lines, Fraction from, Fraction to, string atEnd)
     {
         var nothing = new LimitLine("", Fraction.Zero, Fraction.Zero);

@@ -51,11 +51,13 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
     {
         const string ByVehicle = "the ball load as what the vehicle gains, to check the other way";
         const string OnAxles = "the hitched vehicle against its GVM and axle ratings, the combination against GCM";
+        const string OnTrailerAxles = "the trailer against its GTM, the combination against GCM";
+        const string OnTrailer = "the trailer against ATM and tow rating, the ball load as what leaves it";
         yield return (readings.FrontAloneKg, "measured.weighbridge.front-alone", ByVehicle);
         yield return (readings.RearAloneKg, "measured.weighbridge.rear-alone", ByVehicle);
         yield return (readings.FrontHitchedKg, "measured.weighbridge.front-hitched", OnAxles);
         yield return (readings.RearHitchedKg, "measured.weighbridge.rear-hitched", OnAxles);
-        yield return (readings.TrailerAxlesKg, "measured.weighbridge.trailer-axles", "the trailer against its GTM, the combination against GCM");
-        yield return (readings.TrailerAloneKg, "measured.weighbridge.trailer-alone", "the trailer against ATM and tow rating, the ball load as what leaves it");
+        yield return (readings.TrailerAxlesKg, "measured.weighbridge.trailer-axles", OnTrailerAxles);
+        yield return (readings.TrailerAloneKg, "measured.weighbridge.trailer-alone", OnTrailer);
     }
 }
