@@ -24,6 +24,25 @@ public sealed class PredictedLiftTests
     }
 
     [Fact]
+    [Trait("Basis", "common practice")]
+    public void The_accessories_that_the_springs_are_rated_for_bring_the_vehicle_down_once_they_are_fixed_to_it()
+    {
+        // Common practice, no source: the lift counts at unladen mass, with what is permanently attached. Invented wagon.
+        var bare = MassBudget.For(Invented.Wagon(), MassStateDefinition.Unladen);
+        var fitted = MassBudget.For(
+            Invented.Wagon(
+                Invented.Item("bull bar", ItemKind.FixedAccessory, 60, -900),
+                Invented.Item("winch", ItemKind.FixedAccessory, 40, -950),
+                Invented.Item("driver", ItemKind.Occupant, 85, 1500)),
+            MassStateDefinition.Unladen);
+        var springs = Heavy with { Height = new SpringHeight.Gain(50, fitted.Axles!.FrontKg) };
+        var without = PredictedLift.Of(springs, bare.Axles!.FrontKg, "vehicle.tare-axles");
+        without.LiftMm!.Value.ShouldBeGreaterThan((Fraction)70);
+        PredictedLift.Of(springs, fitted.Axles.FrontKg, "vehicle.tare-axles").LiftMm.ShouldBe((Fraction)50);
+        without.MassToComeDownTo(50).ShouldBe(fitted.Axles.FrontKg - bare.Axles.FrontKg);
+    }
+
+    [Fact]
     [Trait("Basis", "derived")]
     public void UnitsNet_agrees_on_how_far_a_mass_presses_two_springs_down()
     {
@@ -42,6 +61,7 @@ public sealed class PredictedLiftTests
         var atBumper = lift.MassToComeDownTo(50, -900, 2850).ShouldNotBeNull();
         atBumper.ShouldBeLessThan((Fraction)153);
         Moments.OnAxles(atBumper, -900, 2850).FrontKg.ShouldBe((Fraction)153);
+        lift.MassToComeDownTo(50, 2850, 2850).ShouldBeNull();
         lift.MassToComeDownTo(50, 3750, 2850).ShouldBeNull();
         lift.MassToComeDownTo(90, 3750, 2850).ShouldBe(Fraction.Zero);
     }

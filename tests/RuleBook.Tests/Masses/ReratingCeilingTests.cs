@@ -27,6 +27,15 @@ public sealed class ReratingCeilingTests
     }
 
     [Fact]
+    [Trait("Basis", "common practice")]
+    public void Re_rating_the_GVM_leaves_every_other_rating_as_it_was() // common practice, no source
+    {
+        var original = Invented.WagonRatings;
+        original.Overlaid(new Ratings { GvmKg = 4000 }).ShouldBe(original with { GvmKg = 4000 });
+        original.Overlaid(null).ShouldBe(original);
+    }
+
+    [Fact]
     [Trait("Basis", "derived")]
     public void An_unknown_axle_rating_is_named_because_it_could_hold_the_GVM_lower()
     {

@@ -11,7 +11,16 @@ public sealed class CombinationTests
 {
     private static readonly CombinationLimits Limits = new(
         new VehicleLimits(WagonRatings, null, 1900, 2300),
-        new TrailerLimits { Braked = true, AtmKg = 3500, GtmKg = 3300, TowbarKg = 3500, TowbarBallKg = 350, CouplingKg = 3500, CouplingBallKg = 350 });
+        new TrailerLimits
+        {
+            Braked = true,
+            AtmKg = 3500,
+            GtmKg = 3300,
+            TowbarKg = 3500,
+            TowbarBallKg = 350,
+            CouplingKg = 3500,
+            CouplingBallKg = 350,
+        });
 
     [Fact]
     [Trait("Basis", "common practice")]
@@ -94,7 +103,7 @@ public sealed class CombinationTests
     [Trait("Basis", "derived")]
     public void A_rating_that_is_not_known_is_named_and_the_others_are_still_checked()
     {
-        var limits = Limits with { Vehicle = new VehicleLimits(WagonRatings with { GcmKg = null }), Trailer = new TrailerLimits { AtmKg = 3500 } };
+        var limits = new CombinationLimits(new VehicleLimits(WagonRatings with { GcmKg = null }), new TrailerLimits { AtmKg = 3500 });
         var check = CombinationCheck.Of(Plan(300).Hitched(), limits);
         check.Missing.Select(missing => missing.Fact).ShouldBe(
         [

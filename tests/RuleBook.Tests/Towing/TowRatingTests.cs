@@ -69,6 +69,17 @@ public sealed class TowRatingTests
         advice.Check!.LimitKg.ShouldBe((Fraction)(3500 - less));
     }
 
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData(true, "vehicle.ratings.braked-tow", 3500)]
+    [InlineData(false, "vehicle.ratings.unbraked-tow", 750)]
+    public void A_braked_and_an_unbraked_trailer_each_have_their_own_rating(bool braked, string fact, int limit)
+    {
+        var limits = new CombinationLimits(new VehicleLimits(Invented.WagonRatings), new TrailerLimits { Braked = braked });
+        var check = CombinationCheck.Of(new Combination(3000, null, 650, 700, 50), limits).Checks.Single(record => record.LimitFact == fact);
+        check.LimitKg.ShouldBe((Fraction)limit);
+    }
+
     [Fact]
     [Trait("Basis", "derived")]
     public void Between_two_rows_of_the_makers_table_the_stricter_counts_and_beyond_its_end_it_says_nothing()
