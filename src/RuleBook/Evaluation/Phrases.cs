@@ -1,16 +1,17 @@
 using System.Globalization;
 using Fractions;
-using RuleBook.Evaluation;
 using RuleBook.Quantities;
 using RuleBook.Rules;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Evaluation;
 
-/// <summary>The sentences of an answer.</summary>
-internal static class Phrases
+/// <summary>The sentences of an answer, the same on the command line and in the page.</summary>
+public static class Phrases
 {
+    /// <summary>A day in words: <c>26 October 2018</c>.</summary>
     public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
+    /// <summary>A pathway in words.</summary>
     public static string Pathway(Pathway pathway) => pathway switch
     {
         Rules.Pathway.NoCertificate => "allowed without a certificate",
@@ -19,16 +20,20 @@ internal static class Phrases
         _ => "not allowed",
     };
 
+    /// <summary>The verdict as a sentence without its full stop.</summary>
     public static string Verdict(Assessment assessment) => assessment.Verdict is { } verdict
         ? char.ToUpperInvariant(Pathway(verdict)[0]) + Pathway(verdict)[1..]
         : $"Undecided: from {Pathway(assessment.Between.Best)} to {Pathway(assessment.Between.Worst)}";
 
+    /// <summary>One pathway in words, or from which to which.</summary>
     public static string Outcome(Outcome outcome) => outcome.Decided
         ? Pathway(outcome.Best)
         : $"from {Pathway(outcome.Best)} to {Pathway(outcome.Worst)}";
 
+    /// <summary>An amount given in base units, in <paramref name="unit"/> and with its sign.</summary>
     public static string Amount(Fraction value, Unit unit) => new Quantity(value / unit.ToBase, unit).ToString();
 
+    /// <summary>What is known of a measure.</summary>
     public static string Interval(Interval interval, Unit unit) => (interval.Exact, interval.Low, interval.High) switch
     {
         ({ } exact, _, _) => Amount(exact, unit),
@@ -38,6 +43,7 @@ internal static class Phrases
         _ => "not known",
     };
 
+    /// <summary>A limit against the job, with what is left or by how much it is passed.</summary>
     public static string Limit(LimitCheck check)
     {
         var unit = check.Measure.Unit;
@@ -57,6 +63,7 @@ internal static class Phrases
         };
     }
 
+    /// <summary>How a source is known.</summary>
     public static string ReadAs(Source source) => source.ReadAs switch
     {
         Rules.ReadAs.Primary => "the authority's own text",
@@ -65,9 +72,11 @@ internal static class Phrases
         _ => "from memory, not verified",
     };
 
+    /// <summary>A citation in one line.</summary>
     public static string Source(CitedSource cited) =>
         $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({cited.Source.Publisher}; {ReadAs(cited.Source)}; checked {cited.Source.Checked})";
 
+    /// <summary>Since when, and until when.</summary>
     public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch
     {
         (null, null) => "in force, start not established",

@@ -1,0 +1,104 @@
+// Shows and hides what the page already holds; the state lives in the address. No rule is known here.
+const form = document.getElementById("choose");
+const table = document.getElementById("comparison");
+const facts = [...form.querySelectorAll("[data-fact]")];
+const columns = [...form.querySelectorAll("[name=column]")];
+const on = document.getElementById("on");
+const days = [...document.querySelectorAll("a[data-day]")].map(link => link.textContent);
+
+// A kind of vehicle is a bit; the last fact changes fastest (see VehicleKinds).
+function wanted() {
+  const sizes = facts.map(fact => fact.options.length - 1);
+  const count = sizes.reduce((product, size) => product * size, 1);
+  let set = 0n;
+  for (let kind = 0; kind < count; kind++) {
+    let rest = kind, holds = true;
+    for (let i = facts.length - 1; i >= 0; i--) {
+      const word = facts[i].options[1 + rest % sizes[i]].value;
+      rest = Math.floor(rest / sizes[i]);
+      if (facts[i].value && facts[i].value !== word) holds = false;
+    }
+    if (holds) set |= 1n << BigInt(kind);
+  }
+  return set;
+}
+
+function show() {
+  const set = wanted();
+  for (const cell of table.querySelectorAll("td[data-c]")) {
+    let any = false;
+    for (const line of cell.querySelectorAll(".l")) {
+      const kinds = line.dataset.k;
+      line.hidden = kinds !== undefined && (BigInt("0x" + kinds) & set) === 0n;
+      any ||= !line.hidden;
+    }
+    cell.lastElementChild.hidden = any;
+  }
+  const hidden = new Set(columns.filter(box => !box.checked).map(box => box.value));
+  for (const cell of table.querySelectorAll("[data-c]")) cell.hidden = hidden.has(cell.dataset.c);
+  for (const fill of table.querySelectorAll(".fill")) fill.colSpan = Math.max(1, columns.length - hidden.size);
+}
+
+function state() {
+  const search = new URLSearchParams();
+  for (const fact of facts) if (fact.value) search.set(fact.name, fact.value);
+  const kept = columns.filter(box => box.checked).map(box => box.value);
+  if (kept.length < columns.length) search.set("columns", kept.join(" "));
+  return search;
+}
+
+function remember() {
+  const search = state();
+  if (on.value && on.value !== form.dataset.on) search.set("on", on.value);
+  const text = search.toString();
+  history.replaceState(null, "", location.pathname + (text ? "?" + text : "") + location.hash);
+}
+
+function goTo(day) {
+  const search = state();
+  const earlier = days.filter(each => each <= day);
+  const change = earlier.length ? earlier[earlier.length - 1] : days[0];
+  search.set("on", day);
+  location.assign(new URL(`${form.dataset.root}compare/${change}.html?${search}${location.hash}`, location.href));
+}
+
+function read() {
+  const search = new URLSearchParams(location.search);
+  for (const fact of facts) {
+    const word = search.get(fact.name);
+    if ([...fact.options].some(option => option.value === word)) fact.value = word;
+  }
+  const kept = search.get("columns")?.split(" ");
+  if (kept) for (const box of columns) box.checked = kept.includes(box.value);
+  const day = search.get("on");
+  if (day && /^\d{4}-\d\d-\d\d$/.test(day)) {
+    on.value = day;
+    const change = days.filter(each => each <= day).pop() ?? days[0];
+    const shown = days.filter(each => each <= form.dataset.on).pop() ?? days[0];
+    if (change !== undefined && change !== shown) goTo(day);
+  }
+}
+
+async function copy() {
+  const rows = [...table.rows].map(row => [...row.cells].filter(cell => !cell.hidden).map(text).join("\t"));
+  await navigator.clipboard.writeText(rows.join("\n"));
+  document.getElementById("said").textContent = "Copied.";
+}
+
+function text(cell) {
+  const lines = [...cell.querySelectorAll(".l:not([hidden])")];
+  return (lines.length ? lines.map(line => line.textContent.trim().replace(/\s+/g, " ")).join("; ") : [...cell.childNodes]
+    .filter(node => !node.hidden && !node.classList?.contains("here")).map(node => node.textContent).join(" ").trim().replace(/\s+/g, " "));
+}
+
+form.hidden = false;
+read();
+show();
+form.addEventListener("submit", event => { event.preventDefault(); goTo(on.value); });
+form.addEventListener("change", event => {
+  if (event.target === on) return;
+  show();
+  remember();
+});
+document.getElementById("go").addEventListener("click", () => on.value && goTo(on.value));
+document.getElementById("copy").addEventListener("click", copy);

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Yaml;
+using RuleBook.Reading;
+using RuleBook.Rules;
+using RuleBook.Site;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary><c>rulebook site OUT</c>: renders the comparison site; <c>--preview</c> serves it on loopback.</summary>
+internal static class SiteCommand
+{
+    public static Command Build(Surroundings surroundings)
+    {
+        var folder = new Argument<string>("OUT") { Description = "The folder to write; a site that is there is replaced whole" };
+        var check = new Option<string?>("--check-page")
+        {
+            Description = "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish src/RuleBook.Browser -c Release made)",
+        };
+        var report = new Option<string?>("--report-to") { Description = "Start of an http(s) address to which a correction report is appended" };
+        var preview = new Option<bool>("--preview") { Description = "Serve the site on loopback until interrupted" };
+        var port = new Option<int>("--port") { Description = "Port of the preview", DefaultValueFactory = _ => 8321 };
+        var (book, on) = (Choices.Book(), Choices.On());
+        var command = new Command("site", "Render the comparison site") { folder, book, on, check, report, preview, port };
+        command.SetAction(async (parsed, stop) =>
+        {
+            var target = parsed.GetValue(folder)!;
+            var input = Read(Inputs.BookFolder(parsed.GetValue(book), surroundings), Choices.Day("--on", parsed.GetValue(on)));
+            input = input with { Check = Bundle(parsed.GetValue(check), surroundings), ReportTo = parsed.GetValue(report) };
+            var files = SiteBuild.Render(input);
+            SiteFolder.Write(files, target);
+            await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);
+            if (input.Check.IsEmpty)
+                await surroundings.Error.WriteLineAsync("without the check page: run dotnet publish src/RuleBook.Browser -c Release first, or name its folder with --check-page").ConfigureAwait(false);
+            if (parsed.GetValue(preview)) await Preview.ServeAsync(target, parsed.GetValue(port), surroundings.Out, stop).ConfigureAwait(false);
+            return ExitCode.Permitted;
+        });
+        return command;
+    }
+
+    /// <summary>The book's files and the book that they make. The day is the latest on which a source was checked, unless given.</summary>
+    /// <exception cref="InputException">The book has errors.</exception>
+    internal static SiteInput Read(string folder, DateOnly? day)
+    {
+        var texts = BookFolder.Load(folder);
+        var problems = new List<Problem>(texts.Problems);
+        var files = texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path))).ToImmutableArray();
+        var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], texts.Digest, problems);
+        if (problems.Exists(problem => problem.Severity == Severity.Error)) throw new InputException(problems);
+        return new SiteInput(book, files, day ?? LatestCheck(book), []);
+    }
+
+    private static DateOnly LatestCheck(Book book) => book.Jurisdictions
+        .SelectMany(place => place.Sources)
+        .Select(source => source.Checked.Latest)
+        .DefaultIfEmpty(new DateOnly(2000, 1, 1))
+        .Max();
+
+    private static ImmutableArray<SiteFile> Bundle(string? given, Surroundings surroundings)
+    {
+        string[] places = given is not null ? [given] : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(surroundings.Folder), .. Published(AppContext.BaseDirectory)];
+        var found = places.FirstOrDefault(place => File.Exists(Path.Combine(place, "_framework", "dotnet.js")));
+        if (found is null && given is not null)
+            throw new InputException(Problem.Error("no-check-page", new Mark(given, 1, 1), "the folder has no _framework/dotnet.js", "name the wwwroot folder of the published evaluator"));
+        if (found is null) return [];
+        var framework = Path.Combine(found, "_framework");
+        return
+        [
+            .. Directory.EnumerateFiles(framework)
+                .Where(file => Path.GetExtension(file) is ".js" or ".wasm")
+                .Order(StringComparer.Ordinal)
+                .Select(file => new SiteFile($"_framework/{Path.GetFileName(file)}", File.ReadAllBytes(file))),
+        ];
+    }
+
+    private static IEnumerable<string> Published(string from)
+    {
+        for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent)
+            yield return Path.Combine(folder.FullName, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
+    }
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+
+namespace RuleBook.Site.Charts;
+
+/// <summary>One figure of a jurisdiction over time: the highest that a kind of vehicle may have on a pathway.</summary>
+internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, ImmutableArray<(DateOnly From, Fraction? Value)> Steps)
+{
+    public bool IsKnown => Steps.Any(step => step.Value is not null);
+
+    /// <summary>Steps that say the same as the one before are left out.</summary>
+    public static FigureSteps Of(SiteBook site, Jurisdiction place, Topic topic, string measure, FactSet vehicle, Pathway pathway)
+    {
+        var steps = ImmutableArray.CreateBuilder<(DateOnly, Fraction?)>();
+        foreach (var day in site.ChangeDays.Where(day => day <= site.Day))
+        {
+            var value = At(site.Book, place, topic.Name, measure, vehicle, pathway, day);
+            if (steps.Count == 0 || steps[^1].Item2 != value) steps.Add((day, value));
+        }
+
+        return new FigureSteps(place, pathway, steps.ToImmutable());
+    }
+
+    private static Fraction? At(Book book, Jurisdiction place, string topic, string measure, FactSet vehicle, Pathway pathway, DateOnly day)
+    {
+        if (topic == "ride-height") return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
+        var versions = place.Rules
+            .Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
+            .SelectMany(rule => Resolver.Resolve(book, rule, day))
+            .Where(version => Judge.Binds(version, vehicle) == Truth.Yes)
+            .ToArray();
+        return versions
+            .SelectMany(version => version.Content is Stated stated ? stated.Tiers : [])
+            .Where(tier => tier.Pathway == pathway)
+            .SelectMany(tier => tier.Limits)
+            .Where(limit => limit.Measure == measure)
+            .Select(limit => limit.Bounds?.Upper?.Value)
+            .Where(value => value is not null)
+            .DefaultIfEmpty(null)
+            .Max();
+    }
+}

@@ -1,0 +1,28 @@
+using RuleBook.Dates;
+using RuleBook.Rules;
+using RuleBook.Site.Views;
+
+namespace RuleBook.Site.Feeds;
+
+/// <summary>A version as a change: since when, where, what it says.</summary>
+internal sealed record Change(Jurisdiction Place, Rule Rule, RuleVersion Version, string Says)
+{
+    /// <summary>The day, month or year that counts; null for a proposal, and for a start that nobody knows.</summary>
+    public PartialDate? Date => Version.Announced ?? Version.From;
+
+    /// <summary>The same in every build, whatever else changes in the book.</summary>
+    public string Name => $"{Rule.Id}@{Links.Start(Version)}";
+
+    public string State(DateOnly day) => HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state : "in force";
+
+    /// <summary>The last day on which somebody compared one of its sources.</summary>
+    public DateOnly Checked(Book book) => Version.Sources
+        .Select(citation => book.Source(Place.Id, citation.Cite)?.Checked.Earliest ?? DateOnly.MinValue)
+        .DefaultIfEmpty(DateOnly.MinValue)
+        .Max();
+
+    public static IEnumerable<Change> Of(SiteBook site) => site.Places
+        .SelectMany(place => place.Rules.SelectMany(rule => rule.Versions.Select(version => new Change(place, rule, version, Summary.Of(site, version.Content)))))
+        .OrderByDescending(change => HistoryView.DayOf(change.Version))
+        .ThenBy(change => change.Name, StringComparer.Ordinal);
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Numerics;
+using RuleBook.Rules;
+
+namespace RuleBook.Site.Limits;
+
+/// <summary>
+/// Every kind of vehicle that the tables tell apart: each category with and without four-wheel drive and stability control.
+/// A set of kinds is a number with one bit a kind, so that the page's script can filter without knowing any rule.
+/// </summary>
+internal sealed class VehicleKinds
+{
+    private readonly ImmutableArray<(string Fact, string Word)[]> kinds;
+
+    public VehicleKinds(Vocabulary vocabulary)
+    {
+        Facts = [.. Names.Where(vocabulary.Facts.ContainsKey).Select(name => vocabulary.Facts[name])];
+        kinds = [.. Facts.Aggregate(
+            (IEnumerable<(string, string)[]>)[[]],
+            (known, fact) => known.SelectMany(kind => fact.Values.Select(word => ((string, string)[])[.. kind, (fact.Name, word)])))];
+    }
+
+    /// <summary>The facts that tell kinds apart, in the order in which they count: the last one changes fastest.</summary>
+    public ImmutableArray<FactWord> Facts { get; }
+
+    public BigInteger Every => (BigInteger.One << kinds.Length) - 1;
+
+    private static ImmutableArray<string> Names { get; } = ["category", "four-wheel-drive", "stability-control"];
+
+    public BigInteger Of(params ReadOnlySpan<Predicate> predicates)
+    {
+        var set = BigInteger.Zero;
+        for (var i = 0; i < kinds.Length; i++)
+            if (Passes(kinds[i], predicates)) set |= BigInteger.One << i;
+        return set;
+    }
+
+    public static bool Tells(FactTest test) => Names.Contains(test.Fact);
+
+    /// <summary>As the page's script reads it: hexadecimal; empty for every kind.</summary>
+    public string Text(BigInteger set) => set == Every ? "" : set.ToString("x", CultureInfo.InvariantCulture).TrimStart('0');
+
+    private static bool Passes((string Fact, string Word)[] kind, ReadOnlySpan<Predicate> predicates)
+    {
+        foreach (var predicate in predicates)
+            foreach (var test in predicate.Tests)
+                foreach (var (fact, word) in kind)
+                    if (test.Fact == fact && !test.OneOf.Contains(word)) return false;
+        return true;
+    }
+}

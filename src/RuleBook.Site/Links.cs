@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Site;
+
+/// <summary>Where things stand in the site. Paths are relative to the site's root; a page puts its own way up before them.</summary>
+internal static class Links
+{
+    public static string Jurisdiction(string id) => $"jurisdictions/{Slug(id)}.html";
+
+    public static string Topic(string id) => $"topics/{Slug(id)}.html";
+
+    public static string Rule(Rule rule) => $"{Jurisdiction(rule.Jurisdiction)}#{Anchor(rule)}";
+
+    public static string Version(Rule rule, RuleVersion version) => $"{Jurisdiction(rule.Jurisdiction)}#{Anchor(rule, version)}";
+
+    public static string Source(Source source) => $"{Jurisdiction(source.Jurisdiction)}#source.{Slug(source.Id)}";
+
+    public static string Word(string kind, string name) => $"words.html#{kind}.{Slug(name)}";
+
+    public static string Anchor(Rule rule) => $"{Slug(rule.Topic)}.{Slug(rule.Name)}";
+
+    public static string Anchor(Rule rule, RuleVersion version) => $"{Anchor(rule)}.{Slug(Start(version))}";
+
+    /// <summary>The start of a version as written; the same in links, feeds and calendar.</summary>
+    public static string Start(RuleVersion version) => version switch
+    {
+        { From: { } from } => from.Text,
+        { Announced: { } announced } => $"announced-{announced.Text}",
+        { Proposed: true } => "proposed",
+        { InForceBy: { } by } => $"by-{by.Text}",
+        _ => "unknown",
+    };
+
+    /// <summary>The page that shows a file of the book line by line.</summary>
+    public static string Lines(string file) => $"lines/{string.Join('/', file.Split('/')[1..].Select(Slug))}.html";
+
+    public static string Line(Mark mark) => $"{Lines(mark.File)}#L{mark.Line.ToString(CultureInfo.InvariantCulture)}";
+
+    /// <summary>An address of somewhere else, if it is http(s) and nothing but; otherwise null.</summary>
+    public static string? Web(string? address) =>
+        Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" ? uri.AbsoluteUri : null;
+
+    /// <summary>A text as part of a path or an anchor: letters, digits, full stops and hyphens stay, the rest becomes <c>_</c> and its code.</summary>
+    public static string Slug(string text)
+    {
+        var slug = new StringBuilder(text.Length);
+        foreach (var letter in text)
+            if (char.IsAsciiLetterOrDigit(letter) || letter == '-' || (letter == '.' && slug.Length > 0)) slug.Append(letter);
+            else slug.Append('_').Append(((int)letter).ToString("x", CultureInfo.InvariantCulture));
+        return slug.Length == 0 ? "_" : slug.ToString();
+    }
+}

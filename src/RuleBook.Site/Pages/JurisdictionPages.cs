@@ -1,0 +1,79 @@
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+using RuleBook.Site.Charts;
+using RuleBook.Site.Limits;
+using RuleBook.Site.Templating;
+using RuleBook.Site.Views;
+
+namespace RuleBook.Site.Pages;
+
+/// <summary>A page for each jurisdiction: limits in force, how they are measured, who certifies, how it came about, what is not known.</summary>
+internal static class JurisdictionPages
+{
+    public static IEnumerable<Page> Of(SiteBook site) => site.Places.Select(place => Of(site, place));
+
+    private static Page Of(SiteBook site, Jurisdiction place)
+    {
+        var body = Templates.Render(
+            "jurisdiction",
+            ("root", Page.Root(Links.Jurisdiction(place.Id))),
+            ("day", Phrases.Day(site.Day)),
+            ("id", place.Id),
+            ("name", place.Name),
+            ("registers", place.Registers),
+            ("registers_note", place.RegistersNote?.Trim() ?? ""),
+            ("decided_by", place.DecidedBy switch { "work" => "of the work", null => "", var word => $"of {word}" }),
+            ("ask", place.Ask.Name),
+            ("ask_url", Links.Web(place.Ask.Url)),
+            ("oldest", Oldest(place)?.Checked.Words ?? ""),
+            ("diagram", HeightDiagram.Draw()),
+            ("topics", Topics(site, place)),
+            ("schemes", SchemeView.Of(site, place).ToArray()),
+            ("history", HistoryView.Of(site, place).ToArray()),
+            ("coverage", place.Coverage.Select(entry => new CoverageView(
+                site.Words.Topics.TryGetValue(entry.Topic, out var topic) ? topic.Title : entry.Topic, entry.State, entry.Lacks?.Trim() ?? "", Links.Line(entry.Mark))).ToArray()),
+            ("sources", place.Sources.OrderBy(source => source.Checked.Earliest).ThenBy(source => source.Id, StringComparer.Ordinal).Select(SourceView.Of).ToArray()));
+        return new Page(Links.Jurisdiction(place.Id), place.Name, "jurisdictions", body, []);
+    }
+
+    /// <summary>The source that somebody compared the longest time ago.</summary>
+    public static Source? Oldest(Jurisdiction place) =>
+        place.Sources.MinBy(source => (source.Checked.Earliest, source.Id), Comparer<(DateOnly, string)>.Create(ByDayThenName));
+
+    private static int ByDayThenName((DateOnly Day, string Name) left, (DateOnly Day, string Name) right) =>
+        left.Day != right.Day ? left.Day.CompareTo(right.Day) : string.CompareOrdinal(left.Name, right.Name);
+
+    private static TopicRules[] Topics(SiteBook site, Jurisdiction place) =>
+    [
+        .. site.Topics
+            .Select(topic => new TopicRules(
+                SiteBook.Heading(topic.Title),
+                Links.Topic(topic.Name),
+                topic.Name == "ride-height",
+                [.. place.Rules.Where(rule => rule.Topic == topic.Name).Select(rule => RuleView.Of(site, rule))]))
+            .Where(topic => topic.Rules.Length > 0),
+    ];
+}
+
+/// <summary>The rules of a topic.</summary>
+internal sealed record TopicRules(string Title, string Url, bool HasHeights, RuleView[] Rules);
+
+/// <summary>A rule as in force on the site's day.</summary>
+internal sealed record RuleView(string Id, string Anchor, string Title, string For, string DecidedBy, bool ByTravel, VersionView[] Versions)
+{
+    public static RuleView Of(SiteBook site, Rule rule)
+    {
+        var versions = Resolver.Resolve(site.Book, rule, site.Day);
+        return new RuleView(
+            rule.Id,
+            Links.Anchor(rule),
+            rule.Title,
+            Say.When(site.Words, rule.For),
+            rule.DecidedBy ?? "",
+            rule.GovernedByTravel,
+            [.. versions.Select(version => VersionView.Of(site, version, versions.Length == 1))]);
+    }
+}
+
+/// <summary>What the book has on a topic.</summary>
+internal sealed record CoverageView(string Topic, string State, string Lacks, string Line);

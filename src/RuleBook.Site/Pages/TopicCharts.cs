@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+using RuleBook.Site.Charts;
+using RuleBook.Site.Limits;
+using RuleBook.Site.Templating;
+
+namespace RuleBook.Site.Pages;
+
+/// <summary>A drawing with the figures behind it.</summary>
+internal sealed record StackView(string Title, Html Drawing, StackRow[] Rows);
+
+/// <summary>The figures of a bar.</summary>
+internal sealed record StackRow(string Place, string Suspension, string Body, string Tyre, string Total);
+
+/// <summary>A figure over the years, one small drawing a jurisdiction.</summary>
+internal sealed record StepsView(string Title, string Measure, StepView[] Places);
+
+/// <summary>The steps of one jurisdiction.</summary>
+internal sealed record StepView(string Place, Html Drawing, StepRow[] Rows);
+
+/// <summary>A step in figures.</summary>
+internal sealed record StepRow(string From, string Free, string Certified);
+
+/// <summary>The drawings of a topic's page.</summary>
+internal static class TopicCharts
+{
+    private static readonly FactSet Raised = FactSet.Nothing.With("four-wheel-drive", "yes").With("category", "MC").With("registered", "yes").With("suspension-lift", 1, "raised");
+
+    private static readonly (string Word, string Title)[] StabilityControl = [("yes", "with stability control"), ("no", "without stability control")];
+
+    public static StackView[] Stacks(SiteBook site) =>
+    [
+        .. StabilityControl.SelectMany(kind => new[] { Pathway.NoCertificate, Pathway.Certificate }.Select(pathway => Stack(site, kind.Word, kind.Title, pathway))),
+    ];
+
+    public static StepsView[] Steps(SiteBook site, Topic topic)
+    {
+        if (topic.Name == "ride-height") return [Steps(site, topic, FactSet.TotalLift, "height gained in all")];
+        var measure = topic.TouchedBy.FirstOrDefault(name => site.Words.Measures.GetValueOrDefault(name) is { IsDate: false });
+        if (measure is null) return [];
+        var steps = Steps(site, topic, measure, site.MeasureTitle(measure));
+        return steps.Places.Length > 0 ? [steps] : [];
+    }
+
+    private static StackView Stack(SiteBook site, string control, string kind, Pathway pathway)
+    {
+        var vehicle = Raised.With("stability-control", control);
+        ImmutableArray<LiftParts> rows = [.. site.Places.Select(place => LiftParts.Of(site.Book, place, vehicle, site.Day).First(parts => parts.Pathway == pathway))];
+        var title = $"Four-wheel drive {kind}, {Say.Short(pathway)}";
+        return new StackView(title, StackChart.Draw(rows, $"{title}: how high, by jurisdiction"), [.. rows.Select(Row)]);
+    }
+
+    private static StackRow Row(LiftParts parts)
+    {
+        if (parts.State != "stated") return new(parts.Place.Name, State(parts.State), "", "", "");
+        return new(parts.Place.Name, Text(parts.Suspension), Text(parts.Body), Text(parts.Tyre), Text(parts.Highest));
+    }
+
+    private static string State(string state) => state switch
+    {
+        "none-such" => "no tier of this pathway",
+        "not-regulated" => "not regulated",
+        _ => "not established",
+    };
+
+    private static string Text(Fraction? value) =>
+        value is { } known ? Say.Amount(known, Quantities.Unit.Base(Quantities.Dimension.Length)) : "no figure of its own";
+
+    private static StepsView Steps(SiteBook site, Topic topic, string measure, string title)
+    {
+        var vehicle = Raised.With("stability-control", "yes");
+        var unit = site.Words.Measures[measure].Unit;
+        var all = site.Places
+            .Select(place => (place, free: FigureSteps.Of(site, place, topic, measure, vehicle, Pathway.NoCertificate), certified: FigureSteps.Of(site, place, topic, measure, vehicle, Pathway.Certificate)))
+            .Where(each => each.free.IsKnown || each.certified.IsKnown)
+            .ToArray();
+        var most = all.SelectMany(each => each.free.Steps.Concat(each.certified.Steps)).Select(step => (double)(step.Value ?? 0).ToDecimal()).DefaultIfEmpty(100).Max();
+        most = Math.Max(50, Math.Ceiling(most / 50) * 50);
+        var first = site.ChangeDays.FirstOrDefault(site.Day);
+        return new StepsView(
+            SiteBook.Heading($"{title} over the years, four-wheel drive with stability control"),
+            site.MeasureTitle(measure),
+            [.. all.Select(each => new StepView(
+                each.place.Name,
+                StepChart.Draw(
+                    [("certified", Points(each.certified)), ("free", Points(each.free))], first, site.Day.AddDays(1), most, $"{each.place.Name}: {title} over the years"),
+                Rows(each.free, each.certified, unit)))]);
+    }
+
+    private static ImmutableArray<(DateOnly, double?)> Points(FigureSteps steps) =>
+        [.. steps.Steps.Select(step => (step.From, step.Value is { } value ? (double?)(double)value.ToDecimal() : null))];
+
+    private static StepRow[] Rows(FigureSteps free, FigureSteps certified, Quantities.Unit unit) =>
+    [
+        .. free.Steps.Concat(certified.Steps)
+            .Select(step => step.From)
+            .Distinct()
+            .Order()
+            .Select(day => new StepRow(Phrases.Day(day), At(free, day, unit), At(certified, day, unit)))
+            .SkipWhile(row => row is { Free: "no figure", Certified: "no figure" }),
+    ];
+
+    private static string At(FigureSteps steps, DateOnly day, Quantities.Unit unit) =>
+        steps.Steps.LastOrDefault(step => step.From <= day).Value is { } value ? Say.Amount(value, unit) : "no figure";
+}

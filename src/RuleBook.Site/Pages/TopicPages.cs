@@ -1,0 +1,90 @@
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+using RuleBook.Site.Limits;
+using RuleBook.Site.Templating;
+using RuleBook.Site.Views;
+
+namespace RuleBook.Site.Pages;
+
+/// <summary>A page for each topic: drawings, the figures measure by measure with clause and data line, and who adopted what.</summary>
+internal static class TopicPages
+{
+    public static IEnumerable<Page> Of(SiteBook site) => site.Topics.Select(topic => Of(site, topic));
+
+    private static Page Of(SiteBook site, Topic topic)
+    {
+        var path = Links.Topic(topic.Name);
+        var body = Templates.Render(
+            "topic",
+            ("root", Page.Root(path)),
+            ("day", Phrases.Day(site.Day)),
+            ("title", topic.Title),
+            ("definition", topic.Definition.Trim()),
+            ("stacks", topic.Name == "ride-height" ? TopicCharts.Stacks(site) : []),
+            ("steps", TopicCharts.Steps(site, topic)),
+            ("measures", Measures(site, topic)),
+            ("boards", AdoptionBoard.Of(site, topic)),
+            ("schemes", topic.Name == "certification" ? Certification.Of(site, site.Day).Rows : []),
+            ("columns", site.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
+            ("coverage", Coverage(site, topic)));
+        return new Page(path, SiteBook.Heading(topic.Title), "topics", body, []);
+    }
+
+    private static MeasureTable[] Measures(SiteBook site, Topic topic) =>
+    [
+        .. site.Places
+            .SelectMany(place => LimitLines.Of(site.Book, site.Kinds, place, site.Day))
+            .Where(line => line.Rule.Topic == topic.Name)
+            .GroupBy(line => line.Measure)
+            .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitLines.Beyond ? 1 : 0)
+            .ThenBy(group => topic.TouchedBy.IndexOf(group.Key) is var at && at < 0 ? int.MaxValue : at)
+            .ThenBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => MeasureTable.Of(site, group.Key, group)),
+    ];
+
+    private static CoverageView[] Coverage(SiteBook site, Topic topic) =>
+    [
+        .. site.Places.SelectMany(place => place.Coverage
+            .Where(entry => entry.Topic == topic.Name)
+            .Select(entry => new CoverageView(place.Name, entry.State, entry.Lacks?.Trim() ?? "", Links.Line(entry.Mark)))),
+    ];
+}
+
+/// <summary>All that is said of a measure, with the clause.</summary>
+internal sealed record MeasureTable(string Anchor, string Title, string Definition, MeasureRow[] Rows)
+{
+    public static MeasureTable Of(SiteBook site, string measure, IEnumerable<LimitLine> lines)
+    {
+        var known = site.Words.Measures.GetValueOrDefault(measure);
+        return new MeasureTable(
+            measure.Length == 0 ? "open" : Links.Slug(measure),
+            measure.Length == 0 ? "Not established or not regulated" : SiteBook.Heading(known?.Title ?? "beyond these limits"),
+            known?.Definition.Trim() ?? "",
+            [.. lines.Select(line => MeasureRow.Of(site, line)).Distinct()]);
+    }
+}
+
+/// <summary>One statement with its clause and data line.</summary>
+internal sealed record MeasureRow(
+    string Place, string Kind, string Amount, string Pathway, string Words, string When, string Marks, string Url, string Clause, string SourceUrl, string Line)
+{
+    public static MeasureRow Of(SiteBook site, LimitLine line)
+    {
+        var source = line.Version.Sources.OrderBy(cited => cited.Source.ReadAs).FirstOrDefault();
+        return new MeasureRow(
+            line.Place.Name,
+            line.Kind,
+            line.Measure == LimitLines.Beyond && line.Kind == "limit" ? "" : line.Amount(site.Words),
+            line.Pathway is { } pathway ? Wording.Of(pathway) : "",
+            line.Pathway is { } words ? Say.Short(words) : "",
+            Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),
+            Trust.Marks(line.Version, line.Certain),
+            Links.Rule(line.Rule),
+            source is null ? "" : $"{source.Source.Title}{(source.Citation.Clause is { } clause ? $", {clause}" : "")}",
+            source is null ? Links.Rule(line.Rule) : Links.Source(source.Source),
+            Links.Line(line.Limit?.Mark ?? Mark(line)));
+    }
+
+    private static Reading.Mark Mark(LimitLine line) =>
+        line.Rule.Versions.FirstOrDefault(version => version.Decides && version.From?.Text == line.Version.From?.Text)?.Mark ?? line.Rule.Mark;
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using System.Text;
+using RuleBook.Site.Data;
+using RuleBook.Site.Feeds;
+using RuleBook.Site.Pages;
+using RuleBook.Site.Templating;
+
+namespace RuleBook.Site;
+
+/// <summary>Renders the comparison site of a book: pages, feeds, data. No file is touched, no clock is read.</summary>
+public static class SiteBuild
+{
+    private static readonly string[] Fixed = ["site.css", "compare.js", "icon.svg"];
+
+    /// <summary>Every file of the site, in ordinal order of the paths.</summary>
+    public static ImmutableArray<SiteFile> Render(SiteInput input)
+    {
+        var site = new SiteBook(input);
+        IEnumerable<Page> pages =
+        [
+            HomePage.Of(site),
+            .. ComparePages.Of(site),
+            .. JurisdictionPages.Of(site),
+            .. TopicPages.Of(site),
+            ChangesPage.Of(site),
+            DataPage.Of(site),
+            WordsPage.Of(site),
+            .. LinesPages.Of(site),
+        ];
+        return
+        [
+            .. pages.Select(page => page.Write(site))
+                .Concat(Fixed.Select(name => new SiteFile(name, Templates.File(name))))
+                .Concat(LimitTables.Of(site))
+                .Concat(DataPackage.Of(site))
+                .Concat(RawFiles.Of(site))
+                .Append(AtomFeed.Write(site))
+                .Append(Calendar.Write(site))
+                .Append(new SiteFile(SiteFolder.Marker, Encoding.UTF8.GetBytes($"A site rendered by the command; it replaces this folder whole.\n{input.Book.Digest}\n")))
+                .OrderBy(file => file.Path, StringComparer.Ordinal),
+        ];
+    }
+}

@@ -1,0 +1,79 @@
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+using RuleBook.Site.Limits;
+using RuleBook.Site.Pages;
+
+namespace RuleBook.Site.Views;
+
+/// <summary>A version in force, with every adoption followed, as a jurisdiction's page shows it.</summary>
+internal sealed record VersionView(
+    string Dates, string Marks, string Kind, Link[] Adopted, TierView[] Tiers, string Beyond, string BeyondWords, string Why, string Open, Link? Indication,
+    string Measured, DisputeView[] Disputes, string[] Notes, CitationView[] Sources, string Line, string Place, string Report, string? ReportUrl)
+{
+    public static VersionView Of(SiteBook site, ResolvedVersion version, bool certain)
+    {
+        var mark = version.Rule.Versions.FirstOrDefault(own => own.From?.Text == version.From?.Text && own.Decides)?.Mark ?? version.Rule.Mark;
+        var stated = version.Content as Stated;
+        var unknown = version.Content as NotEstablished;
+        var report = Correction.Of(site, version, mark);
+        return new VersionView(
+            Phrases.InForce(version),
+            Trust.Marks(version, certain),
+            version.Content switch { Stated => "stated", NotRegulated => "not-regulated", _ => "not-established" },
+            [.. version.Adopted.Select(step => Adoption(site, step))],
+            [.. (stated?.Tiers ?? []).Select(tier => TierView.Of(site, version.Rule.Jurisdiction, tier))],
+            stated is null ? "" : stated.Beyond is { } beyond ? Wording.Of(beyond) : "not-established",
+            stated is null ? "" : stated.Beyond is { } words ? Phrases.Pathway(words) : "not established",
+            (version.Content as NotRegulated)?.Why.Trim() ?? unknown?.Ask.Trim() ?? "",
+            unknown?.Open?.Trim() ?? "",
+            unknown?.Indication is { } id && site.Book.Rule(id) is { } indicated ? new Link(indicated.Title, Links.Rule(indicated)) : null,
+            MeasuredWords.Of(site, version.Measured),
+            [.. version.Disputes.Select(dispute => DisputeView.Of(dispute))],
+            [.. version.Notes.Select(note => note.Trim()).Distinct()],
+            [.. version.Sources.Select(CitationView.Of).Distinct()],
+            Links.Line(mark),
+            $"{mark.File}, line {mark.Line}",
+            report,
+            Links.Web(site.Input.ReportTo) is { } to ? to + Uri.EscapeDataString(report) : null);
+    }
+
+    private static Link Adoption(SiteBook site, AdoptionStep step) => new(
+        $"adopts {site.Book.Rule(step.Rule)?.Title ?? step.Rule} as {(step.Moving ? "amended from time to time, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}",
+        site.Book.Rule(step.Rule) is { } rule ? Links.Rule(rule) : "index.html");
+}
+
+/// <summary>A disagreement of sources.</summary>
+internal sealed record DisputeView(string About, string[] Readings, string Taken, string Because)
+{
+    public static DisputeView Of(Dispute dispute) =>
+        new(dispute.About, [.. dispute.Readings.Select(reading => reading.Says)], dispute.Taken, dispute.Because.Trim());
+}
+
+/// <summary>How a measure is taken, in words.</summary>
+internal static class MeasuredWords
+{
+    public static string Of(SiteBook site, Measured? measured)
+    {
+        if (measured is null) return "";
+        string[] parts =
+        [
+            measured.Between switch
+            {
+                { IsDefaultOrEmpty: true } => "",
+                ["not-established"] => "Between which points is not established.",
+                var points => $"Measured between {string.Join(" and ", points.Select(Plain))}.",
+            },
+            measured.MassState switch
+            {
+                null => "",
+                "not-established" => "At which mass is not established.",
+                var state => $"Mass state: {Plain(state)}.",
+            },
+            measured.Total.IsDefaultOrEmpty ? "" : $"Total: {string.Join(" + ", measured.Total.Select(site.MeasureTitle))}.",
+            measured.Note?.Trim() ?? "",
+        ];
+        return string.Join(" ", parts.Where(part => part.Length > 0));
+    }
+
+    private static string Plain(string word) => word.Replace('-', ' ');
+}

@@ -1,0 +1,86 @@
+namespace RuleBook.Site.Tests.Pages;
+
+public sealed class MarkupTests
+{
+    [Fact]
+    public void Every_page_parses_without_an_error_of_the_html_standard() =>
+        Parsed.Of(TheBook.Site).SelectMany(page => page.Errors).ShouldBeEmpty();
+
+    [Fact]
+    public void An_id_stands_once_on_a_page()
+    {
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+            document.All("[id]").GroupBy(element => element.Id).Where(group => group.Count() > 1).Select(group => $"{path}#{group.Key}").ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Every_internal_link_and_anchor_resolves()
+    {
+        var pages = Parsed.Of(TheBook.Site).ToDictionary(page => page.Path, page => page.Document.All("[id]").Select(element => element.Id!).ToHashSet());
+        var files = TheBook.Site.Select(file => file.Path).ToHashSet();
+        var broken = new SortedSet<string>();
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+            foreach (var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!))
+            {
+                if (address.Contains("://", StringComparison.Ordinal)) continue;
+                var at = new Uri(new Uri($"http://site.example/{path}"), address);
+                var file = at.AbsolutePath[1..];
+                if (!files.Contains(file) || (at.Fragment.Length > 1 && !pages[file].Contains(Uri.UnescapeDataString(at.Fragment[1..])))) broken.Add($"{path} -> {address}");
+            }
+
+        broken.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_link_leads_within_the_site_or_to_http_and_no_address_starts_at_the_root_of_the_host()
+    {
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+            foreach (var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!))
+            {
+                address.StartsWith('/').ShouldBeFalse(path);
+                if (address.Contains(':', StringComparison.Ordinal)) address.ShouldMatch("^https?://");
+            }
+    }
+
+    [Fact]
+    public void The_policy_of_a_page_forbids_inline_script_and_style_and_the_page_has_none()
+    {
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        {
+            var policy = document.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content")!;
+            policy.ShouldContain("default-src 'none'");
+            policy.ShouldContain("script-src 'self' 'wasm-unsafe-eval';");
+            policy.ShouldContain("style-src 'self';");
+            policy.ShouldNotContain("unsafe-inline");
+            document.All("script:not([src]), style, [style]").ShouldBeEmpty(path);
+            document.All("*").SelectMany(element => element.Attributes).Select(attribute => attribute.Name)
+                .Where(name => name.StartsWith("on", StringComparison.Ordinal)).ShouldBeEmpty(path);
+        }
+    }
+
+    [Fact]
+    public void Nothing_is_loaded_from_elsewhere()
+    {
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+            document.All("link[href], script[src], img[src], [srcset], iframe, object, embed")
+                .Select(element => element.GetAttribute("href") ?? element.GetAttribute("src") ?? "://")
+                .Where(address => address.Contains("//", StringComparison.Ordinal)).ShouldBeEmpty(path);
+        TheBook.Site.Single(file => file.Path == "site.css").Text().ShouldNotContain("url(");
+    }
+
+    [Fact]
+    public void Every_table_has_a_caption_and_every_heading_cell_a_scope()
+    {
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        {
+            document.All("table").Where(table => table.QuerySelector("caption") is null).ShouldBeEmpty(path);
+            document.All("th:not([scope])").ShouldBeEmpty(path);
+            document.All("[title]:not(link)").ShouldBeEmpty(path);
+        }
+    }
+
+    [Fact]
+    public void A_page_is_smaller_than_150_kilobytes() =>
+        TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal) && file.Content.Length >= 150_000)
+            .Select(file => $"{file.Path} {file.Content.Length}").ShouldBeEmpty();
+}
