@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using RuleBook.Rules;
+
+namespace RuleBook.Evaluation;
+
+/// <summary>Applies the exceptions with which a rule is adopted.</summary>
+internal static class Departures
+{
+    /// <summary>The adopted tiers with limits and conditions replaced, tiers dropped, and tiers added before those of the same pathway.</summary>
+    public static Content Apply(Content content, ImmutableArray<Departure> departures) => content is Stated stated
+        ? departures.Aggregate(stated, Apply)
+        : content;
+
+    private static Stated Apply(Stated stated, Departure departure)
+    {
+        if (departure.Added is { } added)
+        {
+            var at = stated.Tiers.TakeWhile(tier => tier.Pathway < added.Pathway).Count();
+            return stated with { Tiers = stated.Tiers.Insert(at, added) };
+        }
+
+        return stated with
+        {
+            Tiers = departure.Dropped
+                ? stated.Tiers.RemoveAll(tier => tier.Name == departure.Tier)
+                : [.. stated.Tiers.Select(tier => tier.Name == departure.Tier ? Change(tier, departure) : tier)],
+        };
+    }
+
+    private static Tier Change(Tier tier, Departure departure) => tier with
+    {
+        Limits = [.. tier.Limits.Where(limit => departure.Limits.All(own => own.Measure != limit.Measure)), .. departure.Limits],
+        Provided = departure.Provided ?? tier.Provided,
+        Sources = [.. tier.Sources, .. departure.Sources],
+    };
+}
