@@ -61,6 +61,7 @@ public sealed record KnownMeasure(Measure Measure, Interval Value, string Deriva
 /// <param name="Limits">Its limits against the job.</param>
 /// <param name="Exceeded">Limits of easier tiers that the job does not keep.</param>
 /// <param name="Conditions">Its conditions.</param>
+/// <param name="TierSources">Sources of the deciding tier, beside the version's.</param>
 /// <param name="Indication">What a national guideline would give where nothing is established; never the verdict.</param>
 public sealed record Finding(
     ResolvedVersion Version,
@@ -70,6 +71,7 @@ public sealed record Finding(
     ImmutableArray<LimitCheck> Limits,
     ImmutableArray<LimitCheck> Exceeded,
     ImmutableArray<ConditionState> Conditions,
+    ImmutableArray<CitedSource> TierSources,
     Indication? Indication);
 
 /// <summary>A limit against the job.</summary>

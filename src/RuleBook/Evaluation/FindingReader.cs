@@ -20,6 +20,7 @@ internal static class FindingReader
             deciding is null ? [] : [.. Check(book, version, deciding, facts)],
             [.. easier.Where(tier => WhenHolds(tier, version, facts)).SelectMany(tier => Check(book, version, tier, facts)).Where(check => check.Holds == Truth.No)],
             deciding is null ? [] : [.. deciding.Provided.Select(name => new ConditionState(book.Vocabulary.Conditions[name], State(name, facts)))],
+            deciding is null ? [] : Resolver.Cited(book, version.Rule, deciding.Sources),
             version.Content is NotEstablished { Indication: { } indication } ? Indicate(book, indication, facts, on) : null);
     }
 
