@@ -30,6 +30,7 @@ public static class Assessor
             Between = outcome,
             Measures = inquiry.Measures(),
             Findings = findings,
+            OfUse = inquiry.OfUse(job),
             Undecided = effects,
             Gaps = gaps,
             Certification = Certifying.Of(book, place, job, outcome),
