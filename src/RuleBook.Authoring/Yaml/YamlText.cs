@@ -76,7 +76,8 @@ public static class YamlText
         if (bytes.Length > LargestInput) throw new InputException(YamlProblems.TooLarge(file));
         try
         {
-            return Utf8.GetString(bytes);
+            var text = Utf8.GetString(bytes);
+            return text.StartsWith('\uFEFF') ? text[1..] : text;
         }
         catch (DecoderFallbackException error)
         {
