@@ -1,1 +1,3 @@
-Console.WriteLine("rulebook");
+using RuleBook.Cli;
+
+return await CommandLine.RunAsync(args, Surroundings.OfTheProcess());

@@ -1,12 +1,24 @@
 using System.Collections.Immutable;
-using RuleBook.Rules;
 
 namespace RuleBook.Evaluation;
 
 /// <summary>What each option of an opening would give.</summary>
 /// <param name="Opening">What is not known.</param>
 /// <param name="Gives">By option, in the order of the options.</param>
-public sealed record Effect(Opening Opening, ImmutableArray<(string Label, Outcome Outcome)> Gives);
+public sealed record Effect(Opening Opening, ImmutableArray<Outcome> Gives)
+{
+    /// <summary>What each option gives; neighbouring stretches of a measure that give the same are told as one.</summary>
+    public IEnumerable<(string Label, Outcome Outcome)> Merged()
+    {
+        for (var i = 0; i < Gives.Length; i++)
+        {
+            var last = i;
+            while (Opening.Options[i].Cell is not null && last + 1 < Gives.Length && Gives[last + 1] == Gives[i]) last++;
+            yield return (last == i ? Opening.Options[i].Label : Opening.Options[i].Cell!.Through(Opening.Options[last].Cell!).Label, Gives[i]);
+            i = last;
+        }
+    }
+}
 
 /// <summary>
 /// Tries every completion of what is not known (supervaluation), so that a fact which cannot change the verdict is not asked for.
@@ -35,7 +47,7 @@ internal static class Completions
             if (!Matters(outcomes, stride, sizes[i])) continue;
             effects.Add(new Effect(
                 openings[i],
-                [.. openings[i].Options.Select((option, k) => (option.Label, Under(outcomes, stride, sizes[i], k)))]));
+                [.. Enumerable.Range(0, sizes[i]).Select(option => Under(outcomes, stride, sizes[i], option))]));
         }
 
         return (all, effects.ToImmutable());

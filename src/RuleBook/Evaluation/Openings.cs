@@ -26,7 +26,8 @@ public enum OpeningKind
 /// <summary>One thing that an opening can be.</summary>
 /// <param name="Label">For a reader.</param>
 /// <param name="Apply">Makes it known.</param>
-public sealed record Option(string Label, Func<Situation, Situation> Apply);
+/// <param name="Cell">The stretch of a measure for which the option stands; null for a word or a version.</param>
+public sealed record Option(string Label, Func<Situation, Situation> Apply, Cell? Cell = null);
 
 /// <summary>What is known of a job, and the version of each rule that may be in force.</summary>
 /// <param name="Facts">What is known.</param>

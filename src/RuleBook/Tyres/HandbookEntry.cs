@@ -9,7 +9,7 @@ namespace RuleBook.Tyres;
 /// <param name="Origin">Where the figure comes from and how it is known.</param>
 internal sealed record HandbookEntry(Fraction Millimetres, Fraction? Traction, string Origin)
 {
-    private const string Manual = "Tyre and Rim Association of Australia, Standards Manual 2002, as quoted in a four-wheel-drive forum: secondary";
+    private const string Manual = "Tyre and Rim Association of Australia, Standards Manual 2002, as quoted in a forum: secondary";
     private const string Design = "design diameter of a flotation size: memory";
 
     private static readonly FrozenDictionary<string, HandbookEntry> Table = new Dictionary<string, HandbookEntry>

@@ -27,8 +27,10 @@ public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fractio
         ? new OverallDiameter(size, DiameterBasis.Measured, millimetres, $"{Numbers.Show(millimetres)} mm (measured)")
         : throw new ArgumentOutOfRangeException(nameof(millimetres), "a diameter is above zero");
 
-    /// <summary>UN Regulation 30: H = 0.01 S Ra rounded to the nearest millimetre, D = d + 2 H; the wording from memory, the rounding up of
-    /// a half confirmed by the diameter that the Australian Standards Manual 2002 prints for 255/70R15.</summary>
+    /// <summary>
+    /// UN Regulation 30: H = 0.01 S Ra rounded to the nearest millimetre, D = d + 2 H; the wording from memory, the rounding up of a half
+    /// confirmed by the diameter that the Australian Standards Manual 2002 is quoted as printing for 255/70R15.
+    /// </summary>
     private static OverallDiameter HandbookFormula(TyreSize size, int aspect)
     {
         var code = Numbers.Show(size.RimDiameterCode);
@@ -56,7 +58,7 @@ public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fractio
         if (size.DiameterInches is { } inches)
         {
             return new OverallDiameter(size, DiameterBasis.Nominal, inches * inch,
-                $"{Numbers.Show(inches)} x {inchText} = {Numbers.Show(inches * inch)} mm (nominal: the diameter in the designation, in inches)",
+                $"{Numbers.Show(inches)} x {inchText} = {Numbers.Show(inches * inch)} mm (nominal: the designation's own diameter)",
                 "a flotation tyre is designed smaller than its designation says");
         }
 
@@ -66,7 +68,8 @@ public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fractio
         var height = SectionHeight(size, aspect);
         var diameter = size.RimDiameterCode * inch + 2 * height;
         return new OverallDiameter(size, DiameterBasis.Nominal, diameter,
-            $"{Numbers.Show(size.RimDiameterCode)} x {inchText} + 2 x {Numbers.Show(height)} = {Numbers.Show(diameter)} mm (nominal: not rounded)");
+            $"{Numbers.Show(size.RimDiameterCode)} x {inchText} + 2 x {Numbers.Show(height)} = {Numbers.Show(diameter)} mm "
+            + "(nominal: not rounded)");
     }
 
     private static Fraction SectionHeight(TyreSize size, int aspect) => size.SectionWidth * aspect / 100;

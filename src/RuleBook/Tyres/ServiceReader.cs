@@ -23,8 +23,8 @@ internal static partial class ServiceReader
         var match = Rest().Match(rest);
         if (!match.Success)
         {
-            error = $"'{rest.Trim()}' after the rim code is not understood: LT, C, XL or RF may follow, then load index and speed symbol, " +
-                "such as 115S, 126/123Q or (97Y)";
+            error = $"'{rest.Trim()}' after the rim code is not understood: LT, C, XL or RF may follow, " +
+                "then load index and speed symbol, such as 115S, 126/123Q or (97Y)";
             return false;
         }
 
@@ -39,8 +39,7 @@ internal static partial class ServiceReader
             return false;
         }
 
-        var reinforcement = after.Contains("XL") ? Reinforcement.ExtraLoad : after.Contains("RF") ? Reinforcement.Reinforced : Reinforcement.None;
-        marks = new ServiceMarks(service, reinforcement, single, dual, speed);
+        marks = new ServiceMarks(service, ReinforcementOf(after), single, dual, speed);
         return true;
     }
 
@@ -64,12 +63,17 @@ internal static partial class ServiceReader
         return null;
     }
 
+    private static Reinforcement ReinforcementOf(string[] after) =>
+        after.Contains("XL") ? Reinforcement.ExtraLoad : after.Contains("RF") ? Reinforcement.Reinforced : Reinforcement.None;
+
     private static string? LoadOf(Match match, string group, out LoadIndex? index)
     {
         index = match.Groups[group] is { Success: true } written
             ? new LoadIndex(int.Parse(written.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture))
             : null;
-        return index?.Value > LoadIndex.HighestRead ? $"load index {index} is outside the published tables (0 to {LoadIndex.HighestRead})" : null;
+        return index?.Value > LoadIndex.HighestRead
+            ? $"load index {index} is outside the published tables (0 to {LoadIndex.HighestRead})"
+            : null;
     }
 
     private static string? SpeedOf(Match match, out SpeedSymbol? speed)
@@ -81,6 +85,7 @@ internal static partial class ServiceReader
             : null;
     }
 
-    [GeneratedRegex($@"^(?:\s*(?<mark>LT|XL|RF|C)(?![A-Z]))*\s*(?:{Description})?(?:\s*(?<mark>XL|RF))?\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        $@"^(?:\s*(?<mark>LT|XL|RF|C)(?![A-Z]))*\s*(?:{Description})?(?:\s*(?<mark>XL|RF))?\s*$", RegexOptions.CultureInvariant)]
     private static partial Regex Rest();
 }

@@ -21,9 +21,10 @@ public sealed record SpeedSymbol(string Symbol, int KilometresPerHour, bool IsOv
     ];
 
     /// <summary>The symbol written <paramref name="symbol"/> in capitals, or null.</summary>
-    public static SpeedSymbol? Find(string symbol) => All.FirstOrDefault(known => string.Equals(known.Symbol, symbol, StringComparison.Ordinal));
+    public static SpeedSymbol? Find(string symbol) =>
+        All.FirstOrDefault(known => string.Equals(known.Symbol, symbol, StringComparison.Ordinal));
 
-    /// <summary>Whether a tyre so marked is good for <paramref name="speed"/> (km/h, included); null where only its maker can say.</summary>
+    /// <summary>Whether a tyre so marked is good for <paramref name="speed"/> (km/h); null where only its maker can say.</summary>
     public bool? IsGoodFor(Fraction speed) => speed <= KilometresPerHour ? true : IsOver ? null : false;
 
     /// <summary>The symbol as marked.</summary>

@@ -79,8 +79,8 @@ public sealed record TyreGrowth(
         if (placard.IsEmpty) return new DerivedFigure(null, "no placard size is given");
         var widest = placard.Max(tyre => tyre.Size.SectionWidth);
         var percent = 100 * fitted.Size.SectionWidth / widest;
-        return new DerivedFigure(percent,
-            $"100 x {Numbers.Show(fitted.Size.SectionWidth)} / {Numbers.Show(widest)} = {Numbers.Show(percent)} % of the widest placard size");
+        var reckoning = $"100 x {Numbers.Show(fitted.Size.SectionWidth)} / {Numbers.Show(widest)} = {Numbers.Show(percent)} %";
+        return new DerivedFigure(percent, reckoning + " of the widest placard size");
     }
 
     private static string Show(OverallDiameter tyre) => Numbers.Show(tyre.Millimetres!.Value);

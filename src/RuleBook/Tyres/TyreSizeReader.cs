@@ -1,53 +1,34 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.RegularExpressions;
-using Fractions;
 using RuleBook.Quantities;
 
 namespace RuleBook.Tyres;
 
-/// <summary>Reads a size designation: finds which form it has, then checks each part.</summary>
-internal static partial class TyreSizeReader
+/// <summary>Reads a size designation: finds which form it has, then checks each part from left to right.</summary>
+internal static class TyreSizeReader
 {
-    private const string Form = "a tyre size is written like 265/70R17 115S, LT285/75R16 126/123Q, 205R16C, 7.50R16LT or 31x10.50R15LT 109Q";
-    private const string Number = @"[0-9]{1,4}(?:\.[0-9]{1,2})?";
-    private const string Prefix = @"^(?<prefix>[A-Z]+)?\s*";
-    private const string Rim = $@"\s*(?<build>[A-Z]+|-|(?<=\s))\s*(?<rim>{Number})(?![0-9.])(?<rest>.*)$";
+    private const string Form =
+        "a tyre size is written like 265/70R17 115S, LT285/75R16 126/123Q, 205R16C, 7.50R16LT or 31x10.50R15LT 109Q";
 
     public static bool TryRead(string text, [NotNullWhen(true)] out TyreSize? size, [NotNullWhen(false)] out string? error)
     {
         size = null;
-        var trimmed = text.Length <= TyreSize.LongestText ? text.Trim().ToUpperInvariant() : "";
-        if (Dimensions(trimmed, out var match, out error) is not { } dimensions)
-        {
-            error ??= Form;
-            return false;
-        }
+        error = Form;
+        if (text.Length > TyreSize.LongestText || WrittenForm.Find(text.Trim().ToUpperInvariant()) is not { } written) return false;
 
-        var rim = Read(match, "rim");
-        if (!RimCode.IsPossible(rim))
-        {
-            error = $"rim code {match.Groups["rim"].Value} is impossible: codes are whole or half inches " +
-                $"from {RimCode.Smallest} to {RimCode.Largest}; {Form}";
-            return false;
-        }
+        error = ServiceReader.PrefixError(written.Text("prefix")) ?? WidthError(written) ?? OtherDimensionError(written)
+            ?? ConstructionError(written) ?? RimError(written);
+        if (error is not null) return false;
+        if (!ServiceReader.TryRead(written.Text("prefix"), written.Text("rest"), out var service, out error)) return false;
 
-        if (Construction(match.Groups["build"].Value) is not { } construction)
+        var construction = Construction(written.Text("build"))!.Value;
+        var inInches = written.Form != TyreForm.Metric && !IsMetricWidth(written);
+        size = new TyreSize
         {
-            error = $"'{match.Groups["build"].Value}' before the rim code is not a construction: " +
-                $"R or ZR is radial, D or - diagonal, B bias belted; {Form}";
-            return false;
-        }
-
-        if (!ServiceReader.TryRead(match.Groups["prefix"].Value, match.Groups["rest"].Value, out var service, out error)) return false;
-        if (dimensions.DiameterInches <= rim)
-        {
-            error = $"the overall diameter of {match.Groups["od"].Value} in is not larger than the rim's {match.Groups["rim"].Value} in";
-            return false;
-        }
-
-        size = dimensions with
-        {
-            RimDiameterCode = rim,
+            Form = written.Form == TyreForm.Numeric && !inInches ? TyreForm.FullProfile : written.Form,
+            SectionWidth = written.Amount("width") * (inInches ? Unit.Find("in")!.ToBase : 1),
+            AspectRatio = written.Form == TyreForm.Metric ? (int)written.Amount("aspect") : null,
+            DiameterInches = written.Form == TyreForm.Flotation ? written.Amount("diameter") : null,
+            RimDiameterCode = written.Amount("rim"),
             Construction = construction,
             Service = service.Service,
             Reinforcement = service.Reinforcement,
@@ -58,62 +39,37 @@ internal static partial class TyreSizeReader
         return true;
     }
 
-    private static TyreSize? Dimensions(string text, out Match match, out string? error)
+    private static string? WidthError(WrittenForm written) => written.Form switch
     {
-        error = null;
-        if ((match = Metric().Match(text)).Success) return PrefixIsKnown(match, out error) ? OfMetric(match, out error) : null;
-        if ((match = Flotation().Match(text)).Success) return PrefixIsKnown(match, out error) ? OfFlotation(match, out error) : null;
-        if ((match = Plain().Match(text)).Success) return PrefixIsKnown(match, out error) ? OfPlain(match, out error) : null;
-        return null;
-    }
+        TyreForm.Metric => IsMetricWidth(written) ? null : $"section width {written.Text("width")} should be three digits, in millimetres",
+        TyreForm.Flotation => IsInchWidth(written) ? null : $"section width {written.Text("width")} should be from 2 to 20, in inches",
+        _ => IsMetricWidth(written) || IsInchWidth(written) ? null
+            : $"section width {written.Text("width")} should be three digits in millimetres, or from 2 to 20 in inches",
+    } is { } wrong ? $"{wrong}; {Form}" : null;
 
-    private static bool PrefixIsKnown(Match match, out string? error) =>
-        (error = ServiceReader.PrefixError(match.Groups["prefix"].Value)) is null;
-
-    private static TyreSize? OfMetric(Match match, out string? error)
+    private static string? OtherDimensionError(WrittenForm written) => written.Form switch
     {
-        var (width, aspect) = (Read(match, "width"), Read(match, "aspect"));
-        error = !IsMetricWidth(width) ? $"section width {match.Groups["width"].Value} should be three digits, in millimetres; {Form}"
-            : !aspect.Denominator.IsOne || aspect < 20 || aspect > 100
-                ? $"aspect ratio {match.Groups["aspect"].Value} should be a whole per cent from 20 to 100; {Form}"
-                : null;
-        return error is null ? Sized(TyreForm.Metric, width) with { AspectRatio = (int)aspect } : null;
-    }
-
-    private static TyreSize? OfFlotation(Match match, out string? error)
-    {
-        var (diameter, width) = (Read(match, "od"), Read(match, "width"));
-        error = diameter > 60 ? $"the overall diameter of {match.Groups["od"].Value} in is too large: it is in inches, as in 31x10.50R15LT"
-            : IsInchWidth(width) ? null : NotAnInchWidth(match);
-        return error is null ? Sized(TyreForm.Flotation, width * Inch) with { DiameterInches = diameter } : null;
-    }
-
-    private static TyreSize? OfPlain(Match match, out string? error)
-    {
-        error = null;
-        var width = Read(match, "width");
-        if (IsMetricWidth(width)) return Sized(TyreForm.FullProfile, width);
-        error = IsInchWidth(width) ? null : NotAnInchWidth(match);
-        return error is null ? Sized(TyreForm.Numeric, width * Inch) : null;
-    }
-
-    private static string NotAnInchWidth(Match match) =>
-        $"section width {match.Groups["width"].Value} should be three digits in millimetres, or from 2 to 20 in inches; {Form}";
-
-    private static bool IsMetricWidth(Fraction width) => width.Denominator.IsOne && width >= 100 && width <= 999;
-
-    private static bool IsInchWidth(Fraction width) => width >= 2 && width <= 20;
-
-    private static Fraction Inch => Unit.Find("in")!.ToBase;
-
-    private static TyreSize Sized(TyreForm form, Fraction width) => new()
-    {
-        Form = form,
-        SectionWidth = width,
-        RimDiameterCode = Fraction.Zero,
-        Construction = TyreConstruction.Radial,
-        Service = TyreService.Unmarked,
+        TyreForm.Metric when written.Amount("aspect") is var aspect && (!aspect.Denominator.IsOne || aspect < 20 || aspect > 100) =>
+            $"aspect ratio {written.Text("aspect")} should be a whole per cent from 20 to 100; {Form}",
+        TyreForm.Flotation when written.Amount("diameter") > 60 =>
+            $"overall diameter {written.Text("diameter")} is too large: it is in inches; {Form}",
+        TyreForm.Flotation when written.Amount("diameter") <= written.Amount("rim") =>
+            $"overall diameter {written.Text("diameter")} is not larger than the rim, {written.Text("rim")}; {Form}",
+        _ => null,
     };
+
+    private static string? ConstructionError(WrittenForm written) => Construction(written.Text("build")) is null
+        ? $"'{written.Text("build")}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias belted; {Form}"
+        : null;
+
+    private static string? RimError(WrittenForm written) => RimCode.IsPossible(written.Amount("rim"))
+        ? null
+        : $"rim code {written.Text("rim")} is impossible: codes are whole or half inches from {RimCode.Smallest} to {RimCode.Largest}; {Form}";
+
+    private static bool IsMetricWidth(WrittenForm written) =>
+        written.Amount("width") is var width && width.Denominator.IsOne && width >= 100 && width <= 999;
+
+    private static bool IsInchWidth(WrittenForm written) => written.Amount("width") is var width && width >= 2 && width <= 20;
 
     private static TyreConstruction? Construction(string build) => build switch
     {
@@ -123,15 +79,4 @@ internal static partial class TyreSizeReader
         "B" => TyreConstruction.BiasBelted,
         _ => null,
     };
-
-    private static Fraction Read(Match match, string group) => Quantity.Parse(match.Groups[group].Value + " mm").Amount;
-
-    [GeneratedRegex($@"{Prefix}(?<width>{Number})\s*/\s*(?<aspect>{Number}){Rim}", RegexOptions.CultureInvariant)]
-    private static partial Regex Metric();
-
-    [GeneratedRegex($@"{Prefix}(?<od>{Number})\s*X\s*(?<width>{Number}){Rim}", RegexOptions.CultureInvariant)]
-    private static partial Regex Flotation();
-
-    [GeneratedRegex($@"{Prefix}(?<width>{Number}){Rim}", RegexOptions.CultureInvariant)]
-    private static partial Regex Plain();
 }

@@ -2,7 +2,7 @@ using static RuleBook.Tests.Tyres.Inputs;
 
 namespace RuleBook.Tests.Tyres;
 
-/// <summary>Sizes for which no published diameter was found: both columns are derived, reckoned apart from this code from the two formulas.</summary>
+/// <summary>Where no published diameter was found the value is derived: reckoned apart from this code from the two formulas.</summary>
 public sealed class DerivedDiameterTests
 {
     [Theory] // derived, every row
@@ -33,7 +33,15 @@ public sealed class DerivedDiameterTests
     [InlineData("265/75R16", "804", "803.9")]
     [InlineData("245/70R16", "750", "749.4")]
     [InlineData("265/65R17", "776", "776.3")]
-    public void Handbook_and_nominal_diameter_of_a_size_without_a_published_value(string size, string handbook, string nominal)
+    [InlineData("255/70R15", "739", "738.0")]
+    [InlineData("285/70R17", "832", "830.8")]
+    [InlineData("205/65R15", "647", "647.5")]
+    [InlineData("245/55R18", "727", "726.7")]
+    [InlineData("225/65R17", "724", "724.3")]
+    [InlineData("215/60R16", "664", "664.4")]
+    [InlineData("215/55R16", "642", "642.9")]
+    [InlineData("195/50R15", "577", "576.0")]
+    public void Handbook_and_nominal_diameter_by_the_two_formulas(string size, string handbook, string nominal)
     {
         Handbook(size).Millimetres.ShouldBe(Exact(handbook));
         Nominal(size).Millimetres.ShouldBe(Exact(nominal));

@@ -4,11 +4,11 @@ using static RuleBook.Tests.Tyres.Inputs;
 
 namespace RuleBook.Tests.Tyres;
 
-/// <summary>Overall diameters that somebody else printed: the Australian Standards Manual as quoted, retailers' and others' worked examples.</summary>
+/// <summary>Overall diameters that somebody else printed: the Australian Standards Manual as quoted, and others' worked examples.</summary>
 public sealed class OverallDiameterTests
 {
     [Theory]
-    [InlineData("255/70R15", "739")] // Tyre and Rim Association of Australia, Standards Manual 2002, quoted in a four-wheel-drive forum (t=33495)
+    [InlineData("255/70R15", "739")] // Tyre and Rim Association of Australia, Standards Manual 2002, quoted in a forum (t=33495)
     [InlineData("205/65R15", "647")] // tyre retailer's worked example: 133.25 goes to 133, on 381
     [InlineData("7.50R16LT", "804")] // Standards Manual 2002, same forum: highway tread
     [InlineData("205R16C", "736")] // the same

@@ -4,7 +4,7 @@ using static RuleBook.Tests.Tyres.Inputs;
 
 namespace RuleBook.Tests.Tyres;
 
-/// <summary>Growth over the placard's sizes. Tyre lift is half the growth: state road authority and police, as quoted in the press 2018-19.</summary>
+/// <summary>Growth over the placard's sizes. Tyre lift is half of it: state road authority and police, quoted in the press 2018-19.</summary>
 public sealed class TyreGrowthTests
 {
     [Theory] // derived from the diameters 776, 804, 832 (memory of the handbook) and the unrounded formula
@@ -25,7 +25,8 @@ public sealed class TyreGrowthTests
     public void Fifty_millimetres_of_diameter_lift_the_vehicle_twenty_five() // state road authority, as quoted in the press 2018-19
     {
         var size = TyreSize.Parse("265/65R17");
-        TyreGrowth.Of(OverallDiameter.Measured(size, 826), [OverallDiameter.Measured(size, 776)]).TyreLift.Amount.ShouldBe(new Fraction(25));
+        var tyre = TyreGrowth.Of(OverallDiameter.Measured(size, 826), [OverallDiameter.Measured(size, 776)]);
+        tyre.TyreLift.Amount.ShouldBe(new Fraction(25));
     }
 
     [Fact]

@@ -64,7 +64,7 @@ public sealed class TyreProperties
         iter: 1000);
 
     [Fact]
-    public void Handbook_and_nominal_diameter_differ_by_at_most_1_4_mm() => // 0.4 mm of the rim code and half a millimetre of each section height
+    public void Handbook_and_nominal_diameter_differ_by_at_most_1_4_mm() => // derived: 0.4 of the rim code, 0.5 of each section height
         OnTableRims.Sample(
             size => (Handbook(size).Millimetres!.Value - Nominal(size).Millimetres!.Value).Abs() <= Exact("1.4"), iter: 2000);
 

@@ -33,7 +33,7 @@ public sealed class TyreSizeErrorTests
     [InlineData("ER78-15", "'ER' before the width")] // the alphanumeric designation of the 1970s
     [InlineData("P265/70R17LT", "P and LT")]
     [InlineData("75R16LT", "section width 75")]
-    [InlineData("310x10.50R15LT", "overall diameter of 310 in")]
+    [InlineData("310x10.50R15LT", "overall diameter 310")]
     [InlineData("31x105R15LT", "section width 105")]
     [InlineData("14x7.00R15", "not larger than the rim")]
     [InlineData("265/70R17 115S 265/70R17 115S 265/70R17 115S", "a tyre size is written like")]

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+using Spectre.Console;
+using Rule = RuleBook.Rules.Rule;
+
+namespace RuleBook.Cli.Answers;
+
+/// <summary>A jurisdiction's limits in force on a day.</summary>
+internal static class LimitsText
+{
+    public static string? Write(
+        IAnsiConsole console, Book book, Jurisdiction place, DateOnly day, IEnumerable<(Rule Rule, ImmutableArray<ResolvedVersion> Versions)> rules)
+    {
+        var page = new Page(console);
+        page.Title($"{place.Name} ({place.Id}): limits in force on {Phrases.Day(day)}");
+        if (!place.Registers) page.Line(place.RegistersNote ?? "Nobody registers a vehicle here.");
+        foreach (var (rule, versions) in rules)
+        {
+            page.Heading($"{rule.Title}");
+            page.Aside(rule.Id, 1);
+            foreach (var version in versions) Write(page, book, version, versions.Length > 1);
+        }
+
+        page.Heading("Not legal advice");
+        page.Line($"{place.Ask.Name} and the licensed certifier decide.{(place.Ask.Url is { } url ? $" {url}" : "")}");
+        return null;
+    }
+
+    private static void Write(Page page, Book book, ResolvedVersion version, bool open)
+    {
+        page.Item($"{Phrases.InForce(version)}{(open ? " (which version is in force that day is not known)" : "")}", "*");
+        foreach (var step in version.Adopted) page.Aside($"adopts {step.Rule} as on {Phrases.Day(step.AsOf)}");
+        switch (version.Content)
+        {
+            case Stated stated:
+                foreach (var tier in stated.Tiers) Write(page, book, tier);
+                page.Item($"beyond: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}", depth: 2);
+                break;
+            case NotEstablished unknown:
+                page.Item($"not established; ask {unknown.Ask}{(unknown.Open is { } document ? $"; open {document}" : "")}", "?", 2);
+                break;
+            case NotRegulated none:
+                page.Item($"not regulated: {none.Why}", depth: 2);
+                break;
+        }
+
+        foreach (var cited in version.Sources) page.Aside(Phrases.Source(cited));
+    }
+
+    private static void Write(Page page, Book book, Tier tier)
+    {
+        var when = string.Join(" and ", tier.When.Tests.Select(test => Words(book, test)));
+        page.Item($"{Phrases.Pathway(tier.Pathway)}{(when.Length > 0 ? $", {when}" : "")}:", depth: 2);
+        foreach (var limit in tier.Limits) page.Item(Words(book, limit), depth: 3);
+        foreach (var condition in tier.Provided) page.Item($"to show: {book.Vocabulary.Conditions[condition].Title}", depth: 3);
+    }
+
+    private static string Words(Book book, FactTest test) => test.Bounds is { } bounds
+        ? $"{book.Vocabulary.Measures[test.Fact].Title} {Words(book.Vocabulary.Measures[test.Fact], bounds)}"
+        : $"{book.Vocabulary.Facts[test.Fact].Title} {string.Join(" or ", test.OneOf)}";
+
+    private static string Words(Book book, Limit limit)
+    {
+        var measure = book.Vocabulary.Measures[limit.Measure];
+        return limit.Kind switch
+        {
+            LimitKind.None => $"{measure.Title}: no limit",
+            LimitKind.NotEstablished => $"{measure.Title}: not established",
+            _ => $"{measure.Title} {Words(measure, limit.Bounds!)}",
+        };
+    }
+
+    private static string Words(Measure measure, Bounds bounds) => new Cell(measure, bounds.Lower, bounds.Upper).Label;
+}

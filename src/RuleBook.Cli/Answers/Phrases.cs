@@ -1,0 +1,78 @@
+using System.Globalization;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Quantities;
+using RuleBook.Rules;
+
+namespace RuleBook.Cli.Answers;
+
+/// <summary>The sentences of an answer.</summary>
+internal static class Phrases
+{
+    public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    public static string Pathway(Pathway pathway) => pathway switch
+    {
+        Rules.Pathway.NoCertificate => "allowed without a certificate",
+        Rules.Pathway.Certificate => "allowed with a certificate",
+        Rules.Pathway.Approval => "allowed with the authority's approval first",
+        _ => "not allowed",
+    };
+
+    public static string Verdict(Assessment assessment) => assessment.Verdict is { } verdict
+        ? char.ToUpperInvariant(Pathway(verdict)[0]) + Pathway(verdict)[1..]
+        : $"Undecided: from {Pathway(assessment.Between.Best)} to {Pathway(assessment.Between.Worst)}";
+
+    public static string Outcome(Outcome outcome) => outcome.Decided
+        ? Pathway(outcome.Best)
+        : $"from {Pathway(outcome.Best)} to {Pathway(outcome.Worst)}";
+
+    public static string Amount(Fraction value, Unit unit) => new Quantity(value / unit.ToBase, unit).ToString();
+
+    public static string Interval(Interval interval, Unit unit) => (interval.Exact, interval.Low, interval.High) switch
+    {
+        ({ } exact, _, _) => Amount(exact, unit),
+        (_, { } low, { } high) => $"{Amount(low, unit)} to {Amount(high, unit)}",
+        (_, { } low, null) => $"at least {Amount(low, unit)}",
+        (_, null, { } high) => $"at most {Amount(high, unit)}",
+        _ => "not known",
+    };
+
+    public static string Limit(LimitCheck check)
+    {
+        var unit = check.Measure.Unit;
+        var value = $"{check.Measure.Title} {Interval(check.Value, unit)}";
+        if (check.Limit.Kind == LimitKind.None) return $"{value}: no limit";
+        if (check.Limit.Kind == LimitKind.NotEstablished) return $"{value}: the limit is not established";
+        var bound = check.Bound!;
+        var words = (check.IsUpper, bound.Closed) switch { (true, true) => "at most", (true, false) => "under", (false, true) => "at least", _ => "over" };
+        var limit = $"{words} {Amount(bound.Value, unit)}";
+        return (check.Holds, check.Margin) switch
+        {
+            (Truth.Yes, { } margin) => $"{value}: within {limit}, {Amount(margin, unit)} left",
+            (Truth.No, { } margin) => $"{value}: beyond {limit} by {Amount(-margin, unit)}",
+            (Truth.Yes, _) => $"{value}: within {limit}",
+            (Truth.No, _) => $"{value}: beyond {limit}",
+            _ => $"{value}: {limit}, open",
+        };
+    }
+
+    public static string ReadAs(Source source) => source.ReadAs switch
+    {
+        Rules.ReadAs.Primary => "the authority's own text",
+        Rules.ReadAs.Secondary => "known at second hand",
+        Rules.ReadAs.CommonPractice => $"common practice as at {source.Checked}, no published source",
+        _ => "from memory, not verified",
+    };
+
+    public static string Source(CitedSource cited) =>
+        $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({cited.Source.Publisher}; {ReadAs(cited.Source)}; checked {cited.Source.Checked})";
+
+    public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch
+    {
+        (null, null) => "in force, start not established",
+        (null, { } until) => $"in force until {until}, start not established",
+        ({ } from, null) => $"in force from {from}",
+        ({ } from, { } until) => $"in force from {from} until {until}",
+    };
+}

@@ -1,0 +1,36 @@
+using System.CommandLine;
+using RuleBook.Cli.Answers;
+using RuleBook.Evaluation;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary><c>rulebook assess JOB</c>: is this allowed where the vehicle is registered?</summary>
+internal static class AssessCommand
+{
+    public static Command Build(Surroundings surroundings)
+    {
+        var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
+        var (set, format, output) = (Choices.Set(), Choices.Format("text", "json"), Choices.Output());
+        var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, format, output };
+        command.SetAction(parsed =>
+        {
+            var opened = Inputs.Book(parsed.GetValue(book), surroundings);
+            var read = Inputs.Job(parsed.GetValue(job)!, opened, parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings);
+            var assessment = Assessor.Assess(opened, read, Place(parsed.GetValue(place), opened));
+            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
+                ? _ => AssessmentJson.Write(assessment)
+                : console => new AssessmentText(console).Write(assessment));
+            return ExitCode.Of(assessment.Verdict);
+        });
+        return command;
+    }
+
+    /// <summary>The jurisdiction named by an option.</summary>
+    /// <exception cref="InputException">The book has none of that name.</exception>
+    public static string? Place(string? id, Book book) => id is null || book.Jurisdiction(id) is not null
+        ? id
+        : throw new InputException(Problem.Error(
+            "unknown-jurisdiction", new Mark("--in", 1, 1), $"'{id}' is not a jurisdiction of the book", Spelling.Tip(id, [.. book.Jurisdictions.Select(each => each.Id)])));
+}

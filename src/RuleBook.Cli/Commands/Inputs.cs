@@ -1,0 +1,46 @@
+using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Yaml;
+using RuleBook.Jobs;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary>Opens the book and the job that a command is given.</summary>
+internal static class Inputs
+{
+    /// <summary>The folder of the book: as given, or the nearest one upward from here or from the command.</summary>
+    /// <exception cref="InputException">There is none.</exception>
+    public static string BookFolder(string? given, Surroundings surroundings) => given
+        ?? Upward(surroundings.Folder).Concat(Upward(AppContext.BaseDirectory)).FirstOrDefault(folder => Directory.Exists(Path.Combine(folder, "jurisdictions")))
+        ?? throw new InputException(Problem.Error("not-a-book", new Mark(surroundings.Folder, 1, 1), "no book is here or above", "name its folder with --book"));
+
+    /// <summary>The book, read.</summary>
+    /// <exception cref="InputException">It has errors; all of them are listed.</exception>
+    public static Book Book(string? given, Surroundings surroundings) => BookReading.Open(BookFolder(given, surroundings));
+
+    /// <summary>The job with the changes asked for.</summary>
+    /// <exception cref="InputException">It cannot be read; every problem is listed.</exception>
+    public static Job Job(string path, Book book, string? on, IReadOnlyList<string> changes, Surroundings surroundings)
+    {
+        var node = path == "-" ? YamlText.Read(Console.OpenStandardInput(), "standard input") : YamlText.ReadFile(path);
+        if (node is not Mapping root) throw new InputException(Problem.Error("wrong-shape", node.Mark, "a job is keys with values", "start with 'registered-in:' and 'vehicle:'"));
+        foreach (var change in changes)
+        {
+            var at = change.IndexOf('=', StringComparison.Ordinal);
+            if (at < 1) throw new InputException(Problem.Error("wrong-shape", new Mark("--set", 1, 1), $"'{change}' is not PATH=VALUE", "write --set vehicle.stability-control=no"));
+            root = NodeEdit.Set(root, change[..at], change[(at + 1)..]);
+        }
+
+        if (Choices.Day("--on", on) is { } day) root = NodeEdit.Set(NodeEdit.Remove(root, "dates"), "on", Day(day));
+        else if (root.Find("on") is null && root.Find("dates") is null) root = NodeEdit.Set(root, "on", Day(surroundings.Today));
+        return JobReader.Read(root, book);
+    }
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static IEnumerable<string> Upward(string from)
+    {
+        for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent) yield return folder.FullName;
+    }
+}

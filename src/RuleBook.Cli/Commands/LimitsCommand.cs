@@ -1,0 +1,34 @@
+using System.CommandLine;
+using RuleBook.Cli.Answers;
+using RuleBook.Evaluation;
+using RuleBook.Reading;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary><c>rulebook limits ID</c>: the limits in force, with sources.</summary>
+internal static class LimitsCommand
+{
+    public static Command Build(Surroundings surroundings)
+    {
+        var id = new Argument<string>("ID") { Description = "The jurisdiction, such as au-qld" };
+        var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
+        var (book, on, output) = (Choices.Book(), Choices.On(), Choices.Output());
+        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, output };
+        command.SetAction(parsed =>
+        {
+            var opened = Inputs.Book(parsed.GetValue(book), surroundings);
+            var place = opened.Jurisdiction(AssessCommand.Place(parsed.GetValue(id), opened)!)!;
+            var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
+            var wanted = parsed.GetValue(topic);
+            if (wanted is not null && !opened.Vocabulary.Topics.ContainsKey(wanted))
+                throw new InputException(Problem.Error(
+                    "unknown-topic", new Mark("--topic", 1, 1), $"'{wanted}' is not a topic", Spelling.Tip(wanted, [.. opened.Vocabulary.Topics.Keys])));
+            var versions = place.Rules
+                .Where(rule => wanted is null || rule.Topic == wanted)
+                .Select(rule => (rule, versions: Resolver.Resolve(opened, rule, day)));
+            Answer.Give(surroundings, parsed.GetValue(output), console => LimitsText.Write(console, opened, place, day, versions));
+            return ExitCode.Permitted;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,20 @@
+using Spectre.Console;
+
+namespace RuleBook.Cli;
+
+/// <summary>What a command may touch: where it writes, and the one place that reads the clock.</summary>
+/// <param name="Out">Standard output.</param>
+/// <param name="Error">Standard error.</param>
+/// <param name="Console">Standard output as a console that knows its width and colours.</param>
+/// <param name="Today">The day on which the command runs.</param>
+/// <param name="Folder">The folder from which a book is looked for.</param>
+internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConsole Console, DateOnly Today, string Folder)
+{
+    public static Surroundings OfTheProcess()
+    {
+#pragma warning disable RS0030 // the command's entry point is the one place that reads the clock
+        var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
+#pragma warning restore RS0030
+        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory());
+    }
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using RuleBook.Jobs;
+using RuleBook.Rules;
+
+namespace RuleBook.Evaluation;
+
+/// <summary>Who certifies under the scheme of the state of registration.</summary>
+internal static class Certifying
+{
+    public static Certification? Of(Book book, Jurisdiction place, Job job, Outcome outcome)
+    {
+        var day = job.Dates.Certification ?? job.Dates.Latest;
+        var current = place.Schemes.Select(scheme => (scheme, version: At(scheme, day))).FirstOrDefault(pair => pair.version is not null);
+        if (current.version is not { } version) return null;
+        var (may, why) = MayCertify(place, version, job.CertifierAppointedIn);
+        return new Certification(
+            current.scheme.Title,
+            version,
+            [.. version.Issued.Where(issued => Possible(issued.Pathway, outcome)).SelectMany(issued => issued.Papers).Distinct()],
+            [.. version.Steps.Where(step => step.Pathways.Any(pathway => Possible(pathway, outcome)))],
+            may,
+            why,
+            Resolver.Cited(book, place.Id, version.Sources));
+    }
+
+    private static SchemeVersion? At(Scheme scheme, DateOnly day)
+    {
+        Timeline.Span[] spans = [.. scheme.Versions.Select(version => new Timeline.Span(version.From, version.InForceBy, version.Until))];
+        return Timeline.At(spans, day) is [.., var last] && last >= 0 ? scheme.Versions[last] : null;
+    }
+
+    private static bool Possible(Pathway pathway, Outcome outcome) => outcome.Best <= pathway && pathway <= outcome.Worst;
+
+    private static (Truth? May, string? Why) MayCertify(Jurisdiction place, SchemeVersion version, ImmutableArray<string>? appointedIn)
+    {
+        if (appointedIn is not { } appointed) return (null, null);
+        var certifier = version.Certifier ?? "certifier";
+        if (appointed.Contains(place.Id))
+            return (Truth.Yes, $"appointed in {place.Name}: certifies as {certifier} with the papers of {place.Name}, wherever the work is done");
+        if (version.AcceptsAppointedIn is { } accepted && accepted.Intersect(appointed).Any())
+            return (Truth.Yes, $"{place.Name} accepts certifiers appointed in {string.Join(", ", accepted.Intersect(appointed))}");
+        return (Truth.No, $"not appointed in {place.Name}; {(version.AppointedBy is { } by ? $"appointed there by {by}: " : "")}a {certifier} of {place.Name} is needed"
+            + (version.AcceptsAppointedIn is null ? "; whether one appointed elsewhere is accepted is not established" : ""));
+    }
+}

@@ -1,0 +1,30 @@
+using RuleBook.Rules;
+
+namespace RuleBook.Evaluation;
+
+/// <summary>Names what nobody has established in a finding.</summary>
+internal static class GapReader
+{
+    public static IEnumerable<Gap> Read(Finding finding, Jurisdiction place)
+    {
+        var rule = finding.Version.Rule;
+        switch (finding.Version.Content)
+        {
+            case NotEstablished unknown when finding.Version.From is null && finding.Version.Sources.IsEmpty:
+                yield return new Gap(rule.Id, $"nothing is recorded for that day: {rule.Title}", unknown.Ask, unknown.Open);
+                break;
+            case NotEstablished unknown:
+                yield return new Gap(rule.Id, $"the limits are not established: {rule.Title}", unknown.Ask, unknown.Open);
+                break;
+            case Stated stated:
+                var open = stated.Tiers
+                    .Where(tier => tier.Pathway >= finding.Outcome.Best)
+                    .SelectMany(tier => tier.Limits.Where(limit => limit.Kind == LimitKind.NotEstablished).Select(limit => (tier, limit)));
+                foreach (var (tier, limit) in open)
+                    yield return new Gap(rule.Id, $"how far {Wording.Of(tier.Pathway)} reaches in {limit.Measure} is not established", place.Ask.Name, place.Ask.Url);
+                if (stated.Beyond is null)
+                    yield return new Gap(rule.Id, "what holds beyond these limits is not established", place.Ask.Name, place.Ask.Url);
+                break;
+        }
+    }
+}

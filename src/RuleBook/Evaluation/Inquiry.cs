@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using RuleBook.Jobs;
+using RuleBook.Rules;
+using RuleBook.Tyres;
+
+namespace RuleBook.Evaluation;
+
+/// <summary>One job before the rules of one jurisdiction: what is known, and the versions that may be in force on each topic touched.</summary>
+internal sealed class Inquiry
+{
+    private readonly Book book;
+    private readonly Jurisdiction place;
+    private readonly Situation situation;
+    private readonly ImmutableArray<string> topics;
+    private readonly DateOnly on;
+
+    private Inquiry(Book book, Jurisdiction place, Situation situation, ImmutableArray<string> topics, DateOnly on)
+    {
+        this.book = book;
+        this.place = place;
+        this.situation = situation;
+        this.topics = topics;
+        this.on = on;
+    }
+
+    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis)
+    {
+        var facts = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis);
+        ImmutableArray<string> topics =
+        [
+            .. book.Vocabulary.Topics.Values
+                .Where(topic => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }))
+                .Select(topic => topic.Name)
+                .Order(StringComparer.Ordinal),
+        ];
+        var versions = place.Rules
+            .Where(rule => topics.Contains(rule.Topic) && !rule.GovernedByTravel)
+            .ToImmutableDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule));
+        return new Inquiry(book, place, new Situation(facts, versions), topics, job.Dates.Latest);
+    }
+
+    public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
+        Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
+
+    public ImmutableArray<KnownMeasure> Measures() =>
+    [
+        .. topics
+            .SelectMany(topic => book.Vocabulary.Topics[topic].TouchedBy)
+            .Concat(Used())
+            .Distinct()
+            .Where(book.Vocabulary.Measures.ContainsKey)
+            .Select(name => Known(book.Vocabulary.Measures[name]))
+            .Where(known => known.Value != Interval.Anything && !known.Measure.IsDate)
+            .OrderBy(known => known.Measure.Name, StringComparer.Ordinal),
+    ];
+
+    public ImmutableArray<Finding> Findings() =>
+    [
+        .. situation.Versions.Values
+            .SelectMany(candidates => candidates.Select(version => (version, certain: candidates.Length == 1)))
+            .Where(pair => Evaluation.Judge.Binds(pair.version, situation.Facts) != Truth.No)
+            .Select(pair => FindingReader.Read(book, pair.version, pair.certain, situation.Facts, on))
+            .OrderByDescending(finding => finding.Outcome.Worst)
+            .ThenBy(finding => finding.Version.Rule.Id, StringComparer.Ordinal)
+            .ThenBy(finding => finding.Version.From?.Earliest),
+    ];
+
+    /// <summary>What nobody has established, in findings that could still make the verdict more onerous.</summary>
+    public ImmutableArray<Gap> Gaps(ImmutableArray<Finding> findings, Outcome outcome) =>
+    [
+        .. findings.Where(finding => finding.Outcome.Worst > outcome.Best).SelectMany(finding => GapReader.Read(finding, place)),
+        .. topics
+            .Where(topic => situation.Versions.Values.All(candidates => candidates[0].Rule.Topic != topic || NoneBinds(candidates)))
+            .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
+    ];
+
+    private bool NoneBinds(ImmutableArray<ResolvedVersion> candidates) =>
+        candidates.All(version => Evaluation.Judge.Binds(version, situation.Facts) == Truth.No);
+
+    /// <summary>The most onerous over the topics touched; a topic on which no rule binds is open.</summary>
+    private Outcome Judge(Situation known)
+    {
+        var verdict = new Outcome(Pathway.NoCertificate, Pathway.NoCertificate);
+        foreach (var topic in topics)
+        {
+            var bound = false;
+            foreach (var candidates in known.Versions.Values.Where(candidates => candidates[0].Rule.Topic == topic))
+            {
+                var binds = candidates.Select(version => Evaluation.Judge.Binds(version, known.Facts)).Max();
+                if (binds == Truth.No) continue;
+                bound |= binds == Truth.Yes;
+                var outcome = candidates.Select(version => Evaluation.Judge.Try(version, known.Facts)).Aggregate((left, right) => left.Or(right));
+                verdict = verdict.And(binds == Truth.Yes ? outcome : outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate)));
+            }
+
+            if (!bound) verdict = verdict.And(Outcome.Open);
+        }
+
+        return verdict;
+    }
+
+    private static ImmutableArray<ResolvedVersion> Candidates(Book book, Job job, Jurisdiction place, Rule rule) =>
+    [
+        .. job.Dates.For(rule.DecidedBy ?? place.DecidedBy)
+            .SelectMany(day => Resolver.Resolve(book, rule, day))
+            .DistinctBy(version => (version.From, version.Until, string.Join(' ', version.Adopted))),
+    ];
+
+    private IEnumerable<string> Used() => situation.Versions.Values
+        .SelectMany(candidates => candidates)
+        .SelectMany(version => version.Content is Stated stated ? stated.Tiers.SelectMany(tier => tier.Limits) : [])
+        .Where(limit => limit.Kind == LimitKind.Bounded)
+        .Select(limit => limit.Measure);
+
+    private KnownMeasure Known(Measure measure)
+    {
+        var parts = situation.Versions.Values.SelectMany(candidates => candidates).FirstOrDefault(version => version.Measured is { Total.IsEmpty: false })?.Parts
+            ?? FactSet.PartsOf(null);
+        var value = situation.Facts.Measure(measure.Name, parts);
+        var derivation = situation.Facts.Measures.TryGetValue(measure.Name, out var derived)
+            ? derived.Derivation
+            : Derivations.Of(measure.Name, situation.Facts, parts);
+        return new KnownMeasure(measure, value, derivation);
+    }
+}

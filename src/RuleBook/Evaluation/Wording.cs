@@ -1,0 +1,36 @@
+using RuleBook.Rules;
+
+namespace RuleBook.Evaluation;
+
+/// <summary>The words of the data for what the code enumerates.</summary>
+public static class Wording
+{
+    /// <summary>As written in data.</summary>
+    public static string Of(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "no-certificate",
+        Pathway.Certificate => "certificate",
+        Pathway.Approval => "approval",
+        _ => "prohibited",
+    };
+
+    /// <summary>As written in data.</summary>
+    public static string Of(ReadAs readAs) => readAs switch
+    {
+        ReadAs.Primary => "primary",
+        ReadAs.Secondary => "secondary",
+        ReadAs.CommonPractice => "common-practice",
+        _ => "memory",
+    };
+
+    /// <summary>One pathway, or from the best to the worst.</summary>
+    public static string Of(Outcome outcome) => outcome.Decided ? Of(outcome.Best) : $"{Of(outcome.Best)} to {Of(outcome.Worst)}";
+
+    /// <summary>For a condition: met, not met or to show.</summary>
+    public static string Condition(Truth state) => state switch
+    {
+        Truth.Yes => "met",
+        Truth.No => "not-met",
+        _ => "to-show",
+    };
+}

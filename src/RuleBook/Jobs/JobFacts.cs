@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Quantities;
+using RuleBook.Rules;
+using RuleBook.Tyres;
+
+namespace RuleBook.Jobs;
+
+/// <summary>Derives from a job what is known: words, measures and what has been shown.</summary>
+public static class JobFacts
+{
+    /// <summary>Whether the vehicle has been registered for the first time.</summary>
+    public const string Registered = "registered";
+
+    /// <summary>The facts of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="days">The days that may decide.</param>
+    /// <param name="basis">The basis of tyre diameters.</param>
+    public static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis)
+    {
+        var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
+        foreach (var (name, quantity) in job.Measures)
+            measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
+        if (job.FittedTyre is { } fitted) AddTyres(measures, fitted, job, basis);
+        AddRatings(measures, job);
+        foreach (var measure in vocabulary.Measures.Values)
+            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name) && !OpenTyres(job, measure))
+                measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
+        if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
+        if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        AddGrowthSign(measures);
+        return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), job.Shown);
+    }
+
+    /// <summary>
+    /// Where a growth is stated and also follows from the sizes, both must agree on some basis; a problem to report otherwise.
+    /// </summary>
+    public static string? Contradiction(Job job)
+    {
+        if (job.FittedTyre is not { } fitted || job.PlacardTyres.Length == 0 || !job.Measures.TryGetValue(FactSet.TyreGrowth, out var stated)) return null;
+        var growths = new[] { DiameterBasis.Handbook, DiameterBasis.Nominal }
+            .Select(basis => TyreGrowth.Of(fitted, job.PlacardTyres, basis).Growth)
+            .Where(growth => growth.Amount is not null)
+            .ToArray();
+        return growths.Length == 0 || growths.Any(growth => growth.Amount == stated.Base)
+            ? null
+            : $"the growth is stated as {stated}, but the sizes give {growths[0].Derivation}";
+    }
+
+    private static ImmutableDictionary<string, string> RegisteredOn(Job job, ImmutableArray<DateOnly> days)
+    {
+        if (job.NotYetRegistered) return job.Words.SetItem(Registered, "no");
+        if (job.FirstRegistered is not { } first) return job.Words;
+        var answers = days.Select(day => first <= day ? "yes" : "no").Distinct().ToArray();
+        return answers is [var one] ? job.Words.SetItem(Registered, one) : job.Words;
+    }
+
+    private static bool OpenTyres(Job job, Measure measure) =>
+        job.FittedTyre is not null && measure.Name.StartsWith("tyre-", StringComparison.Ordinal);
+
+    private static void AddTyres(ImmutableDictionary<string, Derived>.Builder measures, TyreSize fitted, Job job, DiameterBasis basis)
+    {
+        var growth = TyreGrowth.Of(fitted, job.PlacardTyres, basis);
+        Add(FactSet.TyreGrowth, growth.Growth);
+        Add("tyre-diameter-reduction", growth.Reduction);
+        Add("tyre-diameter-growth-percent", growth.GrowthPercent);
+        Add("tyre-diameter-reduction-percent", growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
+        Add("tyre-section-width-ratio", growth.WidthPercent);
+        Add(FactSet.TyreLift, growth.TyreLift);
+
+        void Add(string name, DerivedFigure figure)
+        {
+            if (figure.Amount is { } amount && !measures.ContainsKey(name)) measures[name] = new Derived(Interval.Of(amount), figure.Derivation);
+        }
+    }
+
+    private static void AddRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        foreach (var rating in (ReadOnlySpan<string>)["gvm", "gcm", "braked-tow"])
+        {
+            var stated = job.Measures.GetValueOrDefault(rating);
+            var asked = job.Measures.GetValueOrDefault($"new-{rating}");
+            if ((asked ?? stated) is { } after) measures[$"new-{rating}"] = new Derived(Interval.Of(after.Base), $"{after} ({(asked is null ? "unchanged" : "asked for")})");
+            if (asked is null) continue;
+            measures[$"{rating}-increase"] = stated is null
+                ? new Derived(Interval.Anything, "the rating before is not stated")
+                : new Derived(Interval.Of(asked.Base - stated.Base), $"{asked} - {stated} = {Numbers.Show(asked.Base - stated.Base)} kg");
+        }
+    }
+
+    /// <summary>A growth over the largest placard size that is stated without sizes still bounds what depends on the sizes.</summary>
+    private static void AddGrowthSign(ImmutableDictionary<string, Derived>.Builder measures)
+    {
+        if (!measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { } amount || amount.IsZero) return;
+        var grows = amount.IsPositive;
+        Bound("tyre-diameter-growth-percent", grows);
+        Bound("tyre-diameter-reduction-percent", !grows);
+        if (grows) Bound("tyre-diameter-reduction", false);
+
+        void Bound(string name, bool above)
+        {
+            if (measures.TryGetValue(name, out var known) && known.Value.Exact is { IsZero: false }) return;
+            measures[name] = new Derived(
+                above ? new Interval(Fraction.Zero, null) : new Interval(null, Fraction.Zero), "follows from the sign of the growth; the sizes are not stated");
+        }
+    }
+}

@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using RuleBook.Reading;
+using RuleBook.Rules;
+using RuleBook.Tyres;
+
+namespace RuleBook.Jobs;
+
+/// <summary>Reads a job; everything wrong in it is reported with its place.</summary>
+public static class JobReader
+{
+    /// <summary>Reads a job against the words of a book.</summary>
+    /// <param name="root">The job as nodes.</param>
+    /// <param name="book">The book whose vocabulary and jurisdictions the job uses.</param>
+    /// <exception cref="InputException">The job cannot be read; every problem is listed.</exception>
+    public static Job Read(Node root, Book book)
+    {
+        var problems = new List<Problem>();
+        var fields = new Fields(root, problems);
+        var vehicle = fields.Nested("vehicle");
+        var modification = fields.Nested("modification");
+        var measured = fields.Nested("measured");
+        var stated = new StatedMeasures(book.Vocabulary);
+
+        if (vehicle is not null) ReadVehicle(vehicle, stated);
+        if (modification is not null) ReadModification(modification, stated);
+        if (measured is not null) stated.ReadAll(measured, "measured");
+        var (first, notYet) = vehicle is null ? (null, false) : ReadFirstRegistered(vehicle);
+
+        var job = new Job
+        {
+            Name = fields.Text("job"),
+            RegisteredIn = ReadJurisdiction(fields, book),
+            Dates = ReadDates(fields),
+            Words = vehicle is null ? ImmutableDictionary<string, string>.Empty : ReadWords(vehicle, book.Vocabulary),
+            Measures = stated.Known,
+            Unknown = stated.Unknown,
+            PlacardTyres = vehicle?.List("tyres", node => ReadTyre(vehicle, node)) ?? [],
+            FittedTyre = modification?.Read("tyres", node => ReadTyre(modification, node)),
+            FirstRegistered = first,
+            NotYetRegistered = notYet,
+            Built = vehicle?.Partial("built")?.Earliest,
+            Shown = ReadShown(fields.Nested("shown"), book.Vocabulary),
+            CertifierAppointedIn = ReadCertifier(fields.Nested("certifier")),
+            TravelsThrough = fields.List("travels-through", node => KnownPlace(fields, node, book)),
+        };
+        vehicle?.Done();
+        modification?.Done();
+        fields.Done();
+        CheckAgreement(fields, vehicle, job);
+        return problems.Count == 0 ? job : throw new InputException([.. problems.OrderBy(problem => problem.Mark)]);
+    }
+
+    private static void ReadVehicle(Fields vehicle, StatedMeasures stated)
+    {
+        stated.ReadAll(vehicle, "vehicle");
+        if (vehicle.Nested("ratings") is not { } ratings) return;
+        stated.ReadAll(ratings, "vehicle.ratings");
+    }
+
+    private static void ReadModification(Fields modification, StatedMeasures stated)
+    {
+        stated.ReadAll(modification, "modification");
+        if (modification.Nested("ratings") is not { } ratings) return;
+        stated.ReadAll(ratings, "modification.ratings");
+    }
+
+    private static ImmutableDictionary<string, string> ReadWords(Fields vehicle, Vocabulary vocabulary)
+    {
+        var words = ImmutableDictionary.CreateBuilder<string, string>();
+        foreach (var fact in vocabulary.Facts.Values.Where(fact => fact.Job.StartsWith("vehicle.", StringComparison.Ordinal) && fact.Name != JobFacts.Registered))
+        {
+            var key = fact.Job["vehicle.".Length..];
+            if (vehicle.Node(key) is Scalar { Text: "unknown" }) continue;
+            if (vehicle.Word(key, fact.Values.AsSpan()) is { } word) words[fact.Name] = word;
+        }
+
+        return words.ToImmutable();
+    }
+
+    private static string ReadJurisdiction(Fields fields, Book book) =>
+        fields.Node("registered-in") is { } node ? KnownPlace(fields, node, book) ?? "" : fields.Required("registered-in");
+
+    private static string? KnownPlace(Fields fields, Node node, Book book)
+    {
+        if (fields.TextOf(node) is not { } id) return null;
+        if (book.Jurisdiction(id) is { } jurisdiction) return jurisdiction.Id;
+        fields.Add("unknown-jurisdiction", node.Mark, $"'{id}' is not a jurisdiction of the book", Spelling.Tip(id, [.. book.Jurisdictions.Select(place => place.Id)]));
+        return null;
+    }
+
+    private static JobDates ReadDates(Fields fields)
+    {
+        var on = fields.Day("on");
+        if (fields.Nested("dates") is not { } dates)
+        {
+            if (!fields.Has("on")) fields.Add("missing-key", fields.Mark, "the job has no day", "add 'on: 2026-11-25', or dates of work, certification and inspection");
+            return JobDates.On(on ?? DateOnly.MinValue);
+        }
+
+        if (fields.Has("on")) fields.Add("contradiction", dates.Mark, "the job gives both 'on' and 'dates'", "keep one of the two");
+        var read = new JobDates(dates.Day("work"), dates.Day("certification"), dates.Day("inspection"));
+        dates.Done();
+        if (read is { Work: { } work, Certification: { } certification } && certification < work)
+            fields.Add("contradiction", dates.Mark, "certification comes before the work", "give the day of certification on or after that of the work");
+        return read == new JobDates(null, null, null) ? JobDates.On(DateOnly.MinValue) : read;
+    }
+
+    private static (DateOnly? First, bool NotYet) ReadFirstRegistered(Fields vehicle) => vehicle.Node("first-registered") switch
+    {
+        null or Scalar { Text: "unknown" } => (null, false),
+        Scalar { Text: "not-yet" } => (null, true),
+        _ => (vehicle.Day("first-registered"), false),
+    };
+
+    private static TyreSize? ReadTyre(Fields fields, Node node)
+    {
+        if (fields.TextOf(node) is not { } text) return null;
+        if (TyreSize.TryParse(text, out var size, out var error)) return size;
+        fields.Add("not-a-tyre-size", node.Mark, error, "");
+        return null;
+    }
+
+    private static ImmutableDictionary<string, bool> ReadShown(Fields? shown, Vocabulary vocabulary)
+    {
+        var read = ImmutableDictionary.CreateBuilder<string, bool>();
+        if (shown is null) return read.ToImmutable();
+        foreach (var (key, _) in shown.Entries)
+            if (!vocabulary.Conditions.ContainsKey(key.Text))
+                shown.Add("unknown-condition", key.Mark, $"'{key.Text}' is not a condition of the vocabulary", Spelling.Tip(key.Text, [.. vocabulary.Conditions.Keys]));
+            else if (shown.YesNo(key.Text) is { } met)
+                read[key.Text] = met;
+        return read.ToImmutable();
+    }
+
+    private static ImmutableArray<string>? ReadCertifier(Fields? certifier)
+    {
+        if (certifier is null) return null;
+        var appointed = certifier.Texts("appointed-in");
+        certifier.Text("name");
+        certifier.Done();
+        return appointed;
+    }
+
+    private static void CheckAgreement(Fields fields, Fields? vehicle, Job job)
+    {
+        if (job.FirstRegistered is { } first && first > job.Dates.Latest && vehicle is not null)
+            fields.Add("contradiction", vehicle.Node("first-registered")!.Mark, "the first registration lies after every day of the job", "write not-yet, or correct the day");
+    }
+}
