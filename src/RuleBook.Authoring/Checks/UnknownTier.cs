@@ -17,9 +17,10 @@ internal static class UnknownTier
         let tiers = Adopted.Tiers(book, pair.Adoption)
         where tiers.Length > 0
         from change in pair.Adoption.Exceptions
-        where change.Tier is not null && tiers.All(tier => tier.Name != change.Tier)
+        let named = change.Tier
+        where named is not null && tiers.All(tier => tier.Name != named)
         select Info.At(
             book.Value(change.Mark, "tier"),
-            $"'{pair.Adoption.Rule}' has no tier '{change.Tier}'",
-            Spelling.Tip(change.Tier, [.. tiers.Select(tier => tier.Name)]));
+            $"'{pair.Adoption.Rule}' has no tier '{named}'",
+            Spelling.Tip(named ?? "", [.. tiers.Select(tier => tier.Name)]));
 }

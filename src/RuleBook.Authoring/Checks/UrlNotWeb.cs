@@ -13,7 +13,7 @@ internal static class UrlNotWeb
         "give the document's address on the web, or leave it out");
 
     internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Jurisdictions
-        .SelectMany(place => place.Sources.Select(source => (source.Url, source.Mark)).Append((place.Ask.Url, book.Value(place.Mark, "ask"))))
+        .SelectMany(place => place.Sources.Select(source => (source.Url, source.Mark)).Append((place.Ask.Url, Mark: book.Value(place.Mark, "ask"))))
         .Where(address => address.Url is not null && !IsWeb(address.Url))
         .Select(address => Info.At(book.Value(address.Mark, "url"), $"'{address.Url}' is not an address on the web"));
 

@@ -12,6 +12,8 @@ internal static class WrongStart
         "On the days around it nobody could say which version is in force.",
         "give 'from: DATE'; or 'from: unknown' with 'in-force-by: DATE'; or 'announced: DATE'; or 'proposed: yes'");
 
+    private static readonly string[] Ways = ["from", "announced", "proposed"];
+
     internal static IEnumerable<Problem> Find(Inspected book) => book.Versions
         .Select(pair => pair.Version.Mark)
         .Concat(book.SchemeVersions.Select(pair => pair.Version.Mark))
@@ -21,7 +23,7 @@ internal static class WrongStart
 
     private static string? Wrong(Inspected book, Mark mark)
     {
-        string[] ways = [.. new[] { "from", "announced", "proposed" }.Where(key => book.Text(mark, key) is not null and not "no")];
+        string[] ways = [.. Ways.Where(key => book.Text(mark, key) is not null and not "no")];
         return (ways, book.Text(mark, "from"), book.Text(mark, "in-force-by")) switch
         {
             ([], _, _) => "the version says neither since when it is in force nor that it is only announced",
