@@ -18,10 +18,10 @@ internal static class SourceNotCited
         var cited = Citations.Of(book)
             .Select(pair => book.Book.Source(pair.Jurisdiction, pair.Citation.Cite))
             .OfType<Source>()
-            .Select(source => source.Mark)
+            .Select(source => (source.Jurisdiction, source.Id))
             .ToHashSet();
         return book.Book.Jurisdictions.SelectMany(place => place.Sources)
-            .Where(source => !cited.Contains(source.Mark))
+            .Where(source => !cited.Contains((source.Jurisdiction, source.Id)))
             .Select(source => Info.At(book.Value(source.Mark, "source"), $"'{source.Id}' is cited nowhere"));
     }
 }

@@ -31,15 +31,16 @@ public static class Inspection
     {
         var problems = new List<Problem>(folder.Problems);
         var files = Parse(folder, problems);
-        var unread = problems.Select(problem => problem.Mark.File).ToHashSet(StringComparer.Ordinal);
+        var unread = problems.Where(problem => problem.Code != "stray-file").Select(problem => problem.Mark.File).ToHashSet(StringComparer.Ordinal);
         if (unread.Any(IsVocabulary)) return Report([.. problems, .. Shapes(files)]);
 
         var bound = new List<Problem>();
         var book = BookReader.Read(files, folder.Digest, bound);
-        bound.RemoveAll(problem => unread.Contains(problem.Mark.File));
+        var shapeless = bound.Where(problem => problem.Code == "wrong-shape").Select(problem => problem.Mark).ToHashSet();
+        bound.RemoveAll(problem => unread.Contains(problem.Mark.File) || (problem.Code == "missing-key" && shapeless.Contains(problem.Mark)));
         problems.AddRange(bound.Distinct());
+        problems.AddRange(Without(Meanings.Find(new Inspected(book, files, today), unread, bound), problems, SamePlace));
         problems.AddRange(Without(Shapes(files), problems, SamePlace));
-        problems.AddRange(Without(Meanings(new Inspected(book, files, today), unread), problems, (one, other) => one.Mark == other.Mark));
         return Report(problems) with { Book = book };
 
         InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), folder.Files.Length, folder.Digest, null);
@@ -67,15 +68,6 @@ public static class Inspection
         .Select(file => (file, schema: SchemaCheck.NameFor(file.Path)))
         .Where(pair => pair.schema is not null)
         .SelectMany(pair => SchemaCheck.Find(pair.schema!, pair.file.Root));
-
-    private static IEnumerable<Problem> Meanings(Inspected inspected, HashSet<string> unread)
-    {
-        var folders = unread.Select(file => file[..(file.LastIndexOf('/') + 1)]).ToArray();
-        return CheckList.Semantic
-            .Where(check => unread.Count == 0 || !check.LooksElsewhere)
-            .SelectMany(check => check.Find(inspected))
-            .Where(problem => !folders.Any(folder => problem.Mark.File.StartsWith(folder, StringComparison.Ordinal)));
-    }
 
     /// <summary>What is found later at a place where something is already reported is a consequence, or the same in other words.</summary>
     private static Problem[] Without(IEnumerable<Problem> found, IEnumerable<Problem> reported, Func<Problem, Problem, bool> same)
