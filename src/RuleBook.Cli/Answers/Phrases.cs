@@ -71,8 +71,8 @@ internal static class Phrases
     public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch
     {
         (null, null) => "in force, start not established",
-        (null, { } until) => $"in force until {until}, start not established",
-        ({ } from, null) => $"in force from {from}",
-        ({ } from, { } until) => $"in force from {from} until {until}",
+        (null, { } until) => $"in force until {until.Words}, start not established",
+        ({ } from, null) => $"in force from {from.Words}",
+        ({ } from, { } until) => $"in force from {from.Words} until {until.Words}",
     };
 }

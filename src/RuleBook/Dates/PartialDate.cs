@@ -16,6 +16,11 @@ public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnl
     /// <summary>Known to the day.</summary>
     public bool IsExact => Earliest == Latest;
 
+    /// <summary>For a reader: as written, or "about 2009", or "a day between two others".</summary>
+    public string Words => Text.EndsWith('~') ? $"about {Text[..^1]}"
+        : Text.StartsWith('[') ? $"a day between {Text[1..^1].Replace("..", " and ", StringComparison.Ordinal)}"
+        : Text;
+
     /// <summary>A date known to the day.</summary>
     public static PartialDate Of(DateOnly day) => new(day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), day, day);
 

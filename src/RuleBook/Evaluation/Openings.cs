@@ -68,9 +68,9 @@ internal static class Openings
     private static string Span(ResolvedVersion version) => (version.From, version.Until) switch
     {
         (null, null) => "in force since an unknown day",
-        (null, { } until) => $"in force before {until}",
-        ({ } from, null) => $"in force from {from}",
-        ({ } from, { } until) => $"in force from {from} until {until}",
+        (null, { } until) => $"in force before {until.Words}",
+        ({ } from, null) => $"in force from {from.Words}",
+        ({ } from, { } until) => $"in force from {from.Words} until {until.Words}",
     };
 
     private static Opening OfWord(FactWord fact) => new(
