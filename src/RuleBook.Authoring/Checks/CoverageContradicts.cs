@@ -24,7 +24,7 @@ internal static class CoverageContradicts
     {
         var versions = place.Rules.Where(rule => rule.Topic == topic).SelectMany(rule => rule.Versions).ToArray();
         var schemes = topic == "certification" ? place.Schemes.SelectMany(scheme => scheme.Versions).ToArray() : [];
-        var known = versions.Count(version => version.Content is not NotEstablished) + schemes.Length;
+        var known = versions.Count(version => version.Content is not NotEstablished) + schemes.Count(SaysSomething);
         return state switch
         {
             "none" when known > 0 => $"coverage of '{topic}' is none, yet its file says something",
@@ -34,6 +34,10 @@ internal static class CoverageContradicts
             _ => null,
         };
     }
+
+    /// <summary>A scheme of which only the open questions are written down says nothing yet.</summary>
+    private static bool SaysSomething(SchemeVersion version) =>
+        version is not { Certifier: null, AppointedBy: null, Decides: null, AcceptsAppointedIn: null, Issued.IsEmpty: true, Fees.IsEmpty: true };
 
     private static bool IsOpen(RuleVersion version) => version.Content switch
     {
