@@ -65,5 +65,5 @@ internal static class VocabularyReader
     }
 
     private static Topic ReadTopic(Fields fields) => new(
-        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.Texts("touched-by"), fields.Mark);
+        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.Texts("touched-by"), fields.YesNo("of-use") ?? false, fields.Mark);
 }
