@@ -24,11 +24,11 @@ internal static class CoverageContradicts
     {
         var versions = place.Rules.Where(rule => rule.Topic == topic).SelectMany(rule => rule.Versions).ToArray();
         var schemes = topic == "certification" ? place.Schemes.SelectMany(scheme => scheme.Versions).ToArray() : [];
-        var known = versions.Count(version => version.Content is not NotEstablished) + schemes.Count(SaysSomething);
+        var known = versions.Any(version => version.Content is not NotEstablished);
         return state switch
         {
-            "none" when known > 0 => $"coverage of '{topic}' is none, yet its file says something",
-            "complete" or "partial" when known == 0 => $"coverage of '{topic}' is {state}, yet nothing is stated in its file",
+            "none" when known || schemes.Any(SaysSomething) => $"coverage of '{topic}' is none, yet its file says something",
+            "complete" or "partial" when !known && schemes.Length == 0 => $"coverage of '{topic}' is {state}, yet nothing is stated in its file",
             "complete" when versions.Any(IsOpen) || schemes.Any(version => version.NotEstablished.Length > 0) =>
                 $"coverage of '{topic}' is complete, yet something in its file is not established",
             _ => null,

@@ -1,11 +1,13 @@
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Authoring.Tests.Inspecting;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Evaluation;
 using RuleBook.Jobs;
+using RuleBook.Reading;
 
 namespace RuleBook.Authoring.Tests.Schemas;
 
@@ -15,6 +17,10 @@ public sealed class OwnFilesTests
     private static readonly string Root = Path.GetFullPath(Path.Combine(BadBook.Root, "..", ".."));
 
     public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Root, "examples"), "*.yaml").Select(path => Path.GetFileName(path)).Order()];
+
+    [Fact]
+    public void The_book_has_no_error() => // the grammar of the data; warnings (an overdue source) are allowed
+        Inspection.Run(Root, new DateOnly(2026, 11, 25)).Problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
 
     [Fact]
     public void Every_file_of_the_book_has_the_shape_of_its_schema() => BookFolder.Load(Root).Files
