@@ -33,8 +33,8 @@ public static class Assessor
             OfUse = inquiry.OfUse(job),
             Undecided = effects,
             Gaps = gaps,
-            Certification = Certifying.Of(book, place, job, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, outcome, findings)],
+            Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
+            Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
         };
     }
 }

@@ -68,6 +68,9 @@ internal sealed class Inquiry
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
 
+    /// <summary>What is known of the job.</summary>
+    public FactSet Facts => situation.Facts;
+
     public ImmutableArray<KnownMeasure> Measures() =>
     [
         .. topics
