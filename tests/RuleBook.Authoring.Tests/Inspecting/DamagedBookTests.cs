@@ -25,7 +25,7 @@ public sealed class DamagedBookTests
         var book = BookFolder.Load(sound.Folder);
         var explained = CheckList.All.Select(info => info.Code).ToHashSet();
         var random = new Random(seed);
-        for (var round = 0; round < 200; round++)
+        for (var round = 0; round < 120; round++)
         {
             var files = book.Files.ToBuilder();
             for (var damage = random.Next(1, 4); damage > 0; damage--)
