@@ -1,4 +1,5 @@
 using RuleBook.Jobs;
+using RuleBook.Reckoning;
 using RuleBook.Rules;
 using RuleBook.Tyres;
 
@@ -32,6 +33,9 @@ public static class Assessor
             Findings = findings,
             Undecided = effects,
             Gaps = gaps,
+            Masses = MassReckoning.Of(job, place.Id),
+            Heights = HeightReckoning.Of(job, () => Margins.Of(book, job, place, Lifts.Measure)),
+            Tyres = TyreReckoning.Of(job),
             Certification = Certifying.Of(book, place, job, outcome),
             Cautions = [.. Cautions.Of(book, place, job, outcome, findings)],
         };

@@ -23,13 +23,26 @@ internal sealed class Inquiry
         this.on = on;
     }
 
-    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis)
+    /// <summary>What the job makes known.</summary>
+    public FactSet Facts => situation.Facts;
+
+    /// <summary>Every version that may be in force on a topic touched.</summary>
+    public IEnumerable<ResolvedVersion> Versions => situation.Versions.Values.SelectMany(candidates => candidates);
+
+    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis) => Open(
+        book, job, place, basis, (topic, facts) => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }));
+
+    /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
+    public static Inquiry About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure) =>
+        Open(book, job, place, basis, (topic, _) => topic.TouchedBy.Contains(measure));
+
+    private static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis, Func<Topic, FactSet, bool> touched)
     {
         var facts = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis);
         ImmutableArray<string> topics =
         [
             .. book.Vocabulary.Topics.Values
-                .Where(topic => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }))
+                .Where(topic => touched(topic, facts))
                 .Select(topic => topic.Name)
                 .Order(StringComparer.Ordinal),
         ];
@@ -41,6 +54,13 @@ internal sealed class Inquiry
 
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
+
+    /// <summary>What other facts would give.</summary>
+    public Outcome Judge(FactSet facts)
+    {
+        var other = situation with { Facts = facts };
+        return Completions.Try(other, Openings.Of(other, book.Vocabulary), Judge).Outcome;
+    }
 
     public ImmutableArray<KnownMeasure> Measures() =>
     [
