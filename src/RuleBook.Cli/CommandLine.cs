@@ -15,6 +15,7 @@ internal static class CommandLine
             AcrossCommand.Build(surroundings),
             MarginCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
+            TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
         };
         var parsed = root.Parse(args);

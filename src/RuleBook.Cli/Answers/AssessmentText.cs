@@ -21,6 +21,7 @@ internal sealed class AssessmentText(IAnsiConsole console)
         if (assessment.Masses is { } masses) new MassText(page).Write(masses);
         if (assessment.Heights is { } heights) new HeightText(page).Write(heights);
         if (assessment.Tyres is { } tyres) new TyreText(page).Write(tyres);
+        WriteOfUse(assessment);
         WriteToShow(findings);
         WriteCertification(assessment);
         WriteDerivations(assessment);
@@ -68,6 +69,13 @@ internal sealed class AssessmentText(IAnsiConsole console)
             page.Item($"{gap.What} ({gap.Rule})", "?");
             page.Item($"ask: {gap.Ask}{(gap.Open is { } open ? $"; open: {open}" : "")}", depth: 2);
         }
+    }
+
+    private void WriteOfUse(Assessment assessment)
+    {
+        if (assessment.OfUse.IsEmpty) return;
+        page.Heading("Rules of use, beside the verdict");
+        foreach (var finding in assessment.OfUse) new FindingText(page).Write(finding);
     }
 
     private void WriteToShow(IEnumerable<Finding> findings)

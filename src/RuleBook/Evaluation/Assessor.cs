@@ -31,13 +31,14 @@ public static class Assessor
             Between = outcome,
             Measures = inquiry.Measures(),
             Findings = findings,
+            OfUse = inquiry.OfUse(job),
             Undecided = effects,
             Gaps = gaps,
             Masses = MassReckoning.Of(job, place.Id),
             Heights = HeightReckoning.Of(job, () => Margins.Of(book, job, place, Lifts.Measure)),
             Tyres = TyreReckoning.Of(job),
-            Certification = Certifying.Of(book, place, job, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, outcome, findings)],
+            Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
+            Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
         };
     }
 }

@@ -28,6 +28,7 @@ public static class JobFacts
         AddRatings(measures, job);
         AddAxleSum(measures, job);
         AddLift(measures, job);
+        AddCombination(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name) && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
@@ -75,6 +76,21 @@ public static class JobFacts
     private static void AddLift(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift) measures[Lifts.Measure] = lift;
+    }
+
+    private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (job.Plan.Trailer is not { } trailer) return;
+        if (!measures.ContainsKey("trailer-mass"))
+        {
+            measures["trailer-mass"] = trailer.AxlesKg + trailer.BallKg is { } alone
+                ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
+                : new Derived(Interval.Anything, "a trailer is given, its mass is not");
+        }
+
+        measures["combination-mass"] = Budgets.Unhitched(job).TotalKg + measures["trailer-mass"].Value.Exact is { } total
+            ? new Derived(Interval.Of(total), $"vehicle as loaded and trailer together = {Numbers.Show(total)} kg")
+            : new Derived(Interval.Anything, "the mass of the vehicle as loaded or of the trailer is not known");
     }
 
     /// <summary>What is stated for a measure, and the usual figure for a lift that was measured at the corners.</summary>

@@ -12,6 +12,9 @@ internal static class Shown
     private const string TyresCarry = "tyres-carry-new-mass";
     private const string AxlesCarry = "axle-ratings-carry-gvm";
 
+    private const string TrailerBraked = "trailer-braked";
+    private const string TrailerWithin = "trailer-within-tow-ratings";
+
     /// <summary>Each condition that the figures decide, with whether it is met. What they do not decide is left out.</summary>
     public static IEnumerable<(string Condition, bool Met)> Of(Job job)
     {
@@ -26,6 +29,12 @@ internal static class Shown
 
         if (carry is { } enough) yield return (TyresCarry, enough);
         if (rerated && AxlesFail(job, ratings)) yield return (AxlesCarry, false);
+        if (job.Plan.Trailer is { } trailer)
+        {
+            if (trailer.Limits.Braked is { } braked) yield return (TrailerBraked, braked);
+            if (TrailerKeepsRatings(job, trailer) is { } keeps) yield return (TrailerWithin, keeps);
+        }
+
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
             if (rule.For(job.Words.GetValueOrDefault("category")) is { } speed && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true)
                 yield return (rule.Condition, true);
@@ -46,6 +55,16 @@ internal static class Shown
         if ((tyres.Front.Amount, tyres.Rear.Amount) is not ({ } front, { } rear)) return null;
         if (front + rear < ratings.GvmKg || front < ratings.FrontAxleKg || rear < ratings.RearAxleKg) return false;
         return ratings is { GvmKg: not null, FrontAxleKg: not null, RearAxleKg: not null } ? true : null;
+    }
+
+    /// <summary>Weighed unconnected against the maker's figure for its brakes and against the towbar; both have to be known for a yes.</summary>
+    private static bool? TrailerKeepsRatings(Job job, TrailerPlan trailer)
+    {
+        if ((trailer.MassKg ?? trailer.AxlesKg + trailer.BallKg) is not { } alone || trailer.Limits.Braked is not { } braked) return null;
+        var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
+        var (maker, apparatus) = (braked ? ratings.BrakedTowKg : ratings.UnbrakedTowKg, trailer.Limits.TowbarKg);
+        if (alone > maker || alone > apparatus) return false;
+        return maker is not null && apparatus is not null ? true : null;
     }
 
     /// <summary>Only a failure follows from figures: bearings, springs and wheels have to be shown.</summary>
