@@ -23,10 +23,23 @@ internal sealed class Inquiry
         this.on = on;
     }
 
-    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis)
+    /// <summary>What the job makes known.</summary>
+    public FactSet Facts => situation.Facts;
+
+    /// <summary>Every version that may be in force on a topic touched.</summary>
+    public IEnumerable<ResolvedVersion> Versions => situation.Versions.Values.SelectMany(candidates => candidates);
+
+    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis) =>
+        Open(book, job, place, basis, facts => Touched(book, facts, ofUse: false));
+
+    /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
+    public static Inquiry About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure) => Open(
+        book, job, place, basis, _ => [.. book.Vocabulary.Topics.Values.Where(topic => topic.TouchedBy.Contains(measure)).Select(topic => topic.Name).Order(StringComparer.Ordinal)]);
+
+    private static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis, Func<FactSet, ImmutableArray<string>> touched)
     {
         var facts = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis);
-        var topics = Touched(book, facts, ofUse: false);
+        var topics = touched(facts);
         var versions = place.Rules
             .Where(rule => topics.Contains(rule.Topic))
             .ToImmutableDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule));
@@ -68,8 +81,12 @@ internal sealed class Inquiry
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
 
-    /// <summary>What is known of the job.</summary>
-    public FactSet Facts => situation.Facts;
+    /// <summary>What other facts would give.</summary>
+    public Outcome Judge(FactSet facts)
+    {
+        var other = situation with { Facts = facts };
+        return Completions.Try(other, Openings.Of(other, book.Vocabulary), Judge).Outcome;
+    }
 
     public ImmutableArray<KnownMeasure> Measures() =>
     [
