@@ -1,6 +1,5 @@
 using System.Text.Json;
 using RuleBook.Heights;
-using RuleBook.Masses;
 using RuleBook.Quantities;
 using RuleBook.Reckoning;
 

@@ -118,6 +118,10 @@ internal sealed class Inquiry
         .. topics
             .Where(topic => situation.Versions.Values.All(candidates => candidates[0].Rule.Topic != topic || NoneBinds(candidates)))
             .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
+        .. topics
+            .SelectMany(topic => Covering.Changed(book.Vocabulary.Topics[topic], book.Vocabulary, situation.Facts).Select(measure => (topic, measure)))
+            .Where(pair => !Versions.Any(version => Covering.Speaks(version, pair.measure.Name) && Evaluation.Judge.Binds(version, situation.Facts) != Truth.No))
+            .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
     ];
 
     private bool NoneBinds(ImmutableArray<ResolvedVersion> candidates) =>
@@ -130,16 +134,18 @@ internal sealed class Inquiry
         foreach (var topic in topics)
         {
             var bound = false;
+            var unmet = Covering.Changed(book.Vocabulary.Topics[topic], book.Vocabulary, known.Facts).ToList();
             foreach (var candidates in known.Versions.Values.Where(candidates => candidates[0].Rule.Topic == topic))
             {
                 var binds = candidates.Select(version => Evaluation.Judge.Binds(version, known.Facts)).Max();
                 if (binds == Truth.No) continue;
                 bound |= binds == Truth.Yes;
+                if (binds == Truth.Yes) unmet.RemoveAll(measure => candidates.Any(version => Covering.Speaks(version, measure.Name)));
                 var outcome = candidates.Select(version => Evaluation.Judge.Try(version, known.Facts)).Aggregate((left, right) => left.Or(right));
                 verdict = verdict.And(binds == Truth.Yes ? outcome : outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate)));
             }
 
-            if (!bound) verdict = verdict.And(Outcome.Open);
+            if (!bound || unmet.Count > 0) verdict = verdict.And(Outcome.Open);
         }
 
         return verdict;

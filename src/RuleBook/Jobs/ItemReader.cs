@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Masses;
 using RuleBook.Quantities;

@@ -1,4 +1,3 @@
-using RuleBook.Masses;
 using RuleBook.Reading;
 using RuleBook.Towing;
 

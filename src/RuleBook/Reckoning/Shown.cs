@@ -1,7 +1,6 @@
 using Fractions;
 using RuleBook.Jobs;
 using RuleBook.Masses;
-using RuleBook.Tyres;
 
 namespace RuleBook.Reckoning;
 
