@@ -13,7 +13,9 @@ internal static class CommandLine
         {
             AssessCommand.Build(surroundings),
             AcrossCommand.Build(surroundings),
+            MarginCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
+            TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
             SiteCommand.Build(surroundings),
         };

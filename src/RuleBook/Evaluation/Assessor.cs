@@ -1,4 +1,5 @@
 using RuleBook.Jobs;
+using RuleBook.Reckoning;
 using RuleBook.Rules;
 using RuleBook.Tyres;
 
@@ -30,10 +31,14 @@ public static class Assessor
             Between = outcome,
             Measures = inquiry.Measures(),
             Findings = findings,
+            OfUse = inquiry.OfUse(job),
             Undecided = effects,
             Gaps = gaps,
-            Certification = Certifying.Of(book, place, job, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, outcome, findings)],
+            Masses = MassReckoning.Of(job, place.Id),
+            Heights = HeightReckoning.Of(job, () => Margins.Of(book, job, place, Lifts.Measure)),
+            Tyres = TyreReckoning.Of(job),
+            Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
+            Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
         };
     }
 }

@@ -23,24 +23,70 @@ internal sealed class Inquiry
         this.on = on;
     }
 
-    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis)
+    /// <summary>What the job makes known.</summary>
+    public FactSet Facts => situation.Facts;
+
+    /// <summary>Every version that may be in force on a topic touched.</summary>
+    public IEnumerable<ResolvedVersion> Versions => situation.Versions.Values.SelectMany(candidates => candidates);
+
+    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis) =>
+        Open(book, job, place, basis, facts => Touched(book, facts, ofUse: false));
+
+    /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
+    public static Inquiry About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure) => Open(
+        book, job, place, basis, _ => [.. book.Vocabulary.Topics.Values.Where(topic => topic.TouchedBy.Contains(measure)).Select(topic => topic.Name).Order(StringComparer.Ordinal)]);
+
+    private static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis, Func<FactSet, ImmutableArray<string>> touched)
     {
         var facts = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis);
-        ImmutableArray<string> topics =
-        [
-            .. book.Vocabulary.Topics.Values
-                .Where(topic => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }))
-                .Select(topic => topic.Name)
-                .Order(StringComparer.Ordinal),
-        ];
+        var topics = touched(facts);
         var versions = place.Rules
-            .Where(rule => topics.Contains(rule.Topic) && !rule.GovernedByTravel)
+            .Where(rule => topics.Contains(rule.Topic))
             .ToImmutableDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule));
         return new Inquiry(book, place, new Situation(facts, versions), topics, job.Dates.Latest);
     }
 
+    /// <summary>
+    /// The rules of use that the job meets: those of the state of registration, and on each road it travels those that follow the road.
+    /// </summary>
+    public ImmutableArray<Finding> OfUse(Job job)
+    {
+        var touched = Touched(book, situation.Facts, ofUse: true);
+        var rules = place.Rules.Where(rule => !rule.GovernedByTravel)
+            .Concat(job.TravelsThrough.Prepend(place.Id).Distinct().SelectMany(id => book.Jurisdiction(id)?.Rules ?? []).Where(rule => rule.GovernedByTravel));
+        return
+        [
+            .. rules.Where(rule => touched.Contains(rule.Topic))
+                .Select(rule => Candidates(book, job, place, rule))
+                .SelectMany(candidates => candidates.Select(version => (version, certain: candidates.Length == 1)))
+                .Where(pair => Evaluation.Judge.Binds(pair.version, situation.Facts) != Truth.No)
+                .Select(pair => FindingReader.Read(book, pair.version, pair.certain, situation.Facts, on)),
+        ];
+    }
+
+    private static ImmutableArray<string> Touched(Book book, FactSet facts, bool ofUse) =>
+    [
+        .. book.Vocabulary.Topics.Values
+            .Where(topic => topic.OfUse == ofUse)
+            .Where(topic => topic.TouchedBy.Any(measure => Touches(book, facts, measure)))
+            .Select(topic => topic.Name)
+            .Order(StringComparer.Ordinal),
+    ];
+
+    /// <summary>A measure that is not zero; one that no job has to state, such as a height above ground, touches only where it is known.</summary>
+    private static bool Touches(Book book, FactSet facts, string measure) =>
+        (facts.Measures.ContainsKey(measure) || book.Vocabulary.Measures.GetValueOrDefault(measure)?.IfAbsent is not null)
+        && facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true };
+
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
+
+    /// <summary>What other facts would give.</summary>
+    public Outcome Judge(FactSet facts)
+    {
+        var other = situation with { Facts = facts };
+        return Completions.Try(other, Openings.Of(other, book.Vocabulary), Judge).Outcome;
+    }
 
     public ImmutableArray<KnownMeasure> Measures() =>
     [
@@ -72,6 +118,10 @@ internal sealed class Inquiry
         .. topics
             .Where(topic => situation.Versions.Values.All(candidates => candidates[0].Rule.Topic != topic || NoneBinds(candidates)))
             .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
+        .. topics
+            .SelectMany(topic => Covering.Changed(book.Vocabulary.Topics[topic], book.Vocabulary, situation.Facts).Select(measure => (topic, measure)))
+            .Where(pair => !Versions.Any(version => Covering.Speaks(version, pair.measure.Name) && Evaluation.Judge.Binds(version, situation.Facts) != Truth.No))
+            .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
     ];
 
     private bool NoneBinds(ImmutableArray<ResolvedVersion> candidates) =>
@@ -84,16 +134,18 @@ internal sealed class Inquiry
         foreach (var topic in topics)
         {
             var bound = false;
+            var unmet = Covering.Changed(book.Vocabulary.Topics[topic], book.Vocabulary, known.Facts).ToList();
             foreach (var candidates in known.Versions.Values.Where(candidates => candidates[0].Rule.Topic == topic))
             {
                 var binds = candidates.Select(version => Evaluation.Judge.Binds(version, known.Facts)).Max();
                 if (binds == Truth.No) continue;
                 bound |= binds == Truth.Yes;
+                if (binds == Truth.Yes) unmet.RemoveAll(measure => candidates.Any(version => Covering.Speaks(version, measure.Name)));
                 var outcome = candidates.Select(version => Evaluation.Judge.Try(version, known.Facts)).Aggregate((left, right) => left.Or(right));
                 verdict = verdict.And(binds == Truth.Yes ? outcome : outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate)));
             }
 
-            if (!bound) verdict = verdict.And(Outcome.Open);
+            if (!bound || unmet.Count > 0) verdict = verdict.And(Outcome.Open);
         }
 
         return verdict;

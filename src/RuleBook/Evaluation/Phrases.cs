@@ -72,9 +72,9 @@ public static class Phrases
         _ => "from memory, not verified",
     };
 
-    /// <summary>A citation in one line.</summary>
-    public static string Source(CitedSource cited) =>
-        $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({cited.Source.Publisher}; {ReadAs(cited.Source)}; checked {cited.Source.Checked})";
+    /// <summary>A source in one line, with the clauses cited of it.</summary>
+    public static string Source(Source source, IEnumerable<string> clauses) =>
+        $"{string.Join(", ", clauses.Prepend(source.Title))} ({source.Publisher}; {ReadAs(source)}; checked {source.Checked})";
 
     /// <summary>Since when, and until when.</summary>
     public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch

@@ -12,7 +12,7 @@ public sealed record BookFile(string Path, Node Root);
 public static class BookReader
 {
     /// <summary>Reads all files; what cannot be read is left out and reported in <paramref name="problems"/>.</summary>
-    /// <param name="files">The files of <c>jurisdictions/</c> and <c>schema/vocabulary/</c>.</param>
+    /// <param name="files">The files of <c>jurisdictions/</c>, <c>schema/vocabulary/</c> and <c>schema/reference/</c>.</param>
     /// <param name="digest">The book's digest.</param>
     /// <param name="problems">Receives what is wrong.</param>
     public static Book Read(IReadOnlyList<BookFile> files, string digest, List<Problem> problems)
@@ -23,7 +23,8 @@ public static class BookReader
             .Where(pair => pair.parts is ["jurisdictions", _, _])
             .GroupBy(pair => pair.parts[1], pair => pair.file)
             .OrderBy(folder => folder.Key, StringComparer.Ordinal);
-        return new Book(digest, vocabulary, cautions, [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]);
+        var book = new Book(digest, vocabulary, cautions, [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]);
+        return book with { Reference = new ReferenceReader(files, cite => book.Source("au", cite), problems).Read() };
     }
 
     private static Jurisdiction ReadFolder(string folder, ImmutableArray<BookFile> files, Vocabulary vocabulary, List<Problem> problems)
@@ -33,15 +34,15 @@ public static class BookReader
             : null;
 
         var sources = Open("sources") is { } list ? SourceReader.ReadAll(list, folder) : [];
-        var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification) : [];
+        var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification, vocabulary) : [];
         var rules = vocabulary.Topics.Keys
             .Order(StringComparer.Ordinal)
             .Where(topic => topic != "certification")
             .SelectMany(topic => Open(topic) is { } fields ? new RuleReader(folder, topic, vocabulary).ReadAll(fields) : []);
 
-        if (Open("jurisdiction") is { } own) return JurisdictionReader.Read(own, folder, sources, [.. rules], schemes);
+        if (Open("jurisdiction") is { } own) return JurisdictionReader.Read(own, folder, vocabulary, sources, [.. rules], schemes);
         var mark = new Mark($"jurisdictions/{folder}/jurisdiction.yaml", 1, 1);
         problems.Add(Problem.Error("missing-file", mark, $"jurisdictions/{folder} has no jurisdiction.yaml", "add the file"));
-        return new Jurisdiction(folder, [], folder, null, false, null, null, new Authority("", null), [], sources, [.. rules], schemes, mark);
+        return new Jurisdiction(folder, [], folder, null, false, null, null, new Authority("", null), [], [], sources, [.. rules], schemes, mark);
     }
 }
