@@ -5,10 +5,20 @@ using RuleBook.Site.Limits;
 namespace RuleBook.Site;
 
 /// <summary>The input with what several pages need of it.</summary>
-internal sealed record SiteBook(SiteInput Input)
+internal sealed class SiteBook
 {
-    private readonly Lazy<ImmutableArray<LimitLine>> lines = new(() =>
-        [.. Input.Book.Jurisdictions.SelectMany(place => LimitLines.Of(Input.Book, new VehicleKinds(Input.Book.Vocabulary), place, Input.Day))]);
+    public SiteBook(SiteInput input)
+    {
+        Input = input;
+        Kinds = new VehicleKinds(Words);
+        ChangeDays = Limits.ChangeDays.Of(Book);
+        Topics = [.. Words.Topics.Values.OrderBy(topic => topic.Mark)];
+        Places = [.. Book.Jurisdictions.OrderBy(place => place.Within is not null).ThenBy(place => place.Id, StringComparer.Ordinal)];
+        Lines = [.. Places.SelectMany(place => LimitLines.Of(Book, Kinds, place, Day))];
+        Shown = [.. Lines.Select(line => (line.Rule.Topic, line.Measure))];
+    }
+
+    public SiteInput Input { get; }
 
     public Book Book => Input.Book;
 
@@ -16,22 +26,21 @@ internal sealed record SiteBook(SiteInput Input)
 
     public Vocabulary Words => Input.Book.Vocabulary;
 
-    public VehicleKinds Kinds { get; } = new(Input.Book.Vocabulary);
+    public VehicleKinds Kinds { get; }
 
-    public ImmutableArray<DateOnly> ChangeDays { get; } = Limits.ChangeDays.Of(Input.Book);
+    public ImmutableArray<DateOnly> ChangeDays { get; }
 
     /// <summary>In the order in which the vocabulary has them.</summary>
-    public ImmutableArray<Topic> Topics { get; } = [.. Input.Book.Vocabulary.Topics.Values.OrderBy(topic => topic.Mark)];
+    public ImmutableArray<Topic> Topics { get; }
 
     /// <summary>The nations first, then their states.</summary>
-    public ImmutableArray<Jurisdiction> Places { get; } =
-        [.. Input.Book.Jurisdictions.OrderBy(place => place.Within is not null).ThenBy(place => place.Id, StringComparer.Ordinal)];
-
-    /// <summary>The topics and measures on which something is said on the site's day.</summary>
-    public ImmutableHashSet<(string Topic, string Measure)> Shown => shown.Value;
+    public ImmutableArray<Jurisdiction> Places { get; }
 
     /// <summary>Everything said on the site's day.</summary>
-    public ImmutableArray<LimitLine> Lines => lines.Value;
+    public ImmutableArray<LimitLine> Lines { get; }
+
+    /// <summary>The topics and measures on which something is said on the site's day.</summary>
+    public ImmutableHashSet<(string Topic, string Measure)> Shown { get; }
 
     public string ConditionTitle(string name) => Words.Conditions.TryGetValue(name, out var term) ? term.Title : name;
 

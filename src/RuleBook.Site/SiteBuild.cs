@@ -16,20 +16,20 @@ public static class SiteBuild
     public static ImmutableArray<SiteFile> Render(SiteInput input)
     {
         var site = new SiteBook(input);
-        IEnumerable<Page> pages =
+        IEnumerable<Func<Page>> pages =
         [
-            HomePage.Of(site),
+            () => HomePage.Of(site),
             .. ComparePages.Of(site),
             .. JurisdictionPages.Of(site),
             .. TopicPages.Of(site),
-            ChangesPage.Of(site),
-            DataPage.Of(site),
-            WordsPage.Of(site),
+            () => ChangesPage.Of(site),
+            () => DataPage.Of(site),
+            () => WordsPage.Of(site),
             .. LinesPages.Of(site),
         ];
         return
         [
-            .. pages.Select(page => page.Write(site))
+            .. pages.AsParallel().AsOrdered().Select(page => page().Write(site)).AsEnumerable()
                 .Concat(Fixed.Select(name => new SiteFile(name, Templates.File(name))))
                 .Concat(LimitTables.Of(site))
                 .Concat(DataPackage.Of(site))

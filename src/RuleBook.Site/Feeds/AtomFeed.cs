@@ -23,11 +23,11 @@ internal static class AtomFeed
             new XElement(Atom + "author", new XElement(Atom + "name", "the maintainers of the book")),
             new XElement(Atom + "link", new XAttribute("rel", "self"), new XAttribute("href", Path)),
             new XElement(Atom + "link", new XAttribute("href", "changes.html")),
-            Change.Of(site).Select(change => Entry(site, change)));
+            VersionChange.Of(site).Select(change => Entry(site, change)));
         return new SiteFile(Path, Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"utf-8\"?>\n{feed.ToString(SaveOptions.None).ReplaceLineEndings("\n")}\n"));
     }
 
-    private static XElement Entry(SiteBook site, Change change)
+    private static XElement Entry(SiteBook site, VersionChange change)
     {
         var seen = change.Checked(site.Book);
         return new XElement(

@@ -16,7 +16,7 @@ internal static class Calendar
     {
         var text = new StringBuilder();
         foreach (var line in (string[])["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//RuleBook//changes//EN", "CALSCALE:GREGORIAN", "X-WR-CALNAME:Limits on modified vehicles"]) Add(text, line);
-        foreach (var change in Change.Of(site).Where(change => change.Date is not null))
+        foreach (var change in VersionChange.Of(site).Where(change => change.Date is not null))
             Event(text, site.Day, change.Name, change.Date!, $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)})", change.Says);
         foreach (var place in site.Places)
             foreach (var due in place.Sources.GroupBy(source => source.RecheckAfter.Text).OrderBy(group => group.Key, StringComparer.Ordinal))

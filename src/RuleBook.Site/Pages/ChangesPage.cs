@@ -12,7 +12,7 @@ internal static class ChangesPage
 {
     public static Page Of(SiteBook site)
     {
-        var changes = Change.Of(site).ToArray();
+        var changes = VersionChange.Of(site).ToArray();
         var open = changes.Where(change => HistoryView.StateOf(change.Version, site.Day).Length > 0);
         var past = changes.Where(change => HistoryView.StateOf(change.Version, site.Day).Length == 0 && change.Date is not null);
         var body = Templates.Render(
@@ -37,7 +37,7 @@ internal sealed record YearView(string Year, ChangeView[] Changes);
 /// <summary>A change as a row.</summary>
 internal sealed record ChangeView(string Date, string State, string Place, string Title, string Says, string Url, string Line)
 {
-    public static ChangeView Of(SiteBook site, Change change) => new(
+    public static ChangeView Of(SiteBook site, VersionChange change) => new(
         change.Date?.Words ?? "no day", change.State(site.Day), change.Place.Name, change.Rule.Title, change.Says, Links.Version(change.Rule, change.Version), Links.Line(change.Version.Mark));
 }
 

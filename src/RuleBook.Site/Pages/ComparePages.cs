@@ -8,11 +8,11 @@ namespace RuleBook.Site.Pages;
 /// <summary>The comparison: a page for the site's day and one for every day on which something changed.</summary>
 internal static class ComparePages
 {
-    public static IEnumerable<Page> Of(SiteBook site)
+    public static IEnumerable<Func<Page>> Of(SiteBook site)
     {
         var shown = ChangeDays.At(site.ChangeDays, site.Day);
-        yield return Of(site, site.Day, "compare.html", shown);
-        foreach (var day in site.ChangeDays) yield return Of(site, day, Path(day), day);
+        yield return () => Of(site, site.Day, "compare.html", shown);
+        foreach (var day in site.ChangeDays) yield return () => Of(site, day, Path(day), day);
     }
 
     public static string Path(DateOnly day) => $"compare/{Written(day)}.html";

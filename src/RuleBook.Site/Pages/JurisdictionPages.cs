@@ -10,7 +10,7 @@ namespace RuleBook.Site.Pages;
 /// <summary>A page for each jurisdiction: limits in force, how they are measured, who certifies, how it came about, what is not known.</summary>
 internal static class JurisdictionPages
 {
-    public static IEnumerable<Page> Of(SiteBook site) => site.Places.Select(place => Of(site, place));
+    public static IEnumerable<Func<Page>> Of(SiteBook site) => site.Places.Select(place => (Func<Page>)(() => Of(site, place)));
 
     private static Page Of(SiteBook site, Jurisdiction place)
     {

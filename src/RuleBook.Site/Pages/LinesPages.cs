@@ -5,7 +5,9 @@ namespace RuleBook.Site.Pages;
 /// <summary>Every file of the book line by line, so that a link can name one.</summary>
 internal static class LinesPages
 {
-    public static IEnumerable<Page> Of(SiteBook site) => site.Input.Files.Select(file =>
+    public static IEnumerable<Func<Page>> Of(SiteBook site) => site.Input.Files.Select(file => (Func<Page>)(() => Of(file)));
+
+    private static Page Of(SiteSource file)
     {
         var path = Links.Lines(file.Path);
         var body = Templates.Render(
@@ -15,5 +17,5 @@ internal static class LinesPages
             ("raw", Data.RawFiles.Path(file.Path)),
             ("lines", file.Text.TrimEnd().Split('\n').Select(line => line.TrimEnd('\r')).ToArray()));
         return new Page(path, file.Path, "data", body, []);
-    });
+    }
 }

@@ -9,7 +9,7 @@ namespace RuleBook.Site.Pages;
 /// <summary>A page for each topic: drawings, the figures measure by measure with clause and data line, and who adopted what.</summary>
 internal static class TopicPages
 {
-    public static IEnumerable<Page> Of(SiteBook site) => site.Topics.Select(topic => Of(site, topic));
+    public static IEnumerable<Func<Page>> Of(SiteBook site) => site.Topics.Select(topic => (Func<Page>)(() => Of(site, topic)));
 
     private static Page Of(SiteBook site, Topic topic)
     {
@@ -32,8 +32,7 @@ internal static class TopicPages
 
     private static MeasureTable[] Measures(SiteBook site, Topic topic) =>
     [
-        .. site.Places
-            .SelectMany(place => LimitLines.Of(site.Book, site.Kinds, place, site.Day))
+        .. site.Lines
             .Where(line => line.Rule.Topic == topic.Name)
             .GroupBy(line => line.Measure)
             .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitLines.Beyond ? 1 : 0)

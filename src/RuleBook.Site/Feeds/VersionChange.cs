@@ -5,7 +5,7 @@ using RuleBook.Site.Views;
 namespace RuleBook.Site.Feeds;
 
 /// <summary>A version as a change: since when, where, what it says.</summary>
-internal sealed record Change(Jurisdiction Place, Rule Rule, RuleVersion Version, string Says)
+internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion Version, string Says)
 {
     /// <summary>The day, month or year that counts; null for a proposal, and for a start that nobody knows.</summary>
     public PartialDate? Date => Version.Announced ?? Version.From;
@@ -21,8 +21,8 @@ internal sealed record Change(Jurisdiction Place, Rule Rule, RuleVersion Version
         .DefaultIfEmpty(DateOnly.MinValue)
         .Max();
 
-    public static IEnumerable<Change> Of(SiteBook site) => site.Places
-        .SelectMany(place => place.Rules.SelectMany(rule => rule.Versions.Select(version => new Change(place, rule, version, Summary.Of(site, version.Content)))))
+    public static IEnumerable<VersionChange> Of(SiteBook site) => site.Places
+        .SelectMany(place => place.Rules.SelectMany(rule => rule.Versions.Select(version => new VersionChange(place, rule, version, Summary.Of(site, version.Content)))))
         .OrderByDescending(change => HistoryView.DayOf(change.Version))
         .ThenBy(change => change.Name, StringComparer.Ordinal);
 }
