@@ -24,7 +24,7 @@ public sealed class BumperStatuteTests
     [InlineData("4 in", Within)] // Ohio Adm. Code 4501-43-04(C): not exceed four inches
     [InlineData("4.1 in", Beyond)]
     public void Ohios_altered_body_may_stand_four_inches_above_the_frame_rail(string floor, Pathway expected) =>
-        RealBook.Assess("us-oh", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, body-floor-above-frame: {floor}", modification: "body-lift: 2 in")
+        RealBook.Assess("us-oh", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, body-floor-above-frame: {floor}", "2026-11-25", "body-lift: 2 in")
             .Verdict.ShouldBe(expected);
 
     [Theory]
@@ -45,9 +45,10 @@ public sealed class BumperStatuteTests
     public void A_heavy_rating_gives_a_light_truck_no_higher_bumper_in_Florida()
     {
         // Fla. Stat. 316.251(1): the classes go by net weight; a rating of 6,000 lb changes nothing at 2,900 lb net.
-        var answer = RealBook.Assess("us-fl", "kind: truck, net-shipping-weight: 2900 lb, ratings: { gvm: 6000 lb }", Bumpers("28 in", "30 in"));
+        const string Truck = "kind: truck, net-shipping-weight: 2900 lb, ratings: { gvm: 6000 lb }";
 
-        answer.Verdict.ShouldBe(Beyond);
+        RealBook.Assess("us-fl", Truck, Bumpers("27 in", "29 in")).Verdict.ShouldBe(Within);
+        RealBook.Assess("us-fl", Truck, Bumpers("28 in", "30 in")).Verdict.ShouldBe(Beyond);
     }
 
     [Fact]
@@ -61,7 +62,7 @@ public sealed class BumperStatuteTests
     }
 
     [Theory]
-    [InlineData("31 in", "31 in", Pathway.Certificate)] // W. Va. Code 17C-15-48(a): 6 to 31 in; 81 CSR 4-2.1: a lift kit needs the inspection
+    [InlineData("31 in", "31 in", Pathway.Certificate)] // W. Va. Code 17C-15-48(a): 6 to 31 in; lift kit: 81 CSR 4-2.1
     [InlineData("31.1 in", "31 in", Beyond)]
     [InlineData("6 in", "6 in", Pathway.Certificate)]
     [InlineData("6 in", "5.9 in", Beyond)]
@@ -75,7 +76,8 @@ public sealed class BumperStatuteTests
     [InlineData("9999 lb", "body-lift: 3 in", Pathway.Certificate)] // 17C-15-48(b): a body kit of up to 3 in
     [InlineData("9999 lb", "body-lift: 3.1 in", Beyond)]
     public void West_Virginia_inspects_lifted_vehicles_under_10000_pounds(string rating, string modification, Pathway expected) =>
-        RealBook.Assess("us-wv", $"ratings: {{ gvm: {rating} }}", Bumpers("25 in", "25 in"), modification: modification).Verdict.ShouldBe(expected);
+        RealBook.Assess("us-wv", $"ratings: {{ gvm: {rating} }}", Bumpers("25 in", "25 in"), modification: modification)
+            .Verdict.ShouldBe(expected);
 
     [Theory]
     [InlineData("2021-12-01", "front-fender-above-rear: 3.9 in", "suspension-lift: 8 in", Within)] // NC GS 20-135.4(d): 4 or more inches
@@ -83,7 +85,7 @@ public sealed class BumperStatuteTests
     [InlineData("2021-11-30", "", "suspension-lift: 6 in", Within)] // (d) as it stood: more than six inches needs prior written approval
     [InlineData("2021-11-30", "", "suspension-lift: 6.1 in", Pathway.Approval)]
     [InlineData("2021-11-30", "", "suspension-lift: -6.1 in", Pathway.Approval)]
-    public void North_Carolina_went_from_an_amount_of_lift_to_front_against_rear(string on, string measured, string modification, Pathway expected) =>
+    public void North_Carolina_went_from_lift_to_front_against_rear(string on, string measured, string modification, Pathway expected) =>
         RealBook.Assess("us-nc", "kind: passenger-car", measured, on, modification).Verdict.ShouldBe(expected);
 
     [Theory]
@@ -95,13 +97,15 @@ public sealed class BumperStatuteTests
     [InlineData("multipurpose-passenger-vehicle", "yes", "14 in", Within)]
     [InlineData("multipurpose-passenger-vehicle", "yes", "13.9 in", Beyond)]
     public void Tennessees_bumpers_follow_the_kind_of_vehicle(string kind, string four, string height, Pathway expected) =>
-        RealBook.Assess("us-tn", $"kind: {kind}, four-wheel-drive: {four}", $"{Bumpers(height, height)}, front-fender-above-rear: 0 in").Verdict.ShouldBe(expected);
+        RealBook.Assess("us-tn", $"kind: {kind}, four-wheel-drive: {four}", $"{Bumpers(height, height)}, front-fender-above-rear: 0 in")
+            .Verdict.ShouldBe(expected);
 
     [Theory]
     [InlineData("2024-07-01", Beyond)] // press on the law in force from 1 July 2024: four inches or more (second hand)
     [InlineData("2024-06-30", null)] // before that day nothing is recorded
     public void Tennessee_forbids_a_front_four_inches_above_the_rear_since_July_2024(string on, Pathway? expected) =>
-        RealBook.Assess("us-tn", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, front-fender-above-rear: 4 in", on).Verdict.ShouldBe(expected);
+        RealBook.Assess("us-tn", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, front-fender-above-rear: 4 in", on)
+            .Verdict.ShouldBe(expected);
 
     private static string Bumpers(string front, string rear) => $"front-bumper-height: {front}, rear-bumper-height: {rear}";
 }

@@ -20,7 +20,7 @@ public sealed class StatuteTests
     [InlineData("motor-home", "4500 lb", "27.0 in", Within)] // 24008.5(b)(2): "including housecars"
     [InlineData("passenger-car", "4500 lb", "23.0 in", Within)] // 24008.5(b)(1): passenger vehicles except housecars, 23 in
     [InlineData("passenger-car", "9000 lb", "23.1 in", Beyond)] // 24008.5(b)(1) knows no class by rating
-    [InlineData("multipurpose-passenger-vehicle", "7000 lb", "23.1 in", Beyond)] // DMV, Vehicle Definitions: sport utility vehicles are automobiles
+    [InlineData("multipurpose-passenger-vehicle", "7000 lb", "23.1 in", Beyond)] // DMV, Vehicle Definitions
     public void Californias_frame_height_follows_kind_and_rating(string kind, string rating, string height, Pathway expected) =>
         Assess("us-ca", kind, rating, $"frame-height: {height}").Verdict.ShouldBe(expected);
 
@@ -28,7 +28,8 @@ public sealed class StatuteTests
     [InlineData("body-floor-above-frame: 5 in", Within)] // California Vehicle Code 24008.5(c): not more than five inches
     [InlineData("body-floor-above-frame: 5.1 in", Beyond)]
     public void Californias_body_floor_may_stand_five_inches_above_the_frame(string floor, Pathway expected) =>
-        RealBook.Assess("us-ca", Vehicle("truck", "6000 lb"), $"frame-height: 28 in, {floor}", modification: "body-lift: 2 in").Verdict.ShouldBe(expected);
+        RealBook.Assess("us-ca", Vehicle("truck", "6000 lb"), $"frame-height: 28 in, {floor}", modification: "body-lift: 2 in")
+            .Verdict.ShouldBe(expected);
 
     [Theory]
     [InlineData("2041 kg", "685.8 mm", Within)] // 24008.5(b)(2): 2,041 kg = 4,499.6 lb; 27 in = 685.8 mm (1959 inch and pound)
@@ -110,13 +111,14 @@ public sealed class StatuteTests
     [InlineData("4500 lb", "10 in", "10 in", Within)] // 1920(1): not less than 10 in
     [InlineData("4500 lb", "9.9 in", "12 in", Beyond)]
     public void Maines_frame_ends_have_a_greatest_and_a_least_height(string rating, string front, string rear, Pathway expected) =>
-        RealBook.Assess("us-me", $"{Vehicle("truck", rating)}, built-below-minimum-height: no", $"front-frame-end-height: {front}, rear-frame-end-height: {rear}", "2018-06-01")
-            .Verdict.ShouldBe(expected);
+        Maine("truck", rating, "no", front, rear).Verdict.ShouldBe(expected);
 
     [Fact]
-    public void A_vehicle_that_its_maker_built_lower_may_stay_so_in_Maine() =>
-        RealBook.Assess("us-me", $"{Vehicle("passenger-car", "4500 lb")}, built-below-minimum-height: yes", "front-frame-end-height: 9 in, rear-frame-end-height: 9 in", "2018-06-01")
-            .Verdict.ShouldBe(Within); // 29-A MRSA 1920(1): lower than originally manufactured, if manufactured under 10 in
+    public void A_vehicle_that_its_maker_built_lower_may_stay_so_in_Maine()
+    {
+        // 29-A MRSA 1920(1): not lower than originally manufactured, if originally manufactured to be less than 10 inches.
+        Maine("passenger-car", "4500 lb", "yes", "9 in", "9 in").Verdict.ShouldBe(Within);
+    }
 
     [Fact]
     public void Maines_figures_are_open_since_the_amendment_of_2019_was_not_read()
@@ -126,6 +128,12 @@ public sealed class StatuteTests
         answer.Verdict.ShouldBeNull(); // 29-A MRSA 1920, history: 2019, c. 335, sections 2-4 (AMD)
         answer.Gaps.ShouldContain(gap => gap.Open!.Contains("335", StringComparison.Ordinal));
     }
+
+    private static Assessment Maine(string kind, string rating, string builtLower, string front, string rear) => RealBook.Assess(
+        "us-me",
+        $"{Vehicle(kind, rating)}, built-below-minimum-height: {builtLower}",
+        $"front-frame-end-height: {front}, rear-frame-end-height: {rear}",
+        "2018-06-01");
 
     private static Assessment Assess(string place, string kind, string rating, string measured, string on = "2026-11-25") =>
         RealBook.Assess(place, Vehicle(kind, rating), measured, on);
