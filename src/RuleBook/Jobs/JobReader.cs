@@ -25,6 +25,8 @@ public static class JobReader
         if (vehicle is not null) ReadVehicle(vehicle, stated);
         if (modification is not null) ReadModification(modification, stated);
         if (measured is not null) stated.ReadAll(measured, "measured");
+        if (fields.Nested("trailer") is { } trailer) stated.ReadAll(trailer, "trailer");
+        var plan = PlanReader.Read(fields, vehicle, modification, measured, book);
         var (first, notYet) = vehicle is null ? (null, false) : ReadFirstRegistered(vehicle);
 
         var job = new Job
@@ -34,6 +36,7 @@ public static class JobReader
             Dates = ReadDates(fields),
             Words = vehicle is null ? ImmutableDictionary<string, string>.Empty : ReadWords(vehicle, book.Vocabulary),
             Measures = stated.Known,
+            Plan = plan,
             Unknown = stated.Unknown,
             PlacardTyres = vehicle?.List("tyres", node => ReadTyre(vehicle, node)) ?? [],
             FittedTyre = modification?.Read("tyres", node => ReadTyre(modification, node)),
@@ -46,9 +49,11 @@ public static class JobReader
         };
         vehicle?.Done();
         modification?.Done();
+        measured?.Done();
         fields.Done();
         CheckAgreement(fields, modification, job);
-        return problems.Count == 0 ? job : throw new InputException([.. problems.OrderBy(problem => problem.Mark)]);
+        PlanChecks.Run(fields, vehicle, modification, measured, job);
+        return problems.Count == 0 ? job : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
     }
 
     private static void ReadVehicle(Fields vehicle, StatedMeasures stated)

@@ -9,7 +9,9 @@ namespace RuleBook.Authoring.Tests.Books;
 /// <summary>The book of this repository, read once, and jobs written as YAML.</summary>
 internal static class RealBook
 {
-    private static readonly Lazy<Book> Real = new(() => BookReading.Open(Root()));
+    public static string Root { get; } = FindRoot();
+
+    private static readonly Lazy<Book> Real = new(() => BookReading.Open(Root));
 
     public static Book Book => Real.Value;
 
@@ -26,7 +28,7 @@ internal static class RealBook
             measured: { {{measured}} }
             """);
 
-    private static string Root()
+    private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "jurisdictions"))) folder = folder.Parent;
