@@ -27,12 +27,18 @@ function show() {
   const set = wanted();
   for (const cell of table.querySelectorAll("td[data-c]")) {
     let any = false;
-    for (const line of cell.querySelectorAll(".l")) {
-      const kinds = line.dataset.k;
-      line.hidden = kinds !== undefined && (BigInt("0x" + kinds) & set) === 0n;
-      any ||= !line.hidden;
+    for (const rule of cell.querySelectorAll("div")) {
+      let binds = false;
+      for (const line of rule.querySelectorAll("p")) {
+        const kinds = line.dataset.k;
+        line.hidden = kinds !== undefined && (BigInt("0x" + kinds) & set) === 0n;
+        binds ||= !line.hidden;
+      }
+      rule.hidden = !binds;
+      any ||= binds;
     }
-    cell.lastElementChild.hidden = any;
+    const said = cell.querySelector("i") ?? cell.appendChild(Object.assign(document.createElement("i"), { textContent: "nothing for this vehicle" }));
+    said.hidden = any;
   }
   const hidden = new Set(columns.filter(box => !box.checked).map(box => box.value));
   for (const cell of table.querySelectorAll("[data-c]")) cell.hidden = hidden.has(cell.dataset.c);
@@ -59,7 +65,7 @@ function goTo(day) {
   const earlier = days.filter(each => each <= day);
   const change = earlier.length ? earlier[earlier.length - 1] : days[0];
   search.set("on", day);
-  location.assign(new URL(`${form.dataset.root}compare/${change}.html?${search}${location.hash}`, location.href));
+  location.assign(new URL(`${form.dataset.folder}${change}.html?${search}${location.hash}`, location.href));
 }
 
 function read() {
@@ -86,7 +92,7 @@ async function copy() {
 }
 
 function text(cell) {
-  const lines = [...cell.querySelectorAll(".l:not([hidden])")];
+  const lines = [...cell.querySelectorAll("p:not([hidden])")];
   return (lines.length ? lines.map(line => line.textContent.trim().replace(/\s+/g, " ")).join("; ") : [...cell.childNodes]
     .filter(node => !node.hidden && !node.classList?.contains("here")).map(node => node.textContent).join(" ").trim().replace(/\s+/g, " "));
 }

@@ -12,6 +12,9 @@ internal static class Links
 
     public static string Topic(string id) => $"topics/{Slug(id)}.html";
 
+    /// <summary>The page of all that is said of a measure; an empty name for what is not established or not regulated.</summary>
+    public static string Measure(string topic, string measure) => $"topics/{Slug(topic)}/{(measure.Length == 0 ? "open" : Slug(measure))}.html";
+
     public static string Rule(Rule rule) => $"{Jurisdiction(rule.Jurisdiction)}#{Anchor(rule)}";
 
     public static string Version(Rule rule, RuleVersion version) => $"{Jurisdiction(rule.Jurisdiction)}#{Anchor(rule, version)}";

@@ -10,8 +10,8 @@ internal sealed class SiteBook
     public SiteBook(SiteInput input)
     {
         Input = input;
-        Kinds = new VehicleKinds(Words);
-        ChangeDays = Limits.ChangeDays.Of(Book);
+        Kinds = new VehicleKinds(Words, Book.Jurisdictions.SelectMany(place => place.Rules));
+        ChangeDays = Limits.ChangeDays.Of(Book.Jurisdictions);
         Topics = [.. Words.Topics.Values.OrderBy(topic => topic.Mark)];
         Places = [.. Book.Jurisdictions.OrderBy(place => place.Within is not null).ThenBy(place => place.Id, StringComparer.Ordinal)];
         Lines = [.. Places.SelectMany(place => LimitLines.Of(Book, Kinds, place, Day))];
@@ -26,6 +26,7 @@ internal sealed class SiteBook
 
     public Vocabulary Words => Input.Book.Vocabulary;
 
+    /// <summary>The kinds that any rule of the book tells apart.</summary>
     public VehicleKinds Kinds { get; }
 
     public ImmutableArray<DateOnly> ChangeDays { get; }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using RuleBook.Site.Tests.Pages;
 
 namespace RuleBook.Site.Tests;
@@ -15,15 +14,6 @@ public sealed class SiteTests
             second.Path.ShouldBe(first.Path);
             second.Content.Span.SequenceEqual(first.Content.Span).ShouldBeTrue(first.Path);
         }
-    }
-
-    [Fact]
-    public void The_whole_book_is_rendered_in_less_than_five_seconds()
-    {
-        _ = TheBook.Site;
-        var watch = Stopwatch.StartNew();
-        SiteBuild.Render(TheBook.Input);
-        watch.Elapsed.ShouldBeLessThan(TimeSpan.FromSeconds(5));
     }
 
     [Fact]

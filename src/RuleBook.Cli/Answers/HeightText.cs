@@ -1,4 +1,5 @@
 using Fractions;
+using RuleBook.Evaluation;
 using RuleBook.Heights;
 using RuleBook.Masses;
 using RuleBook.Quantities;

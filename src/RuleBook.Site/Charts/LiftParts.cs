@@ -8,7 +8,7 @@ namespace RuleBook.Site.Charts;
 /// <summary>What a jurisdiction lets a kind of vehicle be raised by on one pathway: each part, and the total.</summary>
 /// <param name="Place">The jurisdiction.</param>
 /// <param name="Pathway">The pathway.</param>
-/// <param name="State">stated, not-established, not-regulated or none-such (no tier of this pathway).</param>
+/// <param name="State">stated, not-established, not-regulated, none-such (no tier of this pathway) or no-rule (none for this vehicle).</param>
 /// <param name="Suspension">In mm; null where the tier does not limit it apart.</param>
 /// <param name="Body">As <paramref name="Suspension"/>.</param>
 /// <param name="Tyre">As <paramref name="Suspension"/>; half of the growth in diameter.</param>
@@ -38,7 +38,8 @@ internal sealed record LiftParts(
     private static LiftParts Of(Jurisdiction place, FactSet vehicle, Pathway pathway, ImmutableArray<ResolvedVersion> versions)
     {
         var nothing = new LiftParts(place, pathway, "none-such", null, null, null, null);
-        if (versions.IsEmpty || versions.Any(version => version.Content is NotEstablished)) return nothing with { State = "not-established" };
+        if (versions.IsEmpty) return nothing with { State = "no-rule" };
+        if (versions.Any(version => version.Content is NotEstablished)) return nothing with { State = "not-established" };
         if (versions.All(version => version.Content is NotRegulated)) return nothing with { State = "not-regulated" };
         var tiers = versions
             .SelectMany(version => version.Content is Stated stated ? stated.Tiers : [])

@@ -40,7 +40,7 @@ internal static class StepChart
 
         for (var year = first.Year + 1; year <= last.Year; year++)
         {
-            if (year % 5 != 0) continue;
+            if (year % (last.Year - first.Year > 20 ? 10 : 5) != 0) continue;
             var at = x(new DateOnly(year, 1, 1));
             yield return Svg.Line(at, Bottom, at, Bottom + 4, "axis");
             yield return Svg.Text(at, Bottom + 18, year.ToString(CultureInfo.InvariantCulture), "label middle");

@@ -1,6 +1,5 @@
 using System.Globalization;
 using RuleBook.Evaluation;
-using RuleBook.Quantities;
 using RuleBook.Rules;
 using RuleBook.Site.Limits;
 

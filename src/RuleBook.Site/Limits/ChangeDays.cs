@@ -7,9 +7,9 @@ namespace RuleBook.Site.Limits;
 /// <summary>The days on which something changes: between two of them every table stays the same.</summary>
 internal static class ChangeDays
 {
-    public static ImmutableArray<DateOnly> Of(Book book) =>
+    public static ImmutableArray<DateOnly> Of(IEnumerable<Jurisdiction> places) =>
     [
-        .. book.Jurisdictions
+        .. places
             .SelectMany(place => place.Rules
                 .SelectMany(rule => rule.Versions)
                 .Where(version => version.Decides)

@@ -17,6 +17,9 @@ internal sealed record LimitLine(
 {
     public Rule Rule => Version.Rule;
 
+    /// <summary>Stands for several rules that say the same.</summary>
+    public bool Several { get; init; }
+
     /// <summary>limit, none, not-established or not-regulated.</summary>
     public string Kind => (Version.Content, Limit) switch
     {

@@ -6,16 +6,17 @@ using RuleBook.Rules;
 namespace RuleBook.Site.Limits;
 
 /// <summary>
-/// Every kind of vehicle that the tables tell apart: each category with and without four-wheel drive and stability control.
+/// Every kind of vehicle that some rules tell apart: each category with and without four-wheel drive and stability control, and so on.
 /// A set of kinds is a number with one bit a kind, so that the page's script can filter without knowing any rule.
 /// </summary>
 internal sealed class VehicleKinds
 {
     private readonly ImmutableArray<(string Fact, string Word)[]> kinds;
 
-    public VehicleKinds(Vocabulary vocabulary)
+    public VehicleKinds(Vocabulary vocabulary, IEnumerable<Rule> rules)
     {
-        Facts = [.. Names.Where(vocabulary.Facts.ContainsKey).Select(name => vocabulary.Facts[name])];
+        var tested = rules.SelectMany(Tests).Select(test => test.Fact).ToHashSet(StringComparer.Ordinal);
+        Facts = [.. Names.Where(name => tested.Contains(name) && vocabulary.Facts.ContainsKey(name)).Select(name => vocabulary.Facts[name])];
         kinds = [.. Facts.Aggregate(
             (IEnumerable<(string, string)[]>)[[]],
             (known, fact) => known.SelectMany(kind => fact.Values.Select(word => ((string, string)[])[.. kind, (fact.Name, word)])))];
@@ -26,7 +27,7 @@ internal sealed class VehicleKinds
 
     public BigInteger Every => (BigInteger.One << kinds.Length) - 1;
 
-    private static ImmutableArray<string> Names { get; } = ["category", "four-wheel-drive", "stability-control"];
+    private static ImmutableArray<string> Names { get; } = ["vehicle-kind", "category", "four-wheel-drive", "stability-control"];
 
     public BigInteger Of(params ReadOnlySpan<Predicate> predicates)
     {
@@ -36,10 +37,22 @@ internal sealed class VehicleKinds
         return set;
     }
 
-    public static bool Tells(FactTest test) => Names.Contains(test.Fact);
-
     /// <summary>As the page's script reads it: hexadecimal; empty for every kind.</summary>
     public string Text(BigInteger set) => set == Every ? "" : set.ToString("x", CultureInfo.InvariantCulture).TrimStart('0');
+
+    /// <summary>A set in words, as far as each fact bounds it: <c>four-wheel drive: no</c>; empty for every kind.</summary>
+    public string Words(BigInteger set) => string.Join("; ", Facts
+        .Select(fact => (fact.Title, fact.Values.Length, Words: kinds.Where((_, i) => !((set >> i) & 1).IsZero).SelectMany(kind => kind).Where(word => word.Fact == fact.Name).Select(word => word.Word).Distinct().ToArray()))
+        .Where(fact => fact.Words.Length < fact.Length)
+        .Select(fact => $"{fact.Title}: {string.Join(", ", fact.Words)}"));
+
+    private static IEnumerable<FactTest> Tests(Rule rule) => rule.For.Tests
+        .Concat(rule.Versions.SelectMany(version => version.Content switch
+        {
+            Stated stated => stated.Tiers.SelectMany(tier => tier.When.Tests),
+            Adoption adoption => adoption.Exceptions.SelectMany(change => change.Added?.When.Tests ?? []),
+            _ => [],
+        }));
 
     private static bool Passes((string Fact, string Word)[] kind, ReadOnlySpan<Predicate> predicates)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RuleBook.Rules;
 using RuleBook.Site.Views;
 
@@ -6,32 +7,32 @@ namespace RuleBook.Site.Pages;
 /// <summary>Who certifies, as rows of the comparison.</summary>
 internal static class Certification
 {
-    public static RowGroup Of(SiteBook site, DateOnly day)
+    public static RowGroup Of(SiteBook site, ImmutableArray<Jurisdiction> places, DateOnly day)
     {
         var title = site.Words.Topics.TryGetValue("certification", out var topic) ? topic.Title : "certification";
         return new RowGroup("certification", SiteBook.Heading(title), Links.Topic("certification"),
         [
-            Row(site, day, "scheme", "scheme", (scheme, _) => scheme.Title),
-            Row(site, day, "certifier", "who certifies", (_, version) => version.Certifier),
-            Row(site, day, "appointed-by", "appointed by", (_, version) => version.AppointedBy),
-            Row(site, day, "decides", "has the last word", (_, version) => version.Decides is { } word ? $"the {word}" : null),
-            Row(site, day, "issued", "what is issued", (_, version) =>
+            Row(places, day, "scheme", "scheme", (scheme, _) => scheme.Title),
+            Row(places, day, "certifier", "who certifies", (_, version) => version.Certifier),
+            Row(places, day, "appointed-by", "appointed by", (_, version) => version.AppointedBy),
+            Row(places, day, "decides", "has the last word", (_, version) => version.Decides is { } word ? $"the {word}" : null),
+            Row(places, day, "issued", "what is issued", (_, version) =>
                 version.Issued.IsEmpty ? null : string.Join(", ", version.Issued.SelectMany(issued => issued.Papers).Distinct())),
         ]);
     }
 
-    private static Row Row(SiteBook site, DateOnly day, string id, string title, Func<Scheme, SchemeVersion, string?> read) => new(
+    private static Row Row(ImmutableArray<Jurisdiction> places, DateOnly day, string id, string title, Func<Scheme, SchemeVersion, string?> read) => new(
         $"certification.{id}",
         title,
         $"{Links.Topic("certification")}#{id}",
-        [.. site.Places.Select(place => new Cell(place.Id, Lines(place, day, read), place.Schemes.IsEmpty ? "no scheme in the book" : "nothing recorded for this day"))]);
+        [.. places.Select(place => new Cell(place.Id, Lines(place, day, read), place.Schemes.IsEmpty ? "no scheme in the book" : "nothing recorded for this day"))]);
 
-    private static CellLine[] Lines(Jurisdiction place, DateOnly day, Func<Scheme, SchemeVersion, string?> read) =>
+    private static CellRule[] Lines(Jurisdiction place, DateOnly day, Func<Scheme, SchemeVersion, string?> read) =>
     [
         .. place.Schemes
             .SelectMany(scheme => SchemeView.InForce(scheme, day).Select(version => read(scheme, version)))
             .Distinct()
-            .Select(text => new CellLine(
-                text is null ? "not-established" : "limit", text ?? "not established", "", "", "", "", $"{Links.Jurisdiction(place.Id)}#certification", "")),
+            .Select(text => new CellRule(
+                $"{Links.Jurisdiction(place.Id)}#certification", "", [new CellLine(text is null ? "not-established" : "limit", text ?? "not established", "", "", "", "")])),
     ];
 }

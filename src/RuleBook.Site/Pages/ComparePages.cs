@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Evaluation;
 using RuleBook.Site.Limits;
@@ -10,26 +11,33 @@ internal static class ComparePages
 {
     public static IEnumerable<Func<Page>> Of(SiteBook site)
     {
-        var shown = ChangeDays.At(site.ChangeDays, site.Day);
-        yield return () => Of(site, site.Day, "compare.html", shown);
-        foreach (var day in site.ChangeDays) yield return () => Of(site, day, Path(day), day);
+        var groups = CompareGroup.Of(site);
+        foreach (var group in groups)
+        {
+            var shown = ChangeDays.At(group.Days, site.Day);
+            yield return () => Of(site, groups, group, site.Day, group.Path, shown);
+            foreach (var day in group.Days) yield return () => Of(site, groups, group, day, Path(group, day), day);
+        }
     }
 
-    public static string Path(DateOnly day) => $"compare/{Written(day)}.html";
+    private static string Path(CompareGroup group, DateOnly day) => $"compare/{Links.Slug(group.Id)}/{Written(day)}.html";
 
-    private static Page Of(SiteBook site, DateOnly day, string path, DateOnly change)
+    private static Page Of(SiteBook site, ImmutableArray<CompareGroup> groups, CompareGroup group, DateOnly day, string path, DateOnly change)
     {
         var body = Templates.Render(
             "compare",
             ("root", Page.Root(path)),
             ("day", Phrases.Day(day)),
             ("on", Written(day)),
-            ("site_day", Written(site.Day)),
-            ("columns", site.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
-            ("groups", CompareModel.Of(site, day)),
-            ("facts", site.Kinds.Facts.Select(fact => new FactChoice(fact.Name, fact.Title, [.. fact.Values])).ToArray()),
-            ("days", site.ChangeDays.Select(each => new DayChoice(Written(each), each == change)).ToArray()));
-        return new Page(path, day == site.Day ? "The states side by side" : $"The states side by side on {Phrases.Day(day)}", "compare", body, ["compare.js"]);
+            ("fresh", group.Path),
+            ("folder", $"compare/{Links.Slug(group.Id)}/"),
+            ("others", groups.Where(other => other != group).Select(other => new Link(other.Name, other.Path)).ToArray()),
+            ("columns", group.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
+            ("groups", CompareModel.Of(site, group, day)),
+            ("facts", group.Kinds.Facts.Select(fact => new FactChoice(fact.Name, fact.Title, [.. fact.Values])).ToArray()),
+            ("days", group.Days.Select(each => new DayChoice(Written(each), each == change)).ToArray()));
+        var title = $"Side by side: {group.Name}{(path == group.Path ? "" : $", {Phrases.Day(day)}")}";
+        return new Page(path, title, "compare", body, ["compare.js"]);
     }
 
     private static string Written(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

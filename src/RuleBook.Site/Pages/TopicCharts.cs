@@ -47,10 +47,19 @@ internal static class TopicCharts
     private static StackView Stack(SiteBook site, string control, string kind, Pathway pathway)
     {
         var vehicle = Raised.With("stability-control", control);
-        ImmutableArray<LiftParts> rows = [.. site.Places.Select(place => LiftParts.Of(site.Book, place, vehicle, site.Day).First(parts => parts.Pathway == pathway))];
+        ImmutableArray<LiftParts> rows = [.. Counting(site).Select(place => LiftParts.Of(site.Book, place, vehicle, site.Day).First(parts => parts.Pathway == pathway)).Where(parts => parts.State != "no-rule")];
         var title = $"Four-wheel drive {kind}, {Say.Short(pathway)}";
         return new StackView(title, StackChart.Draw(rows, $"{title}: how high, by jurisdiction"), [.. rows.Select(Row)]);
     }
+
+    /// <summary>The jurisdictions of nations in which some rule counts the parts of a lift; others go by absolute heights.</summary>
+    private static IEnumerable<Jurisdiction> Counting(SiteBook site) => site.Places
+        .GroupBy(place => place.Within ?? place.Id)
+        .Where(nation => nation.Any(place => place.Rules.Any(CountsLift)))
+        .SelectMany(nation => nation);
+
+    private static bool CountsLift(Rule rule) => rule.Topic == "ride-height" && rule.Versions.Any(version =>
+        version.Content is Stated stated && stated.Tiers.Any(tier => tier.Limits.Any(limit => limit.Measure == FactSet.TotalLift)));
 
     private static StackRow Row(LiftParts parts)
     {

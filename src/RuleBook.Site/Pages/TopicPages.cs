@@ -2,14 +2,16 @@ using RuleBook.Evaluation;
 using RuleBook.Rules;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;
-using RuleBook.Site.Views;
 
 namespace RuleBook.Site.Pages;
 
 /// <summary>A page for each topic: drawings, the figures measure by measure with clause and data line, and who adopted what.</summary>
 internal static class TopicPages
 {
-    public static IEnumerable<Func<Page>> Of(SiteBook site) => site.Topics.Select(topic => (Func<Page>)(() => Of(site, topic)));
+    public static IEnumerable<Func<Page>> Of(SiteBook site) => site.Topics
+        .Select(topic => (Func<Page>)(() => Of(site, topic)))
+        .Concat(site.Topics.SelectMany(topic => Measures(site, topic)
+            .Select(measure => (Func<Page>)(() => Of(site, topic, MeasureTable.Of(site, measure.Key, measure))))));
 
     private static Page Of(SiteBook site, Topic topic)
     {
@@ -22,23 +24,30 @@ internal static class TopicPages
             ("definition", topic.Definition.Trim()),
             ("stacks", topic.Name == "ride-height" ? TopicCharts.Stacks(site) : []),
             ("steps", TopicCharts.Steps(site, topic)),
-            ("measures", Measures(site, topic)),
+            ("measures", Measures(site, topic).Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key))).ToArray()),
             ("boards", AdoptionBoard.Of(site, topic)),
-            ("schemes", topic.Name == "certification" ? Certification.Of(site, site.Day).Rows : []),
+            ("schemes", topic.Name == "certification" ? Certification.Of(site, site.Places, site.Day).Rows : []),
             ("columns", site.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
             ("coverage", Coverage(site, topic)));
         return new Page(path, SiteBook.Heading(topic.Title), "topics", body, []);
     }
 
-    private static MeasureTable[] Measures(SiteBook site, Topic topic) =>
+    private static Page Of(SiteBook site, Topic topic, MeasureTable table)
+    {
+        var path = Links.Measure(topic.Name, table.Measure);
+        var body = Templates.Render(
+            "measure", ("root", Page.Root(path)), ("day", Phrases.Day(site.Day)), ("m", table), ("topic", new Link(SiteBook.Heading(topic.Title), Links.Topic(topic.Name))));
+        return new Page(path, table.Title, "topics", body, []);
+    }
+
+    private static IEnumerable<IGrouping<string, LimitLine>> Measures(SiteBook site, Topic topic) =>
     [
         .. site.Lines
             .Where(line => line.Rule.Topic == topic.Name)
             .GroupBy(line => line.Measure)
             .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitLines.Beyond ? 1 : 0)
             .ThenBy(group => topic.TouchedBy.IndexOf(group.Key) is var at && at < 0 ? int.MaxValue : at)
-            .ThenBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => MeasureTable.Of(site, group.Key, group)),
+            .ThenBy(group => group.Key, StringComparer.Ordinal),
     ];
 
     private static CoverageView[] Coverage(SiteBook site, Topic topic) =>
@@ -50,17 +59,24 @@ internal static class TopicPages
 }
 
 /// <summary>All that is said of a measure, with the clause.</summary>
-internal sealed record MeasureTable(string Anchor, string Title, string Definition, MeasureRow[] Rows)
+internal sealed record MeasureTable(string Measure, string Title, string Definition, MeasureRow[] Rows)
 {
     public static MeasureTable Of(SiteBook site, string measure, IEnumerable<LimitLine> lines)
     {
         var known = site.Words.Measures.GetValueOrDefault(measure);
         return new MeasureTable(
-            measure.Length == 0 ? "open" : Links.Slug(measure),
-            measure.Length == 0 ? "Not established or not regulated" : SiteBook.Heading(known?.Title ?? "beyond these limits"),
+            measure,
+            TitleOf(site, measure),
             known?.Definition.Trim() ?? "",
             [.. lines.Select(line => MeasureRow.Of(site, line)).Distinct()]);
     }
+
+    public static string TitleOf(SiteBook site, string measure) => SiteBook.Heading(measure switch
+    {
+        "" => "not established or not regulated",
+        LimitLines.Beyond => "beyond these limits",
+        _ => site.MeasureTitle(measure),
+    });
 }
 
 /// <summary>One statement with its clause and data line.</summary>

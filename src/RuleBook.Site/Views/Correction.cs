@@ -1,6 +1,5 @@
 using RuleBook.Evaluation;
 using RuleBook.Reading;
-using RuleBook.Site.Limits;
 
 namespace RuleBook.Site.Views;
 

@@ -70,7 +70,7 @@ public sealed class HostileTests
             var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], "sha256:0", problems);
             return problems.Count == 0 && book.Jurisdictions.All(place => place.Rules.All(rule => RuleBook.Evaluation.Resolver.Resolve(book, rule, new DateOnly(2026, 11, 25)).Length > 0));
         }
-        catch (Exception refused) when (refused is InputException or ArgumentException or InvalidOperationException or KeyNotFoundException)
+        catch (Exception refused) when (refused is InputException or ArgumentException or InvalidOperationException or KeyNotFoundException or FormatException)
         {
             return false;
         }

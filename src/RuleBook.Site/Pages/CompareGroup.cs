@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using RuleBook.Rules;
+using RuleBook.Site.Limits;
+
+namespace RuleBook.Site.Pages;
+
+/// <summary>The jurisdictions of one comparison: a nation with its states, and beside them each nation that has none.</summary>
+internal sealed record CompareGroup(string Id, string Name, ImmutableArray<Jurisdiction> Places, VehicleKinds Kinds, ImmutableArray<DateOnly> Days, bool IsFirst)
+{
+    /// <summary>The page of the site's day.</summary>
+    public string Path => IsFirst ? "compare.html" : $"compare/{Links.Slug(Id)}.html";
+
+    public static ImmutableArray<CompareGroup> Of(SiteBook site)
+    {
+        var nations = site.Places.Where(place => place.Within is null).ToArray();
+        var alone = nations.Where(nation => site.Places.All(place => place.Within != nation.Id)).ToArray();
+        var groups = nations.Except(alone).OrderByDescending(nation => site.Places.Where(place => place.Within == nation.Id).Sum(place => place.Rules.Length)).ToArray();
+        return groups.Length == 0
+            ? [Of(site, "all", "all jurisdictions", site.Places, true)]
+            : [.. groups.Select((nation, i) => Of(site, nation.Id, nation.Name, [nation, .. site.Places.Where(place => place.Within == nation.Id), .. alone], i == 0))];
+    }
+
+    private static CompareGroup Of(SiteBook site, string id, string name, ImmutableArray<Jurisdiction> places, bool isFirst) => new(
+        id, name, places, new VehicleKinds(site.Words, places.SelectMany(place => place.Rules)), ChangeDays.Of(places), isFirst);
+}
