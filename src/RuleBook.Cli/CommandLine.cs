@@ -15,6 +15,7 @@ internal static class CommandLine
             AcrossCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
+            CasesCommand.Build(surroundings),
         };
         var parsed = root.Parse(args);
         var settings = new InvocationConfiguration { Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false };
