@@ -20,17 +20,21 @@ internal static class AcrossText
                 new Text(Decides(assessment)),
                 new Text(Open(assessment)));
         page.Write(table);
+        page.Heading("If the registration moves");
+        foreach (var assessment in assessments.Where(each => each.Jurisdiction != registeredIn))
+            page.Item($"{assessment.JurisdictionName}: {assessment.Certification?.Version.Reregistering?.Trim() ?? "what re-registering a modified vehicle asks for is not established; ask first"}");
         page.Line("* where the vehicle is registered: its rules decide. The other rows say what would hold if the registration moved there.");
         foreach (var caution in first.Cautions.TakeLast(2)) page.Item(caution);
         return null;
     }
 
+    /// <summary>The limit that is broken, or else the one with the least left of those that the job uses.</summary>
     private static string Decides(Assessment assessment) => assessment.Findings
         .Where(finding => finding.Outcome.Worst == assessment.Between.Worst)
-        .Select(finding => finding.Limits.Concat(finding.Exceeded).FirstOrDefault(check => check.Holds == Truth.No) is { } broken
-            ? Phrases.Limit(broken)
-            : finding.Limits.OrderBy(check => check.Margin is { } margin ? margin : 0).FirstOrDefault() is { } tightest ? Phrases.Limit(tightest) : "")
-        .FirstOrDefault(text => text.Length > 0) ?? "";
+        .SelectMany(finding => finding.Exceeded.Concat(finding.Limits.Where(check => check.Value.Exact is { IsZero: false }).OrderBy(check => check.Margin)))
+        .Where(check => check.Bound is not null)
+        .Select(Phrases.Limit)
+        .FirstOrDefault("");
 
     private static string Open(Assessment assessment) => string.Join("; ", assessment.Undecided.Select(effect => effect.Opening.Name)
         .Concat(assessment.Gaps.Select(gap => gap.What)).Distinct());

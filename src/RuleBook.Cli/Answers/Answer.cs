@@ -3,7 +3,7 @@ using Spectre.Console;
 
 namespace RuleBook.Cli.Answers;
 
-/// <summary>Gives an answer on the console, or to a file as plain text.</summary>
+/// <summary>Gives an answer on the console, or to a file as plain text: composed aside first, so that nothing is half written.</summary>
 internal static class Answer
 {
     private const int FileWidth = 100;
@@ -13,15 +13,17 @@ internal static class Answer
     /// <param name="write">Writes to the console it is given, or returns the text to write.</param>
     public static void Give(Surroundings surroundings, string? file, Func<IAnsiConsole, string?> write)
     {
-        if (file is null)
-        {
-            if (write(surroundings.Console) is { } text) surroundings.Out.Write(text);
-            return;
-        }
-
+        var profile = surroundings.Console.Profile;
         using var aside = new StringWriter { NewLine = "\n" };
-        var plain = AnsiConsole.Create(new AnsiConsoleSettings { Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors, Out = new AnsiConsoleOutput(aside) });
-        plain.Profile.Width = FileWidth;
-        WholeFile.Write(file, write(plain) ?? aside.ToString());
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = file is null && profile.Capabilities.Ansi ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = file is null ? (ColorSystemSupport)profile.Capabilities.ColorSystem : ColorSystemSupport.NoColors,
+            Out = new AnsiConsoleOutput(aside),
+        });
+        console.Profile.Width = file is null ? profile.Width : FileWidth;
+        var text = write(console) ?? string.Join('\n', aside.ToString().Split('\n').Select(line => line.TrimEnd()));
+        if (file is null) surroundings.Out.Write(text);
+        else WholeFile.Write(file, text);
     }
 }

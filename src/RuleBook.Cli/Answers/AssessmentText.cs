@@ -11,34 +11,25 @@ internal sealed class AssessmentText(IAnsiConsole console)
 
     public string? Write(Assessment assessment)
     {
+        Finding[] findings = [.. assessment.Findings.Where(Tells)];
         page.Title($"{Phrases.Verdict(assessment)}.", Colour(assessment.Verdict));
         page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
-        foreach (var finding in assessment.Findings) Write(finding);
+        foreach (var finding in findings) new FindingText(page).Write(finding);
         WriteOpen(assessment);
-        WriteToShow(assessment);
+        WriteToShow(findings);
         WriteCertification(assessment);
-        WriteSources(assessment);
+        WriteDerivations(assessment);
+        WriteSources(findings);
         page.Heading("Bear in mind");
         foreach (var caution in assessment.Cautions) page.Item(caution);
         page.Aside($"Book {assessment.Book[..Math.Min(19, assessment.Book.Length)]}", 1);
         return null;
     }
 
-    private void Write(Finding finding)
-    {
-        var version = finding.Version;
-        page.Heading($"{version.Rule.Title}: {Phrases.Outcome(finding.Outcome)}");
-        page.Aside($"{version.Rule.Id}, {Phrases.InForce(version)}{(finding.Certain ? "" : " (whether this or another version is in force is not known)")}", 1);
-        foreach (var step in version.Adopted) page.Aside($"adopts {step.Rule} as {(step.Moving ? "amended, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}", 1);
-        foreach (var check in finding.Limits) page.Item($"{Phrases.Limit(check)} ({Phrases.Pathway(check.Tier.Pathway)})", Mark(check.Holds));
-        foreach (var check in finding.Exceeded) page.Item($"{Phrases.Limit(check)} ({Phrases.Pathway(check.Tier.Pathway)})", Mark(check.Holds));
-        if (version.Content is NotRegulated { Why: var why }) page.Item($"not regulated: {why}");
-        if (version.Content is NotEstablished) page.Item("the limits are not established", Mark(Truth.Unknown));
-        if (finding.Indication is { } indication)
-            page.Item($"As an indication only, never as the verdict: {indication.Rule} would give {Phrases.Outcome(indication.Outcome)}.");
-        if (finding.Tier is { Codes.IsEmpty: false } tier) page.Aside($"codes {string.Join(", ", tier.Codes)}", 1);
-        foreach (var note in version.Notes.Concat(finding.Tier?.Note is { } own ? [own] : []).Distinct()) page.Aside(note.Trim(), 1);
-    }
+    /// <summary>A rule all of whose measures the job leaves at zero tells a reader nothing.</summary>
+    private static bool Tells(Finding finding) => !finding.Outcome.Decided
+        || finding.Outcome.Best > Pathway.NoCertificate
+        || finding.Limits.Any(check => check.Value.Exact is not { IsZero: true });
 
     private void WriteOpen(Assessment assessment)
     {
@@ -54,16 +45,16 @@ internal sealed class AssessmentText(IAnsiConsole console)
 
         if (assessment.Gaps.Length == 0) return;
         page.Heading("What nobody has established, and whom to ask");
-        foreach (var gap in assessment.Gaps.Distinct())
+        foreach (var gap in assessment.Gaps)
         {
             page.Item($"{gap.What} ({gap.Rule})", "?");
             page.Item($"ask: {gap.Ask}{(gap.Open is { } open ? $"; open: {open}" : "")}", depth: 2);
         }
     }
 
-    private void WriteToShow(Assessment assessment)
+    private void WriteToShow(IEnumerable<Finding> findings)
     {
-        var toShow = assessment.Findings.SelectMany(finding => finding.Conditions).Where(condition => condition.State != Truth.No).Distinct().ToArray();
+        var toShow = findings.SelectMany(finding => finding.Conditions).Where(condition => condition.State != Truth.No).Distinct().ToArray();
         if (toShow.Length == 0) return;
         page.Heading("To be shown at the inspection");
         foreach (var condition in toShow) page.Item(condition.Condition.Title, condition.State == Truth.Yes ? "[x]" : "[ ]");
@@ -75,24 +66,31 @@ internal sealed class AssessmentText(IAnsiConsole console)
         page.Heading($"Who certifies: {certification.Scheme}");
         var version = certification.Version;
         if (version.Certifier is { } certifier) page.Item($"{certifier}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}");
+        if (version.Decides == "authority") page.Item("the authority has the last word, not the certifier");
         if (certification.Why is { } why) page.Item($"The certifier named {(certification.MayCertify == Truth.Yes ? "may certify" : "may not certify")}: {why}");
         if (!certification.Papers.IsEmpty) page.Item($"issued: {string.Join(", ", certification.Papers)}");
         foreach (var step in certification.Steps) page.Item($"{(step.BeforeWork ? "before the work: " : "")}{step.Text.Trim()}");
     }
 
-    private void WriteSources(Assessment assessment)
+    private void WriteDerivations(Assessment assessment)
     {
-        var sources = assessment.Findings.SelectMany(finding => finding.Version.Sources.Concat(finding.TierSources)).Distinct().ToArray();
-        if (sources.Length == 0) return;
-        page.Heading("Sources");
-        foreach (var cited in sources)
-        {
-            page.Item(Phrases.Source(cited));
-            if (cited.Source.Url is { } url) page.Aside(url);
-        }
+        var derived = assessment.Measures.Where(known => known.Value.Exact is not { IsZero: true } && known.Derivation.Length > 0).ToArray();
+        if (derived.Length == 0) return;
+        page.Heading("How the figures follow");
+        foreach (var known in derived) page.Item($"{known.Measure.Title} {Phrases.Interval(known.Value, known.Measure.Unit)}: {known.Derivation}");
     }
 
-    private static string Mark(Truth holds) => holds switch { Truth.Yes => "ok", Truth.No => "x ", _ => "? " };
+    private void WriteSources(IEnumerable<Finding> findings)
+    {
+        var sources = findings.SelectMany(finding => finding.Version.Sources.Concat(finding.TierSources)).GroupBy(cited => cited.Source).ToArray();
+        if (sources.Length == 0) return;
+        page.Heading("Sources");
+        foreach (var source in sources)
+        {
+            page.Item(Phrases.Source(source.Key, source.Select(cited => cited.Citation.Clause).OfType<string>().Distinct()));
+            if (source.Key.Url is { } url) page.Aside(url);
+        }
+    }
 
     private static Color? Colour(Pathway? verdict) => verdict switch
     {

@@ -45,7 +45,7 @@ internal static class LimitsText
                 break;
         }
 
-        foreach (var cited in version.Sources) page.Aside(Phrases.Source(cited));
+        foreach (var cited in version.Sources) page.Aside(Phrases.Source(cited.Source, cited.Citation.Clause is { } clause ? [clause] : []));
     }
 
     private static void Write(Page page, Book book, Tier tier)

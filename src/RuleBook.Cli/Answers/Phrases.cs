@@ -65,8 +65,8 @@ internal static class Phrases
         _ => "from memory, not verified",
     };
 
-    public static string Source(CitedSource cited) =>
-        $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({cited.Source.Publisher}; {ReadAs(cited.Source)}; checked {cited.Source.Checked})";
+    public static string Source(Source source, IEnumerable<string> clauses) =>
+        $"{string.Join(", ", clauses.Prepend(source.Title))} ({source.Publisher}; {ReadAs(source)}; checked {source.Checked})";
 
     public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch
     {

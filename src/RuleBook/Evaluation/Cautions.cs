@@ -51,5 +51,5 @@ internal static class Cautions
 
     private static IEnumerable<string> Disputed(ImmutableArray<Finding> findings) => findings
         .SelectMany(finding => finding.Version.Disputes)
-        .Select(dispute => $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken here: {dispute.Taken}, because {dispute.Because}");
+        .Select(dispute => $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken here: {dispute.Taken}. Why: {dispute.Because.Trim()}");
 }

@@ -11,7 +11,7 @@ internal static class FindingReader
         var outcome = OutcomeOf(book, version, facts);
         var tiers = version.Content is Stated stated ? stated.Tiers : [];
         var deciding = tiers.FirstOrDefault(tier => Judge.Holds(tier, version, facts) != Truth.No && (!outcome.Decided || tier.Pathway == outcome.Best));
-        var easier = deciding is null ? tiers : tiers[..tiers.IndexOf(deciding)];
+        var easier = deciding is null ? tiers : tiers.RemoveAll(tier => tier.Pathway >= deciding.Pathway);
         return new Finding(
             version,
             certain,

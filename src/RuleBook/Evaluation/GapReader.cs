@@ -5,7 +5,7 @@ namespace RuleBook.Evaluation;
 /// <summary>Names what nobody has established in a finding.</summary>
 internal static class GapReader
 {
-    public static IEnumerable<Gap> Read(Finding finding, Jurisdiction place)
+    public static IEnumerable<Gap> Read(Finding finding, FactSet facts, Jurisdiction place)
     {
         var rule = finding.Version.Rule;
         switch (finding.Version.Content)
@@ -18,11 +18,11 @@ internal static class GapReader
                 break;
             case Stated stated:
                 var open = stated.Tiers
-                    .Where(tier => tier.Pathway >= finding.Outcome.Best)
+                    .Where(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Unknown)
                     .SelectMany(tier => tier.Limits.Where(limit => limit.Kind == LimitKind.NotEstablished).Select(limit => (tier, limit)));
                 foreach (var (tier, limit) in open)
                     yield return new Gap(rule.Id, $"how far {Wording.Of(tier.Pathway)} reaches in {limit.Measure} is not established", place.Ask.Name, place.Ask.Url);
-                if (stated.Beyond is null)
+                if (stated.Beyond is null && !stated.Tiers.Any(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Yes))
                     yield return new Gap(rule.Id, "what holds beyond these limits is not established", place.Ask.Name, place.Ask.Url);
                 break;
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Evaluation;
 using RuleBook.Reading;
 using RuleBook.Rules;
 using RuleBook.Tyres;
@@ -46,7 +47,7 @@ public static class JobReader
         vehicle?.Done();
         modification?.Done();
         fields.Done();
-        CheckAgreement(fields, vehicle, job);
+        CheckAgreement(fields, vehicle, modification, job);
         return problems.Count == 0 ? job : throw new InputException([.. problems.OrderBy(problem => problem.Mark)]);
     }
 
@@ -141,8 +142,10 @@ public static class JobReader
         return appointed;
     }
 
-    private static void CheckAgreement(Fields fields, Fields? vehicle, Job job)
+    private static void CheckAgreement(Fields fields, Fields? vehicle, Fields? modification, Job job)
     {
+        if (JobFacts.Contradiction(job) is { } contradiction)
+            fields.Add("contradiction", modification!.Node(FactSet.TyreGrowth)!.Mark, contradiction, "leave the growth out, or correct one of the two");
         if (job.FirstRegistered is { } first && first > job.Dates.Latest && vehicle is not null)
             fields.Add("contradiction", vehicle.Node("first-registered")!.Mark, "the first registration lies after every day of the job", "write not-yet, or correct the day");
     }
