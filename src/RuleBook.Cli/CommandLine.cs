@@ -14,6 +14,7 @@ internal static class CommandLine
             AssessCommand.Build(surroundings),
             AcrossCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
+            TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
             CasesCommand.Build(surroundings),
         };

@@ -12,7 +12,7 @@ internal static class YamlSyntax
         var written = text.TrimEnd();
         var mark = new Mark(file, (int)Math.Max(error.Start.Line, 1), (int)Math.Max(error.Start.Column, 1));
         if (YamlCharacters.Place(written, written.Length, file) is var end && mark > end) mark = end;
-        if (Tab(text, mark) is { } tab) return YamlProblems.Tab(tab);
+        if (Tab(text, mark, error.Message.Has("tab")) is { } tab) return YamlProblems.Tab(tab);
         return YamlProblems.Syntax(mark, Lower(error.Message), Tip(error.Message));
     }
 
@@ -31,13 +31,19 @@ internal static class YamlSyntax
 
     private static bool Has(this string message, string part) => message.Contains(part, StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>The tab in the indentation of the line at <paramref name="mark"/> or the one before it, if there is one.</summary>
-    private static Mark? Tab(string text, Mark mark)
+    /// <summary>
+    /// The tab in the indentation of the line at <paramref name="mark"/> or beside it; where the parser names a tab but only the mapping's start,
+    /// the first one from there on.
+    /// </summary>
+    private static Mark? Tab(string text, Mark mark, bool isNamed)
     {
         var lines = text.Split('\n');
-        foreach (var number in new[] { mark.Line, mark.Line - 1, mark.Line + 1 }.Where(number => number >= 1 && number <= lines.Length))
+        var from = Math.Max(mark.Line - 1, 1);
+        var to = isNamed ? lines.Length : Math.Min(mark.Line + 1, lines.Length);
+        for (var number = from; number <= to; number++)
         {
-            var indentation = lines[number - 1].AsSpan(0, lines[number - 1].AsSpan().IndexOfAnyExcept(' ', '\t') is var end and >= 0 ? end : 0);
+            var line = lines[number - 1].AsSpan();
+            var indentation = line[..(line.Length - line.TrimStart(" \t").Length)];
             if (indentation.IndexOf('\t') is var column and >= 0) return mark with { Line = number, Column = column + 1 };
         }
 

@@ -16,6 +16,7 @@ internal sealed class AssessmentText(IAnsiConsole console)
         page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
         foreach (var finding in findings) new FindingText(page).Write(finding);
         WriteOpen(assessment);
+        WriteOfUse(assessment);
         WriteToShow(findings);
         WriteCertification(assessment);
         WriteDerivations(assessment);
@@ -50,6 +51,13 @@ internal sealed class AssessmentText(IAnsiConsole console)
             page.Item($"{gap.What} ({gap.Rule})", "?");
             page.Item($"ask: {gap.Ask}{(gap.Open is { } open ? $"; open: {open}" : "")}", depth: 2);
         }
+    }
+
+    private void WriteOfUse(Assessment assessment)
+    {
+        if (assessment.OfUse.IsEmpty) return;
+        page.Heading("Rules of use, beside the verdict");
+        foreach (var finding in assessment.OfUse) new FindingText(page).Write(finding);
     }
 
     private void WriteToShow(IEnumerable<Finding> findings)

@@ -10,13 +10,22 @@ internal static class LimitsCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var id = new Argument<string>("ID") { Description = "The jurisdiction, such as au-qld" };
+        var id = new Argument<string?>("ID") { Description = "The jurisdiction, such as au-qld", Arity = ArgumentArity.ZeroOrOne };
+        var coverage = new Option<bool>("--coverage") { Description = "What the book holds per jurisdiction and topic, and how it is known" };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
         var (book, on, output) = (Choices.Book(), Choices.On(), Choices.Output());
-        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, output };
+        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, output };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
+            if (parsed.GetValue(coverage))
+            {
+                Answer.Give(surroundings, parsed.GetValue(output), _ => CoverageText.Write(opened));
+                return ExitCode.Permitted;
+            }
+
+            if (parsed.GetValue(id) is null)
+                throw new InputException(Problem.Error("missing-key", new Mark("ID", 1, 1), "no jurisdiction is named", "name one, such as au-qld, or ask for --coverage"));
             var place = opened.Jurisdiction(AssessCommand.Place(parsed.GetValue(id), opened)!)!;
             var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
             var wanted = parsed.GetValue(topic);

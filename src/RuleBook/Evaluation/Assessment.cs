@@ -34,6 +34,9 @@ public sealed record Assessment
     /// <summary>What each rule gives.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 
+    /// <summary>Rules of use that the job meets; they do not enter the verdict.</summary>
+    public required ImmutableArray<Finding> OfUse { get; init; }
+
     /// <summary>What is not known and would change the verdict.</summary>
     public required ImmutableArray<Effect> Undecided { get; init; }
 

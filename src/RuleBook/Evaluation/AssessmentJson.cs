@@ -38,6 +38,7 @@ public static class AssessmentJson
         json.WriteString("book", assessment.Book);
         json.List("measures", assessment.Measures, known => Write(json, known));
         json.List("findings", assessment.Findings, finding => FindingJson.Write(json, finding));
+        json.List("of-use", assessment.OfUse, finding => FindingJson.Write(json, finding));
         json.List("undecided", assessment.Undecided, effect => Write(json, effect));
         json.List("not-established", assessment.Gaps, gap => Write(json, gap));
         json.WritePropertyName("certification");

@@ -30,10 +30,11 @@ public static class Assessor
             Between = outcome,
             Measures = inquiry.Measures(),
             Findings = findings,
+            OfUse = inquiry.OfUse(job),
             Undecided = effects,
             Gaps = gaps,
-            Certification = Certifying.Of(book, place, job, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, outcome, findings)],
+            Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
+            Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
         };
     }
 }

@@ -8,12 +8,14 @@ namespace RuleBook.Evaluation;
 /// <summary>What a reader should bear in mind beside the verdict.</summary>
 internal static class Cautions
 {
-    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, Outcome outcome, ImmutableArray<Finding> findings)
+    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome, ImmutableArray<Finding> findings)
     {
         if (!place.Registers)
             yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
         if (Flip(book, place, job, outcome) is { } flip) yield return flip;
         foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct()) yield return text;
+        var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
+        foreach (var caution in own.Where(caution => Judge.Holds(caution.When, facts) == Truth.Yes)) yield return caution.Text.Trim();
         foreach (var caution in book.Cautions) yield return caution;
     }
 

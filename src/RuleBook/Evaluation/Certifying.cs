@@ -7,12 +7,16 @@ namespace RuleBook.Evaluation;
 /// <summary>Who certifies under the scheme of the state of registration.</summary>
 internal static class Certifying
 {
-    public static Certification? Of(Book book, Jurisdiction place, Job job, Outcome outcome)
+    public static Certification? Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome)
     {
         var day = job.Dates.Certification ?? job.Dates.Latest;
-        var current = place.Schemes.Select(scheme => (scheme, version: At(scheme, day))).FirstOrDefault(pair => pair.version is not null);
+        var national = place.Within is { } nation ? book.Jurisdiction(nation) : null;
+        var current = (national?.Schemes ?? []).Where(scheme => !scheme.For.Tests.IsEmpty && Judge.Holds(scheme.For, facts) == Truth.Yes)
+            .Select(scheme => (owner: national!, scheme, version: At(scheme, day)))
+            .Concat(place.Schemes.Where(scheme => Judge.Holds(scheme.For, facts) != Truth.No).Select(scheme => (owner: place, scheme, version: At(scheme, day))))
+            .FirstOrDefault(each => each.version is not null);
         if (current.version is not { } version) return null;
-        var (may, why) = MayCertify(place, version, job.CertifierAppointedIn);
+        var (may, why) = MayCertify(current.owner, version, job.CertifierAppointedIn);
         return new Certification(
             current.scheme.Title,
             version,
@@ -20,7 +24,7 @@ internal static class Certifying
             [.. version.Steps.Where(step => step.Pathways.Any(pathway => Possible(pathway, outcome)))],
             may,
             why,
-            Resolver.Cited(book, place.Id, version.Sources));
+            Resolver.Cited(book, current.owner.Id, version.Sources));
     }
 
     private static SchemeVersion? At(Scheme scheme, DateOnly day)

@@ -26,21 +26,45 @@ internal sealed class Inquiry
     public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis)
     {
         var facts = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis);
-        ImmutableArray<string> topics =
-        [
-            .. book.Vocabulary.Topics.Values
-                .Where(topic => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }))
-                .Select(topic => topic.Name)
-                .Order(StringComparer.Ordinal),
-        ];
+        var topics = Touched(book, facts, ofUse: false);
         var versions = place.Rules
-            .Where(rule => topics.Contains(rule.Topic) && !rule.GovernedByTravel)
+            .Where(rule => topics.Contains(rule.Topic))
             .ToImmutableDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule));
         return new Inquiry(book, place, new Situation(facts, versions), topics, job.Dates.Latest);
     }
 
+    /// <summary>
+    /// The rules of use that the job meets: those of the state of registration, and on each road it travels those that follow the road.
+    /// </summary>
+    public ImmutableArray<Finding> OfUse(Job job)
+    {
+        var touched = Touched(book, situation.Facts, ofUse: true);
+        var rules = place.Rules.Where(rule => !rule.GovernedByTravel)
+            .Concat(job.TravelsThrough.Prepend(place.Id).Distinct().SelectMany(id => book.Jurisdiction(id)?.Rules ?? []).Where(rule => rule.GovernedByTravel));
+        return
+        [
+            .. rules.Where(rule => touched.Contains(rule.Topic))
+                .Select(rule => Candidates(book, job, place, rule))
+                .SelectMany(candidates => candidates.Select(version => (version, certain: candidates.Length == 1)))
+                .Where(pair => Evaluation.Judge.Binds(pair.version, situation.Facts) != Truth.No)
+                .Select(pair => FindingReader.Read(book, pair.version, pair.certain, situation.Facts, on)),
+        ];
+    }
+
+    private static ImmutableArray<string> Touched(Book book, FactSet facts, bool ofUse) =>
+    [
+        .. book.Vocabulary.Topics.Values
+            .Where(topic => topic.OfUse == ofUse)
+            .Where(topic => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }))
+            .Select(topic => topic.Name)
+            .Order(StringComparer.Ordinal),
+    ];
+
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
+
+    /// <summary>What is known of the job.</summary>
+    public FactSet Facts => situation.Facts;
 
     public ImmutableArray<KnownMeasure> Measures() =>
     [

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RuleBook.Rules;
 
 namespace RuleBook.Evaluation;
@@ -65,12 +66,17 @@ public static class Judge
         _ => facts.Measure(limit.Measure, version.Parts).Within(limit.Bounds!),
     };
 
-    private static Truth Holds(Predicate predicate, ResolvedVersion version, FactSet facts) =>
-        predicate.Tests.Select(test => Holds(test, version, facts)).All();
+    /// <summary>Whether all tests of a predicate pass, with the usual parts of the total.</summary>
+    public static Truth Holds(Predicate predicate, FactSet facts) => Holds(predicate, FactSet.PartsOf(null), facts);
 
-    private static Truth Holds(FactTest test, ResolvedVersion version, FactSet facts)
+    private static Truth Holds(Predicate predicate, ResolvedVersion version, FactSet facts) => Holds(predicate, version.Parts, facts);
+
+    private static Truth Holds(Predicate predicate, ImmutableArray<string> parts, FactSet facts) =>
+        predicate.Tests.Select(test => Holds(test, parts, facts)).All();
+
+    private static Truth Holds(FactTest test, ImmutableArray<string> parts, FactSet facts)
     {
-        if (test.Bounds is { } bounds) return facts.Measure(test.Fact, version.Parts).Within(bounds);
+        if (test.Bounds is { } bounds) return facts.Measure(test.Fact, parts).Within(bounds);
         if (!facts.Words.TryGetValue(test.Fact, out var word)) return Truth.Unknown;
         return test.OneOf.Contains(word) ? Truth.Yes : Truth.No;
     }

@@ -33,15 +33,15 @@ public static class BookReader
             : null;
 
         var sources = Open("sources") is { } list ? SourceReader.ReadAll(list, folder) : [];
-        var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification) : [];
+        var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification, vocabulary) : [];
         var rules = vocabulary.Topics.Keys
             .Order(StringComparer.Ordinal)
             .Where(topic => topic != "certification")
             .SelectMany(topic => Open(topic) is { } fields ? new RuleReader(folder, topic, vocabulary).ReadAll(fields) : []);
 
-        if (Open("jurisdiction") is { } own) return JurisdictionReader.Read(own, folder, sources, [.. rules], schemes);
+        if (Open("jurisdiction") is { } own) return JurisdictionReader.Read(own, folder, vocabulary, sources, [.. rules], schemes);
         var mark = new Mark($"jurisdictions/{folder}/jurisdiction.yaml", 1, 1);
         problems.Add(Problem.Error("missing-file", mark, $"jurisdictions/{folder} has no jurisdiction.yaml", "add the file"));
-        return new Jurisdiction(folder, [], folder, null, false, null, null, new Authority("", null), [], sources, [.. rules], schemes, mark);
+        return new Jurisdiction(folder, [], folder, null, false, null, null, new Authority("", null), [], [], sources, [.. rules], schemes, mark);
     }
 }

@@ -7,7 +7,7 @@ namespace RuleBook.Reading;
 internal static class JurisdictionReader
 {
     public static Jurisdiction Read(
-        Fields fields, string folder, ImmutableArray<Source> sources, ImmutableArray<Rule> rules, ImmutableArray<Scheme> schemes)
+        Fields fields, string folder, Vocabulary vocabulary, ImmutableArray<Source> sources, ImmutableArray<Rule> rules, ImmutableArray<Scheme> schemes)
     {
         var id = fields.Required("jurisdiction");
         if (id != folder) fields.Add("wrong-folder", fields.Mark, $"'{id}' stands in the folder '{folder}'", "name the folder after the jurisdiction");
@@ -21,6 +21,7 @@ internal static class JurisdictionReader
             fields.Word("decided-by", "work", "certification", "inspection"),
             ReadAuthority(fields),
             fields.List("coverage", node => ReadCoverage(new Fields(node, fields.Problems))),
+            fields.List("cautions", node => ReadCaution(new Fields(node, fields.Problems), vocabulary)),
             sources,
             rules,
             schemes,
@@ -40,6 +41,14 @@ internal static class JurisdictionReader
         var authority = new Authority(ask.Required("authority"), ask.Text("url"));
         ask.Done();
         return authority;
+    }
+
+    private static Caution ReadCaution(Fields fields, Vocabulary vocabulary)
+    {
+        var caution = new Caution(
+            fields.Required("caution"), new LimitReader(vocabulary).ReadPredicate(fields.Nested("when")), SourceReader.Citations(fields), fields.Mark);
+        fields.Done();
+        return caution;
     }
 
     private static Coverage ReadCoverage(Fields fields)

@@ -7,7 +7,7 @@ namespace RuleBook.Reading;
 /// <summary>Reads <c>certification.yaml</c>.</summary>
 internal static class SchemeReader
 {
-    public static ImmutableArray<Scheme> ReadAll(Fields file)
+    public static ImmutableArray<Scheme> ReadAll(Fields file, Vocabulary vocabulary)
     {
         var stated = file.Required("topic");
         if (stated != "certification") file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in certification.yaml", "name the file after the topic");
@@ -18,6 +18,7 @@ internal static class SchemeReader
                 fields.Required("scheme"),
                 fields.Texts("aliases"),
                 fields.Required("title"),
+                new LimitReader(vocabulary).ReadPredicate(fields.Nested("for")),
                 fields.List("versions", version => ReadVersion(new Fields(version, file.Problems))),
                 fields.Mark);
             fields.Done();

@@ -12,11 +12,11 @@ internal static class VocabularyReader
         var categories = Terms("categories", "category", files, problems);
         return (
             new Vocabulary(
-                Each("measures", files, problems, ReadMeasure).ToImmutableDictionary(measure => measure.Name),
-                Each("facts", files, problems, fields => ReadFact(fields, categories)).ToImmutableDictionary(fact => fact.Name),
-                Terms("conditions", "condition", files, problems).ToImmutableDictionary(term => term.Name),
-                Each("topics", files, problems, ReadTopic).ToImmutableDictionary(topic => topic.Name),
-                Terms("pathways", "pathway", files, problems).ToImmutableDictionary(term => term.Name)),
+                Each("measures", files, problems, ReadMeasure).DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name),
+                Each("facts", files, problems, fields => ReadFact(fields, categories)).DistinctBy(fact => fact.Name).ToImmutableDictionary(fact => fact.Name),
+                Terms("conditions", "condition", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
+                Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
+                Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name)),
             [.. Each("cautions", files, problems, fields => fields.Required("caution"))]);
     }
 
@@ -65,5 +65,5 @@ internal static class VocabularyReader
     }
 
     private static Topic ReadTopic(Fields fields) => new(
-        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.Texts("touched-by"), fields.Mark);
+        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.Texts("touched-by"), fields.YesNo("of-use") ?? false, fields.Mark);
 }

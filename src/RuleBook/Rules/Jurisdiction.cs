@@ -13,6 +13,7 @@ namespace RuleBook.Rules;
 /// <param name="DecidedBy">The date that picks versions unless a rule says otherwise; null where not established.</param>
 /// <param name="Ask">The authority, and where to find it.</param>
 /// <param name="Coverage">What the book has on each topic.</param>
+/// <param name="Cautions">What a verdict here, or in a place within, carries when it applies.</param>
 /// <param name="Sources">Documents cited.</param>
 /// <param name="Rules">All topics.</param>
 /// <param name="Schemes">Who certifies and what is issued.</param>
@@ -27,6 +28,7 @@ public sealed record Jurisdiction(
     string? DecidedBy,
     Authority Ask,
     ImmutableArray<Coverage> Coverage,
+    ImmutableArray<Caution> Cautions,
     ImmutableArray<Source> Sources,
     ImmutableArray<Rule> Rules,
     ImmutableArray<Scheme> Schemes,
@@ -36,6 +38,13 @@ public sealed record Jurisdiction(
 /// <param name="Name">The authority.</param>
 /// <param name="Url">Its address, where known.</param>
 public sealed record Authority(string Name, string? Url);
+
+/// <summary>A sentence that a verdict carries when it applies.</summary>
+/// <param name="Text">In our own words.</param>
+/// <param name="When">The jobs it applies to.</param>
+/// <param name="Sources">Where it comes from.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Caution(string Text, Predicate When, ImmutableArray<Citation> Sources, Mark Mark);
 
 /// <summary>How much of a topic the book has.</summary>
 /// <param name="Topic">Topic id.</param>

@@ -9,9 +9,10 @@ namespace RuleBook.Rules;
 /// <param name="Name">Its name within the jurisdiction.</param>
 /// <param name="Aliases">Names that it had before.</param>
 /// <param name="Title">For a reader.</param>
+/// <param name="For">The jobs it serves; a nation's scheme serves the jobs of a state only where it says which.</param>
 /// <param name="Versions">Oldest first.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Scheme(string Name, ImmutableArray<string> Aliases, string Title, ImmutableArray<SchemeVersion> Versions, Mark Mark);
+public sealed record Scheme(string Name, ImmutableArray<string> Aliases, string Title, Predicate For, ImmutableArray<SchemeVersion> Versions, Mark Mark);
 
 /// <summary>A scheme as in force in <c>[From, Until)</c>; dates as in <see cref="RuleVersion"/>.</summary>
 /// <param name="From">First day in force; null when unknown.</param>

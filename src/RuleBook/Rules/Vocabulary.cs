@@ -51,5 +51,6 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
 /// <param name="Title">For a reader.</param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="TouchedBy">Measures: a job touches the topic when one of them is known to differ from zero or is stated.</param>
+/// <param name="OfUse">Its rules bind the use of the vehicle, not its modification: they are told beside the verdict and do not enter it.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Topic(string Name, string Title, string Definition, ImmutableArray<string> TouchedBy, Mark Mark);
+public sealed record Topic(string Name, string Title, string Definition, ImmutableArray<string> TouchedBy, bool OfUse, Mark Mark);

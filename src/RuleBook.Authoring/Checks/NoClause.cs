@@ -1,0 +1,28 @@
+using System.Text.RegularExpressions;
+using RuleBook.Authoring.Inspecting;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Checks;
+
+/// <summary>A primary or secondary source cited without a place in it.</summary>
+internal static partial class NoClause
+{
+    internal static readonly CheckInfo Info = new(
+        "no-clause",
+        "a citation names no clause",
+        "A reader could not find the figure in the document.",
+        "add 'clause'; where the document has none, say in the source's note that it is 'without clause numbers'");
+
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        from pair in Citations.Of(book)
+        where pair.Citation.Clause is null
+        let source = book.Book.Source(pair.Jurisdiction, pair.Citation.Cite)
+        where source is { ReadAs: ReadAs.Primary or ReadAs.Secondary } && !SaysSo().IsMatch(source.Note ?? "")
+        select Info.At(pair.Citation.Mark, $"'{pair.Citation.Cite}' is cited without a clause");
+
+    [GeneratedRegex(
+        @"\b(no|without|lacks?|not)\b[^.;]*\b(clauses?|sections?|pages?|numbers?|numbered|paginated)\b|unnumbered|no (clause|part) was read",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex SaysSo();
+}

@@ -1,0 +1,22 @@
+using RuleBook.Authoring.Inspecting;
+using RuleBook.Reading;
+
+namespace RuleBook.Authoring.Checks;
+
+/// <summary>An adoption that leads nowhere.</summary>
+internal static class UnknownRule
+{
+    internal static readonly CheckInfo Info = new(
+        "unknown-rule",
+        "a rule is adopted that is not in the book",
+        "The adopting rule would say nothing.",
+        "correct the id (jurisdiction/topic/rule), or add the rule");
+
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        from pair in book.Adoptions
+        where book.Book.Rule(pair.Adoption.Rule) is null
+        select Info.At(
+            book.Value(pair.Adoption.Mark, "rule"),
+            $"there is no rule '{pair.Adoption.Rule}'",
+            Spelling.Nearest(pair.Adoption.Rule, book.Rules.Select(rule => rule.Id)) is { } near ? $"did you mean '{near}'?" : null);
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using RuleBook.Authoring.Checks;
+
+namespace RuleBook.Authoring.Inspecting;
+
+/// <summary>Every check, in one list.</summary>
+public static class CheckList
+{
+    /// <summary>The checks of what the files mean together.</summary>
+    internal static ImmutableArray<Check> Semantic { get; } =
+    [
+        new(StrayFile.Info, StrayFile.Find),
+        new(VocabularyFile.Info, VocabularyFile.Find),
+        new(DuplicateWord.Info, DuplicateWord.Find),
+        new(DuplicateRule.Info, DuplicateRule.Find),
+        new(DuplicateSource.Info, DuplicateSource.Find),
+        new(DuplicateScheme.Info, DuplicateScheme.Find),
+        new(DuplicateTier.Info, DuplicateTier.Find),
+        new(DuplicateCoverage.Info, DuplicateCoverage.Find),
+        new(DuplicateIssued.Info, DuplicateIssued.Find),
+        new(AliasClash.Info, AliasClash.Find),
+        new(AliasHidesId.Info, AliasHidesId.Find),
+        new(WrongStart.Info, WrongStart.Find),
+        new(DatesOutOfOrder.Info, DatesOutOfOrder.Find, Leaning.OnValues),
+        new(VersionsOutOfOrder.Info, VersionsOutOfOrder.Find, Leaning.OnValues),
+        new(VersionsOverlap.Info, VersionsOverlap.Find, Leaning.OnValues),
+        new(VersionsGap.Info, VersionsGap.Find, Leaning.OnValues),
+        new(PartialDatesOverlap.Info, PartialDatesOverlap.Find, Leaning.OnValues),
+        new(BoundsContradict.Info, BoundsContradict.Find),
+        new(TiersOutOfOrder.Info, TiersOutOfOrder.Find, Leaning.OnValues),
+        new(TierUnreachable.Info, TierUnreachable.Find, Leaning.OnValues),
+        new(UnknownPart.Info, UnknownPart.Find),
+        new(NoSource.Info, NoSource.Find),
+        new(UnknownSource.Info, UnknownSource.Find, Leaning.OnAllFiles),
+        new(NoClause.Info, NoClause.Find, Leaning.OnAllFiles),
+        new(SourceNotCited.Info, SourceNotCited.Find, Leaning.OnAllFiles),
+        new(CheckedInFuture.Info, CheckedInFuture.Find),
+        new(RecheckBeforeChecked.Info, RecheckBeforeChecked.Find),
+        new(SourceOverdue.Info, SourceOverdue.Find),
+        new(UrlNotWeb.Info, UrlNotWeb.Find),
+        new(UnknownRule.Info, UnknownRule.Find, Leaning.OnAllFiles),
+        new(UnknownIndication.Info, UnknownIndication.Find, Leaning.OnAllFiles),
+        new(AdoptionCircle.Info, AdoptionCircle.Find, Leaning.OnAllFiles),
+        new(AdoptedNotInForce.Info, AdoptedNotInForce.Find, Leaning.OnAllFiles),
+        new(UnknownTier.Info, UnknownTier.Find, Leaning.OnAllValues),
+        new(UnknownLimit.Info, UnknownLimit.Find, Leaning.OnAllValues),
+        new(EmptyException.Info, EmptyException.Find),
+        new(HandCopy.Info, HandCopy.Find, Leaning.OnAllValues),
+        new(UnknownJurisdiction.Info, UnknownJurisdiction.Find, Leaning.OnAllFiles),
+        new(RegistersNote.Info, RegistersNote.Find),
+        new(CoverageMissing.Info, CoverageMissing.Find),
+        new(UnknownTopic.Info, UnknownTopic.Find),
+        new(CoverageLacks.Info, CoverageLacks.Find),
+        new(CoverageContradicts.Info, CoverageContradicts.Find, Leaning.OnValues),
+        new(ReadingNotTaken.Info, ReadingNotTaken.Find),
+    ];
+
+    /// <summary>What each code means that an inspection can report, in the order of the codes.</summary>
+    public static ImmutableArray<CheckInfo> All { get; } =
+    [
+        .. SyntaxCodes.All
+            .Concat(ReadingCodes.All)
+            .Concat(Semantic.Select(check => check.Info))
+            .DistinctBy(info => info.Code)
+            .OrderBy(info => info.Code, StringComparer.Ordinal),
+    ];
+}

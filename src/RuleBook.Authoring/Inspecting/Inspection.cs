@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Schemas;
+using RuleBook.Authoring.Yaml;
+using RuleBook.Reading;
+
+namespace RuleBook.Authoring.Inspecting;
+
+/// <summary>Runs everything over a book and returns all that is wrong in one run.</summary>
+public static class Inspection
+{
+    /// <summary>Inspects the book in <paramref name="folder"/>.</summary>
+    /// <param name="folder">The folder that has <c>jurisdictions</c> in it.</param>
+    /// <param name="today">The day against which sources are overdue.</param>
+    /// <returns>The report; never throws for what is wrong in the book.</returns>
+    public static InspectionReport Run(string folder, DateOnly today)
+    {
+        try
+        {
+            return Run(BookFolder.Load(folder), today);
+        }
+        catch (InputException refusal)
+        {
+            return new InspectionReport([.. refusal.Problems], 0, "", null);
+        }
+    }
+
+    /// <summary>Inspects a book that is already read from disk.</summary>
+    /// <inheritdoc cref="Run(string, DateOnly)"/>
+    public static InspectionReport Run(BookFolder folder, DateOnly today)
+    {
+        var problems = new List<Problem>(folder.Problems);
+        var files = Parse(folder, problems);
+        var unread = problems.Where(problem => problem.Code != "stray-file").Select(problem => problem.Mark.File).ToHashSet(StringComparer.Ordinal);
+        if (unread.Any(IsVocabulary)) return Report([.. problems, .. Shapes(files)]);
+
+        var bound = new List<Problem>();
+        var book = BookReader.Read(files, folder.Digest, bound);
+        var shapeless = bound.Where(problem => problem.Code == "wrong-shape").Select(problem => problem.Mark).ToHashSet();
+        bound.RemoveAll(problem => unread.Contains(problem.Mark.File) || (problem.Code == "missing-key" && shapeless.Contains(problem.Mark)));
+        problems.AddRange(bound.Distinct());
+        problems.AddRange(Without(Meanings.Find(new Inspected(book, files, today), unread, bound), problems, SamePlace));
+        problems.AddRange(Without(Shapes(files), problems, SamePlace));
+        return Report(problems) with { Book = book };
+
+        InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), folder.Files.Length, folder.Digest, null);
+    }
+
+    private static List<BookFile> Parse(BookFolder folder, List<Problem> problems)
+    {
+        var files = new List<BookFile>();
+        foreach (var (path, text) in folder.Files)
+        {
+            try
+            {
+                files.Add(new BookFile(path, YamlText.Read(text, path)));
+            }
+            catch (InputException refusal)
+            {
+                problems.AddRange(refusal.Problems);
+            }
+        }
+
+        return files;
+    }
+
+    private static IEnumerable<Problem> Shapes(IEnumerable<BookFile> files) => files
+        .Select(file => (file, schema: SchemaCheck.NameFor(file.Path)))
+        .Where(pair => pair.schema is not null)
+        .SelectMany(pair => SchemaCheck.Find(pair.schema!, pair.file.Root));
+
+    /// <summary>What is found later at a place where something is already reported is a consequence, or the same in other words.</summary>
+    private static Problem[] Without(IEnumerable<Problem> found, IEnumerable<Problem> reported, Func<Problem, Problem, bool> same)
+    {
+        var byPlace = reported.ToLookup(problem => problem.Mark);
+        return [.. found.Distinct().Where(problem => !byPlace[problem.Mark].Any(known => same(known, problem)))];
+    }
+
+    /// <summary>One mapping may lack several keys.</summary>
+    private static bool SamePlace(Problem known, Problem found) =>
+        found.Code != "missing-key" || known.Text == found.Text || known.Code is "wrong-shape" or "one-content";
+
+    private static bool IsVocabulary(string path) => path.StartsWith("schema/vocabulary/", StringComparison.Ordinal);
+
+    private static ImmutableArray<Problem> Ordered(IEnumerable<Problem> problems) =>
+        [.. problems.OrderBy(problem => problem.Mark).ThenBy(problem => problem.Code, StringComparer.Ordinal).ThenBy(problem => problem.Text, StringComparer.Ordinal)];
+}

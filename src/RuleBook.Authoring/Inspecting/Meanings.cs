@@ -1,0 +1,24 @@
+using RuleBook.Reading;
+
+namespace RuleBook.Authoring.Inspecting;
+
+/// <summary>Runs the semantic checks, and leaves out what only follows from a file or value that could not be read.</summary>
+internal static class Meanings
+{
+    internal static IEnumerable<Problem> Find(Inspected book, IReadOnlySet<string> unread, IReadOnlyCollection<Problem> misread)
+    {
+        var silent = Folders(unread);
+        var doubtful = Folders(misread.Select(problem => problem.Mark.File));
+        return CheckList.Semantic
+            .Where(check => check.Leans < Leaning.OnAllFiles || unread.Count == 0)
+            .Where(check => check.Leans < Leaning.OnAllValues || misread.Count == 0)
+            .SelectMany(check => check.Find(book).Where(problem => check.Leans != Leaning.OnValues || !In(doubtful, problem)))
+            .Where(problem => !In(silent, problem));
+    }
+
+    private static string[] Folders(IEnumerable<string> files) =>
+        [.. files.Select(file => file[..(file.LastIndexOf('/') + 1)]).Distinct(StringComparer.Ordinal)];
+
+    private static bool In(string[] folders, Problem problem) =>
+        folders.Any(folder => problem.Mark.File.StartsWith(folder, StringComparison.Ordinal));
+}

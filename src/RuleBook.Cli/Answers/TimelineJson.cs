@@ -1,0 +1,54 @@
+using System.Text;
+using System.Text.Json;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+
+namespace RuleBook.Cli.Answers;
+
+/// <summary>The changes on a topic as JSON.</summary>
+internal static class TimelineJson
+{
+    public static string Write(Book book, string topic, DateOnly day, IReadOnlyList<Change> changes)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n" })) Write(json, book, topic, day, changes);
+        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+    }
+
+    private static void Write(Utf8JsonWriter json, Book book, string topic, DateOnly day, IReadOnlyList<Change> changes)
+    {
+        json.WriteStartObject();
+        json.WriteString("topic", topic);
+        json.WriteString("book", book.Digest);
+        json.WriteStartArray("changes");
+        foreach (var change in changes) Write(json, change);
+        json.WriteEndArray();
+        json.WriteStartArray("positions");
+        foreach (var national in TimelineText.Adopted(book, topic))
+            foreach (var place in TimelineText.Below(book, national))
+            {
+                json.WriteStartObject();
+                json.WriteString("rule", national.Id);
+                json.WriteString("jurisdiction", place.Id);
+                json.WriteString("position", History.Position(book, national, place, day));
+                json.WriteEndObject();
+            }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Change change)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", change.Rule.Id);
+        json.WriteString("since", change.Since?.Text);
+        json.WriteString("seen-by", change.SeenBy?.Text);
+        json.WriteString("kind", change.Kind.ToString().ToLowerInvariant());
+        json.WriteString("what", TimelineText.What(change));
+        json.WriteString("adopts", change.Adopts);
+        json.WriteNumber("exceptions", change.Exceptions);
+        json.WriteString("at", change.Version.Mark.ToString());
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,75 @@
+using RuleBook.Authoring.Inspecting;
+
+namespace RuleBook.Authoring.Tests.Inspecting;
+
+/// <summary>Every code fires on a book that has the fault, where the fault is, and nothing else does (places set by hand: derived).</summary>
+public sealed class BadBookTests
+{
+    private static readonly DateOnly Today = new(2026, 11, 25);
+
+    public static TheoryData<string> Codes => [.. BadBook.Codes];
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void A_fault_is_reported_at_its_place_and_nothing_else_is(string code)
+    {
+        using var book = BadBook.Open(code);
+
+        var found = Inspection.Run(book.Folder, Today).Problems
+            .Select(problem => $"{(problem.Mark.File == book.Folder ? "." : problem.Mark.File)}:{problem.Mark.Line}:{problem.Mark.Column} {problem.Code}");
+
+        found.ShouldBe(book.Expected);
+        book.Expected.ShouldContain(line => line.EndsWith(" " + code, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_sound_book_has_no_problem()
+    {
+        using var book = BadBook.Open("sound");
+
+        var report = Inspection.Run(book.Folder, Today);
+
+        report.Problems.ShouldBeEmpty();
+        report.IsSound.ShouldBeTrue();
+        report.Book.ShouldNotBeNull().Jurisdictions.Select(place => place.Id).ShouldBe(["xa", "xa-n"]);
+    }
+
+    [Fact]
+    public void Every_code_has_a_bad_book_and_every_bad_book_a_code() =>
+        CheckList.All.Select(info => info.Code).ShouldBe(BadBook.Codes);
+
+    [Fact]
+    public void Every_code_says_what_why_and_what_would_be_right() =>
+        CheckList.All.ShouldAllBe(info => info.Title.Length > 0 && info.Why.Length > 0 && info.Tip.Length > 0);
+
+    [Fact]
+    public void Every_problem_carries_a_code_that_is_explained()
+    {
+        var explained = CheckList.All.Select(info => info.Code).ToHashSet();
+
+        foreach (var code in BadBook.Codes)
+        {
+            using var book = BadBook.Open(code);
+            Inspection.Run(book.Folder, Today).Problems.ShouldAllBe(problem => explained.Contains(problem.Code) && problem.Text.Length > 0);
+        }
+    }
+
+    [Fact]
+    public void Faults_in_several_files_are_reported_in_one_run()
+    {
+        using var book = BadBook.Open("unknown-key");
+        File.WriteAllText(Path.Combine(book.Folder, "jurisdictions/xa/sources.yaml"), "sources: [");
+
+        Inspection.Run(book.Folder, Today).Problems.Select(problem => problem.Code).ShouldBe(["unknown-key", "yaml-syntax"]);
+    }
+
+    [Fact]
+    public void An_overdue_source_is_a_warning_and_leaves_the_book_sound()
+    {
+        using var book = BadBook.Open("source-overdue");
+
+        var report = Inspection.Run(book.Folder, Today);
+
+        (report.IsSound, report.Errors, report.Warnings).ShouldBe((true, 0, 1));
+    }
+}

@@ -1,0 +1,47 @@
+using System.Text.Json;
+using RuleBook.Authoring.Inspecting;
+using RuleBook.Authoring.Reports;
+using RuleBook.Reading;
+
+namespace RuleBook.Authoring.Tests.Reports;
+
+/// <summary>Text and JSON of an inspection (derived from their documented form).</summary>
+public sealed class InspectionTextTests
+{
+    private static readonly InspectionReport Report = new(
+        [
+            Problem.Error("no-source", new Mark("a.yaml", 1, 2), "the version cites no source", "add one"),
+            new Problem("source-overdue", Severity.Warning, new Mark("b.yaml", 3, 4), "it is overdue", ""),
+        ],
+        Files: 2,
+        Digest: "sha256:0",
+        Book: null);
+
+    [Fact]
+    public void The_text_has_a_line_for_each_problem_and_one_that_sums_up()
+    {
+        using var output = new StringWriter();
+        InspectionText.Write(Report, output);
+
+        output.ToString().ShouldBe(
+            "a.yaml:1:2: error no-source: the version cites no source (add one)\nb.yaml:3:4: warning source-overdue: it is overdue\n1 error, 1 warning in 2 files\n");
+    }
+
+    [Fact]
+    public void A_sound_book_is_said_to_be_sound_with_its_digest() =>
+        InspectionText.Summary(Report with { Problems = [] }).ShouldBe("sound: 0 jurisdictions in 2 files, sha256:0");
+
+    [Fact]
+    public void The_json_has_the_same_in_fields()
+    {
+        using var stream = new MemoryStream();
+        InspectionJson.Write(Report, stream);
+        var root = JsonDocument.Parse(stream.ToArray()).RootElement;
+
+        root.GetProperty("sound").GetBoolean().ShouldBeFalse();
+        (root.GetProperty("errors").GetInt32(), root.GetProperty("warnings").GetInt32(), root.GetProperty("files").GetInt32()).ShouldBe((1, 1, 2));
+        var second = root.GetProperty("problems")[1];
+        $"{second.GetProperty("file")}:{second.GetProperty("line")}:{second.GetProperty("column")} {second.GetProperty("severity")} {second.GetProperty("code")}"
+            .ShouldBe("b.yaml:3:4 warning source-overdue");
+    }
+}
