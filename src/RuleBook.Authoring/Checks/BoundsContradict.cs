@@ -17,7 +17,10 @@ internal static class BoundsContradict
         var tiers = book.TierLists.SelectMany(tiers => tiers).ToArray();
         var limits = tiers.SelectMany(tier => tier.Limits)
             .Concat(book.Adoptions.SelectMany(pair => pair.Adoption.Exceptions).SelectMany(change => change.Limits));
-        var tests = tiers.Select(tier => tier.When).Concat(book.Rules.Select(rule => rule.For)).SelectMany(predicate => predicate.Tests);
+        var tests = tiers.Select(tier => tier.When)
+            .Concat(book.Rules.Select(rule => rule.For))
+            .Concat(book.Book.Jurisdictions.SelectMany(place => place.Schemes.Select(scheme => scheme.For).Concat(place.Cautions.Select(caution => caution.When))))
+            .SelectMany(predicate => predicate.Tests);
         return limits.Select(limit => (limit.Measure, limit.Bounds, limit.Mark))
             .Concat(tests.Select(test => (test.Fact, test.Bounds, test.Mark)))
             .Where(range => range.Bounds is not null && Ranges.IsEmpty(range.Bounds))

@@ -24,16 +24,20 @@ internal static class CoverageContradicts
     {
         var versions = place.Rules.Where(rule => rule.Topic == topic).SelectMany(rule => rule.Versions).ToArray();
         var schemes = topic == "certification" ? place.Schemes.SelectMany(scheme => scheme.Versions).ToArray() : [];
-        var known = versions.Count(version => version.Content is not NotEstablished) + schemes.Length;
+        var known = versions.Any(version => version.Content is not NotEstablished);
         return state switch
         {
-            "none" when known > 0 => $"coverage of '{topic}' is none, yet its file says something",
-            "complete" or "partial" when known == 0 => $"coverage of '{topic}' is {state}, yet nothing is stated in its file",
+            "none" when known || schemes.Any(SaysSomething) => $"coverage of '{topic}' is none, yet its file says something",
+            "complete" or "partial" when !known && schemes.Length == 0 => $"coverage of '{topic}' is {state}, yet nothing is stated in its file",
             "complete" when versions.Any(IsOpen) || schemes.Any(version => version.NotEstablished.Length > 0) =>
                 $"coverage of '{topic}' is complete, yet something in its file is not established",
             _ => null,
         };
     }
+
+    /// <summary>A scheme of which only the open questions are written down says nothing yet.</summary>
+    private static bool SaysSomething(SchemeVersion version) =>
+        version is not { Certifier: null, AppointedBy: null, Decides: null, AcceptsAppointedIn: null, Issued.IsEmpty: true, Fees.IsEmpty: true };
 
     private static bool IsOpen(RuleVersion version) => version.Content switch
     {

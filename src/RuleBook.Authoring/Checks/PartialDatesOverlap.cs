@@ -17,7 +17,7 @@ internal static class PartialDatesOverlap
     private static IEnumerable<Problem> Found(Inspected book, Dated earlier, Dated later)
     {
         if (later.From is not { } next) yield break;
-        if (earlier.From is { } from && from.Earliest <= next.Latest && next.Earliest <= from.Latest && !(from.IsExact && from == next))
+        if (earlier.From is { } from && from.Earliest <= next.Latest && next.Earliest < from.Latest)
             yield return Info.At(book.Key(later.Mark, "from"), $"{next} may be before or after {from}, where the version before it starts");
         if (earlier.Until is { } until && until.Text != next.Text && !Dated.Before(until, next) && !Dated.Before(next, until))
             yield return Info.At(book.Key(earlier.Mark, "until"), $"{until} may be before or after {next}, where the next version starts");

@@ -31,6 +31,7 @@ internal static class WrongStart
             (["from"], "unknown", null) => "the start is unknown, and nothing says by when it is seen in force",
             (["from"], not "unknown", not null) => "in-force-by is for an unknown start only",
             (["announced" or "proposed"], _, not null) => "what is only announced or proposed is not in force by any day",
+            (["announced" or "proposed"], _, _) when book.Text(mark, "until") is not null => "what is only announced or proposed does not end",
             _ => null,
         };
     }

@@ -55,10 +55,15 @@ internal sealed class Inquiry
     [
         .. book.Vocabulary.Topics.Values
             .Where(topic => topic.OfUse == ofUse)
-            .Where(topic => topic.TouchedBy.Any(measure => facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true }))
+            .Where(topic => topic.TouchedBy.Any(measure => Touches(book, facts, measure)))
             .Select(topic => topic.Name)
             .Order(StringComparer.Ordinal),
     ];
+
+    /// <summary>A measure that is not zero; one that no job has to state, such as a height above ground, touches only where it is known.</summary>
+    private static bool Touches(Book book, FactSet facts, string measure) =>
+        (facts.Measures.ContainsKey(measure) || book.Vocabulary.Measures.GetValueOrDefault(measure)?.IfAbsent is not null)
+        && facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true };
 
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);

@@ -15,10 +15,11 @@ public sealed class BadBookTests
     {
         using var book = BadBook.Open(code);
 
-        var found = Inspection.Run(book.Folder, Today).Problems
-            .Select(problem => $"{(problem.Mark.File == book.Folder ? "." : problem.Mark.File)}:{problem.Mark.Line}:{problem.Mark.Column} {problem.Code}");
+        var problems = Inspection.Run(book.Folder, Today).Problems;
+        var found = problems.Select(problem => $"{(problem.Mark.File == book.Folder ? "." : problem.Mark.File)}:{problem.Mark.Line}:{problem.Mark.Column} {problem.Code}");
 
         found.ShouldBe(book.Expected);
+        problems.ShouldAllBe(problem => problem.Text.Length > 0 && CheckList.All.Any(info => info.Code == problem.Code));
         book.Expected.ShouldContain(line => line.EndsWith(" " + code, StringComparison.Ordinal));
     }
 
@@ -41,18 +42,6 @@ public sealed class BadBookTests
     [Fact]
     public void Every_code_says_what_why_and_what_would_be_right() =>
         CheckList.All.ShouldAllBe(info => info.Title.Length > 0 && info.Why.Length > 0 && info.Tip.Length > 0);
-
-    [Fact]
-    public void Every_problem_carries_a_code_that_is_explained()
-    {
-        var explained = CheckList.All.Select(info => info.Code).ToHashSet();
-
-        foreach (var code in BadBook.Codes)
-        {
-            using var book = BadBook.Open(code);
-            Inspection.Run(book.Folder, Today).Problems.ShouldAllBe(problem => explained.Contains(problem.Code) && problem.Text.Length > 0);
-        }
-    }
 
     [Fact]
     public void Faults_in_several_files_are_reported_in_one_run()
