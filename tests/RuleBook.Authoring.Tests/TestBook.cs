@@ -6,9 +6,9 @@ namespace RuleBook.Authoring.Tests;
 /// <summary>The book of this repository, opened once.</summary>
 internal static class TestBook
 {
-    private static readonly Lazy<Book> Opened = new(() => BookReading.Open(Folder));
-
     public static string Folder { get; } = Upward(AppContext.BaseDirectory).First(folder => File.Exists(Path.Combine(folder, "RuleBook.sln")));
+
+    private static readonly Lazy<Book> Opened = new(() => BookReading.Open(Folder));
 
     public static Book Book => Opened.Value;
 
