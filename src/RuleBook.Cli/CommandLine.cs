@@ -13,6 +13,7 @@ internal static class CommandLine
         {
             AssessCommand.Build(surroundings),
             AcrossCommand.Build(surroundings),
+            MarginCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
             TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),

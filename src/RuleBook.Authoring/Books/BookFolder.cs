@@ -17,7 +17,9 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
 {
     private static readonly string[] Fixed = ["schema/vocabulary", "schema/reference"];
 
-    /// <summary>Reads the files of a book: <c>jurisdictions/*/*.yaml</c>, <c>schema/vocabulary/*.yaml</c> and <c>schema/reference/*.yaml</c>.</summary>
+    /// <summary>
+    /// Reads the files of a book: <c>jurisdictions/*/*.yaml</c>, <c>schema/vocabulary/*.yaml</c> and <c>schema/reference/*.yaml</c>.
+    /// </summary>
     /// <param name="folder">The folder that has <c>jurisdictions</c> in it.</param>
     /// <exception cref="InputException">It is not a book.</exception>
     public static BookFolder Load(string folder)
@@ -27,7 +29,8 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
 
         var problems = ImmutableArray.CreateBuilder<Problem>();
         var texts = new List<BookText>();
-        problems.AddRange(Visible(Directory.EnumerateFiles(jurisdictions)).Select(file => BookProblems.Stray($"jurisdictions/{Path.GetFileName(file)}")));
+        var strays = Visible(Directory.EnumerateFiles(jurisdictions)).Select(file => $"jurisdictions/{Path.GetFileName(file)}");
+        problems.AddRange(strays.Select(BookProblems.Stray));
         var places = Directory.EnumerateDirectories(jurisdictions).Select(place => $"jurisdictions/{Path.GetFileName(place)}");
         foreach (var place in Visible(places).Concat(Fixed)) ReadFolder(folder, place, texts, problems);
 

@@ -1,4 +1,3 @@
-using RuleBook.Authoring.Yaml;
 using RuleBook.Reading;
 using RuleBook.Rules;
 
@@ -13,7 +12,8 @@ public static class BookReading
     {
         var files = BookFolder.Load(folder);
         var problems = new List<Problem>(files.Problems);
-        var nodes = files.Files.Select(file => new BookFile(file.Path, YamlText.Read(file.Text, file.Path))).ToArray();
+        var nodes = BookNodes.Read(files, problems);
+        if (problems.Exists(problem => problem.Code != "stray-file")) throw new InputException([.. problems.OrderBy(problem => problem.Mark)]);
         var book = BookReader.Read(nodes, files.Digest, problems);
         return problems.Exists(problem => problem.Severity == Severity.Error)
             ? throw new InputException([.. problems.OrderBy(problem => problem.Mark)])

@@ -19,7 +19,8 @@ internal static class BoundsContradict
             .Concat(book.Adoptions.SelectMany(pair => pair.Adoption.Exceptions).SelectMany(change => change.Limits));
         var tests = tiers.Select(tier => tier.When)
             .Concat(book.Rules.Select(rule => rule.For))
-            .Concat(book.Book.Jurisdictions.SelectMany(place => place.Schemes.Select(scheme => scheme.For).Concat(place.Cautions.Select(caution => caution.When))))
+            .Concat(book.Book.Jurisdictions.SelectMany(place => place.Schemes).Select(scheme => scheme.For))
+            .Concat(book.Book.Jurisdictions.SelectMany(place => place.Cautions).Select(caution => caution.When))
             .SelectMany(predicate => predicate.Tests);
         return limits.Select(limit => (limit.Measure, limit.Bounds, limit.Mark))
             .Concat(tests.Select(test => (test.Fact, test.Bounds, test.Mark)))

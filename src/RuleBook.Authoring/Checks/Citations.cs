@@ -9,7 +9,8 @@ internal static class Citations
     internal static IEnumerable<(string Jurisdiction, Citation Citation)> Of(Inspected book) =>
         book.Versions.SelectMany(pair => Of(pair.Version).Select(citation => (pair.Rule.Jurisdiction, citation)))
             .Concat(book.SchemeVersions.SelectMany(pair => Of(pair.Version).Select(citation => (pair.Jurisdiction.Id, citation))))
-            .Concat(book.Book.Jurisdictions.SelectMany(place => place.Cautions.SelectMany(caution => caution.Sources).Select(citation => (place.Id, citation))));
+            .Concat(book.Book.Jurisdictions.SelectMany(place =>
+                place.Cautions.SelectMany(caution => caution.Sources).Select(citation => (place.Id, citation))));
 
     private static IEnumerable<Citation> Of(RuleVersion version) =>
     [

@@ -28,7 +28,7 @@ internal static class CoverageContradicts
         return state switch
         {
             "none" when known || schemes.Any(SaysSomething) => $"coverage of '{topic}' is none, yet its file says something",
-            "complete" or "partial" when !known && schemes.Length == 0 => $"coverage of '{topic}' is {state}, yet nothing is stated in its file",
+            "complete" or "partial" when !known && schemes.Length == 0 && versions.All(version => version.Decides) => $"coverage of '{topic}' is {state}, yet nothing is stated in its file",
             "complete" when versions.Any(IsOpen) || schemes.Any(version => version.NotEstablished.Length > 0) =>
                 $"coverage of '{topic}' is complete, yet something in its file is not established",
             _ => null,

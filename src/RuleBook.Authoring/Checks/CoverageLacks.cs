@@ -16,5 +16,6 @@ internal static class CoverageLacks
         from place in book.Book.Jurisdictions
         from coverage in place.Coverage
         where coverage.State == "complete" == coverage.Lacks is not null
-        select Info.At(coverage.Mark, $"the state of '{coverage.Topic}' is {coverage.State}, {(coverage.Lacks is null ? "and 'lacks' is missing" : "yet 'lacks' is given")}");
+        let wrong = coverage.Lacks is null ? "and 'lacks' is missing" : "yet 'lacks' is given"
+        select Info.At(coverage.Mark, $"the state of '{coverage.Topic}' is {coverage.State}, {wrong}");
 }

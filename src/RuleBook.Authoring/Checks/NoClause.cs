@@ -12,7 +12,7 @@ internal static partial class NoClause
         "no-clause",
         "a citation names no clause",
         "A reader could not find the figure in the document.",
-        "add 'clause'; where the document has none, say in the source's note that it is 'without clause numbers'");
+        "add 'clause'; where the document has none, say in the source's note that it is 'without clause numbers', or that it was 'not read'");
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in Citations.Of(book)
@@ -22,7 +22,7 @@ internal static partial class NoClause
         select Info.At(pair.Citation.Mark, $"'{pair.Citation.Cite}' is cited without a clause");
 
     [GeneratedRegex(
-        @"\b(no|without|lacks?|not)\b[^.;]*\b(clauses?|sections?|pages?|numbers?|numbered|paginated)\b|unnumbered|no (clause|part) was read",
+        @"\b(no|without|lacks?|not)\b[^.;]*\b(clauses?|sections?|pages?|numbers?|numbered|paginated)\b|unnumbered|\b(no|none)\b[^.;]*\bwas read|not read|read, not",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex SaysSo();
 }

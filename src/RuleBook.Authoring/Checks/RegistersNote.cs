@@ -16,5 +16,7 @@ internal static class RegistersNote
         .Where(place => place.Registers == place.RegistersNote is not null)
         .Select(place => Info.At(
             book.Key(place.Mark, place.Registers ? "registers-note" : "registers"),
-            place.Registers ? "vehicles are registered here, yet a note says where else" : "no vehicles are registered here, and no note says where they are"));
+            place.Registers
+                ? "vehicles are registered here, yet a note says where else"
+                : "no vehicles are registered here, and no note says where they are"));
 }

@@ -23,7 +23,8 @@ internal static class TiersOutOfOrder
         for (var later = 1; later < stated.Tiers.Length; later++)
         {
             var tier = stated.Tiers[later];
-            if (stated.Tiers.Take(later).FirstOrDefault(earlier => earlier.Pathway > tier.Pathway && !Ranges.Exclude(earlier.When, tier.When)) is { } before)
+            var earlier = stated.Tiers.Take(later).Where(each => each.Pathway > tier.Pathway && !Ranges.Exclude(each.When, tier.When));
+            if (earlier.FirstOrDefault() is { } before)
                 yield return Info.At(book.Value(tier.Mark, "pathway"), $"the tier '{tier.Name}' comes after '{before.Name}', which is more onerous");
         }
 

@@ -18,5 +18,7 @@ internal static class UrlNotWeb
         .Select(address => Info.At(book.Value(address.Mark, "url"), $"'{address.Url}' is not an address on the web"));
 
     private static bool IsWeb(string url) =>
-        Uri.TryCreate(url, UriKind.Absolute, out var uri) && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps) && uri.Host.Length > 0;
+        Uri.TryCreate(url, UriKind.Absolute, out var uri)
+        && (uri.Scheme == Uri.UriSchemeHttp || uri.Scheme == Uri.UriSchemeHttps)
+        && uri.Host.Length > 0;
 }

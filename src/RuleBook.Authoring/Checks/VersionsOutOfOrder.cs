@@ -16,5 +16,6 @@ internal static class VersionsOutOfOrder
         .Where(pair => pair is { Earlier.From: { } first, Later: var next } && (next.From ?? next.InForceBy) is { } then
             && (Dated.Before(then, first) || (then.IsExact && then == first)))
         .Select(pair => Info.At(
-            book.Key(pair.Later.Mark, "from"), $"{pair.Later.From ?? pair.Later.InForceBy} is not after {pair.Earlier.From}, where the version before it starts"));
+            book.Key(pair.Later.Mark, "from"),
+            $"{pair.Later.From ?? pair.Later.InForceBy} is not after {pair.Earlier.From}, where the version before it starts"));
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Schemas;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Reading;
 
 namespace RuleBook.Authoring.Inspecting;
@@ -30,7 +29,7 @@ public static class Inspection
     public static InspectionReport Run(BookFolder folder, DateOnly today)
     {
         var problems = new List<Problem>(folder.Problems);
-        var files = Parse(folder, problems);
+        var files = BookNodes.Read(folder, problems);
         var unread = problems.Where(problem => problem.Code != "stray-file").Select(problem => problem.Mark.File).ToHashSet(StringComparer.Ordinal);
         if (unread.Any(IsVocabulary)) return Report([.. problems, .. Shapes(files)]);
 
@@ -44,24 +43,6 @@ public static class Inspection
         return Report(problems) with { Book = book };
 
         InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), folder.Files.Length, folder.Digest, null);
-    }
-
-    private static List<BookFile> Parse(BookFolder folder, List<Problem> problems)
-    {
-        var files = new List<BookFile>();
-        foreach (var (path, text) in folder.Files)
-        {
-            try
-            {
-                files.Add(new BookFile(path, YamlText.Read(text, path)));
-            }
-            catch (InputException refusal)
-            {
-                problems.AddRange(refusal.Problems);
-            }
-        }
-
-        return files;
     }
 
     private static IEnumerable<Problem> Shapes(IEnumerable<BookFile> files) => files
@@ -83,5 +64,10 @@ public static class Inspection
     private static bool IsVocabulary(string path) => path.StartsWith("schema/vocabulary/", StringComparison.Ordinal);
 
     private static ImmutableArray<Problem> Ordered(IEnumerable<Problem> problems) =>
-        [.. problems.OrderBy(problem => problem.Mark).ThenBy(problem => problem.Code, StringComparer.Ordinal).ThenBy(problem => problem.Text, StringComparer.Ordinal)];
+    [
+        .. problems
+            .OrderBy(problem => problem.Mark)
+            .ThenBy(problem => problem.Code, StringComparer.Ordinal)
+            .ThenBy(problem => problem.Text, StringComparer.Ordinal),
+    ];
 }

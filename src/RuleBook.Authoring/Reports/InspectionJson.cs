@@ -7,7 +7,10 @@ namespace RuleBook.Authoring.Reports;
 /// <summary>An inspection for a program.</summary>
 public static class InspectionJson
 {
-    /// <summary>Writes <c>{ "sound", "book", "files", "errors", "warnings", "problems": [ { "file", "line", "column", "severity", "code", "text", "tip" } ] }</c>.</summary>
+    /// <summary>
+    /// Writes <c>{ "sound", "book", "files", "errors", "warnings", "problems": [ ... ] }</c>; a problem has
+    /// <c>file</c>, <c>line</c>, <c>column</c>, <c>severity</c>, <c>code</c>, <c>text</c> and <c>tip</c>.
+    /// </summary>
     /// <param name="report">What was found.</param>
     /// <param name="output">Receives UTF-8.</param>
     public static void Write(InspectionReport report, Stream output)

@@ -44,6 +44,8 @@ public static class SchemaCheck
         ["jurisdictions", _, "certification.yaml"] => "certification",
         ["jurisdictions", _, _] => "rules",
         ["schema", "vocabulary", _] => "vocabulary",
+        ["schema", "reference", "sources.yaml"] => "sources",
+        ["schema", "reference", _] => "reference",
         _ => null,
     };
 

@@ -16,7 +16,8 @@ internal static class YamlSyntax
         return YamlProblems.Syntax(mark, Lower(error.Message), Tip(error.Message));
     }
 
-    private static string Lower(string message) => message.Length > 0 ? char.ToLowerInvariant(message[0]) + message[1..].TrimEnd('.') : "this cannot be read as YAML";
+    private static string Lower(string message) =>
+        message.Length > 0 ? char.ToLowerInvariant(message[0]) + message[1..].TrimEnd('.') : "this cannot be read as YAML";
 
     private static string Tip(string message) => message switch
     {

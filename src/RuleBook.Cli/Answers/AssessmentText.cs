@@ -1,4 +1,5 @@
 using RuleBook.Evaluation;
+using RuleBook.Heights;
 using RuleBook.Rules;
 using Spectre.Console;
 
@@ -15,7 +16,11 @@ internal sealed class AssessmentText(IAnsiConsole console)
         page.Title($"{Phrases.Verdict(assessment)}.", Colour(assessment.Verdict));
         page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
         foreach (var finding in findings) new FindingText(page).Write(finding);
+        WriteTooClose(findings);
         WriteOpen(assessment);
+        if (assessment.Masses is { } masses) new MassText(page).Write(masses);
+        if (assessment.Heights is { } heights) new HeightText(page).Write(heights);
+        if (assessment.Tyres is { } tyres) new TyreText(page).Write(tyres);
         WriteOfUse(assessment);
         WriteToShow(findings);
         WriteCertification(assessment);
@@ -31,6 +36,19 @@ internal sealed class AssessmentText(IAnsiConsole console)
     private static bool Tells(Finding finding) => !finding.Outcome.Decided
         || finding.Outcome.Best > Pathway.NoCertificate
         || finding.Limits.Any(check => check.Value.Exact is not { IsZero: true });
+
+    private void WriteTooClose(IEnumerable<Finding> findings)
+    {
+        var close = findings
+            .SelectMany(finding => finding.Limits.Concat(finding.Exceeded))
+            .Where(check => check.Guarded is { Conformity: Conformity.TooCloseToCall })
+            .DistinctBy(check => (check.Measure.Name, check.Bound!.Value, check.Tier.Pathway))
+            .ToArray();
+        if (close.Length == 0) return;
+        page.Heading("Too close to call: the measurement cannot tell which side of the limit it is");
+        foreach (var check in close)
+            page.Item($"{Phrases.Limit(check)} ({Phrases.Pathway(check.Tier.Pathway)}); measured to within {Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}", "! ");
+    }
 
     private void WriteOpen(Assessment assessment)
     {

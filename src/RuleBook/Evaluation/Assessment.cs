@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Heights;
+using RuleBook.Reckoning;
 using RuleBook.Rules;
 
 namespace RuleBook.Evaluation;
@@ -43,6 +45,15 @@ public sealed record Assessment
     /// <summary>What nobody has established and keeps the verdict open.</summary>
     public required ImmutableArray<Gap> Gaps { get; init; }
 
+    /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
+    public MassAnswer? Masses { get; init; }
+
+    /// <summary>The lift as measured and as predicted; null where the job gives neither heights nor springs.</summary>
+    public HeightAnswer? Heights { get; init; }
+
+    /// <summary>The tyres on the road; null where the job names no tyre.</summary>
+    public TyreAnswer? Tyres { get; init; }
+
     /// <summary>Who certifies and what is issued; null where no scheme is recorded.</summary>
     public Certification? Certification { get; init; }
 
@@ -85,6 +96,9 @@ public sealed record Finding(
 /// <param name="Holds">Whether it is kept.</param>
 public sealed record LimitCheck(Tier Tier, Measure Measure, Limit Limit, Interval Value, Truth Holds)
 {
+    /// <summary>What the measurement says with its uncertainty; null where the value was not measured.</summary>
+    public GuardedResult? Guarded { get; init; }
+
     /// <summary>The bound nearest to the value: the upper one unless only the lower exists or it is the one broken.</summary>
     public Bound? Bound => Limit.Bounds is not { } bounds ? null
         : bounds.Upper is null || (bounds.Lower is { } lower && Value.Exact is { } value && value < lower.Value) ? bounds.Lower

@@ -20,7 +20,7 @@ public static class AssessmentJson
     /// <summary>Several assessments as a list.</summary>
     public static string Write(IEnumerable<Assessment> assessments) => Write(json => json.List(assessments, each => Write(json, each)));
 
-    private static string Write(Action<Utf8JsonWriter> write)
+    internal static string Write(Action<Utf8JsonWriter> write)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, Options)) write(json);
@@ -41,11 +41,22 @@ public static class AssessmentJson
         json.List("of-use", assessment.OfUse, finding => FindingJson.Write(json, finding));
         json.List("undecided", assessment.Undecided, effect => Write(json, effect));
         json.List("not-established", assessment.Gaps, gap => Write(json, gap));
+        Part(json, "masses", assessment.Masses, MassJson.Write);
+        Part(json, "heights", assessment.Heights, HeightJson.Write);
+        Part(json, "tyres", assessment.Tyres, TyreJson.Write);
         json.WritePropertyName("certification");
         if (assessment.Certification is { } certification) Write(json, certification);
         else json.WriteNullValue();
         json.Texts("cautions", assessment.Cautions);
         json.WriteEndObject();
+    }
+
+    private static void Part<T>(Utf8JsonWriter json, string name, T? part, Action<Utf8JsonWriter, T> write)
+        where T : class
+    {
+        json.WritePropertyName(name);
+        if (part is null) json.WriteNullValue();
+        else write(json, part);
     }
 
     private static void Write(Utf8JsonWriter json, KnownMeasure known)

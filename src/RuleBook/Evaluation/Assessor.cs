@@ -1,4 +1,5 @@
 using RuleBook.Jobs;
+using RuleBook.Reckoning;
 using RuleBook.Rules;
 using RuleBook.Tyres;
 
@@ -33,6 +34,9 @@ public static class Assessor
             OfUse = inquiry.OfUse(job),
             Undecided = effects,
             Gaps = gaps,
+            Masses = MassReckoning.Of(job, place.Id),
+            Heights = HeightReckoning.Of(job, () => Margins.Of(book, job, place, Lifts.Measure)),
+            Tyres = TyreReckoning.Of(job),
             Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
             Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
         };

@@ -17,6 +17,12 @@ public sealed record FactSet(
     ImmutableDictionary<string, Derived> Measures,
     ImmutableDictionary<string, bool> Shown)
 {
+    /// <summary>Expanded uncertainties of what was measured, by measure, in base units.</summary>
+    public ImmutableDictionary<string, Fraction> Uncertainties { get; init; } = ImmutableDictionary<string, Fraction>.Empty;
+
+    /// <summary>The guard band as a multiple of the expanded uncertainty.</summary>
+    public Fraction GuardFactor { get; init; } = Fraction.One;
+
     /// <summary>Half of the growth in overall diameter.</summary>
     public const string TyreLift = "tyre-lift";
 
@@ -44,6 +50,18 @@ public sealed record FactSet(
             TyreLift => Measure(TyreGrowth, parts) * new Fraction(1, 2),
             TotalLift => parts.Aggregate(Interval.Of(0), (sum, part) => sum + Measure(part, parts)),
             _ => Interval.Anything,
+        };
+    }
+
+    /// <summary>The expanded uncertainty of a measure; that of a total is the sum over its parts. Zero where nothing was measured.</summary>
+    public Fraction Uncertainty(string name, ImmutableArray<string> parts)
+    {
+        if (Uncertainties.TryGetValue(name, out var own)) return own;
+        return name switch
+        {
+            TyreLift => Uncertainty(TyreGrowth, parts) / 2,
+            TotalLift when !Measures.ContainsKey(TotalLift) => parts.Aggregate(Fraction.Zero, (sum, part) => sum + Uncertainty(part, parts)),
+            _ => Fraction.Zero,
         };
     }
 

@@ -66,6 +66,12 @@ internal static class FindingJson
         json.WriteString("bound", check.Bound is { } bound ? Words(bound, check.IsUpper) : null);
         json.WriteString("unit", unit.Symbol);
         json.Number("margin", check.Margin, unit);
+        if (check.Guarded is { } guarded)
+        {
+            json.Number("guard-band", guarded.GuardBand, unit);
+            json.WriteString("measurement", Wording.Of(guarded.Conformity));
+        }
+
         json.WriteString("holds", check.Holds switch { Truth.Yes => "yes", Truth.No => "no", _ => "unknown" });
         json.WriteEndObject();
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Heights;
 using RuleBook.Rules;
 
 namespace RuleBook.Evaluation;
@@ -32,7 +33,16 @@ internal static class FindingReader
 
     private static IEnumerable<LimitCheck> Check(Book book, ResolvedVersion version, Tier tier, FactSet facts) => tier.Limits
         .Select(limit => new LimitCheck(
-            tier, book.Vocabulary.Measures[limit.Measure], limit, facts.Measure(limit.Measure, version.Parts), Judge.Holds(limit, version, facts)));
+            tier, book.Vocabulary.Measures[limit.Measure], limit, facts.Measure(limit.Measure, version.Parts), Judge.Holds(limit, version, facts)))
+        .Select(check => check with { Guarded = Guard(check, version, facts) });
+
+    private static GuardedResult? Guard(LimitCheck check, ResolvedVersion version, FactSet facts)
+    {
+        var uncertainty = facts.Uncertainty(check.Measure.Name, version.Parts);
+        return uncertainty.IsPositive && check.Value.Exact is { } value && check.Bound is { } bound
+            ? GuardedResult.Of(value, uncertainty, bound.Value, check.IsUpper ? LimitSense.AtMost : LimitSense.AtLeast, facts.GuardFactor)
+            : null;
+    }
 
     private static bool WhenHolds(Tier tier, ResolvedVersion version, FactSet facts) =>
         Judge.Holds(tier with { Limits = [], Provided = [] }, version, facts) == Truth.Yes;

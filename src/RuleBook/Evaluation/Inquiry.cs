@@ -23,10 +23,23 @@ internal sealed class Inquiry
         this.on = on;
     }
 
-    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis)
+    /// <summary>What the job makes known.</summary>
+    public FactSet Facts => situation.Facts;
+
+    /// <summary>Every version that may be in force on a topic touched.</summary>
+    public IEnumerable<ResolvedVersion> Versions => situation.Versions.Values.SelectMany(candidates => candidates);
+
+    public static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis) =>
+        Open(book, job, place, basis, facts => Touched(book, facts, ofUse: false));
+
+    /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
+    public static Inquiry About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure) => Open(
+        book, job, place, basis, _ => [.. book.Vocabulary.Topics.Values.Where(topic => topic.TouchedBy.Contains(measure)).Select(topic => topic.Name).Order(StringComparer.Ordinal)]);
+
+    private static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis, Func<FactSet, ImmutableArray<string>> touched)
     {
         var facts = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis);
-        var topics = Touched(book, facts, ofUse: false);
+        var topics = touched(facts);
         var versions = place.Rules
             .Where(rule => topics.Contains(rule.Topic))
             .ToImmutableDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule));
@@ -68,8 +81,12 @@ internal sealed class Inquiry
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);
 
-    /// <summary>What is known of the job.</summary>
-    public FactSet Facts => situation.Facts;
+    /// <summary>What other facts would give.</summary>
+    public Outcome Judge(FactSet facts)
+    {
+        var other = situation with { Facts = facts };
+        return Completions.Try(other, Openings.Of(other, book.Vocabulary), Judge).Outcome;
+    }
 
     public ImmutableArray<KnownMeasure> Measures() =>
     [
@@ -101,6 +118,10 @@ internal sealed class Inquiry
         .. topics
             .Where(topic => situation.Versions.Values.All(candidates => candidates[0].Rule.Topic != topic || NoneBinds(candidates)))
             .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
+        .. topics
+            .SelectMany(topic => Covering.Changed(book.Vocabulary.Topics[topic], book.Vocabulary, situation.Facts).Select(measure => (topic, measure)))
+            .Where(pair => !Versions.Any(version => Covering.Speaks(version, pair.measure.Name) && Evaluation.Judge.Binds(version, situation.Facts) != Truth.No))
+            .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
     ];
 
     private bool NoneBinds(ImmutableArray<ResolvedVersion> candidates) =>
@@ -113,16 +134,18 @@ internal sealed class Inquiry
         foreach (var topic in topics)
         {
             var bound = false;
+            var unmet = Covering.Changed(book.Vocabulary.Topics[topic], book.Vocabulary, known.Facts).ToList();
             foreach (var candidates in known.Versions.Values.Where(candidates => candidates[0].Rule.Topic == topic))
             {
                 var binds = candidates.Select(version => Evaluation.Judge.Binds(version, known.Facts)).Max();
                 if (binds == Truth.No) continue;
                 bound |= binds == Truth.Yes;
+                if (binds == Truth.Yes) unmet.RemoveAll(measure => candidates.Any(version => Covering.Speaks(version, measure.Name)));
                 var outcome = candidates.Select(version => Evaluation.Judge.Try(version, known.Facts)).Aggregate((left, right) => left.Or(right));
                 verdict = verdict.And(binds == Truth.Yes ? outcome : outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate)));
             }
 
-            if (!bound) verdict = verdict.And(Outcome.Open);
+            if (!bound || unmet.Count > 0) verdict = verdict.And(Outcome.Open);
         }
 
         return verdict;

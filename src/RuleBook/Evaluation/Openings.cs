@@ -94,7 +94,7 @@ internal static class Openings
     }
 
     /// <summary>Edges on base measures; an edge on a total falls on each unknown part, what is known of the others taken off.</summary>
-    private static IEnumerable<(string Measure, Fraction Value)> Edges(ResolvedVersion version, FactSet facts)
+    internal static IEnumerable<(string Measure, Fraction Value)> Edges(ResolvedVersion version, FactSet facts)
     {
         var bounds = (version.Content is Stated stated
                 ? stated.Tiers.SelectMany(tier => tier.Limits.Select(limit => (limit.Measure, limit.Bounds)).Concat(OfTests(tier.When)))

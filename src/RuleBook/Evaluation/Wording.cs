@@ -1,3 +1,4 @@
+using RuleBook.Heights;
 using RuleBook.Rules;
 
 namespace RuleBook.Evaluation;
@@ -25,6 +26,14 @@ public static class Wording
 
     /// <summary>One pathway, or from the best to the worst.</summary>
     public static string Of(Outcome outcome) => outcome.Decided ? Of(outcome.Best) : $"{Of(outcome.Best)} to {Of(outcome.Worst)}";
+
+    /// <summary>What a measurement says about a limit.</summary>
+    public static string Of(Conformity conformity) => conformity switch
+    {
+        Conformity.Within => "within",
+        Conformity.Beyond => "beyond",
+        _ => "too-close-to-call",
+    };
 
     /// <summary>For a condition: met, not met or to show.</summary>
     public static string Condition(Truth state) => state switch

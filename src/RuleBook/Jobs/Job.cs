@@ -25,6 +25,9 @@ public sealed record Job
     /// <summary>Measures that the job says are not known.</summary>
     public ImmutableHashSet<string> Unknown { get; init; } = [];
 
+    /// <summary>Masses, axles, springs, heights and the trailer.</summary>
+    public JobPlan Plan { get; init; } = JobPlan.None;
+
     /// <summary>Every size on the placard.</summary>
     public ImmutableArray<TyreSize> PlacardTyres { get; init; } = [];
 

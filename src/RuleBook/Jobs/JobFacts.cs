@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Evaluation;
 using RuleBook.Quantities;
+using RuleBook.Reckoning;
 using RuleBook.Rules;
 using RuleBook.Tyres;
 
@@ -25,13 +26,23 @@ public static class JobFacts
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
         if (job.FittedTyre is { } fitted) AddTyres(measures, fitted, job, basis);
         AddRatings(measures, job);
+        AddAxleSum(measures, job);
+        AddLift(measures, job);
+        AddCombination(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
-            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name) && !OpenTyres(job, measure))
+            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name) && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
         if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
         if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
         AddGrowthSign(measures);
-        return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), job.Shown);
+        var shown = Shown.Of(job)
+            .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
+            .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
+        return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), shown)
+        {
+            Uncertainties = Uncertainties(job),
+            GuardFactor = job.Plan.Reference.GuardFactor,
+        };
     }
 
     /// <summary>
@@ -59,6 +70,38 @@ public static class JobFacts
 
     private static bool OpenTyres(Job job, Measure measure) =>
         job.FittedTyre is not null && measure.Name.StartsWith("tyre-", StringComparison.Ordinal);
+
+    private static bool OpenLift(Job job, Measure measure) => measure.Name == Lifts.Measure && job.Plan.TellsLift;
+
+    private static void AddLift(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift) measures[Lifts.Measure] = lift;
+    }
+
+    private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (job.Plan.Trailer is not { } trailer) return;
+        if (!measures.ContainsKey("trailer-mass"))
+        {
+            measures["trailer-mass"] = trailer.AxlesKg + trailer.BallKg is { } alone
+                ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
+                : new Derived(Interval.Anything, "a trailer is given, its mass is not");
+        }
+
+        measures["combination-mass"] = Budgets.Unhitched(job).TotalKg + measures["trailer-mass"].Value.Exact is { } total
+            ? new Derived(Interval.Of(total), $"vehicle as loaded and trailer together = {Numbers.Show(total)} kg")
+            : new Derived(Interval.Anything, "the mass of the vehicle as loaded or of the trailer is not known");
+    }
+
+    /// <summary>What is stated for a measure, and the usual figure for a lift that was measured at the corners.</summary>
+    private static ImmutableDictionary<string, Fraction> Uncertainties(Job job)
+    {
+        var stated = job.Plan.Uncertainties;
+        return !stated.ContainsKey(Lifts.Measure) && job.Plan.Heights.After is not null
+            && job.Plan.Reference.Uncertainties.TryGetValue(Lifts.Measure, out var usual)
+            ? stated.Add(Lifts.Measure, usual.Expanded)
+            : stated;
+    }
 
     private static void AddTyres(ImmutableDictionary<string, Derived>.Builder measures, TyreSize fitted, Job job, DiameterBasis basis)
     {
@@ -88,6 +131,13 @@ public static class JobFacts
                 ? new Derived(Interval.Anything, "the rating before is not stated")
                 : new Derived(Interval.Of(asked.Base - stated.Base), $"{asked} - {stated} = {Numbers.Show(asked.Base - stated.Base)} kg");
         }
+    }
+
+    private static void AddAxleSum(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
+        if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
+            measures["new-gvm-over-axle-ratings"] = new Derived(Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
     }
 
     /// <summary>A growth over the largest placard size that is stated without sizes still bounds what depends on the sizes.</summary>

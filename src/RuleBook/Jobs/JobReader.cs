@@ -25,6 +25,8 @@ public static class JobReader
         if (vehicle is not null) ReadVehicle(vehicle, stated);
         if (modification is not null) ReadModification(modification, stated);
         if (measured is not null) stated.ReadAll(measured, "measured");
+        if (fields.Nested("trailer") is { } trailer) stated.ReadAll(trailer, "trailer");
+        var plan = PlanReader.Read(fields, vehicle, modification, measured, book);
         var (first, notYet) = vehicle is null ? (null, false) : ReadFirstRegistered(vehicle);
 
         var job = new Job
@@ -34,6 +36,7 @@ public static class JobReader
             Dates = ReadDates(fields),
             Words = vehicle is null ? ImmutableDictionary<string, string>.Empty : ReadWords(vehicle, book.Vocabulary),
             Measures = stated.Known,
+            Plan = plan,
             Unknown = stated.Unknown,
             PlacardTyres = vehicle?.List("tyres", node => ReadTyre(vehicle, node)) ?? [],
             FittedTyre = modification?.Read("tyres", node => ReadTyre(modification, node)),
@@ -46,9 +49,11 @@ public static class JobReader
         };
         vehicle?.Done();
         modification?.Done();
+        measured?.Done();
         fields.Done();
-        CheckAgreement(fields, vehicle, modification, job);
-        return problems.Count == 0 ? job : throw new InputException([.. problems.OrderBy(problem => problem.Mark)]);
+        CheckAgreement(fields, modification, job);
+        PlanChecks.Run(fields, vehicle, modification, measured, job);
+        return problems.Count == 0 ? job : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
     }
 
     private static void ReadVehicle(Fields vehicle, StatedMeasures stated)
@@ -142,11 +147,9 @@ public static class JobReader
         return appointed;
     }
 
-    private static void CheckAgreement(Fields fields, Fields? vehicle, Fields? modification, Job job)
+    private static void CheckAgreement(Fields fields, Fields? modification, Job job)
     {
         if (JobFacts.Contradiction(job) is { } contradiction)
             fields.Add("contradiction", modification!.Node(FactSet.TyreGrowth)!.Mark, contradiction, "leave the growth out, or correct one of the two");
-        if (job.FirstRegistered is { } first && first > job.Dates.Latest && vehicle is not null)
-            fields.Add("contradiction", vehicle.Node("first-registered")!.Mark, "the first registration lies after every day of the job", "write not-yet, or correct the day");
     }
 }

@@ -26,8 +26,6 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
             if (node is Scalar { Text: "unknown" }) unknown.Add(measure.Name);
             else if (fields.QuantityOf(node, measure.Unit.Dimension) is { } quantity) Keep(fields, measure, node, quantity);
         }
-
-        if (path is "modification.ratings" or "vehicle.ratings" or "measured") fields.Done();
     }
 
     private static string? KeyUnder(Measure measure, string path)

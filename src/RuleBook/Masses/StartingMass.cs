@@ -40,5 +40,5 @@ public sealed record StartingMass(
     /// <param name="rearKg">Rear axle as read, kg.</param>
     /// <param name="massKg">The whole as read, kg, where the axles were not weighed apart.</param>
     public static StartingMass Weighed(MassStateDefinition state, Fraction? frontKg, Fraction? rearKg, Fraction? massKg = null) =>
-        new("weighbridge", state, massKg, frontKg, rearKg, "measured.weighbridge.mass", "measured.weighbridge.axles");
+        new("weighbridge", state, massKg, frontKg, rearKg, "measured.weighbridge.mass", "measured.weighbridge.front-alone");
 }

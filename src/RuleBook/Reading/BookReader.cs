@@ -12,7 +12,7 @@ public sealed record BookFile(string Path, Node Root);
 public static class BookReader
 {
     /// <summary>Reads all files; what cannot be read is left out and reported in <paramref name="problems"/>.</summary>
-    /// <param name="files">The files of <c>jurisdictions/</c> and <c>schema/vocabulary/</c>.</param>
+    /// <param name="files">The files of <c>jurisdictions/</c>, <c>schema/vocabulary/</c> and <c>schema/reference/</c>.</param>
     /// <param name="digest">The book's digest.</param>
     /// <param name="problems">Receives what is wrong.</param>
     public static Book Read(IReadOnlyList<BookFile> files, string digest, List<Problem> problems)
@@ -23,7 +23,8 @@ public static class BookReader
             .Where(pair => pair.parts is ["jurisdictions", _, _])
             .GroupBy(pair => pair.parts[1], pair => pair.file)
             .OrderBy(folder => folder.Key, StringComparer.Ordinal);
-        return new Book(digest, vocabulary, cautions, [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]);
+        var book = new Book(digest, vocabulary, cautions, [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]);
+        return book with { Reference = new ReferenceReader(files, cite => book.Source("au", cite), problems).Read() };
     }
 
     private static Jurisdiction ReadFolder(string folder, ImmutableArray<BookFile> files, Vocabulary vocabulary, List<Problem> problems)

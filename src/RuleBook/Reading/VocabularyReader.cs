@@ -49,7 +49,7 @@ internal static class VocabularyReader
         if (unit is null) fields.Add("not-a-word", fields.Mark, $"'{symbol}' is not a known unit", "use date, count or a unit such as mm, kg or %");
         unit ??= Unit.Base(Dimension.Count);
         return new Measure(
-            name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.Required("definition"), fields.Mark);
+            name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.YesNo("own-rule") ?? false, fields.Required("definition"), fields.Mark);
     }
 
     private static FactWord ReadFact(Fields fields, List<Term> categories)

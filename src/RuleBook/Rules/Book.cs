@@ -13,6 +13,9 @@ public sealed record Book(
     ImmutableArray<string> Cautions,
     ImmutableArray<Jurisdiction> Jurisdictions)
 {
+    /// <summary>Figures of no single jurisdiction.</summary>
+    public Reference Reference { get; init; } = Reference.None;
+
     /// <summary>The jurisdiction with this id or alias, or null.</summary>
     public Jurisdiction? Jurisdiction(string id) =>
         Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Id == id)

@@ -26,9 +26,10 @@ public sealed record Vocabulary(
 /// <param name="IfAbsent">The value when the job does not state it, in base units; null when it is then unknown.</param>
 /// <param name="IsDate">A day, not a quantity.</param>
 /// <param name="IsDerived">Follows from other facts; a job does not state it.</param>
+/// <param name="NeedsOwnRule">A job that changes it is open unless some rule speaks of it: another rule of the topic does not allow it by silence.</param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Measure(string Name, string Title, Unit Unit, string Job, Fraction? IfAbsent, bool IsDate, bool IsDerived, string Definition, Mark Mark);
+public sealed record Measure(string Name, string Title, Unit Unit, string Job, Fraction? IfAbsent, bool IsDate, bool IsDerived, bool NeedsOwnRule, string Definition, Mark Mark);
 
 /// <summary>A named word about a vehicle or a job.</summary>
 /// <param name="Name">Name.</param>

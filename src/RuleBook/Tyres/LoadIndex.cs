@@ -37,6 +37,13 @@ public sealed record LoadIndex(int Value)
     /// <summary>Mass in kg that one tyre may carry, or null where the index is outside the table.</summary>
     public Fraction? Kilograms => Value is >= First and <= Last ? Table[Value - First] : null;
 
+    /// <summary>The least index in the table whose mass is at least <paramref name="kilograms"/> (one tyre); null where none is.</summary>
+    public static LoadIndex? LeastCarrying(Fraction kilograms)
+    {
+        var at = Table.ToList().FindIndex(mass => mass >= kilograms);
+        return at < 0 ? null : new LoadIndex(First + at);
+    }
+
     /// <summary>The mass in words, or why it is not established.</summary>
     public string Derivation => Kilograms is { } mass
         ? $"load index {this} = {mass} kg"

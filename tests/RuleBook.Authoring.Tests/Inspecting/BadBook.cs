@@ -18,7 +18,7 @@ internal sealed class BadBook : IDisposable
         Copy(Path.Combine(Root, code));
         foreach (var line in expected.Where(line => line.StartsWith("without: ", StringComparison.Ordinal))) Remove(line.Split(' ')[1]);
         foreach (var line in expected.Where(line => line.StartsWith("fill: ", StringComparison.Ordinal))) Fill(line.Split(' '));
-        Expected = [.. expected.Where(line => line.Length > 0 && !line.StartsWith("without: ", StringComparison.Ordinal) && !line.StartsWith("fill: ", StringComparison.Ordinal))];
+        Expected = [.. expected.Where(line => line.Length > 0 && !IsDirective(line))];
     }
 
     /// <summary>The folder of all bad books.</summary>
@@ -37,6 +37,9 @@ internal sealed class BadBook : IDisposable
     public static BadBook Open(string code) => new(code);
 
     public void Dispose() => _folder.Dispose();
+
+    private static bool IsDirective(string line) =>
+        line.StartsWith("without: ", StringComparison.Ordinal) || line.StartsWith("fill: ", StringComparison.Ordinal);
 
     private void Copy(string from)
     {

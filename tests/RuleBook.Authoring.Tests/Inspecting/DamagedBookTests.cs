@@ -19,13 +19,13 @@ public sealed class DamagedBookTests
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]
-    public void A_damaged_book_gives_problems_and_never_an_exception(int seed)
+    public void A_damaged_book_gives_each_problem_once_in_order_and_never_an_exception(int seed)
     {
         using var sound = BadBook.Open("sound");
         var book = BookFolder.Load(sound.Folder);
         var explained = CheckList.All.Select(info => info.Code).ToHashSet();
         var random = new Random(seed);
-        for (var round = 0; round < 200; round++)
+        for (var round = 0; round < 120; round++)
         {
             var files = book.Files.ToBuilder();
             for (var damage = random.Next(1, 4); damage > 0; damage--)
@@ -34,7 +34,10 @@ public sealed class DamagedBookTests
                 files[at] = files[at] with { Text = Damage(files[at].Text, random) };
             }
 
-            foreach (var problem in Inspection.Run(book with { Files = files.ToImmutable() }, Today).Problems)
+            var problems = Inspection.Run(book with { Files = files.ToImmutable() }, Today).Problems;
+            problems.ShouldBeUnique();
+            problems.Select(problem => problem.Mark).ShouldBeInOrder();
+            foreach (var problem in problems)
             {
                 explained.ShouldContain(problem.Code);
                 problem.Mark.Line.ShouldBeGreaterThan(0);

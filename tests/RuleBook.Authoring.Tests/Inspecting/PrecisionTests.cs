@@ -73,6 +73,9 @@ public sealed class PrecisionTests
     [InlineData("A page without clause numbers.", false)]
     [InlineData("A release without date or clause numbers.", false)]
     [InlineData("Read in full; it has no sections.", false)]
+    [InlineData("Known from a list of documents; the requirements were not read.", false)]
+    [InlineData("The amendment record was read, not the requirements.", false)]
+    [InlineData("Read in full.", true)]
     public void A_clause_may_lack_only_where_the_note_says_that_there_is_none(string note, bool reported)
     {
         using var book = BadBook.Open("no-clause");

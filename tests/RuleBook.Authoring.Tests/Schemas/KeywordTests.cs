@@ -42,6 +42,22 @@ public sealed class KeywordTests
     }
 
     [Theory]
+    [InlineData("{\"const\": \"a\"}", "\"b\"")] // draft-07 6.1.3
+    [InlineData("{\"if\": {\"type\": \"string\"}, \"then\": {\"maxLength\": 1}}", "\"ab\"")] // draft-07 6.6
+    [InlineData("{\"type\": \"array\", \"contains\": {\"type\": \"string\"}}", "[1]")] // draft-07 6.4.6
+    [InlineData("{\"type\": \"object\", \"propertyNames\": {\"pattern\": \"^a\"}}", "{\"b\": 1}")] // draft-07 6.5.8
+    [InlineData("{\"type\": \"object\", \"dependentRequired\": {\"a\": [\"b\"]}}", "{\"a\": 1}")] // 2020-12 6.5.4
+    [InlineData("{\"type\": \"array\", \"prefixItems\": [{\"type\": \"string\"}]}", "[1]")] // 2020-12 10.3.1.1
+    [InlineData("{\"type\": \"object\", \"unevaluatedProperties\": false}", "{\"a\": 1}")] // 2020-12 11.3
+    [InlineData("{\"type\": \"object\", \"requird\": [\"a\"]}", "{}")] // misspelt
+    public async Task A_keyword_that_the_validator_passes_over_forbids_nothing(string schema, string forbidden)
+    {
+        var loaded = await JsonSchema.FromJsonAsync(schema, TestContext.Current.CancellationToken);
+
+        loaded.Validate(forbidden).ShouldBeEmpty("it is honoured now, and may be used");
+    }
+
+    [Theory]
     [MemberData(nameof(Names))]
     public void A_schema_uses_no_keyword_that_the_validator_passes_over(string name)
     {

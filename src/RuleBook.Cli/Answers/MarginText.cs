@@ -1,0 +1,77 @@
+using RuleBook.Evaluation;
+using RuleBook.Masses;
+using RuleBook.Quantities;
+using RuleBook.Tyres;
+using Spectre.Console;
+
+namespace RuleBook.Cli.Answers;
+
+/// <summary>What a job leaves, and the tyre sizes that fit.</summary>
+internal static class MarginText
+{
+    public static string? Write(IAnsiConsole console, MarginAnswer answer)
+    {
+        var page = new Page(console);
+        page.Title("What is left, the rest of the job unchanged.");
+        page.Line($"{(answer.Job is { } job ? $"Job {job}. " : "")}By the rules of {answer.JurisdictionName} ({answer.Jurisdiction}) as on {Phrases.Day(answer.On)}.");
+        foreach (var margin in answer.Margins) Write(page, margin);
+        if (!answer.Payload.IsEmpty) page.Heading("Payload");
+        foreach (var check in answer.Payload) page.Item(MassText.Line(check), check.Holds ? "ok" : "x ");
+        WriteTrailer(page, answer);
+        WriteSizes(page, answer);
+        if (!answer.Missing.IsEmpty) page.Heading("What is missing, and what it would add");
+        MissingText.Write(page, answer.Missing);
+        page.Heading("Bear in mind");
+        foreach (var caution in answer.Cautions) page.Item(caution);
+        return null;
+    }
+
+    private static void Write(Page page, Margin margin)
+    {
+        var unit = margin.Measure.Unit;
+        page.Heading($"{char.ToUpperInvariant(margin.Measure.Title[0])}{margin.Measure.Title[1..]}{(margin.Now is { } now ? $" (now {Phrases.Amount(now, unit)})" : "")}");
+        foreach (var reach in margin.Reaches)
+        {
+            var possible = reach.Possible == reach.Certain ? "" : $"; {Words(reach.Possible, unit)} possible, where something is not known";
+            page.Item($"{Phrases.Pathway(reach.Pathway)}: {Words(reach.Certain, unit)}{possible}");
+        }
+    }
+
+    private static string Words(Reach reach, Unit unit) => reach.Kind switch
+    {
+        ReachKind.None => "none",
+        ReachKind.UpTo => $"{(reach.Closed ? "at most" : "under")} {Phrases.Amount(reach.Value!.Value, unit)}",
+        _ => "no limit",
+    };
+
+    private static void WriteTrailer(Page page, MarginAnswer answer)
+    {
+        if (answer.Trailer.IsEmpty) return;
+        page.Heading("Trailer, weighed alone");
+        var least = answer.Trailer.Min(room => room.AloneKg);
+        foreach (var room in answer.Trailer)
+            page.Item($"{room.Limit}: {MassText.Kg(room.AloneKg)} kg{(room.AloneKg == least ? " (governs)" : "")}");
+    }
+
+    private static void WriteSizes(Page page, MarginAnswer answer)
+    {
+        if (answer.SizesTried == 0) return;
+        page.Heading($"Tyre sizes that fit: {answer.Sizes.Length} of {answer.SizesTried} listed");
+        var table = new Table { Border = TableBorder.None };
+        foreach (var column in (ReadOnlySpan<string>)["size", "growth", "load index", "true speed", "pathway"]) table.AddColumn(column);
+        foreach (var fit in answer.Sizes)
+            table.AddRow(
+                new Text(fit.Size.Designation + (fit.SameRim ? "" : " *")),
+                new Text($"{Numbers.Show(fit.Growth.Growth.Amount!.Value)} mm, {Numbers.Show(fit.Growth.GrowthPercent.Amount!.Value, 1)} %"),
+                new Text(Load(fit)),
+                new Text(fit.TrueSpeed.Amount is { } speed ? $"{Numbers.Show(speed, 1)} at {Numbers.Show(fit.Indicated)}{(fit.Speedometer.Contains(SpeedometerFinding.ReadsLow) ? ", reads low" : "")}" : "?"),
+                new Text(Phrases.Outcome(fit.Outcome)));
+        page.Write(table);
+        page.Aside("* needs other rims than the placard's sizes. Load index: the least for the axle ratings that will apply, with what it leaves. True speed in km/h.", 1);
+        foreach (var source in answer.SizeSources) page.Aside(Phrases.Source(source.Source, [.. new[] { source.Citation.Clause }.OfType<string>()]), 1);
+    }
+
+    private static string Load(SizeFit fit) => fit.Loads.IsEmpty
+        ? "?"
+        : string.Join("; ", fit.Loads.Select(load => $"{(load.Need.Axle == Axle.Front ? "front" : "rear")} {load.Index?.ToString() ?? "-"} ({(load.MarginKg is { } left ? $"{Numbers.Show(left)} kg left" : "none is enough")})"));
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Masses;
+using RuleBook.Quantities;
+using RuleBook.Reading;
+using RuleBook.Rules;
+using RuleBook.Towing;
+
+namespace RuleBook.Jobs;
+
+/// <summary>Reads what a job says of masses, axles, springs, heights and the trailer.</summary>
+internal static class PlanReader
+{
+    public static JobPlan Read(Fields job, Fields? vehicle, Fields? modification, Fields? measured, Book book)
+    {
+        var items = new ItemReader(book.Reference);
+        var load = job.Nested("load");
+        ImmutableArray<MassItem> aboard =
+        [
+            .. ItemReader.Items(modification, "modification", "accessories", ItemKind.FixedAccessory, mayBeNegative: true),
+            .. ItemReader.Items(load, "load", "occupants", ItemKind.Occupant),
+            .. ItemReader.Items(load, "load", "luggage", ItemKind.Luggage),
+            .. ItemReader.Items(load, "load", "goods", ItemKind.Load),
+        ];
+        load?.Done();
+        var (tare, axles) = (vehicle?.Mass("tare"), vehicle?.Group("tare-axles", inner => (Front: inner.Mass("front"), Rear: inner.Mass("rear")).ToTuple()));
+        var trim = vehicle is null ? null : HeightReader.Trim(vehicle);
+        var uncertainties = measured is null ? ImmutableDictionary<string, Fraction>.Empty : HeightReader.Uncertainties(measured, book);
+        var (weighed, start) = measured is null ? (null, null) : WeighbridgeReader.Read(measured, book.Reference);
+        var plan = new JobPlan
+        {
+            Reference = book.Reference,
+            TareKg = tare,
+            Start = start ?? StartingMass.Tare(tare, axles?.Item1, axles?.Item2, book.Reference.TareFuelL ?? Fraction.Zero),
+            WheelbaseMm = vehicle?.AboveZero("wheelbase", Dimension.Length),
+            BallBehindRearAxleMm = vehicle?.Length("ball-behind-rear-axle"),
+            Seats = vehicle is null ? null : Seats(vehicle),
+            Ratings = vehicle?.Group("ratings", Ratings) ?? Masses.Ratings.None,
+            Rerated = modification?.Group("ratings", Ratings),
+            Tanks = [.. items.Tanks(vehicle, "vehicle", auxiliary: false), .. items.Tanks(modification, "modification", auxiliary: true)],
+            Items = aboard,
+            DownRating = vehicle?.List("down-rating", node => Row(new Fields(node, vehicle.Problems))) ?? [],
+            DualRearWheels = vehicle?.YesNo("dual-rear-wheels") ?? false,
+            TrackMm = vehicle?.AboveZero("track", Dimension.Length),
+            CentreOfMassMm = vehicle?.AboveZero("centre-of-mass", Dimension.Length),
+            Speedometer = vehicle?.Group("speedometer", Speedometer) is { Indicated: var indicated, True: var real } && !indicated.IsZero && !real.IsZero
+                ? new SpeedometerReading(indicated, real)
+                : null,
+            FrontSprings = SpringReader.Read(modification, Axle.Front, trim),
+            RearSprings = SpringReader.Read(modification, Axle.Rear, trim),
+            Weighed = weighed,
+            WeighedToleranceKg = 6 * (uncertainties.TryGetValue("weighbridge", out var stated) ? stated
+                : book.Reference.Uncertainties.TryGetValue("weighbridge", out var usual) ? usual.Expanded : Fraction.Zero),
+            Uncertainties = uncertainties,
+            ClearanceMidwayMm = measured?.Length("clearance-midway"),
+            Trailer = TrailerReader.Read(job, vehicle),
+        };
+        modification?.Group("springs", inner => (inner.Node("front"), inner.Node("rear")).ToTuple());
+        return plan with { Heights = HeightReader.Read(measured, trim, plan, book.Reference) };
+    }
+
+    private static Ratings Ratings(Fields fields) => new()
+    {
+        GvmKg = fields.Mass("gvm"),
+        GcmKg = fields.Mass("gcm"),
+        FrontAxleKg = fields.Mass("front-axle"),
+        RearAxleKg = fields.Mass("rear-axle"),
+        BrakedTowKg = fields.Mass("braked-tow"),
+        UnbrakedTowKg = fields.Mass("unbraked-tow"),
+        BallKg = fields.Mass("ball"),
+    };
+
+    private static DownRatingRow Row(Fields fields)
+    {
+        foreach (var key in (ReadOnlySpan<string>)["ball-up-to", "less"])
+            if (!fields.Has(key)) fields.Missing(key);
+        var row = new DownRatingRow(fields.Mass("ball-up-to") ?? Fraction.Zero, fields.Mass("less") ?? Fraction.Zero);
+        fields.Done();
+        return row;
+    }
+
+    private static SpeedometerReading Speedometer(Fields fields) => new(
+        fields.AboveZero("indicated", Dimension.Speed) ?? Fraction.Zero, fields.AboveZero("true", Dimension.Speed) ?? Fraction.Zero);
+
+    private static int? Seats(Fields vehicle)
+    {
+        if (vehicle.Node("seats") is not { } node || vehicle.TextOf(node) is not { } text || text == "unknown") return null;
+        if (int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seats) && seats > 0) return seats;
+        vehicle.Add("not-a-number", node.Mark, $"'{text}' is not a number of seats", "write a whole number, the driver's seat counted");
+        return null;
+    }
+}

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Spectre.Console;
+
+namespace RuleBook.Cli.Tests;
+
+/// <summary>What the command printed and returned.</summary>
+internal sealed record Invocation(int Code, string Out, string Error)
+{
+    /// <summary>What was printed, with every run of blanks and line ends as one blank.</summary>
+    public string Words => string.Join(' ', Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    /// <summary>The project's root: the folder with RuleBook.sln.</summary>
+    public static string Root { get; } = FindRoot();
+
+    /// <summary>Runs the command in this process, as on a fixed day, on a console of a given width.</summary>
+    public static async Task<Invocation> Of(string[] args, int width = 80, bool colour = false)
+    {
+        using var output = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
+        using var error = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = colour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+            Out = new AnsiConsoleOutput(output),
+        });
+        console.Profile.Width = width;
+        var code = await CommandLine.RunAsync(args, new Surroundings(output, error, console, new DateOnly(2026, 11, 25), Root));
+        return new Invocation(code, output.ToString(), error.ToString());
+    }
+
+    /// <summary>Assesses a job given as text, from a file of its own.</summary>
+    public static async Task<Invocation> Assess(string job, params string[] options)
+    {
+        var file = Path.Combine(Path.GetTempPath(), $"job-{Guid.NewGuid():N}.yaml");
+        await File.WriteAllTextAsync(file, job);
+        try
+        {
+            return await Of(["assess", file, .. options]);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    private static string FindRoot()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "RuleBook.sln"))) folder = folder.Parent!;
+        return folder.FullName;
+    }
+}
