@@ -1,6 +1,6 @@
 using RuleBook.Evaluation;
-using RuleBook.Masses;
 using RuleBook.Quantities;
+using RuleBook.Rules;
 using RuleBook.Tyres;
 using Spectre.Console;
 
@@ -30,7 +30,7 @@ internal static class MarginText
     {
         var unit = margin.Measure.Unit;
         page.Heading($"{char.ToUpperInvariant(margin.Measure.Title[0])}{margin.Measure.Title[1..]}{(margin.Now is { } now ? $" (now {Phrases.Amount(now, unit)})" : "")}");
-        foreach (var reach in margin.Reaches)
+        foreach (var reach in margin.Reaches.DistinctBy(reach => (reach.Certain, reach.Possible)))
         {
             var possible = reach.Possible == reach.Certain ? "" : $"; {Words(reach.Possible, unit)} possible, where something is not known";
             page.Item($"{Phrases.Pathway(reach.Pathway)}: {Words(reach.Certain, unit)}{possible}");
@@ -56,22 +56,43 @@ internal static class MarginText
     private static void WriteSizes(Page page, MarginAnswer answer)
     {
         if (answer.SizesTried == 0) return;
-        page.Heading($"Tyre sizes that fit: {answer.Sizes.Length} of {answer.SizesTried} listed");
+        SizeFit[] certain = [.. answer.Sizes.Where(fit => fit.Outcome.Worst < Pathway.Prohibited)];
+        page.Heading($"Tyre sizes that fit: {certain.Length} of {answer.SizesTried} listed");
         var table = new Table { Border = TableBorder.None };
-        foreach (var column in (ReadOnlySpan<string>)["size", "growth", "load index", "true speed", "pathway"]) table.AddColumn(column);
-        foreach (var fit in answer.Sizes)
+        foreach (var column in (ReadOnlySpan<string>)["size", "growth", "load index", "true speed", "needs"]) table.AddColumn(column);
+        foreach (var fit in certain)
             table.AddRow(
                 new Text(fit.Size.Designation + (fit.SameRim ? "" : " *")),
                 new Text($"{Numbers.Show(fit.Growth.Growth.Amount!.Value)} mm, {Numbers.Show(fit.Growth.GrowthPercent.Amount!.Value, 1)} %"),
                 new Text(Load(fit)),
-                new Text(fit.TrueSpeed.Amount is { } speed ? $"{Numbers.Show(speed, 1)} at {Numbers.Show(fit.Indicated)}{(fit.Speedometer.Contains(SpeedometerFinding.ReadsLow) ? ", reads low" : "")}" : "?"),
-                new Text(Phrases.Outcome(fit.Outcome)));
+                new Text(fit.TrueSpeed.Amount is { } speed ? Numbers.Show(speed, 1) + (fit.Speedometer.Contains(SpeedometerFinding.ReadsLow) ? " (low)" : "") : "?"),
+                new Text(Needs(fit.Outcome)));
         page.Write(table);
-        page.Aside("* needs other rims than the placard's sizes. Load index: the least for the axle ratings that will apply, with what it leaves. True speed in km/h.", 1);
+        page.Aside("* other rims than the placard's sizes.", 1);
+        page.Aside("load index: the least for the axle ratings that will apply, or the one marked with what it leaves on the tighter axle.", 1);
+        if (certain.FirstOrDefault() is { } first)
+            page.Aside($"true speed: km/h at {Numbers.Show(first.Indicated)} km/h shown; (low) = the speedometer would read low, which its rule forbids.", 1);
+        string[] open = [.. answer.Sizes.Except(certain).Select(fit => fit.Size.Designation)];
+        if (open.Length > 0) page.Item($"not established whether these are allowed: {string.Join(", ", open)}", "? ");
         foreach (var source in answer.SizeSources) page.Aside(Phrases.Source(source.Source, [.. new[] { source.Citation.Clause }.OfType<string>()]), 1);
     }
 
-    private static string Load(SizeFit fit) => fit.Loads.IsEmpty
-        ? "?"
-        : string.Join("; ", fit.Loads.Select(load => $"{(load.Need.Axle == Axle.Front ? "front" : "rear")} {load.Index?.ToString() ?? "-"} ({(load.MarginKg is { } left ? $"{Numbers.Show(left)} kg left" : "none is enough")})"));
+    private static string Load(SizeFit fit)
+    {
+        if (fit.Loads.IsEmpty) return "?";
+        var marked = fit.Loads.All(load => load.Index is not null && load.Index != load.Need.Index);
+        var most = fit.Loads.MaxBy(load => load.Index?.Value ?? int.MaxValue)!;
+        return most.Index is not { } index ? "beyond the table"
+            : marked ? $"{index}: {MassText.Kg(fit.Loads.Min(load => load.MarginKg))} kg left"
+            : $"{index} or more";
+    }
+
+    private static string Needs(Outcome outcome) => outcome.Decided ? Short(outcome.Best) : $"{Short(outcome.Best)} or {Short(outcome.Worst)}";
+
+    private static string Short(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "no certificate",
+        Pathway.Certificate => "certificate",
+        _ => "approval",
+    };
 }

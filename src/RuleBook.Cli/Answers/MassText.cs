@@ -14,15 +14,15 @@ internal sealed class MassText(Page page)
     public void Write(MassAnswer masses)
     {
         WriteFailing(masses);
-        Write("Mass budget, unladen (fixed accessories, every tank full)", masses.Unladen);
-        if (masses.Loaded is { } loaded) Write("Mass budget, loaded", loaded);
+        Write("Mass budget, unladen (fixed accessories, every tank full)", masses.Unladen, 0);
+        if (masses.Loaded is { } loaded) Write("Mass budget, loaded", loaded, Shared(masses.Unladen, loaded));
         if (masses.Rerating is { Kg: { } highest } ceiling)
         {
             page.Item($"a re-rating reaches at most {Kg(highest)} kg ({string.Join(", ", ceiling.Binding)})");
             page.Aside(ReratingCeiling.Condition);
         }
 
-        if (masses.Towing is { } towing) Write(towing);
+        if (masses.Towing is { } towing) Write(towing, masses.Loaded);
         WriteTradeOff("What the trailer's axles may carry at each mass of the vehicle", "vehicle", masses.TradeOff);
         WriteTradeOff("The same after the re-rating", "vehicle", masses.ReratedTradeOff);
         if (!masses.ReratedTradeOff.IsEmpty) page.Aside(TradeOff.WhyGcmStays);
@@ -35,26 +35,40 @@ internal sealed class MassText(Page page)
         var failing = masses.Failing.ToArray();
         if (failing.Length == 0) return;
         page.Heading("OVERLOADED: limits that are passed (no matter of the pathway, but of driving it at all)");
-        foreach (var check in failing) page.Item(Line(check), "x ");
+        foreach (var each in failing) page.Item($"{each.State}: {Line(each.Check)}", "x ");
     }
 
-    private void Write(string heading, MassBudget budget)
+    /// <summary>Lines at the top that the budget has in common with the unladen one; none unless it has all of that.</summary>
+    private static int Shared(MassBudget unladen, MassBudget loaded) =>
+        loaded.Lines.Take(unladen.Lines.Length).SequenceEqual(unladen.Lines) ? unladen.Lines.Length : 0;
+
+    private void Write(string heading, MassBudget budget, int shared)
     {
         page.Heading(heading);
         var table = new Table { Border = TableBorder.None, ShowHeaders = true };
         table.AddColumn(new TableColumn("item"));
         foreach (var column in (ReadOnlySpan<string>)["kg", "front", "rear", "total"]) table.AddColumn(new TableColumn(column).RightAligned());
-        foreach (var line in budget.Lines)
+        if (shared > 0 && budget.Lines[shared - 1] is { RunningTotalKg: var total, RunningAxles: var axles }) table.AddRow(Cells("unladen", total, axles?.FrontKg, axles?.RearKg, total));
+        foreach (var line in budget.Lines.Skip(shared))
             table.AddRow(Cells(line.Item + (line.Derivation is { } derivation ? $" ({derivation})" : ""), line.MassKg, line.Axles?.FrontKg, line.Axles?.RearKg, line.RunningTotalKg));
         table.AddRow(Cells("in all", budget.TotalKg, budget.Axles?.FrontKg, budget.Axles?.RearKg, budget.TotalKg));
         page.Write(table);
-        foreach (var check in budget.Left) page.Item(Line(check), check.Holds ? "ok" : "x ");
+        WriteChecks(budget.Left, budget.Left);
     }
 
-    private void Write(TowingAnswer towing)
+    /// <summary>A rating passed that a re-rated one replaces is told, not shouted.</summary>
+    private void WriteChecks(IEnumerable<LoadCheck> shown, IReadOnlyCollection<LoadCheck> all)
     {
-        if (towing.Planned is { } planned) Write("The combination as planned", towing.PlannedCombination!, planned);
-        if (towing.Weighed is { } weighed) Write("The combination as weighed", towing.WeighedCombination!, weighed);
+        foreach (var check in shown)
+            if (check.Holds) page.Item(Line(check), "ok");
+            else if (MassAnswer.IsRerated(check, all)) page.Item($"{Line(check)} unless re-rated", "! ");
+            else page.Item(Line(check), "x ");
+    }
+
+    private void Write(TowingAnswer towing, MassBudget? loaded)
+    {
+        if (towing.Planned is { } planned) Write("The combination as planned", towing.PlannedCombination!, planned, loaded);
+        if (towing.Weighed is { } weighed) Write("The combination as weighed", towing.WeighedCombination!, weighed, null);
         if (towing is { BallByTrailerKg: { } byTrailer, BallByVehicleKg: { } byVehicle })
             page.Item($"ball load both ways: {Kg(byTrailer)} kg leave the trailer, {Kg(byVehicle)} kg come onto the vehicle ({Kg(towing.BallDisagreementKg)} kg apart; the greater counts)");
         if (towing.ImpliedArmMm is { } arm) page.Item($"the gain of the rear axle would fit a ball {Numbers.Show(arm, 0)} mm behind it");
@@ -66,11 +80,11 @@ internal sealed class MassText(Page page)
         page.Aside(DownRating.Advisory);
     }
 
-    private void Write(string heading, Combination masses, CombinationCheck check)
+    private void Write(string heading, Combination masses, CombinationCheck check, MassBudget? told)
     {
         page.Heading(heading);
         page.Item($"vehicle {Kg(masses.VehicleKg)} kg with {Kg(masses.BallKg)} kg on the ball, trailer alone {Kg(masses.TrailerAloneKg)} kg, trailer axles {Kg(masses.TrailerAxlesKg)} kg, in all {Kg(masses.TotalKg)} kg");
-        foreach (var each in check.Checks) page.Item(Line(each), each.Holds ? "ok" : "x ");
+        WriteChecks(check.Checks.Except(told?.Left ?? []), check.Checks);
     }
 
     private void WriteTradeOff(string heading, string given, ImmutableArray<TradeOffPoint> points)

@@ -28,14 +28,15 @@ internal static class MassJson
         json.List("trailer-against-vehicle", masses.TradeOff, point => Point(json, point));
         json.List("trailer-against-vehicle-re-rated", masses.ReratedTradeOff, point => Point(json, point));
         json.List("rear-load-against-ball", masses.RearLoadAgainstBall, point => Point(json, point));
-        json.List("failing", masses.Failing, check => Check(json, check));
+        json.List("failing", masses.Failing, each => Check(json, each.Check, each.State));
         json.Missing(masses.Missing);
         json.WriteEndObject();
     }
 
-    internal static void Check(Utf8JsonWriter json, LoadCheck check)
+    internal static void Check(Utf8JsonWriter json, LoadCheck check, string? state = null)
     {
         json.WriteStartObject();
+        if (state is not null) json.WriteString("state", state);
         json.WriteString("what", check.What);
         json.Number("value", check.ValueKg, Kg);
         json.Number("limit", check.LimitKg, Kg);

@@ -27,7 +27,7 @@ public sealed record HeightAnswer(
 /// <param name="Lift">The prediction at the unladen mass.</param>
 /// <param name="AxleLoadKg">What the axle carries at that mass, kg.</param>
 /// <param name="Table">Lift against constant mass added to the axle.</param>
-/// <param name="Needs">What still has to come onto the axle to come within each pathway.</param>
+/// <param name="Needs">What still has to come onto the axle to come within each pathway that reaches further than an easier one.</param>
 public sealed record PredictedAxle(PredictedLift Lift, Fraction? AxleLoadKg, ImmutableArray<LiftStep> Table, ImmutableArray<MassNeeded> Needs);
 
 /// <summary>Constant mass still needed to come down to a pathway's limit, and where it would have to sit.</summary>

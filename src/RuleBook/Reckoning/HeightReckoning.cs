@@ -63,6 +63,7 @@ internal static class HeightReckoning
         [
             .. margin.Reaches
                 .Where(reach => reach.Certain.Value is not null)
+                .DistinctBy(reach => reach.Certain.Value)
                 .Select(reach => new MassNeeded(
                     reach.Pathway,
                     reach.Certain.Value!.Value,

@@ -24,16 +24,29 @@ public sealed record MassAnswer(
     ImmutableArray<TradeOffPoint> RearLoadAgainstBall,
     ImmutableArray<MissingFact> Missing)
 {
-    /// <summary>Every comparison, each once.</summary>
-    public IEnumerable<LoadCheck> Checks => Unladen.Left
-        .Concat(Loaded?.Left ?? [])
-        .Concat(Towing?.Planned?.Checks ?? [])
-        .Concat(Towing?.Weighed?.Checks ?? [])
-        .Distinct();
+    /// <summary>The comparisons that fail against a rating that will apply, each once, in the lightest state in which it does.</summary>
+    public IEnumerable<StateCheck> Failing => In("unladen", Unladen.Left)
+        .Concat(In("loaded", Loaded?.Left ?? []))
+        .Concat(In("planned", Towing?.Planned?.Checks ?? []))
+        .Concat(In("weighed", Towing?.Weighed?.Checks ?? []))
+        .Where(each => !each.Check.Holds)
+        .DistinctBy(each => each.Check);
 
-    /// <summary>The comparisons that fail.</summary>
-    public IEnumerable<LoadCheck> Failing => Checks.Where(check => !check.Holds);
+    /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
+    /// <param name="check">The comparison.</param>
+    /// <param name="all">The comparisons of the same state.</param>
+    public static bool IsRerated(LoadCheck check, IEnumerable<LoadCheck> all) =>
+        all.Any(other => other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal) && other != check);
+
+    private static IEnumerable<StateCheck> In(string state, IReadOnlyCollection<LoadCheck> checks) => checks
+        .Where(check => !IsRerated(check, checks))
+        .Select(check => new StateCheck(state, check));
 }
+
+/// <summary>A comparison with the state in which it was made.</summary>
+/// <param name="State"><c>unladen</c>, <c>loaded</c>, <c>planned</c> (hitched, by the plan) or <c>weighed</c>.</param>
+/// <param name="Check">The comparison.</param>
+public sealed record StateCheck(string State, LoadCheck Check);
 
 /// <summary>A combination, from the plan and from the weighbridge.</summary>
 /// <param name="PlannedCombination">Masses as planned.</param>

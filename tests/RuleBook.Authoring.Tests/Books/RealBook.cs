@@ -18,7 +18,8 @@ internal static class RealBook
     public static Assessment Assess(string job) => Assessor.Assess(Book, JobReader.Read(YamlText.Read(job, "job"), Book));
 
     /// <summary>A vehicle in a state on a day, as it stands, with a lift of one inch so that there is something to judge.</summary>
-    public static Assessment Assess(string place, string vehicle, string measured, string on = "2026-11-25", string modification = "suspension-lift: 1 in") =>
+    public static Assessment Assess(
+        string place, string vehicle, string measured, string on = "2026-11-25", string modification = "suspension-lift: 1 in") =>
         Assess($$"""
             registered-in: {{place}}
             on: {{on}}

@@ -8,7 +8,7 @@ public sealed class ThresholdTests
     [Fact]
     public void A_leaf_spring_block_of_50_mm_needs_no_certification()
     {
-        // VIRM, entry certification (new light vehicles), technical bulletin 1, correct as at 29 March 2024: "not more than 50mm in height".
+        // VIRM, entry certification (new light vehicles), technical bulletin 1, as at 29 March 2024: "not more than 50mm in height".
         var answer = Assess("suspension-lift: 50 mm, leaf-spring-block: 50 mm");
 
         answer.Verdict.ShouldBe(Pathway.NoCertificate);
@@ -47,12 +47,12 @@ public sealed class ThresholdTests
     }
 
     [Fact]
-    public void Springs_alone_stay_open_since_the_list_of_conditions_is_cut_off() =>
-        Assess("suspension-lift: 40 mm, leaf-spring-block: 0 mm").Verdict.ShouldBeNull(); // press quotation, items (a) and (b), cut within (b)(iii)
+    public void Springs_alone_stay_open_since_the_list_of_conditions_is_cut_off() => // press quotation, (a) and (b), cut within (b)(iii)
+        Assess("suspension-lift: 40 mm, leaf-spring-block: 0 mm").Verdict.ShouldBeNull();
 
     [Fact]
-    public void Before_March_2024_the_bulletin_is_not_known_to_have_been_in_force() =>
-        RealBook.Assess("nz", "", "", "2024-03-28", "suspension-lift: 50 mm, leaf-spring-block: 50 mm").Verdict.ShouldBeNull(); // copy correct as at 29 March 2024
+    public void Before_March_2024_the_bulletin_is_not_known_to_have_been_in_force() => // the copy is as at 29 March 2024
+        RealBook.Assess("nz", "", "", "2024-03-28", "suspension-lift: 50 mm, leaf-spring-block: 50 mm").Verdict.ShouldBeNull();
 
     private static Evaluation.Assessment Assess(string modification) => RealBook.Assess("nz", "", "", modification: modification);
 }
