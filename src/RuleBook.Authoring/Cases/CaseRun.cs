@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using RuleBook.Evaluation;
+using RuleBook.Jobs;
 using RuleBook.Rules;
+using RuleBook.Tyres;
 
 namespace RuleBook.Authoring.Cases;
 
@@ -17,18 +19,29 @@ public sealed record CaseResult(Case Case, ImmutableArray<string> Failures)
 public static class CaseRun
 {
     /// <summary>Runs one case.</summary>
-    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(Assessor.Assess(book, one.Job), one.Expect)]);
+    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(Ask(book, one.Job), one.Expect)]);
 
-    /// <summary>What differs between an assessment and what is expected.</summary>
-    internal static IEnumerable<string> Failures(Assessment answer, Expectation expect)
+    /// <summary>Whether a case passes; stops at the first thing that differs.</summary>
+    internal static bool Passes(Book book, Case one) => !Failures(Ask(book, one.Job), one.Expect).Any();
+
+    /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
+    internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Judge().Outcome;
+
+    private static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
+
+    /// <summary>What differs from what is expected; the findings, which cost most, are read only where the case looks at them.</summary>
+    private static IEnumerable<string> Failures(Inquiry inquiry, Expectation expect)
     {
-        if (expect.Between is { } between ? answer.Between != between : answer.Between.Decided)
-            yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(answer.Between)}";
-        if (expect.Asks is { } asks && Differ(asks, answer.Undecided.Select(effect => effect.Opening.Name)) is { } asked)
+        var (outcome, effects) = inquiry.Judge();
+        if (expect.Between is { } between ? outcome != between : outcome.Decided)
+            yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
+        if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
             yield return $"expected to be asked for {asked}";
-        if (expect.Conditions is { } conditions && Differ(conditions, answer.Findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
+        if (expect is { Conditions: null, Decides: null }) yield break;
+        var findings = inquiry.Findings();
+        if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
             yield return $"expected the conditions {shown}";
-        if (expect.Decides is { } measure && Deciding(answer) is var deciding && !deciding.Contains(measure))
+        if (expect.Decides is { } measure && Deciding(findings, outcome) is var deciding && !deciding.Contains(measure))
             yield return $"expected {measure} to decide, got {Words(deciding)}";
     }
 
@@ -36,10 +49,10 @@ public static class CaseRun
     /// The measures that decide, in the findings that give the worst that is possible: those whose limits in easier tiers are exceeded, or where
     /// none is, the one nearest to its limit.
     /// </summary>
-    private static string[] Deciding(Assessment answer) =>
+    private static string[] Deciding(ImmutableArray<Finding> findings, Outcome outcome) =>
     [
-        .. answer.Findings
-            .Where(finding => finding.Outcome.Worst == answer.Between.Worst)
+        .. findings
+            .Where(finding => finding.Outcome.Worst == outcome.Worst)
             .SelectMany(finding => finding.Exceeded.IsEmpty ? finding.Limits.Where(check => check.Margin is not null).OrderBy(check => check.Margin).Take(1) : finding.Exceeded)
             .Select(check => check.Measure.Name)
             .Distinct(),

@@ -11,6 +11,7 @@ namespace RuleBook.Authoring.Changes;
 internal sealed class Comparison(Book before, Book after, string jurisdiction, string topic)
 {
     private readonly Vocabulary vocabulary = after.Vocabulary;
+    private readonly HashSet<string> seen = [];
 
     /// <summary>The days to compare on: every edge of the rules that differ in either book.</summary>
     public IEnumerable<DateOnly> Days()
@@ -24,7 +25,8 @@ internal sealed class Comparison(Book before, Book after, string jurisdiction, s
     {
         var (old, now) = (Meanings(before, day), Meanings(after, day));
         var differing = old.Keys.Union(now.Keys).Where(rule => old.GetValueOrDefault(rule) != now.GetValueOrDefault(rule)).ToHashSet();
-        if (differing.Count == 0) return [];
+        if (differing.Count == 0 || !seen.Add(string.Join('\n', differing.Order(StringComparer.Ordinal).Select(rule => $"{rule}\n{old.GetValueOrDefault(rule)}\n{now.GetValueOrDefault(rule)}"))))
+            return [];
         var (left, right) = (Slice(before, day, differing), Slice(after, day, differing));
         return Differences(left, right, new Space(vocabulary, jurisdiction, day, [.. left.Versions, .. right.Versions]));
     }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Walk;
@@ -55,7 +54,7 @@ public sealed class Pinner
         var topic = mutation.Rule.Split('/')[1];
         var noticed = places.SelectMany(place => cases[place])
             .OrderBy(one => one.Topic != topic)
-            .Any(one => !CaseRun.Run(mutation.Book, one).Passed);
+            .Any(one => !CaseRun.Passes(mutation.Book, one));
         return noticed ? (true, null) : (false, Effect(mutation, places, topic));
     }
 
@@ -69,14 +68,15 @@ public sealed class Pinner
             foreach (var day in comparison.Days())
                 foreach (var difference in comparison.On(day).Take(Enough).OrderBy(difference => difference.Witness.Weight))
                 {
-                    if (difference.Witness.Job(book) is not { } job)
+                    var witness = difference.Witness.Stated(book.Vocabulary);
+                    if (witness.Job(book) is not { } job)
                     {
-                        unconfirmed ??= Tell(mutation, difference.Witness, difference.Before, difference.After);
+                        unconfirmed ??= Tell(mutation, witness, difference.Before, difference.After);
                         continue;
                     }
 
-                    var (before, after) = (Assessor.Assess(book, job).Between, Assessor.Assess(mutation.Book, job).Between);
-                    if (before != after) return Tell(mutation, difference.Witness, before, after);
+                    var (before, after) = (CaseRun.Verdict(book, job), CaseRun.Verdict(mutation.Book, job));
+                    if (before != after) return Tell(mutation, witness, before, after);
                 }
         }
 

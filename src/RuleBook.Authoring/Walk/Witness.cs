@@ -29,6 +29,14 @@ public sealed record Witness(
         Measures.Count(pair => !(pair.Value * 10).Reduce().Denominator.IsOne),
         Measures.Where(pair => !pair.Key.IsDate).Aggregate(Fraction.Zero, (sum, pair) => sum + (pair.Value - (pair.Key.IfAbsent ?? Fraction.Zero)).Abs()));
 
+    /// <summary>The same with every word about the vehicle stated, so that nothing is left to be asked.</summary>
+    internal Witness Stated(Vocabulary vocabulary) => this with
+    {
+        Words = vocabulary.Facts.Values
+            .Where(fact => fact.Name != JobFacts.Registered && fact.Job.StartsWith("vehicle.", StringComparison.Ordinal) && !Words.ContainsKey(fact.Name))
+            .Aggregate(Words, (words, fact) => words.SetItem(fact.Name, fact.Values[0])),
+    };
+
     /// <summary>Whether a job can say all of it: a measure that only follows from others cannot be stated.</summary>
     internal bool CanBeAJob => !Measures.Any(pair => pair.Key.IsDerived && Changed(pair));
 
