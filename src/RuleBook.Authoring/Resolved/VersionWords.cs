@@ -12,16 +12,7 @@ internal static class VersionWords
     {
         if (version.Measured is { } measured)
             text.Append(CultureInfo.InvariantCulture, $"      measured {Between(measured)}, {measured.MassState ?? "mass state not given"}, total of {Total(version, measured)}\n");
-        Content(text, version.Content, vocabulary);
-        foreach (var dispute in version.Disputes) text.Append(CultureInfo.InvariantCulture, $"      disputed: {dispute.About}; taken: {dispute.Taken}\n");
-        var cites = version.Sources.Select(cited => $"{cited.Source.Jurisdiction}/{cited.Source.Id}{(cited.Citation.Clause is { } clause ? $" {clause}" : "")}").Distinct();
-        foreach (var cite in cites) text.Append(CultureInfo.InvariantCulture, $"      source: {cite}\n");
-    }
-
-    /// <summary>What can decide, alone.</summary>
-    public static void Content(StringBuilder text, Content content, Vocabulary vocabulary)
-    {
-        switch (content)
+        switch (version.Content)
         {
             case NotRegulated:
                 text.Append("      not regulated\n");
@@ -34,6 +25,10 @@ internal static class VersionWords
                 text.Append(CultureInfo.InvariantCulture, $"      beyond: {(stated.Beyond is { } beyond ? Wording.Of(beyond) : "not-established")}\n");
                 break;
         }
+
+        foreach (var dispute in version.Disputes) text.Append(CultureInfo.InvariantCulture, $"      disputed: {dispute.About}; taken: {dispute.Taken}\n");
+        var cites = version.Sources.Select(cited => $"{cited.Source.Jurisdiction}/{cited.Source.Id}{(cited.Citation.Clause is { } clause ? $" {clause}" : "")}").Distinct();
+        foreach (var cite in cites) text.Append(CultureInfo.InvariantCulture, $"      source: {cite}\n");
     }
 
     private static void Write(StringBuilder text, Tier tier, Vocabulary vocabulary)
