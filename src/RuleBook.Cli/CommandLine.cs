@@ -18,6 +18,8 @@ internal static class CommandLine
             TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
             SiteCommand.Build(surroundings),
+            CasesCommand.Build(surroundings),
+            ResolvedCommand.Build(surroundings),
         };
         var parsed = root.Parse(args);
         var settings = new InvocationConfiguration { Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false };
