@@ -1,30 +1,61 @@
+using System.Collections.Immutable;
+using RuleBook.Answers;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Answers;
 
 /// <summary>Headings and wrapped lines on a console of any width. All text is shown as it is, never as markup.</summary>
-internal sealed class Page(IAnsiConsole console)
+internal sealed class Page(IAnsiConsole console) : AnswerPage
 {
     private static readonly Style Strong = new(decoration: Decoration.Bold);
     private static readonly Style Quiet = new(decoration: Decoration.Dim);
 
+    /// <summary>Writes an answer to a console, as <see cref="Answer"/> asks for it.</summary>
+    public static string? Write(IAnsiConsole console, Action<AnswerPage> write)
+    {
+        write(new Page(console));
+        return null;
+    }
+
     public int Width => console.Profile.Width;
 
-    public void Title(string text, Color? colour = null) => console.Write(new Text(text + "\n", new Style(colour, decoration: Decoration.Bold)));
+    public override void Title(string text, VerdictColour colour = VerdictColour.None) => Title(text, colour switch
+    {
+        VerdictColour.Free => Color.Green,
+        VerdictColour.Certified => Color.Blue,
+        VerdictColour.Prohibited => Color.Red,
+        VerdictColour.Open => Color.Yellow,
+        _ => null,
+    });
 
-    public void Heading(string text)
+    public override void Table(ImmutableArray<string> columns, IEnumerable<ImmutableArray<string>> rows, int numbersFrom = int.MaxValue)
+    {
+        var table = new Table { Border = TableBorder.Simple, Expand = false };
+        for (var i = 0; i < columns.Length; i++)
+        {
+            var column = new TableColumn(new Text(columns[i]));
+            table.AddColumn(i >= numbersFrom ? column.RightAligned() : column);
+        }
+
+        foreach (var row in rows) table.AddRow(row.Select(cell => new Text(cell)));
+        console.Write(table);
+    }
+
+    public void Title(string text, Color? colour) => console.Write(new Text(text + "\n", new Style(colour, decoration: Decoration.Bold)));
+
+    public override void Heading(string text)
     {
         console.WriteLine();
         console.Write(new Text(text + "\n", Strong));
     }
 
-    public void Line(string text) => console.Write(new Text(text + "\n"));
+    public override void Line(string text) => console.Write(new Text(text + "\n"));
 
     /// <summary>A line with a mark before it; later lines hang under the text.</summary>
-    public void Item(string text, string mark = "-", int depth = 1) => Hang(text, mark, depth, Style.Plain);
+    public override void Item(string text, string mark = "-", int depth = 1) => Hang(text, mark, depth, Style.Plain);
 
     /// <summary>As an item, less loud.</summary>
-    public void Aside(string text, int depth = 2) => Hang(text, "", depth, Quiet);
+    public override void Aside(string text, int depth = 2) => Hang(text, "", depth, Quiet);
 
     public void Write(Spectre.Console.Rendering.IRenderable thing) => console.Write(thing);
 

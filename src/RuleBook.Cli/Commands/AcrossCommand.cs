@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RuleBook.Answers;
 using RuleBook.Cli.Answers;
 using RuleBook.Evaluation;
 
@@ -23,7 +24,7 @@ internal static class AcrossCommand
             ];
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
                 ? _ => AssessmentJson.Write(assessments)
-                : console => AcrossText.Write(console, assessments, read.RegisteredIn));
+                : console => Page.Write(console, page => AcrossText.Write(page, assessments, read.RegisteredIn)));
             return ExitCode.Permitted;
         });
         return command;

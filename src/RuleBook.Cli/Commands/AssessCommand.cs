@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RuleBook.Answers;
 using RuleBook.Cli.Answers;
 using RuleBook.Evaluation;
 using RuleBook.Reading;
@@ -21,7 +22,7 @@ internal static class AssessCommand
             var assessment = Assessor.Assess(opened, read, Place(parsed.GetValue(place), opened));
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
                 ? _ => AssessmentJson.Write(assessment)
-                : console => new AssessmentText(console).Write(assessment));
+                : console => Page.Write(console, page => new AssessmentText(page).Write(assessment)));
             return ExitCode.Of(assessment.Verdict);
         });
         return command;

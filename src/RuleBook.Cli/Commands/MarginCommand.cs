@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RuleBook.Answers;
 using RuleBook.Cli.Answers;
 using RuleBook.Evaluation;
 
@@ -19,7 +20,7 @@ internal static class MarginCommand
             var answer = MarginFinder.Find(opened, read, AssessCommand.Place(parsed.GetValue(place), opened));
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
                 ? _ => MarginJson.Write(answer)
-                : console => MarginText.Write(console, answer));
+                : console => Page.Write(console, page => MarginText.Write(page, answer)));
             return ExitCode.Permitted;
         });
         return command;

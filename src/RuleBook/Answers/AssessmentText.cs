@@ -1,16 +1,14 @@
 using RuleBook.Evaluation;
 using RuleBook.Heights;
 using RuleBook.Rules;
-using Spectre.Console;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>An assessment as a signatory reads it on a phone and pastes it into an email.</summary>
-internal sealed class AssessmentText(IAnsiConsole console)
+public sealed class AssessmentText(AnswerPage page)
 {
-    private readonly Page page = new(console);
-
-    public string? Write(Assessment assessment)
+    /// <summary>Writes all of it.</summary>
+    public void Write(Assessment assessment)
     {
         Finding[] findings = [.. assessment.Findings.Where(Tells)];
         page.Title($"{Phrases.Verdict(assessment)}.", Colour(assessment.Verdict));
@@ -29,7 +27,6 @@ internal sealed class AssessmentText(IAnsiConsole console)
         page.Heading("Bear in mind");
         foreach (var caution in assessment.Cautions) page.Item(caution);
         page.Aside($"Book {assessment.Book[..Math.Min(19, assessment.Book.Length)]}", 1);
-        return null;
     }
 
     /// <summary>A rule all of whose measures the job leaves at zero tells a reader nothing.</summary>
@@ -118,11 +115,11 @@ internal sealed class AssessmentText(IAnsiConsole console)
         }
     }
 
-    private static Color? Colour(Pathway? verdict) => verdict switch
+    private static VerdictColour Colour(Pathway? verdict) => verdict switch
     {
-        null => Color.Yellow,
-        Pathway.NoCertificate => Color.Green,
-        Pathway.Prohibited => Color.Red,
-        _ => Color.Blue,
+        null => VerdictColour.Open,
+        Pathway.NoCertificate => VerdictColour.Free,
+        Pathway.Prohibited => VerdictColour.Prohibited,
+        _ => VerdictColour.Certified,
     };
 }

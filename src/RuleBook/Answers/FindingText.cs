@@ -1,10 +1,10 @@
 using RuleBook.Evaluation;
 using RuleBook.Rules;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>What one rule gives, with the limits that decided.</summary>
-internal sealed class FindingText(Page page)
+internal sealed class FindingText(AnswerPage page)
 {
     public void Write(Finding finding)
     {

@@ -5,10 +5,10 @@ using RuleBook.Masses;
 using RuleBook.Quantities;
 using RuleBook.Reckoning;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>The lift as measured, and the lift to expect from springs at the unladen mass.</summary>
-internal sealed class HeightText(Page page)
+internal sealed class HeightText(AnswerPage page)
 {
     public void Write(HeightAnswer heights)
     {

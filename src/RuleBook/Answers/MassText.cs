@@ -4,12 +4,11 @@ using RuleBook.Masses;
 using RuleBook.Quantities;
 using RuleBook.Reckoning;
 using RuleBook.Towing;
-using Spectre.Console;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>The mass budget as a customer follows it, and the limits that it touches.</summary>
-internal sealed class MassText(Page page)
+internal sealed class MassText(AnswerPage page)
 {
     public void Write(MassAnswer masses)
     {
@@ -45,14 +44,12 @@ internal sealed class MassText(Page page)
     private void Write(string heading, MassBudget budget, int shared)
     {
         page.Heading(heading);
-        var table = new Table { Border = TableBorder.None, ShowHeaders = true };
-        table.AddColumn(new TableColumn("item"));
-        foreach (var column in (ReadOnlySpan<string>)["kg", "front", "rear", "total"]) table.AddColumn(new TableColumn(column).RightAligned());
-        if (shared > 0 && budget.Lines[shared - 1] is { RunningTotalKg: var total, RunningAxles: var axles }) table.AddRow(Cells("unladen", total, axles?.FrontKg, axles?.RearKg, total));
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        if (shared > 0 && budget.Lines[shared - 1] is { RunningTotalKg: var total, RunningAxles: var axles }) rows.Add(Cells("unladen", total, axles?.FrontKg, axles?.RearKg, total));
         foreach (var line in budget.Lines.Skip(shared))
-            table.AddRow(Cells(line.Item + (line.Derivation is { } derivation ? $" ({derivation})" : ""), line.MassKg, line.Axles?.FrontKg, line.Axles?.RearKg, line.RunningTotalKg));
-        table.AddRow(Cells("in all", budget.TotalKg, budget.Axles?.FrontKg, budget.Axles?.RearKg, budget.TotalKg));
-        page.Write(table);
+            rows.Add(Cells(line.Item + (line.Derivation is { } derivation ? $" ({derivation})" : ""), line.MassKg, line.Axles?.FrontKg, line.Axles?.RearKg, line.RunningTotalKg));
+        rows.Add(Cells("in all", budget.TotalKg, budget.Axles?.FrontKg, budget.Axles?.RearKg, budget.TotalKg));
+        page.Table(["item", "kg", "front", "rear", "total"], rows, 1);
         WriteChecks(budget.Left, budget.Left);
     }
 
@@ -101,5 +98,11 @@ internal sealed class MassText(Page page)
 
     internal static string Kg(Fraction? mass) => mass is { } known ? Numbers.Show(known, 1) : "?";
 
-    private static Text[] Cells(string item, params Fraction?[] masses) => [new Text(item), .. masses.Select(mass => new Text(Kg(mass)))];
+    private static ImmutableArray<string> Cells(string item, params ReadOnlySpan<Fraction?> masses)
+    {
+        var cells = ImmutableArray.CreateBuilder<string>(masses.Length + 1);
+        cells.Add(item);
+        foreach (var mass in masses) cells.Add(Kg(mass));
+        return cells.ToImmutable();
+    }
 }

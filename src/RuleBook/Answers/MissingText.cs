@@ -1,11 +1,11 @@
 using RuleBook.Masses;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>What is not known, and what it would add.</summary>
 internal static class MissingText
 {
-    public static void Write(Page page, IReadOnlyCollection<MissingFact> missing)
+    public static void Write(AnswerPage page, IReadOnlyCollection<MissingFact> missing)
     {
         foreach (var each in missing) page.Item($"{each.Fact} would give: {each.Adds}", "? ");
     }

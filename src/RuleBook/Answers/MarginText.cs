@@ -1,17 +1,17 @@
+using System.Collections.Immutable;
 using RuleBook.Evaluation;
 using RuleBook.Quantities;
 using RuleBook.Rules;
 using RuleBook.Tyres;
-using Spectre.Console;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>What a job leaves, and the tyre sizes that fit.</summary>
-internal static class MarginText
+public static class MarginText
 {
-    public static string? Write(IAnsiConsole console, MarginAnswer answer)
+    /// <summary>Writes all of it.</summary>
+    public static void Write(AnswerPage page, MarginAnswer answer)
     {
-        var page = new Page(console);
         page.Title("What is left, the rest of the job unchanged.");
         page.Line($"{(answer.Job is { } job ? $"Job {job}. " : "")}By the rules of {answer.JurisdictionName} ({answer.Jurisdiction}) as on {Phrases.Day(answer.On)}.");
         foreach (var margin in answer.Margins) Write(page, margin);
@@ -23,10 +23,9 @@ internal static class MarginText
         MissingText.Write(page, answer.Missing);
         page.Heading("Bear in mind");
         foreach (var caution in answer.Cautions) page.Item(caution);
-        return null;
     }
 
-    private static void Write(Page page, Margin margin)
+    private static void Write(AnswerPage page, Margin margin)
     {
         var unit = margin.Measure.Unit;
         page.Heading($"{char.ToUpperInvariant(margin.Measure.Title[0])}{margin.Measure.Title[1..]}{(margin.Now is { } now ? $" (now {Phrases.Amount(now, unit)})" : "")}");
@@ -44,7 +43,7 @@ internal static class MarginText
         _ => "no limit",
     };
 
-    private static void WriteTrailer(Page page, MarginAnswer answer)
+    private static void WriteTrailer(AnswerPage page, MarginAnswer answer)
     {
         if (answer.Trailer.IsEmpty) return;
         page.Heading("Trailer, weighed alone");
@@ -53,21 +52,12 @@ internal static class MarginText
             page.Item($"{room.Limit}: {MassText.Kg(room.AloneKg)} kg{(room.AloneKg == least ? " (governs)" : "")}");
     }
 
-    private static void WriteSizes(Page page, MarginAnswer answer)
+    private static void WriteSizes(AnswerPage page, MarginAnswer answer)
     {
         if (answer.SizesTried == 0) return;
         SizeFit[] certain = [.. answer.Sizes.Where(fit => fit.Outcome.Worst < Pathway.Prohibited)];
         page.Heading($"Tyre sizes that fit: {certain.Length} of {answer.SizesTried} listed");
-        var table = new Table { Border = TableBorder.None };
-        foreach (var column in (ReadOnlySpan<string>)["size", "growth", "load index", "true speed", "needs"]) table.AddColumn(column);
-        foreach (var fit in certain)
-            table.AddRow(
-                new Text(fit.Size.Designation + (fit.SameRim ? "" : " *")),
-                new Text($"{Numbers.Show(fit.Growth.Growth.Amount!.Value)} mm, {Numbers.Show(fit.Growth.GrowthPercent.Amount!.Value, 1)} %"),
-                new Text(Load(fit)),
-                new Text(fit.TrueSpeed.Amount is { } speed ? Numbers.Show(speed, 1) + (fit.Speedometer.Contains(SpeedometerFinding.ReadsLow) ? " (low)" : "") : "?"),
-                new Text(Needs(fit.Outcome)));
-        page.Write(table);
+        page.Table(["size", "growth", "load index", "true speed", "needs"], certain.Select(Row));
         page.Aside("* other rims than the placard's sizes.", 1);
         page.Aside("load index: the least for the axle ratings that will apply, or the one marked with what it leaves on the tighter axle.", 1);
         if (certain.FirstOrDefault() is { } first)
@@ -76,6 +66,15 @@ internal static class MarginText
         if (open.Length > 0) page.Item($"not established whether these are allowed: {string.Join(", ", open)}", "? ");
         foreach (var source in answer.SizeSources) page.Aside(Phrases.Source(source.Source, [.. new[] { source.Citation.Clause }.OfType<string>()]), 1);
     }
+
+    private static ImmutableArray<string> Row(SizeFit fit) =>
+    [
+        fit.Size.Designation + (fit.SameRim ? "" : " *"),
+        $"{Numbers.Show(fit.Growth.Growth.Amount!.Value)} mm, {Numbers.Show(fit.Growth.GrowthPercent.Amount!.Value, 1)} %",
+        Load(fit),
+        fit.TrueSpeed.Amount is { } speed ? Numbers.Show(speed, 1) + (fit.Speedometer.Contains(SpeedometerFinding.ReadsLow) ? " (low)" : "") : "?",
+        Needs(fit.Outcome),
+    ];
 
     private static string Load(SizeFit fit)
     {

@@ -5,10 +5,10 @@ using RuleBook.Quantities;
 using RuleBook.Reckoning;
 using RuleBook.Tyres;
 
-namespace RuleBook.Cli.Answers;
+namespace RuleBook.Answers;
 
 /// <summary>The tyres on the road: load, speed, speedometer, clearance.</summary>
-internal sealed class TyreText(Page page)
+internal sealed class TyreText(AnswerPage page)
 {
     public void Write(TyreAnswer tyres)
     {
