@@ -27,9 +27,12 @@ public static class SiteBuild
             () => WordsPage.Of(site),
             .. LinesPages.Of(site),
         ];
+        if (!input.Check.IsEmpty) pages = pages.Prepend(() => CheckPage.Of(site));
+        SiteFile[] written = [.. pages.AsParallel().AsOrdered().Select(page => page().Write(site))];
         return
         [
-            .. pages.AsParallel().AsOrdered().Select(page => page().Write(site)).AsEnumerable()
+            .. written
+                .Concat(CheckFiles.Of(input, written[0], new SiteFile("site.css", Templates.File("site.css"))))
                 .Concat(Fixed.Select(name => new SiteFile(name, Templates.File(name))))
                 .Concat(LimitTables.Of(site))
                 .Concat(DataPackage.Of(site))

@@ -1,0 +1,28 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Browser;
+
+/// <summary>What the check page's script may call.</summary>
+[SupportedOSPlatform("browser")]
+internal static partial class Evaluator
+{
+    private static Book? opened;
+
+    private static Book Book => opened ?? throw new InputException("the book has not been opened");
+
+    /// <summary>Opens the book that the site carries; called once.</summary>
+    [JSExport]
+    internal static void Open(string book) => opened = BookJson.Read(book);
+
+    [JSExport]
+    internal static string Assess(string job, string place) => Answering.Assess(Book, job, place);
+
+    [JSExport]
+    internal static string Across(string job) => Answering.Across(Book, job);
+
+    [JSExport]
+    internal static string Margin(string job) => Answering.Margin(Book, job);
+}

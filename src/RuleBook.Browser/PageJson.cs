@@ -1,0 +1,87 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
+using RuleBook.Reading;
+
+namespace RuleBook.Browser;
+
+/// <summary>What the evaluator tells the page.</summary>
+internal static class PageJson
+{
+    /// <summary>An answer, or the problems of the job.</summary>
+    public static string Whole(Func<string> answer)
+    {
+        try
+        {
+            return answer();
+        }
+        catch (InputException refused)
+        {
+            return Problems(refused.Problems);
+        }
+    }
+
+    public static string Of(string verdict, string command, PageBlocks page) => Write(json =>
+    {
+        json.WriteString("verdict", verdict);
+        json.WriteString("json", command);
+        json.WriteStartArray("blocks");
+        foreach (var block in page.Blocks) Write(json, block);
+        json.WriteEndArray();
+    });
+
+    private static string Problems(IReadOnlyList<Problem> problems) => Write(json =>
+    {
+        json.WriteStartArray("problems");
+        foreach (var problem in problems)
+        {
+            json.WriteStartObject();
+            json.WriteString("at", problem.Mark.File);
+            json.WriteString("text", problem.Text);
+            json.WriteString("tip", problem.Tip);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    });
+
+    private static void Write(Utf8JsonWriter json, Block block)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind", block.Kind);
+        json.WriteString("text", block.Text);
+        json.WriteString("mark", block.Mark);
+        json.WriteNumber("depth", block.Depth);
+        if (block.Kind == "table")
+        {
+            json.WriteNumber("numbers-from", block.NumbersFrom);
+            json.WriteStartArray("columns");
+            foreach (var column in block.Columns) json.WriteStringValue(column);
+            json.WriteEndArray();
+            json.WriteStartArray("rows");
+            foreach (var row in block.Rows)
+            {
+                json.WriteStartArray();
+                foreach (var cell in row) json.WriteStringValue(cell);
+                json.WriteEndArray();
+            }
+
+            json.WriteEndArray();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static string Write(Action<Utf8JsonWriter> write)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer))
+        {
+            json.WriteStartObject();
+            write(json);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+}

@@ -1,0 +1,2 @@
+// The page calls Evaluator; there is nothing to run.
+return;

@@ -1,0 +1,40 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using RuleBook.Site.Templating;
+
+namespace RuleBook.Site;
+
+/// <summary>The evaluator, the book that it opens, and the worker that keeps both for use without a connection.</summary>
+internal static class CheckFiles
+{
+    /// <summary>What the check page needs, without the page itself.</summary>
+    public static IEnumerable<SiteFile> Of(SiteInput input, SiteFile page, SiteFile style)
+    {
+        if (input.Check.IsEmpty) yield break;
+        SiteFile[] files =
+        [
+            .. input.Check,
+            Data.NodesJson.Write(input),
+            new SiteFile("check.js", Templates.File("check.js")),
+            new SiteFile("answer.js", Templates.File("answer.js")),
+        ];
+        foreach (var file in files) yield return file;
+        yield return Worker([page, style, new SiteFile("icon.svg", Templates.File("icon.svg")), .. files]);
+    }
+
+    /// <summary>The worker names the files and the state that they are in, so that a new site replaces the old one as a whole.</summary>
+    private static SiteFile Worker(SiteFile[] files)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes($"{file.Path}\0"));
+            hash.AppendData(file.Content.Span);
+        }
+
+        var names = string.Join(',', files.Select(file => file.Path).Order(StringComparer.Ordinal).Select(path => $"\"{JsonEncodedText.Encode(path)}\""));
+        var head = $"const version = \"{Convert.ToHexStringLower(hash.GetHashAndReset())[..16]}\";\nconst files = [{names}];\n";
+        return new SiteFile("worker.js", [.. Encoding.UTF8.GetBytes(head), .. Templates.File("worker.js")]);
+    }
+}
