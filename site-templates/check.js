@@ -42,7 +42,7 @@ function written(field) {
 
 function merge(into, from) {
   for (const [key, value] of Object.entries(from)) {
-    if (isMap(value) && isMap(into[key])) merge(into[key], value);
+    if (isMap(value) && Object.hasOwn(into, key) && isMap(into[key])) merge(into[key], value);
     else Object.defineProperty(into, key, { value, enumerable: true, configurable: true, writable: true });
   }
   return into;
@@ -103,11 +103,18 @@ function ask() {
   const answer = JSON.parse(evaluator.Assess(last, ""));
   if (answer.problems) return complain(answer.problems);
   show(at("said"), answer);
+  brief(answer.blocks[0].text);
   at("json").textContent = answer.json;
   at("told").lastElementChild.textContent = JSON.stringify(job, null, 2);
   at("more").hidden = false;
   for (const name of ["across", "margin"]) at(name).lastElementChild.replaceChildren();
   timer = setTimeout(further, 150);
+}
+
+// On a narrow screen the answer stands below the form; this button keeps the verdict in sight and leads there.
+function brief(text) {
+  at("brief").hidden = !text;
+  at("brief").textContent = text;
 }
 
 function further() {
@@ -120,6 +127,7 @@ function further() {
 }
 
 function complain(problems) {
+  brief(evaluator && last !== "{}" ? "The job cannot be read yet" : "");
   at("said").replaceChildren();
   at("more").hidden = true;
   const list = element("ul");
@@ -174,6 +182,7 @@ async function load() {
 }
 
 let typing;
+at("brief").addEventListener("click", () => { at("answer").scrollIntoView(); at("answer").focus({ preventScroll: true }); });
 form.hidden = false;
 if (!at("i-on").value) at("i-on").value = new Date().toLocaleDateString("sv");
 fromAddress();

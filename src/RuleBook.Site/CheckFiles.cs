@@ -35,6 +35,6 @@ internal static class CheckFiles
 
         var names = string.Join(',', files.Select(file => file.Path).Order(StringComparer.Ordinal).Select(path => $"\"{JsonEncodedText.Encode(path)}\""));
         var head = $"const version = \"{Convert.ToHexStringLower(hash.GetHashAndReset())[..16]}\";\nconst files = [{names}];\n";
-        return new SiteFile("worker.js", [.. Encoding.UTF8.GetBytes(head), .. Templates.File("worker.js")]);
+        return new SiteFile("worker.js", (byte[])[.. Encoding.UTF8.GetBytes(head), .. Templates.File("worker.js")]);
     }
 }

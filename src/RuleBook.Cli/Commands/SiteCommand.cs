@@ -27,7 +27,7 @@ internal static class SiteCommand
         {
             var target = parsed.GetValue(folder)!;
             var input = Read(Inputs.BookFolder(parsed.GetValue(book), surroundings), Choices.Day("--on", parsed.GetValue(on)));
-            input = input with { Check = Bundle(parsed.GetValue(check), surroundings), ReportTo = parsed.GetValue(report) };
+            input = input with { Check = Bundle(parsed.GetValue(check), surroundings.Folder), ReportTo = parsed.GetValue(report) };
             var files = SiteBuild.Render(input);
             SiteFolder.Write(files, target);
             await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);
@@ -57,9 +57,11 @@ internal static class SiteCommand
         .DefaultIfEmpty(new DateOnly(2000, 1, 1))
         .Max();
 
-    private static ImmutableArray<SiteFile> Bundle(string? given, Surroundings surroundings)
+    /// <summary>The published evaluator; empty when there is none and none was asked for.</summary>
+    /// <exception cref="InputException">The folder given has none.</exception>
+    internal static ImmutableArray<SiteFile> Bundle(string? given, string from)
     {
-        string[] places = given is not null ? [given] : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(surroundings.Folder), .. Published(AppContext.BaseDirectory)];
+        string[] places = given is not null ? [given] : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(from), .. Published(AppContext.BaseDirectory)];
         var found = places.FirstOrDefault(place => File.Exists(Path.Combine(place, "_framework", "dotnet.js")));
         if (found is null && given is not null)
             throw new InputException(Problem.Error("no-check-page", new Mark(given, 1, 1), "the folder has no _framework/dotnet.js", "name the wwwroot folder of the published evaluator"));

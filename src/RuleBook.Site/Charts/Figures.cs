@@ -10,7 +10,7 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
 {
     public bool IsKnown => Steps.Any(step => step.Value is not null);
 
-    /// <summary>Steps that say the same as the one before are left out.</summary>
+    /// <summary>Steps that say the same as the one before are left out; where the version in force is not known, neither is the figure.</summary>
     public static FigureSteps Of(SiteBook site, Jurisdiction place, Topic topic, string measure, FactSet vehicle, Pathway pathway)
     {
         var steps = ImmutableArray.CreateBuilder<(DateOnly, Fraction?)>();
@@ -28,7 +28,9 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
         if (topic == "ride-height") return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
         var versions = place.Rules
             .Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
-            .SelectMany(rule => Resolver.Resolve(book, rule, day))
+            .Select(rule => Resolver.Resolve(book, rule, day))
+            .Where(candidates => candidates.Length == 1)
+            .SelectMany(candidates => candidates)
             .Where(version => Judge.Binds(version, vehicle) == Truth.Yes)
             .ToArray();
         return versions

@@ -12,7 +12,7 @@ internal static class LimitLines
     public const string Beyond = "beyond";
 
     public static ImmutableArray<LimitLine> Of(Book book, VehicleKinds kinds, Jurisdiction place, DateOnly day) =>
-        [.. place.Rules.SelectMany(rule => Of(book, kinds, place, rule, day))];
+        [.. place.Rules.SelectMany(rule => Of(book, kinds, place, rule, day)).Where(line => !line.Kinds.IsZero)];
 
     private static IEnumerable<LimitLine> Of(Book book, VehicleKinds kinds, Jurisdiction place, Rule rule, DateOnly day)
     {

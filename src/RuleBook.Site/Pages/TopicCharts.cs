@@ -89,7 +89,7 @@ internal static class TopicCharts
         most = Math.Max(50, Math.Ceiling(most / 50) * 50);
         var first = site.ChangeDays.FirstOrDefault(site.Day);
         return new StepsView(
-            SiteBook.Heading($"{title} over the years, four-wheel drive with stability control"),
+            SiteBook.Heading($"{title} over the years in {unit.Symbol}, four-wheel drive with stability control"),
             site.MeasureTitle(measure),
             [.. all.Select(each => new StepView(
                 each.place.Name,

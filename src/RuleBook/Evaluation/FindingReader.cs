@@ -27,7 +27,7 @@ internal static class FindingReader
 
     private static Outcome OutcomeOf(Book book, ResolvedVersion version, FactSet facts)
     {
-        var situation = new Situation(facts, ImmutableDictionary<string, ImmutableArray<ResolvedVersion>>.Empty.Add(version.Rule.Id, [version]));
+        var situation = new Situation(facts, ImmutableSortedDictionary<string, ImmutableArray<ResolvedVersion>>.Empty.Add(version.Rule.Id, [version]));
         return Completions.Try(situation, Openings.Of(situation, book.Vocabulary), known => Judge.Try(version, known.Facts)).Outcome;
     }
 

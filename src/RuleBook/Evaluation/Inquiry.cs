@@ -42,7 +42,7 @@ internal sealed class Inquiry
         var topics = touched(facts);
         var versions = place.Rules
             .Where(rule => topics.Contains(rule.Topic))
-            .ToImmutableDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule));
+            .ToImmutableSortedDictionary(rule => rule.Id, rule => Candidates(book, job, place, rule), StringComparer.Ordinal);
         return new Inquiry(book, place, new Situation(facts, versions), topics, job.Dates.Latest);
     }
 

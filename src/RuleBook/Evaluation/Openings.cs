@@ -31,8 +31,8 @@ public sealed record Option(string Label, Func<Situation, Situation> Apply, Cell
 
 /// <summary>What is known of a job, and the version of each rule that may be in force.</summary>
 /// <param name="Facts">What is known.</param>
-/// <param name="Versions">By rule id, the versions that may be in force.</param>
-public sealed record Situation(FactSet Facts, ImmutableDictionary<string, ImmutableArray<ResolvedVersion>> Versions)
+/// <param name="Versions">By rule id in ordinal order, the versions that may be in force; an order of its own in every run would make answers differ.</param>
+public sealed record Situation(FactSet Facts, ImmutableSortedDictionary<string, ImmutableArray<ResolvedVersion>> Versions)
 {
     /// <summary>With one version taken to be in force.</summary>
     public Situation Taking(ResolvedVersion version) => this with { Versions = Versions.SetItem(version.Rule.Id, [version]) };

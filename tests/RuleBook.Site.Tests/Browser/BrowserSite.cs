@@ -1,0 +1,87 @@
+using System.Net;
+using System.Net.Sockets;
+using Microsoft.Playwright;
+using RuleBook.Cli.Commands;
+using RuleBook.Site.Tests.Browser;
+
+[assembly: AssemblyFixture(typeof(BrowserSite))]
+
+namespace RuleBook.Site.Tests.Browser;
+
+/// <summary>The site of the whole book with its check page, on loopback below a sub-path, and a browser to look at it.</summary>
+public sealed class BrowserSite : IAsyncLifetime
+{
+    private const string Chromium = "/usr/bin/chromium";
+    private const string SubPath = "some/where";
+
+    private static readonly string[] Switches =
+    [
+        "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    ];
+
+    private readonly CancellationTokenSource stop = new();
+    private Task serving = Task.CompletedTask;
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+    private string? lacking;
+
+    /// <summary>Ends with a slash.</summary>
+    public string Root { get; private set; } = "";
+
+    internal static string Bundle { get; } = Path.Combine(TheBook.Folder, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
+
+    /// <summary>A page of its own; fails under CI, and is skipped elsewhere, when there is no browser or no published evaluator.</summary>
+    public async Task<IPage> OpenAsync(BrowserNewContextOptions? options = null)
+    {
+        Need();
+        var context = await browser!.NewContextAsync(options ?? new());
+        return await context.NewPageAsync();
+    }
+
+    public async ValueTask InitializeAsync()
+    {
+        lacking = !File.Exists(Chromium) ? $"{Chromium} is not installed"
+            : !File.Exists(Path.Combine(Bundle, "_framework", "dotnet.js")) ? "the evaluator is not published: dotnet publish src/RuleBook.Browser -c Release"
+            : null;
+        if (lacking is not null) return;
+        var folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
+        SiteFolder.Write(SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder) }), Path.Combine(folder, SubPath));
+        var port = FreePort();
+        Root = $"http://127.0.0.1:{port}/{SubPath}/";
+        serving = Preview.ServeAsync(folder, port, TextWriter.Null, stop.Token);
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Switches });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null) await browser.DisposeAsync();
+        playwright?.Dispose();
+        await stop.CancelAsync();
+        await serving;
+        stop.Dispose();
+    }
+
+    /// <summary>Opens the check page with a job in its address and waits for the evaluator.</summary>
+    internal async Task<IPage> CheckAsync(string job = "", BrowserNewContextOptions? options = null)
+    {
+        var page = await OpenAsync(options);
+        await page.GotoAsync($"{Root}check.html{(job.Length > 0 ? $"#{Uri.EscapeDataString(job)}" : "")}");
+        await page.WaitForSelectorAsync("html[data-ready]");
+        return page;
+    }
+
+    private void Need()
+    {
+        if (lacking is null) return;
+        if (Environment.GetEnvironmentVariable("CI") == "true") Assert.Fail(lacking);
+        Assert.Skip(lacking);
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}

@@ -1,0 +1,172 @@
+using System.Diagnostics;
+using System.IO.Compression;
+using Microsoft.Playwright;
+using RuleBook.Cli.Commands;
+
+namespace RuleBook.Site.Tests.Browser;
+
+public sealed class CheckTests(BrowserSite site)
+{
+    internal const string Wagon = """
+        {"job":"W-0117","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes","first-registered":"2021-03-15","tyres":["265/65R17 112S"]},"modification":{"suspension-lift":"45 mm","body-lift":"25 mm","tyres":"265/70R17 115S"}}
+        """;
+
+    private static async Task<string?> AnswerAsync(IPage page, string job)
+    {
+        await page.EvaluateAsync("job => { location.hash = '#' + encodeURIComponent(job); return new Promise(done => setTimeout(done)); }", job);
+        return await page.Locator("#more").IsHiddenAsync() ? null : await page.Locator("#json").TextContentAsync();
+    }
+
+    [Fact]
+    public async Task A_job_typed_into_the_form_gives_byte_for_byte_what_the_command_gives()
+    {
+        var page = await site.CheckAsync();
+        await page.GetByLabel("job number or name").FillAsync("W-0117");
+        await page.GetByLabel("registered in").SelectOptionAsync("au-qld");
+        await page.GetByLabel("as on the day").FillAsync("2026-11-20");
+        await page.GetByLabel("vehicle category", new() { Exact = true }).SelectOptionAsync("MC");
+        await page.GetByLabel("four-wheel drive", new() { Exact = true }).SelectOptionAsync("yes");
+        await page.GetByLabel("electronic stability control", new() { Exact = true }).SelectOptionAsync("yes");
+        await page.GetByLabel("first registered (day, or not-yet)").FillAsync("2021-03-15");
+        await page.GetByLabel("tyre sizes on the placard").FillAsync("265/65R17 112S");
+        await page.GetByLabel("suspension lift", new() { Exact = true }).FillAsync("45");
+        await page.GetByLabel("body lift", new() { Exact = true }).FillAsync("25");
+        await page.GetByLabel("tyres fitted").FillAsync("265/70R17 115S");
+        await page.Locator(".verdict.certificate").WaitForAsync();
+        await page.WaitForTimeoutAsync(300);
+        (await page.Locator("#json").TextContentAsync()).ShouldBe(TheCommand.Assess(Wagon));
+    }
+
+    [Fact]
+    public async Task Every_example_job_gives_byte_for_byte_what_the_command_gives()
+    {
+        var page = await site.CheckAsync();
+        var files = Directory.GetFiles(Path.Combine(TheBook.Folder, "examples"), "*.yaml");
+        files.Length.ShouldBeGreaterThan(5);
+        foreach (var file in files.Order(StringComparer.Ordinal))
+            TheCommand.FirstDifference(await AnswerAsync(page, TheCommand.Json(file)), await TheCommand.AssessAsync(file)).ShouldBeNull(file);
+    }
+
+    [Fact]
+    public async Task Two_hundred_jobs_thrown_together_give_byte_for_byte_what_the_command_gives()
+    {
+        var page = await site.CheckAsync();
+        var answered = 0;
+        foreach (var job in RandomJobs.Of(200))
+        {
+            var expected = TheCommand.Assess(job);
+            TheCommand.FirstDifference(await AnswerAsync(page, job), expected).ShouldBeNull(job);
+            if (expected is not null) answered++;
+        }
+
+        answered.ShouldBeGreaterThan(150);
+    }
+
+    [Fact]
+    public async Task The_address_holds_the_job_and_a_link_gives_the_same_answer()
+    {
+        var page = await site.CheckAsync(Wagon);
+        await page.GetByLabel("suspension lift", new() { Exact = true }).FillAsync("80");
+        await page.WaitForURLAsync(url => url.Contains("80%20mm", StringComparison.Ordinal));
+        var linked = await site.OpenAsync();
+        await linked.GotoAsync(page.Url);
+        await linked.Locator(".verdict").WaitForAsync();
+        (await linked.Locator("#said").InnerTextAsync()).ShouldBe(await page.Locator("#said").InnerTextAsync());
+    }
+
+    [Fact]
+    public async Task A_job_saved_and_opened_again_is_the_same_job()
+    {
+        var page = await site.CheckAsync(Wagon);
+        var download = await page.RunAndWaitForDownloadAsync(() => page.Locator("#save").ClickAsync());
+        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "job.json");
+        await download.SaveAsAsync(file);
+        (await TheCommand.AssessAsync(file)).ShouldBe(await page.Locator("#json").TextContentAsync());
+        var other = await site.CheckAsync();
+        await other.Locator("#open").SetInputFilesAsync(file);
+        await other.Locator(".verdict").WaitForAsync();
+        (await other.Locator("#json").TextContentAsync()).ShouldBe(await page.Locator("#json").TextContentAsync());
+    }
+
+    [Fact]
+    public async Task A_field_that_cannot_be_read_says_so_beside_itself()
+    {
+        var page = await site.CheckAsync(Wagon);
+        await page.GetByLabel("body lift", new() { Exact = true }).FillAsync("two fingers");
+        await page.Locator("[aria-invalid]").WaitForAsync();
+        (await page.GetByLabel("body lift", new() { Exact = true }).GetAttributeAsync("aria-describedby")).ShouldNotBeNull();
+        (await page.Locator(".wrong").InnerTextAsync()).ShouldContain("a quantity is a number and its unit");
+        (await page.Locator(".verdict").CountAsync()).ShouldBe(0);
+    }
+
+    [Fact]
+    public async Task After_the_first_visit_the_page_answers_without_a_connection()
+    {
+        var page = await site.CheckAsync(Wagon);
+        var answer = await page.Locator("#json").TextContentAsync();
+        await page.EvaluateAsync("navigator.serviceWorker.ready.then(ready => !ready.active || new Promise(done => { const wait = () => ready.active.state === 'activated' ? done() : setTimeout(wait, 50); wait(); }))");
+        await page.Context.SetOfflineAsync(true);
+        await page.ReloadAsync();
+        await page.Locator(".verdict").WaitForAsync();
+        (await page.Locator("#json").TextContentAsync()).ShouldBe(answer);
+    }
+
+    [Fact]
+    public async Task Hostile_text_in_every_field_of_a_job_stays_text()
+    {
+        const string hostile = "\"><img src=x onerror=alert(1)><script>alert(2)</script>";
+        var page = await site.CheckAsync(Wagon);
+        var opened = false;
+        page.Dialog += (_, _) => opened = true;
+        var names = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#job input[name]')].map(field => field.name)");
+        foreach (var name in names.Where(name => !name.StartsWith("dates.", StringComparison.Ordinal) && name != "on"))
+        {
+            await page.EvaluateAsync("([name, text]) => { const field = document.getElementsByName(name)[0]; field.dataset.kept = field.value; field.value = text; field.dispatchEvent(new Event('input', { bubbles: true })); return new Promise(done => setTimeout(done, 140)); }", new[] { name, hostile });
+            (await page.Locator("img, main script").CountAsync()).ShouldBe(0, name);
+            await page.EvaluateAsync("name => { const field = document.getElementsByName(name)[0]; field.value = field.dataset.kept; }", name);
+        }
+
+        foreach (var key in new[] { hostile, "__proto__", "constructor" })
+        {
+            await AnswerAsync(page, $"{{\"{key.Replace("\"", "\\\"", StringComparison.Ordinal)}\":{{\"x\":1}},\"registered-in\":\"au-qld\",\"on\":\"2026-11-20\"}}");
+            (await page.Locator("#problems").InnerTextAsync()).ShouldContain(key == hostile ? "<script>" : key);
+        }
+
+        (await page.Locator("img, main script").CountAsync()).ShouldBe(0);
+        (await page.EvaluateAsync<bool>("({}).x === undefined")).ShouldBeTrue();
+        opened.ShouldBeFalse();
+    }
+
+    [Fact]
+    public async Task The_page_is_usable_within_two_seconds_on_loopback()
+    {
+        var best = TimeSpan.MaxValue;
+        for (var i = 0; i < 5 && best > TimeSpan.FromSeconds(2); i++)
+        {
+            var page = await site.OpenAsync();
+            var watch = Stopwatch.StartNew();
+            await page.GotoAsync($"{site.Root}check.html");
+            await page.WaitForSelectorAsync("html[data-ready]");
+            if (watch.Elapsed < best) best = watch.Elapsed;
+            await page.Context.CloseAsync();
+        }
+
+        best.ShouldBeLessThan(TimeSpan.FromSeconds(2));
+    }
+
+    [Fact]
+    public void Everything_that_the_check_page_loads_is_less_than_three_megabytes_compressed()
+    {
+        if (!Directory.Exists(BrowserSite.Bundle)) Assert.Skip("the evaluator is not published");
+        var files = SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(BrowserSite.Bundle, TheBook.Folder) })
+            .Where(file => file.Path.StartsWith("_framework/", StringComparison.Ordinal) || file.Path is "check.html" or "check.js" or "answer.js" or "site.css" or "data/book.json" or "worker.js" or "icon.svg");
+        files.Sum(file => Compressed(file.Content.Span)).ShouldBeLessThan(3_000_000);
+    }
+
+    private static long Compressed(ReadOnlySpan<byte> content)
+    {
+        using var counted = new MemoryStream();
+        using (var gzip = new GZipStream(counted, CompressionLevel.Optimal, leaveOpen: true)) gzip.Write(content);
+        return counted.Length;
+    }
+}

@@ -1,0 +1,78 @@
+using Microsoft.Playwright;
+
+namespace RuleBook.Site.Tests.Browser;
+
+public sealed class CompareTests(BrowserSite site)
+{
+    private static Task<string> ShownAsync(IPage page) => page.Locator("#comparison").InnerTextAsync();
+
+    [Fact]
+    public async Task A_filter_hides_what_binds_other_vehicles_and_the_address_reproduces_the_view()
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync($"{site.Root}compare.html");
+        var all = await ShownAsync(page);
+        await page.Locator("#f-four-wheel-drive").SelectOptionAsync("yes");
+        await page.Locator("#f-stability-control").SelectOptionAsync("no");
+        var filtered = await ShownAsync(page);
+        filtered.Length.ShouldBeLessThan(all.Length);
+        filtered.ShouldNotContain("electronic stability control: yes");
+        filtered.ShouldNotContain("four-wheel drive: no");
+        await page.Locator("input[value=au-tas]").UncheckAsync();
+        var chosen = await ShownAsync(page);
+        chosen.ShouldNotContain("Tasmania");
+
+        var other = await site.OpenAsync();
+        await other.GotoAsync(page.Url);
+        (await ShownAsync(other)).ShouldBe(chosen);
+    }
+
+    /// <summary>Queensland: 125 mm with a certificate before 26 October 2018, 150 mm from that day (department's notifications of 2018).</summary>
+    [Theory]
+    [InlineData("2018-10-25", "at most 125 mm", "at most 150 mm")]
+    [InlineData("2018-10-26", "at most 150 mm", "at most 125 mm")]
+    public async Task A_day_shows_the_limits_that_were_in_force_on_it(string day, string holds, string other)
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync($"{site.Root}compare.html?four-wheel-drive=yes");
+        await page.Locator("#on").FillAsync(day);
+        await page.Locator("#go").ClickAsync();
+        await page.WaitForURLAsync($"**/compare/au/*on={day}*");
+        var cell = page.Locator("tr[id='ride-height.total-lift'] td[data-c=au-qld]");
+        (await cell.InnerTextAsync()).ShouldContain(holds);
+        (await cell.InnerTextAsync()).ShouldNotContain(other);
+        (await page.Locator("#f-four-wheel-drive").InputValueAsync()).ShouldBe("yes");
+
+        var linked = await site.OpenAsync();
+        await linked.GotoAsync($"{site.Root}compare.html?on={day}&four-wheel-drive=yes");
+        await linked.WaitForURLAsync("**/compare/au/*");
+        await linked.WaitForLoadStateAsync();
+        (await linked.Locator("#comparison").InnerTextAsync()).ShouldBe(await page.Locator("#comparison").InnerTextAsync());
+    }
+
+    [Fact]
+    public async Task Header_and_first_column_stay_in_sight_and_are_opaque()
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync($"{site.Root}compare.html");
+        var box = page.Locator(".tall");
+        await box.EvaluateAsync("box => { box.scrollTop = 900; box.scrollLeft = 500; }");
+        var header = await page.Locator("#comparison thead th").First.BoundingBoxAsync();
+        var frame = await box.BoundingBoxAsync();
+        (header!.Y - frame!.Y).ShouldBeLessThan(3);
+        (header.X - frame.X).ShouldBeLessThan(3);
+        (await page.Locator("#comparison thead th").First.EvaluateAsync<string>("cell => getComputedStyle(cell).backgroundColor")).ShouldStartWith("rgb(");
+    }
+
+    [Fact]
+    public async Task A_hostile_address_stays_text()
+    {
+        var page = await site.OpenAsync();
+        var opened = false;
+        page.Dialog += (_, _) => opened = true;
+        await page.GotoAsync($"{site.Root}compare.html?category=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&on=2018-99-99&columns=%22%3E%3Cscript%3Ealert(1)%3C/script%3E#%22onload=");
+        (await page.Locator("#comparison").CountAsync()).ShouldBe(1);
+        (await page.Locator("img, script:not([src])").CountAsync()).ShouldBe(0);
+        opened.ShouldBeFalse();
+    }
+}

@@ -1,0 +1,86 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace RuleBook.Site.Tests.Browser;
+
+/// <summary>What every page owes to whoever opens it, whatever the screen.</summary>
+public sealed class LookTests(BrowserSite site)
+{
+    [Theory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task No_page_has_a_barrier_that_axe_can_find(ColorScheme scheme)
+    {
+        var page = await site.OpenAsync(new() { ColorScheme = scheme });
+        foreach (var kind in PageKinds.All)
+        {
+            await page.GotoAsync(site.Root + kind);
+            if (kind == "check.html") await page.WaitForSelectorAsync("html[data-ready]");
+            (await page.RunAxe()).Violations.Select(found => $"{kind}: {found.Id}: {found.Help}: {string.Join(" | ", found.Nodes.Take(2).Select(node => node.Html))}").ShouldBeEmpty();
+        }
+
+        await page.GotoAsync($"{site.Root}check.html#{Uri.EscapeDataString(CheckTests.Wagon)}");
+        await page.ReloadAsync();
+        await page.WaitForSelectorAsync(".verdict");
+        (await page.RunAxe()).Violations.Select(found => $"{found.Id}: {found.Help}: {string.Join(" | ", found.Nodes.Take(2).Select(node => node.Html))}").ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task A_phone_of_360_pixels_never_scrolls_a_page_sideways()
+    {
+        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 360, Height = 740 } });
+        foreach (var kind in PageKinds.All)
+        {
+            await page.GotoAsync(site.Root + kind);
+            (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(360, kind);
+        }
+    }
+
+    [Fact]
+    public async Task No_page_complains_and_no_request_leaves_the_host()
+    {
+        var page = await site.OpenAsync();
+        var said = new List<string>();
+        page.Console += (_, message) => said.Add($"{page.Url}: {message.Type}: {message.Text}");
+        page.PageError += (_, error) => said.Add($"{page.Url}: {error}");
+        page.Context.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(site.Root, StringComparison.Ordinal) && !request.Url.StartsWith("blob:", StringComparison.Ordinal)) said.Add($"asked for {request.Url}");
+        };
+        page.Response += (_, answer) =>
+        {
+            if (answer.Status >= 400) said.Add($"{answer.Status} {answer.Url}");
+        };
+        foreach (var kind in PageKinds.All)
+        {
+            await page.GotoAsync(site.Root + kind);
+            if (kind == "check.html") await page.WaitForSelectorAsync("html[data-ready]");
+        }
+
+        said.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public async Task The_comparison_fits_the_width_of_a_printed_sheet_and_a_record_prints()
+    {
+        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 1047, Height = 700 } });
+        await page.GotoAsync($"{site.Root}compare.html");
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(1047);
+        (await page.PdfAsync(new() { PreferCSSPageSize = true })).AsSpan(0, 5).SequenceEqual("%PDF-"u8).ShouldBeTrue();
+        var record = await site.CheckAsync(CheckTests.Wagon);
+        (await record.PdfAsync(new() { PreferCSSPageSize = true })).Length.ShouldBeGreaterThan(5000);
+    }
+
+    [Fact]
+    public async Task Without_script_the_check_page_says_what_it_needs_and_the_tables_are_complete()
+    {
+        var page = await site.OpenAsync(new() { JavaScriptEnabled = false });
+        await page.GotoAsync($"{site.Root}check.html");
+        (await page.Locator("main").InnerTextAsync()).ShouldContain("needs script and WebAssembly");
+        (await page.Locator("noscript a[href='compare.html']").CountAsync()).ShouldBe(1);
+        await page.GotoAsync($"{site.Root}compare.html");
+        (await page.Locator("#comparison tbody tr").CountAsync()).ShouldBeGreaterThan(20);
+        (await page.Locator("#choose").IsVisibleAsync()).ShouldBeFalse();
+    }
+}

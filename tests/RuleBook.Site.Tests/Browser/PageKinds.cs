@@ -1,0 +1,11 @@
+namespace RuleBook.Site.Tests.Browser;
+
+/// <summary>One page of each kind.</summary>
+internal static class PageKinds
+{
+    public static string[] All { get; } =
+    [
+        "index.html", "compare.html", "compare/us.html", "jurisdictions/au-qld.html", "topics/ride-height.html", "topics/certification.html", "topics/ride-height/suspension-lift.html",
+        "changes.html", "data.html", "words.html", "lines/au-qld/ride-height.yaml.html", "check.html",
+    ];
+}
