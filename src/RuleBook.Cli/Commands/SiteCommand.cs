@@ -67,10 +67,12 @@ internal static class SiteCommand
             throw new InputException(Problem.Error("no-check-page", new Mark(given, 1, 1), "the folder has no _framework/dotnet.js", "name the wwwroot folder of the published evaluator"));
         if (found is null) return [];
         var framework = Path.Combine(found, "_framework");
+        var start = File.ReadAllText(Path.Combine(framework, "dotnet.js"));
         return
         [
+            // What earlier publishing left behind is not named in dotnet.js, and stays behind.
             .. Directory.EnumerateFiles(framework)
-                .Where(file => Path.GetExtension(file) is ".js" or ".wasm")
+                .Where(file => Path.GetFileName(file) == "dotnet.js" || (Path.GetExtension(file) is ".js" or ".wasm" && start.Contains($"\"{Path.GetFileName(file)}\"", StringComparison.Ordinal)))
                 .Order(StringComparer.Ordinal)
                 .Select(file => new SiteFile($"_framework/{Path.GetFileName(file)}", File.ReadAllBytes(file))),
         ];

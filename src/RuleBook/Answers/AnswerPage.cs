@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Rules;
 
 namespace RuleBook.Answers;
 
