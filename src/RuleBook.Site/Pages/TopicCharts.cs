@@ -52,10 +52,10 @@ internal static class TopicCharts
         return new StackView(title, StackChart.Draw(rows, $"{title}: how high, by jurisdiction"), [.. rows.Select(Row)]);
     }
 
-    /// <summary>The jurisdictions of nations in which some rule counts the parts of a lift; others go by absolute heights.</summary>
+    /// <summary>The jurisdictions of nations in which several count the parts of a lift; others go by absolute heights.</summary>
     private static IEnumerable<Jurisdiction> Counting(SiteBook site) => site.Places
         .GroupBy(place => place.Within ?? place.Id)
-        .Where(nation => nation.Any(place => place.Rules.Any(CountsLift)))
+        .Where(nation => nation.Count(place => place.Rules.Any(CountsLift)) > 1)
         .SelectMany(nation => nation);
 
     private static bool CountsLift(Rule rule) => rule.Topic == "ride-height" && rule.Versions.Any(version =>

@@ -29,9 +29,9 @@ internal static class Summary
     private static string Of(SiteBook site, Tier tier)
     {
         var when = Say.When(site.Words, tier.When);
-        return $"{Say.Short(tier.Pathway)}{(when.Length > 0 ? $" ({when})" : "")}: {string.Join(", ", tier.Limits.Select(limit => Of(site, limit)))}";
+        return $"{Say.Short(tier.Pathway)}{(when.Length > 0 ? $" ({when})" : "")}: {(tier.Limits.IsEmpty ? "no limits stated" : string.Join(", ", tier.Limits.Select(limit => Of(site, limit))))}";
     }
 
     private static string Of(SiteBook site, Limit limit) =>
-        $"{site.MeasureTitle(limit.Measure)} {(site.Words.Measures.TryGetValue(limit.Measure, out var measure) ? Say.Limit(measure, limit) : "")}";
+        site.Words.Measures.TryGetValue(limit.Measure, out var measure) ? $"{measure.Title} {Say.Limit(measure, limit)}" : limit.Measure;
 }
