@@ -34,6 +34,7 @@ public static class JobFacts
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
         if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
         if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures);
         var shown = Shown.Of(job)
             .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
@@ -131,6 +132,14 @@ public static class JobFacts
                 ? new Derived(Interval.Anything, "the rating before is not stated")
                 : new Derived(Interval.Of(asked.Base - stated.Base), $"{asked} - {stated} = {Numbers.Show(asked.Base - stated.Base)} kg");
         }
+    }
+
+    /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>
+    private static void AddGrowthShares(ImmutableDictionary<string, Derived>.Builder measures, Job job, GrowthShares? shares)
+    {
+        if (shares is null || !measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { IsZero: false } amount) return;
+        foreach (var (measure, value) in shares.From(amount).Where(each => !job.Measures.ContainsKey(each.Measure)))
+            measures[measure] = new Derived(Interval.Of(value), $"follows from a growth of {Numbers.Show(amount)} mm over {Numbers.Show(shares.Largest)} mm");
     }
 
     private static void AddAxleSum(ImmutableDictionary<string, Derived>.Builder measures, Job job)
