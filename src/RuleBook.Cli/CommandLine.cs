@@ -17,6 +17,8 @@ internal static class CommandLine
             LimitsCommand.Build(surroundings),
             TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
+            CasesCommand.Build(surroundings),
+            ResolvedCommand.Build(surroundings),
         };
         var parsed = root.Parse(args);
         var settings = new InvocationConfiguration { Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false };

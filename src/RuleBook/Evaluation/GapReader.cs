@@ -5,7 +5,7 @@ namespace RuleBook.Evaluation;
 /// <summary>Names what nobody has established in a finding.</summary>
 internal static class GapReader
 {
-    public static IEnumerable<Gap> Read(Finding finding, FactSet facts, Jurisdiction place)
+    public static IEnumerable<Gap> Read(Finding finding, FactSet facts, Jurisdiction place, Vocabulary vocabulary)
     {
         var rule = finding.Version.Rule;
         switch (finding.Version.Content)
@@ -21,7 +21,7 @@ internal static class GapReader
                     .Where(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Unknown)
                     .SelectMany(tier => tier.Limits.Where(limit => limit.Kind == LimitKind.NotEstablished).Select(limit => (tier, limit)));
                 foreach (var (tier, limit) in open)
-                    yield return new Gap(rule.Id, $"how far {Wording.Of(tier.Pathway)} reaches in {limit.Measure} is not established", place.Ask.Name, place.Ask.Url);
+                    yield return new Gap(rule.Id, $"how far {Wording.Noun(tier.Pathway)} reaches is not established: {vocabulary.Measures[limit.Measure].Title}", place.Ask.Name, place.Ask.Url);
                 if (stated.Beyond is null && !stated.Tiers.Any(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Yes))
                     yield return new Gap(rule.Id, "what holds beyond these limits is not established", place.Ask.Name, place.Ask.Url);
                 break;

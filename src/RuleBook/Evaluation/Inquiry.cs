@@ -114,7 +114,7 @@ internal sealed class Inquiry
     /// <summary>What nobody has established, in findings that could still make the verdict more onerous.</summary>
     public ImmutableArray<Gap> Gaps(ImmutableArray<Finding> findings, Outcome outcome) =>
     [
-        .. findings.Where(finding => finding.Outcome.Worst > outcome.Best).SelectMany(finding => GapReader.Read(finding, situation.Facts, place)).Distinct(),
+        .. findings.Where(finding => finding.Outcome.Worst > outcome.Best).SelectMany(finding => GapReader.Read(finding, situation.Facts, place, book.Vocabulary)).Distinct(),
         .. topics
             .Where(topic => situation.Versions.Values.All(candidates => candidates[0].Rule.Topic != topic || NoneBinds(candidates)))
             .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),

@@ -15,6 +15,15 @@ public static class Wording
         _ => "prohibited",
     };
 
+    /// <summary>What the pathway gives, as a noun.</summary>
+    public static string Noun(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "doing without a certificate",
+        Pathway.Certificate => "a certificate",
+        Pathway.Approval => "an approval",
+        _ => "a prohibition",
+    };
+
     /// <summary>As written in data.</summary>
     public static string Of(ReadAs readAs) => readAs switch
     {

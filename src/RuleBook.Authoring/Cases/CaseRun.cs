@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using RuleBook.Evaluation;
+using RuleBook.Jobs;
+using RuleBook.Rules;
+using RuleBook.Tyres;
+
+namespace RuleBook.Authoring.Cases;
+
+/// <summary>A case that was run.</summary>
+/// <param name="Case">The case.</param>
+/// <param name="Failures">What differs from what is expected, each in one sentence; empty when nothing does.</param>
+public sealed record CaseResult(Case Case, ImmutableArray<string> Failures)
+{
+    /// <summary>Whether the book gives the answer expected.</summary>
+    public bool Passed => Failures.IsEmpty;
+}
+
+/// <summary>Runs cases against a book.</summary>
+public static class CaseRun
+{
+    /// <summary>Runs one case.</summary>
+    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(Ask(book, one.Job), one.Expect)]);
+
+    /// <summary>Whether a case passes; stops at the first thing that differs.</summary>
+    internal static bool Passes(Book book, Case one) => !Failures(Ask(book, one.Job), one.Expect).Any();
+
+    /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
+    internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Judge().Outcome;
+
+    private static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
+
+    /// <summary>What differs from what is expected; the findings, which cost most, are read only where the case looks at them.</summary>
+    private static IEnumerable<string> Failures(Inquiry inquiry, Expectation expect)
+    {
+        var (outcome, effects) = inquiry.Judge();
+        if (expect.Between is { } between ? outcome != between : outcome.Decided)
+            yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
+        if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
+            yield return $"expected to be asked for {asked}";
+        if (expect is { Conditions: null, Decides: null }) yield break;
+        var findings = inquiry.Findings();
+        if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
+            yield return $"expected the conditions {shown}";
+        if (expect.Decides is { } measure && Deciding(findings, outcome) is var deciding && !deciding.Contains(measure))
+            yield return $"expected {measure} to decide, got {Words(deciding)}";
+    }
+
+    /// <summary>
+    /// The measures that decide, in the findings that give the worst that is possible: those whose limits in easier tiers are exceeded, or where
+    /// none is, the one nearest to its limit.
+    /// </summary>
+    private static string[] Deciding(ImmutableArray<Finding> findings, Outcome outcome) =>
+    [
+        .. findings
+            .Where(finding => finding.Outcome.Worst == outcome.Worst)
+            .SelectMany(finding => finding.Exceeded.IsEmpty ? finding.Limits.Where(check => check.Margin is not null).OrderBy(check => check.Margin).Take(1) : finding.Exceeded)
+            .Select(check => check.Measure.Name)
+            .Distinct(),
+    ];
+
+    private static string? Differ(IEnumerable<string> expected, IEnumerable<string> got)
+    {
+        string[] left = [.. expected.Distinct().Order(StringComparer.Ordinal)], right = [.. got.Distinct().Order(StringComparer.Ordinal)];
+        return left.SequenceEqual(right) ? null : $"{Words(left)}, got {Words(right)}";
+    }
+
+    private static string Words(string[] words) => words.Length == 0 ? "nothing" : string.Join(", ", words);
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using RuleBook.Evaluation;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Cases;
+
+/// <summary>Reads what a case expects and why.</summary>
+internal static class ExpectationReader
+{
+    public static Expectation Read(Fields fields, Book book)
+    {
+        var undecided = fields.Node("verdict") is Scalar { Text: "undecided" };
+        var verdict = undecided ? null : LimitReader.ReadPathway(fields, "verdict");
+        var between = fields.List<PathwayWord>("between", node => LimitReader.PathwayOf(fields, node) is { } pathway ? new PathwayWord(pathway) : null);
+        var expectation = new Expectation(
+            between.Length == 2 ? new Outcome(between[0].Pathway, between[1].Pathway) : verdict is { } one ? new Outcome(one, one) : null,
+            fields.Text("decides"),
+            fields.Has("asks") ? fields.Texts("asks") : null,
+            fields.Has("conditions") ? fields.Texts("conditions") : null,
+            fields.Mark);
+        if (fields.Has("verdict") == fields.Has("between"))
+            fields.Add("one-content", fields.Mark, "a case expects a verdict or a range", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
+        if (fields.Has("between") && (between.Length != 2 || between[0].Pathway >= between[1].Pathway))
+            fields.Add("wrong-shape", fields.Mark, "a range goes from the least to the most onerous pathway", "write 'between: [certificate, prohibited]'");
+        Known(fields, "decides", expectation.Decides is { } measure ? [measure] : [], book.Vocabulary.Measures.Keys);
+        Known(fields, "conditions", expectation.Conditions ?? [], book.Vocabulary.Conditions.Keys);
+        fields.Done();
+        return expectation;
+    }
+
+    public static Because ReadBecause(Fields fields, Book book, string jurisdiction)
+    {
+        var (practice, memory, cite) = (fields.Text("common-practice"), fields.Text("memory"), fields.Text("source"));
+        var source = cite is null ? null : book.Source(jurisdiction, cite);
+        if (new[] { practice, memory, cite }.Count(text => text is not null) != 1)
+            fields.Add("one-content", fields.Mark, "a case rests on one thing", "give a source with its clause, common-practice or memory");
+        if (cite is not null && source is null)
+            fields.Add("unknown-source", fields.Mark, $"'{cite}' is not a source of {jurisdiction}", Tip(cite, book, jurisdiction));
+        var because = new Because(
+            source?.ReadAs ?? (practice is null ? ReadAs.Memory : ReadAs.CommonPractice),
+            source is null ? null : $"{source.Jurisdiction}/{source.Id}",
+            fields.Text("clause"),
+            fields.Text("note") ?? practice ?? memory,
+            fields.Mark);
+        fields.Done();
+        return because;
+    }
+
+    private static string Tip(string cite, Book book, string jurisdiction) =>
+        Spelling.Tip(cite, [.. (book.Jurisdiction(jurisdiction)?.Sources ?? []).Select(source => source.Id)]);
+
+    private static void Known(Fields fields, string key, ImmutableArray<string> words, IEnumerable<string> vocabulary)
+    {
+        string[] known = [.. vocabulary];
+        foreach (var word in words.Where(word => !known.Contains(word)))
+            fields.Add("not-a-word", fields.Node(key)!.Mark, $"'{word}' is not in the vocabulary", Spelling.Tip(word, known));
+    }
+
+    private sealed record PathwayWord(Pathway Pathway);
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using Fractions;
+using RuleBook.Quantities;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Resolved;
+
+/// <summary>Limits and tests in words that are the same whenever they mean the same.</summary>
+internal static class LimitWords
+{
+    public static string Of(Limit limit, Vocabulary vocabulary) => limit.Kind switch
+    {
+        LimitKind.None => $"{limit.Measure}: no limit",
+        LimitKind.NotEstablished => $"{limit.Measure}: not established",
+        _ => $"{limit.Measure}: {Of(limit.Bounds!, vocabulary.Measures[limit.Measure])}",
+    };
+
+    public static string Of(Predicate predicate, Vocabulary vocabulary) => predicate.Tests.IsEmpty ? "every vehicle" : string.Join("; ", predicate.Tests
+        .OrderBy(test => test.Fact, StringComparer.Ordinal)
+        .Select(test => test.Bounds is { } bounds
+            ? $"{test.Fact} {Of(bounds, vocabulary.Measures[test.Fact])}"
+            : $"{test.Fact} {string.Join(" or ", test.OneOf.Order(StringComparer.Ordinal))}"));
+
+    public static string Of(Bounds bounds, Measure measure) => string.Join(", ", new[]
+    {
+        bounds.Lower is { } lower ? $"{(lower.Closed ? "at least" : "over")} {Of(lower.Value, measure)}" : null,
+        bounds.Upper is { } upper ? $"{(upper.Closed ? "at most" : "under")} {Of(upper.Value, measure)}" : null,
+    }.OfType<string>());
+
+    /// <summary>The value in the unit of the measure; a day for a date.</summary>
+    public static string Of(Fraction value, Measure measure) => measure.IsDate
+        ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        : new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Quantities;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Walk;
+
+/// <summary>The measures on which some limits bear, and the planes at which the limits change sides.</summary>
+/// <param name="Measures">One for each axis; totals and halves are resolved into what they are made of.</param>
+/// <param name="Planes">All edges, and zero on every axis.</param>
+internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Plane> Planes)
+{
+    private static readonly ImmutableHashSet<string> MayBeNegative =
+        ["suspension-lift", FactSet.TyreGrowth, "track-increase", "tyre-diameter-reduction", "tyre-diameter-growth-percent", "tyre-diameter-reduction-percent"];
+
+    public static Axes Of(IEnumerable<ResolvedVersion> versions, Vocabulary vocabulary)
+    {
+        var edges = versions.SelectMany(Edges).Distinct().ToArray();
+        ImmutableArray<Measure> measures =
+        [
+            .. edges.SelectMany(edge => edge.Parts).Select(part => part.Measure).Distinct()
+                .OrderBy(name => name == FactSet.TyreGrowth).ThenBy(name => name, StringComparer.Ordinal)
+                .Select(name => vocabulary.Measures[name]),
+        ];
+        var names = measures.Select(measure => measure.Name).ToList();
+        var planes = edges.Select(edge => Of(edge, names))
+            .Concat(Enumerable.Range(0, measures.Length).Where(axis => !measures[axis].IsDate)
+                .Select(axis => new Plane([.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))], measures[axis].IfAbsent ?? Fraction.Zero)));
+        return new Axes(measures, [.. planes.Distinct()]);
+    }
+
+    public bool Negative(int axis) => MayBeNegative.Contains(Measures[axis].Name);
+
+    /// <summary>The step that matters on an axis: a tenth of a millimetre or of a per cent, a kilogram, a day.</summary>
+    public Fraction Step(int axis) => StepOf(Measures[axis]);
+
+    /// <inheritdoc cref="Step"/>
+    public static Fraction StepOf(Measure measure) =>
+        measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10);
+
+    private static Plane Of(Edge edge, List<string> names)
+    {
+        var weights = new Fraction[names.Count];
+        foreach (var (measure, weight) in edge.Parts) weights[names.IndexOf(measure)] += weight;
+        return new Plane([.. weights], edge.Value).Scaled();
+    }
+
+    private static IEnumerable<Edge> Edges(ResolvedVersion version) => version.Rule.For.Tests.Concat(Tiers(version).SelectMany(tier => tier.When.Tests))
+        .Select(test => (test.Fact, test.Bounds))
+        .Concat(Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
+        .SelectMany(pair => new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }.OfType<Bound>().Select(bound => new Edge([.. Parts(pair.Item1, version)], bound.Value)));
+
+    private static ImmutableArray<Tier> Tiers(ResolvedVersion version) => version.Content is Stated stated ? stated.Tiers : [];
+
+    private static IEnumerable<Part> Parts(string measure, ResolvedVersion version) => measure switch
+    {
+        FactSet.TotalLift => version.Parts.SelectMany(part => Parts(part, version)),
+        FactSet.TyreLift => [new Part(FactSet.TyreGrowth, new Fraction(1, 2))],
+        _ => [new Part(measure, Fraction.One)],
+    };
+
+    private readonly record struct Part(string Measure, Fraction Weight);
+
+    private readonly record struct Edge(ImmutableArray<Part> Parts, Fraction Value);
+}

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Walk;
+
+/// <summary>Looks for a vehicle that no rule of a topic binds, on any day on which some version of the topic is recorded.</summary>
+internal static class CoverWalk
+{
+    private const string Category = "category";
+
+    /// <summary>The words that some rule of the book names; of a category that none names, such as one of heavy vehicles, the book does not speak.</summary>
+    public static ImmutableHashSet<string> Named(Book book) =>
+        [.. book.Jurisdictions.SelectMany(place => place.Rules).SelectMany(rule => rule.For.Tests).Where(test => test.Fact == Category).SelectMany(test => test.OneOf)];
+
+    public static IEnumerable<WalkFault> Faults(Book book, Jurisdiction place, string topic, ImmutableHashSet<string> named)
+    {
+        var rules = place.Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel && rule.Versions.Any(version => version.Decides)).ToArray();
+        var day = DayEdges.Of(book, rules)[^1];
+        var slice = Slice.Of(book, place, topic, day, rules.Contains);
+        ResolvedVersion[] scopes = [.. slice.Rules.Select(candidates => candidates[0] with { Content = new NotRegulated("") })];
+        var space = new Space(book.Vocabulary, place.Id, day, scopes);
+        foreach (var words in Vehicles(book, space.Words, named))
+            foreach (var point in space.Points.Where(point => Touches(book.Vocabulary.Topics[topic], space, point)))
+                if (scopes.All(scope => Judge.Binds(scope, space.Facts(words, point)) == Truth.No))
+                {
+                    yield return new WalkFault(
+                        FaultKind.NotCovered, $"{place.Id}/{topic}", rules[0].Mark, $"no rule covers {Describe(words)}", space.Witness(words, point));
+                    break;
+                }
+    }
+
+    /// <summary>Every combination of words, category by category where a rule tells categories apart.</summary>
+    private static IEnumerable<ImmutableDictionary<string, string>> Vehicles(Book book, ImmutableArray<ImmutableDictionary<string, string>> words, ImmutableHashSet<string> named) =>
+        !words[0].ContainsKey(Category) ? words
+        : words
+            .Select(combination => combination.Remove(Category))
+            .DistinctBy(rest => string.Join(' ', rest.OrderBy(pair => pair.Key, StringComparer.Ordinal)))
+            .SelectMany(rest => book.Vocabulary.Facts[Category].Values.Where(one => named.Contains(one)).Select(one => rest.SetItem(Category, one)));
+
+    private static bool Touches(Topic topic, Space space, Fraction[] point) =>
+        !space.Axes.Measures.Any(measure => topic.TouchedBy.Contains(measure.Name))
+        || point.Where((value, axis) => !value.IsZero && topic.TouchedBy.Contains(space.Axes.Measures[axis].Name)).Any();
+
+    private static string Describe(ImmutableDictionary<string, string> words) =>
+        words.IsEmpty ? "such a vehicle" : string.Join(", ", words.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}"));
+}

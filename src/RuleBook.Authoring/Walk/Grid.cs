@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using Fractions;
+
+namespace RuleBook.Authoring.Walk;
+
+/// <summary>
+/// A witness of every cell and boundary into which planes cut a space: one axis after the other is cut where a plane lies, or where two meet
+/// that bear on a later axis, so that nothing changes inside a cell (cylindrical decomposition of a linear arrangement).
+/// </summary>
+internal sealed class Grid
+{
+    private readonly Axes axes;
+    private readonly ImmutableArray<Plane>[] cuts;
+
+    public Grid(Axes axes)
+    {
+        this.axes = axes;
+        cuts = new ImmutableArray<Plane>[axes.Measures.Length];
+        IEnumerable<Plane> left = axes.Planes;
+        for (var axis = cuts.Length - 1; axis >= 0; axis--)
+        {
+            var here = left.Where(plane => plane.On(axis)).Distinct().ToImmutableArray();
+            cuts[axis] = here;
+            left = left.Where(plane => !plane.On(axis)).Concat(Meets(here, axis)).Distinct().ToArray();
+        }
+    }
+
+    /// <summary>The witnesses, a value for each axis; of an open cell the one nearest to its lower end by absolute size.</summary>
+    public IEnumerable<Fraction[]> Points() => Points(0, new Fraction[cuts.Length]);
+
+    /// <summary>The witnesses on one axis, the earlier ones given; in ascending order.</summary>
+    public IEnumerable<Fraction> Along(int axis, Fraction[] earlier)
+    {
+        var step = axes.Step(axis);
+        var edges = cuts[axis].Select(plane => plane.At(axis, earlier)).Where(edge => axes.Negative(axis) || !edge.IsNegative).Distinct().Order().ToArray();
+        if (edges.Length == 0) yield break;
+        if (axes.Negative(axis) || axes.Measures[axis].IsDate || edges[0].IsPositive) yield return Before(edges[0], axis);
+        for (var i = 0; i < edges.Length; i++)
+        {
+            yield return edges[i];
+            if (i + 1 == edges.Length) yield return edges[i] + step;
+            else if (Between(edges[i], edges[i + 1], step, axes.Measures[axis].IsDate) is { } inside) yield return inside;
+        }
+    }
+
+    private IEnumerable<Fraction[]> Points(int axis, Fraction[] at)
+    {
+        if (axis == cuts.Length)
+        {
+            yield return [.. at];
+            yield break;
+        }
+
+        foreach (var value in Along(axis, at))
+        {
+            at[axis] = value;
+            foreach (var point in Points(axis + 1, at)) yield return point;
+        }
+    }
+
+    private Fraction Before(Fraction edge, int axis)
+    {
+        var before = edge - axes.Step(axis);
+        return before.IsNegative && !axes.Negative(axis) ? edge / 2 : before;
+    }
+
+    private static Fraction? Between(Fraction low, Fraction high, Fraction step, bool whole)
+    {
+        if (high - low <= step) return whole ? null : (low + high) / 2;
+        return high.IsPositive ? low + step : high - step;
+    }
+
+    private static IEnumerable<Plane> Meets(ImmutableArray<Plane> planes, int axis)
+    {
+        for (var i = 0; i < planes.Length; i++)
+            for (var j = i + 1; j < planes.Length; j++)
+                if (planes[i].Meet(planes[j], axis) is { } met)
+                    yield return met;
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Walk;
+
+/// <summary>Everything that can be asked of some versions on one day: words by class, a grid of measures, conditions shown or not.</summary>
+internal sealed class Space
+{
+    private readonly string jurisdiction;
+    private readonly DateOnly day;
+    private readonly Grid grid;
+
+    public Space(Vocabulary vocabulary, string jurisdiction, DateOnly day, IReadOnlyList<ResolvedVersion> versions)
+    {
+        this.jurisdiction = jurisdiction;
+        this.day = day;
+        Axes = Axes.Of(versions, vocabulary);
+        grid = new Grid(Axes);
+        Words = [.. WordClasses.Of(versions, vocabulary)];
+        Conditions = [.. versions.SelectMany(version => version.Content is Stated stated ? stated.Tiers.SelectMany(tier => tier.Provided) : []).Distinct().Order(StringComparer.Ordinal)];
+        Points = [.. grid.Points().Where(point => TyreSense.Possible(Axes, point))];
+    }
+
+    public Axes Axes { get; }
+
+    public ImmutableArray<ImmutableDictionary<string, string>> Words { get; }
+
+    public ImmutableArray<string> Conditions { get; }
+
+    public ImmutableArray<Fraction[]> Points { get; }
+
+    /// <summary>What is known at a point, all conditions still to be shown.</summary>
+    public FactSet Facts(ImmutableDictionary<string, string> words, Fraction[] point)
+    {
+        var facts = new FactSet(words, ImmutableDictionary<string, Derived>.Empty, ImmutableDictionary<string, bool>.Empty);
+        for (var i = 0; i < point.Length; i++) facts = facts.With(Axes.Measures[i].Name, point[i], "");
+        return facts;
+    }
+
+    public Witness Witness(ImmutableDictionary<string, string> words, Fraction[] point, params ImmutableArray<string> notShown) => new(
+        jurisdiction, day, words, [.. point.Select((value, axis) => KeyValuePair.Create(Axes.Measures[axis], value))], notShown);
+
+    public static FactSet NotShown(FactSet facts, string condition) => facts with { Shown = facts.Shown.SetItem(condition, false) };
+}

@@ -1,0 +1,42 @@
+using System.CommandLine;
+using RuleBook.Authoring.Cases;
+using RuleBook.Authoring.Walk;
+using RuleBook.Cli.Answers;
+using RuleBook.Rules;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary><c>rulebook cases [DIR]</c>: does the book give the answers that the sources give?</summary>
+internal static class CasesCommand
+{
+    public static Command Build(Surroundings surroundings)
+    {
+        var folder = new Argument<string?>("DIR") { Description = "The folder of the case files (default: tests/cases of the book)", Arity = ArgumentArity.ZeroOrOne };
+        var walk = new Option<bool>("--walk") { Description = "Walk every cell that the limits cut out, instead of the cases: an answer everywhere, none easier when a measure grows" };
+        var (book, format, output) = (Choices.Book(), Choices.Format("text", "json", "junit"), Choices.Output());
+        var command = new Command("cases", "Run the case files: does the book give the answers that the sources give?") { folder, book, walk, format, output };
+        command.SetAction(parsed =>
+        {
+            var place = Inputs.BookFolder(parsed.GetValue(book), surroundings);
+            var opened = Inputs.Book(place, surroundings);
+            if (parsed.GetValue(walk)) return Walk(surroundings, opened, parsed.GetValue(output));
+            var cases = CaseFolder.Load(parsed.GetValue(folder) ?? CaseFolder.Within(place), opened);
+            CaseResult[] results = [.. cases.Select(one => CaseRun.Run(opened, one))];
+            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
+            {
+                "json" => _ => CaseReport.Json(results),
+                "junit" => _ => CaseReport.Junit(results),
+                _ => console => CasesText.Write(console, results),
+            });
+            return results.All(result => result.Passed) ? 0 : 1;
+        });
+        return command;
+    }
+
+    private static int Walk(Surroundings surroundings, Book book, string? output)
+    {
+        var report = BookWalk.Walk(book);
+        Answer.Give(surroundings, output, console => WalkText.Write(console, book, report));
+        return report.Faults.IsEmpty ? 0 : 1;
+    }
+}

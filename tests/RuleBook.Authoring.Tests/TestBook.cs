@@ -1,0 +1,19 @@
+using RuleBook.Authoring.Books;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Tests;
+
+/// <summary>The book of this repository, opened once.</summary>
+internal static class TestBook
+{
+    public static string Folder { get; } = Upward(AppContext.BaseDirectory).First(folder => File.Exists(Path.Combine(folder, "RuleBook.sln")));
+
+    private static readonly Lazy<Book> Opened = new(() => BookReading.Open(Folder));
+
+    public static Book Book => Opened.Value;
+
+    private static IEnumerable<string> Upward(string from)
+    {
+        for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent) yield return folder.FullName;
+    }
+}
