@@ -30,7 +30,8 @@ public static class JobFacts
         AddLift(measures, job);
         AddCombination(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
-            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name) && !OpenTyres(job, measure) && !OpenLift(job, measure))
+            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
+                && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
         if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
         if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
@@ -146,7 +147,8 @@ public static class JobFacts
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
-            measures["new-gvm-over-axle-ratings"] = new Derived(Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
+            measures["new-gvm-over-axle-ratings"] = new Derived(
+                Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
     }
 
     /// <summary>A growth over the largest placard size that is stated without sizes still bounds what depends on the sizes.</summary>
