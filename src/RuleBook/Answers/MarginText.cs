@@ -13,7 +13,8 @@ public static class MarginText
     public static void Write(AnswerPage page, MarginAnswer answer)
     {
         page.Title("What is left, the rest of the job unchanged.");
-        page.Line($"{(answer.Job is { } job ? $"Job {job}. " : "")}By the rules of {answer.JurisdictionName} ({answer.Jurisdiction}) as on {Phrases.Day(answer.On)}.");
+        page.Line($"{(answer.Job is { } job ? $"Job {job}. " : "")}"
+            + $"By the rules of {answer.JurisdictionName} ({answer.Jurisdiction}) as on {Phrases.Day(answer.On)}.");
         foreach (var margin in answer.Margins) Write(page, margin);
         if (!answer.Payload.IsEmpty) page.Heading("Payload");
         foreach (var check in answer.Payload) page.Item(MassText.Line(check), check.Holds ? "ok" : "x ");
@@ -28,7 +29,8 @@ public static class MarginText
     private static void Write(AnswerPage page, Margin margin)
     {
         var unit = margin.Measure.Unit;
-        page.Heading($"{char.ToUpperInvariant(margin.Measure.Title[0])}{margin.Measure.Title[1..]}{(margin.Now is { } now ? $" (now {Phrases.Amount(now, unit)})" : "")}");
+        page.Heading($"{char.ToUpperInvariant(margin.Measure.Title[0])}{margin.Measure.Title[1..]}"
+            + $"{(margin.Now is { } now ? $" (now {Phrases.Amount(now, unit)})" : "")}");
         foreach (var reach in margin.Reaches.DistinctBy(reach => (reach.Certain, reach.Possible)))
         {
             var possible = reach.Possible == reach.Certain ? "" : $"; {Words(reach.Possible, unit)} possible, where something is not known";
@@ -64,7 +66,8 @@ public static class MarginText
             page.Aside($"true speed: km/h at {Numbers.Show(first.Indicated)} km/h shown; (low) = the speedometer would read low, which its rule forbids.", 1);
         string[] open = [.. answer.Sizes.Except(certain).Select(fit => fit.Size.Designation)];
         if (open.Length > 0) page.Item($"not established whether these are allowed: {string.Join(", ", open)}", "? ");
-        foreach (var source in answer.SizeSources) page.Aside(Phrases.Source(source.Source, [.. new[] { source.Citation.Clause }.OfType<string>()]), 1);
+        foreach (var source in answer.SizeSources)
+            page.Aside(Phrases.Source(source.Source, [.. new[] { source.Citation.Clause }.OfType<string>()]), 1);
     }
 
     private static ImmutableArray<string> Row(SizeFit fit) =>

@@ -67,12 +67,16 @@ internal sealed class MassText(AnswerPage page)
         if (towing.Planned is { } planned) Write("The combination as planned", towing.PlannedCombination!, planned, loaded);
         if (towing.Weighed is { } weighed) Write("The combination as weighed", towing.WeighedCombination!, weighed, null);
         if (towing is { BallByTrailerKg: { } byTrailer, BallByVehicleKg: { } byVehicle })
-            page.Item($"ball load both ways: {Kg(byTrailer)} kg leave the trailer, {Kg(byVehicle)} kg come onto the vehicle ({Kg(towing.BallDisagreementKg)} kg apart; the greater counts)");
+            page.Item($"ball load both ways: {Kg(byTrailer)} kg leave the trailer, {Kg(byVehicle)} kg come onto the vehicle "
+                + $"({Kg(towing.BallDisagreementKg)} kg apart; the greater counts)");
         if (towing.ImpliedArmMm is { } arm) page.Item($"the gain of the rear axle would fit a ball {Numbers.Show(arm, 0)} mm behind it");
-        if (towing.CargoLeft is { } cargo) page.Item($"cargo left in the vehicle: {Kg(cargo.ByGvmKg)} kg by GVM, {Kg(cargo.ByGcmKg)} kg by GCM; the lower governs");
+        if (towing.CargoLeft is { } cargo)
+            page.Item($"cargo left in the vehicle: {Kg(cargo.ByGvmKg)} kg by GVM, {Kg(cargo.ByGcmKg)} kg by GCM; the lower governs");
         if (towing.CapacityKg is { } capacity) page.Item($"rated towing capacity (lesser of towbar and GCM less GVM): {Kg(capacity)} kg");
         if (towing.DownRating is not { } advice) return;
-        page.Item(advice.LessKg is { } less ? $"the maker advises {Kg(less)} kg less in the vehicle at this ball load" : "the maker's table ends before this ball load", "! ");
+        page.Item(advice.LessKg is { } less
+            ? $"the maker advises {Kg(less)} kg less in the vehicle at this ball load"
+            : "the maker's table ends before this ball load", "! ");
         if (advice.Check is { } check) page.Item(Line(check), check.Holds ? "ok" : "! ", 2);
         page.Aside(DownRating.Advisory);
     }
@@ -80,7 +84,8 @@ internal sealed class MassText(AnswerPage page)
     private void Write(string heading, Combination masses, CombinationCheck check, MassBudget? told)
     {
         page.Heading(heading);
-        page.Item($"vehicle {Kg(masses.VehicleKg)} kg with {Kg(masses.BallKg)} kg on the ball, trailer alone {Kg(masses.TrailerAloneKg)} kg, trailer axles {Kg(masses.TrailerAxlesKg)} kg, in all {Kg(masses.TotalKg)} kg");
+        page.Item($"vehicle {Kg(masses.VehicleKg)} kg with {Kg(masses.BallKg)} kg on the ball, "
+            + $"trailer alone {Kg(masses.TrailerAloneKg)} kg, trailer axles {Kg(masses.TrailerAxlesKg)} kg, in all {Kg(masses.TotalKg)} kg");
         WriteChecks(check.Checks.Except(told?.Left ?? []), check.Checks);
     }
 

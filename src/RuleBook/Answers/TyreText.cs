@@ -22,7 +22,8 @@ internal sealed class TyreText(AnswerPage page)
 
         foreach (var check in tyres.Loads) page.Item(MassText.Line(check), check.Holds ? "ok" : "x ");
         foreach (var need in tyres.Needs.Where(_ => tyres.Loads.IsEmpty))
-            page.Item($"{(need.Axle == Axle.Front ? "front" : "rear")} axle rating {MassText.Kg(need.RatingKg)} kg: load index {need.Index?.ToString() ?? "beyond the table"} or more");
+            page.Item($"{(need.Axle == Axle.Front ? "front" : "rear")} axle rating {MassText.Kg(need.RatingKg)} kg: "
+                + $"load index {need.Index?.ToString() ?? "beyond the table"} or more");
         foreach (var speed in tyres.Speeds) page.Item(Speed(speed), speed.Enough switch { true => "ok", false => "x ", null => "? " });
         if (tyres.Speedometer is { } speedometer) Write(speedometer);
         Write(tyres.Road);
@@ -34,13 +35,15 @@ internal sealed class TyreText(AnswerPage page)
         var assumed = answer.Assumed ? ", if the speedometer was exact before" : "";
         page.Item($"at {Show(answer.Indicated)} km/h shown: true {answer.TrueAfter.Derivation}{assumed}");
         foreach (var check in answer.Findings)
-            page.Item($"{check.Rule.Name}: {Words(check.Finding)}; room for {Show(check.LargestGrowthPercent)} % more diameter", Mark(check.Finding, answer.Assumed), 2);
+            page.Item($"{check.Rule.Name}: {Words(check.Finding)}; room for {Show(check.LargestGrowthPercent)} % more diameter",
+                Mark(check.Finding, answer.Assumed), 2);
         if (answer.Period is { Rules.IsEmpty: true }) page.Item("no accuracy was asked for when the vehicle was made", depth: 2);
     }
 
     private void Write(RoadAnswer road)
     {
-        if (road.LeastMidwayMm is { } least) page.Item($"clearance midway between the axles: at least {Show(least)} mm ({road.Clearance!.State}){Measured(road.Midway)}", Mark(road.Midway));
+        if (road.LeastMidwayMm is { } least)
+            page.Item($"clearance midway between the axles: at least {Show(least)} mm ({road.Clearance!.State}){Measured(road.Midway)}", Mark(road.Midway));
         if (road.Running is { } running) page.Item($"running clearance: at least {Show(running.LeastMm)} mm{Measured(running)}", Mark(running));
         if (road.StabilityBefore is not { } before) return;
         page.Item($"static stability factor {Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "")}");
@@ -68,7 +71,8 @@ internal sealed class TyreText(AnswerPage page)
     };
 
     private static string Speed(TyreSpeedCheck speed) =>
-        $"speed symbol {speed.Symbol} ({speed.Symbol.KilometresPerHour} km/h): at least {Show(speed.LeastKmH)} km/h where tyres are rated by the kind of vehicle, unless the vehicle is slower";
+        $"speed symbol {speed.Symbol} ({speed.Symbol.KilometresPerHour} km/h): "
+        + $"at least {Show(speed.LeastKmH)} km/h where tyres are rated by the kind of vehicle, unless the vehicle is slower";
 
     private static string Show(Fraction value) => Numbers.Show(value, 2);
 }

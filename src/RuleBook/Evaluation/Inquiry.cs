@@ -34,7 +34,13 @@ internal sealed class Inquiry
 
     /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
     public static Inquiry About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure) => Open(
-        book, job, place, basis, _ => [.. book.Vocabulary.Topics.Values.Where(topic => topic.TouchedBy.Contains(measure)).Select(topic => topic.Name).Order(StringComparer.Ordinal)]);
+        book, job, place, basis, _ =>
+        [
+            .. book.Vocabulary.Topics.Values
+                .Where(topic => topic.TouchedBy.Contains(measure))
+                .Select(topic => topic.Name)
+                .Order(StringComparer.Ordinal),
+        ]);
 
     private static Inquiry Open(Book book, Job job, Jurisdiction place, DiameterBasis basis, Func<FactSet, ImmutableArray<string>> touched)
     {

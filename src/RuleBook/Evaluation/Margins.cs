@@ -30,18 +30,19 @@ public static class Margins
         if (!book.Vocabulary.Measures.TryGetValue(measure, out var known)) return null;
         var inquiry = Inquiry.About(book, job, place, DiameterBasis.Handbook, measure);
         var facts = inquiry.Facts;
-        var (largest, smallest) = Placard(job);
+        var shares = GrowthShares.Of(job, DiameterBasis.Handbook);
         var free = Without(facts, measure);
         ImmutableArray<Fraction> edges =
         [
             .. inquiry.Versions
                 .SelectMany(version => Openings.Edges(version, free))
-                .SelectMany(edge => InTermsOf(measure, edge.Measure, edge.Value, largest, smallest))
+                .Select(edge => InTermsOf(measure, edge.Measure, edge.Value, shares))
+                .OfType<Fraction>()
                 .Where(edge => edge.IsPositive)
                 .Distinct()
                 .Order(),
         ];
-        Outcome[] outcomes = [.. Witnesses(edges).Select(value => inquiry.Judge(With(free, measure, value, largest, smallest)))];
+        Outcome[] outcomes = [.. Witnesses(edges).Select(value => inquiry.Judge(With(free, measure, value, shares)))];
         return new Margin(known, facts.Measure(measure, FactSet.PartsOf(null)).Exact,
         [
             .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(
@@ -80,37 +81,15 @@ public static class Margins
         Measures = facts.Measures.RemoveRange(measure == FactSet.TyreGrowth ? Growths : [measure]),
     };
 
-    private static FactSet With(FactSet facts, string measure, Fraction value, Fraction? largest, Fraction? smallest)
+    private static FactSet With(FactSet facts, string measure, Fraction value, GrowthShares? shares)
     {
         var known = facts.With(measure, value, "tried");
         if (measure != FactSet.TyreGrowth) return known;
-        if (largest is not { } over || smallest is not { } under) return value.IsZero ? Zero(known) : known;
-        var percent = 100 * value / over;
-        return known
-            .With("tyre-diameter-growth-percent", percent, "tried")
-            .With("tyre-diameter-reduction-percent", -percent, "tried")
-            .With("tyre-diameter-reduction", under - over - value, "tried");
+        if (shares is not null) return shares.From(value).Aggregate(known, (all, each) => all.With(each.Measure, each.Value, "tried"));
+        return value.IsZero ? Growths.Skip(2).Aggregate(known, (all, name) => all.With(name, Fraction.Zero, "tried")) : known;
     }
-
-    private static FactSet Zero(FactSet facts) => Growths.Skip(2).Aggregate(facts, (all, name) => all.With(name, Fraction.Zero, "tried"));
 
     /// <summary>The value of the measure at which another one that follows from it reaches its edge.</summary>
-    private static IEnumerable<Fraction> InTermsOf(string measure, string of, Fraction edge, Fraction? largest, Fraction? smallest)
-    {
-        if (of == measure) return [edge];
-        if (measure != FactSet.TyreGrowth) return [];
-        return of switch
-        {
-            "tyre-diameter-growth-percent" when largest is { } over => [edge * over / 100],
-            "tyre-diameter-reduction-percent" when largest is { } over => [-edge * over / 100],
-            "tyre-diameter-reduction" when largest is { } over && smallest is { } under => [under - over - edge],
-            _ => [],
-        };
-    }
-
-    private static (Fraction? Largest, Fraction? Smallest) Placard(Job job)
-    {
-        Fraction?[] all = [.. job.PlacardTyres.Select(size => OverallDiameter.Of(size, DiameterBasis.Handbook).Millimetres)];
-        return all.Length == 0 || all.Contains(null) ? (null, null) : (all.Max(), all.Min());
-    }
+    private static Fraction? InTermsOf(string measure, string of, Fraction edge, GrowthShares? shares) =>
+        of == measure ? edge : measure == FactSet.TyreGrowth ? shares?.GrowthAt(of, edge) : null;
 }

@@ -8,10 +8,12 @@ namespace RuleBook.Jobs;
 internal static class Amounts
 {
     /// <summary>Zero or more.</summary>
-    public static Fraction? Amount(this Fields fields, string key, Dimension dimension) => Read(fields, key, dimension, value => !value.IsNegative, "is negative", "zero or more");
+    public static Fraction? Amount(this Fields fields, string key, Dimension dimension) =>
+        Read(fields, key, dimension, value => !value.IsNegative, "is negative", "zero or more");
 
     /// <summary>More than zero.</summary>
-    public static Fraction? AboveZero(this Fields fields, string key, Dimension dimension) => Read(fields, key, dimension, value => value.IsPositive, "is not above zero", "more than zero");
+    public static Fraction? AboveZero(this Fields fields, string key, Dimension dimension) =>
+        Read(fields, key, dimension, value => value.IsPositive, "is not above zero", "more than zero");
 
     /// <summary>Of either sign.</summary>
     public static Fraction? Signed(this Fields fields, string key, Dimension dimension) => Read(fields, key, dimension, _ => true, "", "");

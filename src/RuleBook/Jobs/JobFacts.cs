@@ -30,10 +30,12 @@ public static class JobFacts
         AddLift(measures, job);
         AddCombination(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
-            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name) && !OpenTyres(job, measure) && !OpenLift(job, measure))
+            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
+                && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
         if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
         if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures);
         var shown = Shown.Of(job)
             .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
@@ -133,11 +135,20 @@ public static class JobFacts
         }
     }
 
+    /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>
+    private static void AddGrowthShares(ImmutableDictionary<string, Derived>.Builder measures, Job job, GrowthShares? shares)
+    {
+        if (shares is null || !measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { IsZero: false } amount) return;
+        foreach (var (measure, value) in shares.From(amount).Where(each => !job.Measures.ContainsKey(each.Measure)))
+            measures[measure] = new Derived(Interval.Of(value), $"follows from a growth of {Numbers.Show(amount)} mm over {Numbers.Show(shares.Largest)} mm");
+    }
+
     private static void AddAxleSum(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
-            measures["new-gvm-over-axle-ratings"] = new Derived(Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
+            measures["new-gvm-over-axle-ratings"] = new Derived(
+                Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
     }
 
     /// <summary>A growth over the largest placard size that is stated without sizes still bounds what depends on the sizes.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Fractions;
 using RuleBook.Masses;
 using RuleBook.Quantities;
@@ -23,7 +24,7 @@ internal static class PlanReader
             .. ItemReader.Items(load, "load", "goods", ItemKind.Load),
         ];
         load?.Done();
-        var (tare, axles) = (vehicle?.Mass("tare"), vehicle?.Group("tare-axles", inner => (Front: inner.Mass("front"), Rear: inner.Mass("rear")).ToTuple()));
+        var (tare, axles) = (vehicle?.Mass("tare"), vehicle?.Group("tare-axles", inner => (inner.Mass("front"), inner.Mass("rear")).ToTuple()));
         var trim = vehicle is null ? null : HeightReader.Trim(vehicle);
         var uncertainties = measured is null ? ImmutableDictionary<string, Fraction>.Empty : HeightReader.Uncertainties(measured, book);
         var (weighed, start) = measured is null ? (null, null) : WeighbridgeReader.Read(measured, book.Reference);
@@ -85,7 +86,7 @@ internal static class PlanReader
     private static int? Seats(Fields vehicle)
     {
         if (vehicle.Node("seats") is not { } node || vehicle.TextOf(node) is not { } text || text == "unknown") return null;
-        if (int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seats) && seats > 0) return seats;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var seats) && seats > 0) return seats;
         vehicle.Add("not-a-number", node.Mark, $"'{text}' is not a number of seats", "write a whole number, the driver's seat counted");
         return null;
     }

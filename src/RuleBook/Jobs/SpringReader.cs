@@ -19,7 +19,8 @@ internal static class SpringReader
         var byGain = fields.Has("height-gained") || fields.Has("at-axle-load");
         var byFree = fields.Has("free-height") || fields.Has("unsprung-mass");
         if (byGain && byFree)
-            fields.Add("contradiction", fields.Mark, "the springs give both a height gained and a free height", "keep height-gained with at-axle-load, or free-height with unsprung-mass");
+            fields.Add("contradiction", fields.Mark, "the springs give both a height gained and a free height",
+                "keep height-gained with at-axle-load, or free-height with unsprung-mass");
         fields.Done();
         SpringHeight? height = byGain ? new SpringHeight.Gain(gain, at) : byFree ? new SpringHeight.Free(free, Mean(trim?.On(axle)), unsprung) : null;
         return new AxleSprings($"modification.springs.{word}", axle, rate, height);

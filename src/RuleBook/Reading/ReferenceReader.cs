@@ -23,12 +23,12 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
         {
             Fluids = Items("fluids", ReadFluid).ToImmutableDictionary(fluid => fluid.Name),
             TareFuelL = One("tare", fields => fields.Quantity("fuel", Dimension.Volume))?.Base,
-            GuardFactor = uncertainties?.Text("guard-factor") is { } factor ? Quantity.Parse($"{factor} mm").Amount : Fraction.One,
+            GuardFactor = uncertainties is null ? Fraction.One : Factor(uncertainties),
             LeftRightWarningMm = uncertainties?.Nested("left-right-warning") is { } warning ? Warning(warning) : null,
             Uncertainties = uncertainties is null
                 ? ImmutableDictionary<string, Uncertainty>.Empty
                 : Each(uncertainties, "uncertainties", ReadUncertainty).ToImmutableDictionary(each => each.Measure),
-            TyreSizes = One("tyre-sizes", fields => fields.Texts("sizes").Select(TyreSize.Parse).ToArray()) is { } sizes ? [.. sizes] : [],
+            TyreSizes = One("tyre-sizes", fields => fields.List("sizes", node => ReadSize(fields, node)).ToArray()) is { } sizes ? [.. sizes] : [],
             Speedometer = Items("speedometer", ReadPeriod),
             Clearance = One("clearance", ReadClearance),
             Towing = Items("towing", ReadTowing),
@@ -71,6 +71,22 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
         fields.Done();
         top.Done();
         return item;
+    }
+
+    private static Fraction Factor(Fields fields)
+    {
+        if (fields.Text("guard-factor") is not { } text) return Fraction.One;
+        if (Quantity.TryParse($"{text} mm", out var factor, out _) && !factor.Amount.IsNegative) return factor.Amount;
+        fields.Add("not-a-number", fields.Node("guard-factor")!.Mark, $"'{text}' is not a factor", "write a number of zero or more, such as 1");
+        return Fraction.One;
+    }
+
+    private static TyreSize? ReadSize(Fields fields, Node node)
+    {
+        if (fields.TextOf(node) is not { } text) return null;
+        if (TyreSize.TryParse(text, out var size, out var error)) return size;
+        fields.Add("not-a-tyre-size", node.Mark, error, "");
+        return null;
     }
 
     private Fraction Warning(Fields fields)

@@ -38,7 +38,8 @@ internal static class HeightReckoning
         : null;
 
     private static string? Note(Job job, Derived? lift) =>
-        job.Plan.Heights.After is null && job.Measures.TryGetValue(Lifts.Measure, out var stated) && lift?.Value.Exact is { } follows && follows != stated.Base
+        job.Plan.Heights.After is null && job.Measures.TryGetValue(Lifts.Measure, out var stated)
+        && lift?.Value.Exact is { } follows && follows != stated.Base
             ? $"The lift is stated as {stated}, and that decides; the springs would give {Numbers.Show(follows)} mm."
             : null;
 

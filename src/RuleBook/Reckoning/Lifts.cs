@@ -23,7 +23,8 @@ internal static class Lifts
     {
         if (job.Plan.Springs(axle) is not { } springs) return null;
         var fact = unladen.Missing.FirstOrDefault(missing => missing.Fact.StartsWith("vehicle.tare", StringComparison.Ordinal))?.Fact
-            ?? unladen.Missing.FirstOrDefault(missing => !missing.Fact.Contains("ratings", StringComparison.Ordinal) && missing.Fact != "vehicle.tyres")?.Fact
+            ?? unladen.Missing.FirstOrDefault(
+                missing => !missing.Fact.Contains("ratings", StringComparison.Ordinal) && missing.Fact != "vehicle.tyres")?.Fact
             ?? "vehicle.tare-axles";
         return PredictedLift.Of(springs, unladen.Axles?.On(axle), fact);
     }

@@ -36,7 +36,8 @@ public sealed record MassAnswer(
     /// <param name="check">The comparison.</param>
     /// <param name="all">The comparisons of the same state.</param>
     public static bool IsRerated(LoadCheck check, IEnumerable<LoadCheck> all) =>
-        all.Any(other => other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal) && other != check);
+        all.Any(other => other != check
+            && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal));
 
     private static IEnumerable<StateCheck> In(string state, IReadOnlyCollection<LoadCheck> checks) => checks
         .Where(check => !IsRerated(check, checks))

@@ -14,7 +14,9 @@ internal static class RoadReckoning
         var (before, after) = Stability(job, growth);
         return new RoadAnswer(
             plan.WheelbaseMm is { } wheelbase && rule is not null ? Clearance.LeastMidwayMm(wheelbase, rule.MidwayMmPerMetre) : null,
-            plan is { ClearanceMidwayMm: { } midway, WheelbaseMm: { } length } && rule is not null ? Clearance.Check(midway, length, rule.MidwayMmPerMetre) : null,
+            plan is { ClearanceMidwayMm: { } midway, WheelbaseMm: { } length } && rule is not null
+                ? Clearance.Check(midway, length, rule.MidwayMmPerMetre)
+                : null,
             job.Measures.GetValueOrDefault("ground-clearance")?.Base is { } running && rule is not null ? new LengthCheck(running, rule.RunningMm) : null,
             before,
             after,

@@ -18,12 +18,14 @@ internal static class SpeedometerReckoning
         var after = Speedometer.TrueSpeed(reading.True, before, growth.New);
         var period = PeriodOf(job);
         return new SpeedometerAnswer(
-            reading.Indicated, reading.True, job.Plan.Speedometer is null, after, [.. (period?.Rules ?? []).Select(rule => Check(rule, reading, after))], period);
+            reading.Indicated, reading.True, job.Plan.Speedometer is null, after,
+            [.. (period?.Rules ?? []).Select(rule => Check(rule, reading, after))], period);
     }
 
     /// <summary>The rules for the day of manufacture; null where it is not known.</summary>
     public static SpeedometerPeriod? PeriodOf(Job job) => job.Built is { } built
-        ? job.Plan.Reference.Speedometer.FirstOrDefault(period => (period.From is not { } from || from <= built) && (period.Before is not { } end || built < end))
+        ? job.Plan.Reference.Speedometer.FirstOrDefault(period =>
+            (period.From is not { } from || from <= built) && (period.Before is not { } end || built < end))
         : null;
 
     private static SpeedometerCheck Check(NamedSpeedometerRule rule, SpeedometerReading reading, DerivedFigure after) => new(

@@ -21,7 +21,8 @@ internal static class TyreReckoning
         Name(ratings.FrontAxleKg is null, "vehicle.ratings.front-axle", "the load index that the front tyres need");
         Name(ratings.RearAxleKg is null, "vehicle.ratings.rear-axle", "the load index that the rear tyres need");
         Name(growth is not null && job.Built is null, "vehicle.built", "which rule the speedometer falls under");
-        Name(growth is not null && job.Plan.Speedometer is null, "vehicle.speedometer", "the true speed after the change; until then it is taken to have been exact");
+        Name(growth is not null && job.Plan.Speedometer is null, "vehicle.speedometer",
+            "the true speed after the change; until then it is taken to have been exact");
         return new TyreAnswer(
             job.FittedTyre,
             growth,
