@@ -27,10 +27,10 @@ public static class CaseRun
     /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
     internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Judge().Outcome;
 
-    private static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
+    internal static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
 
     /// <summary>What differs from what is expected; the findings, which cost most, are read only where the case looks at them.</summary>
-    private static IEnumerable<string> Failures(Inquiry inquiry, Expectation expect)
+    internal static IEnumerable<string> Failures(Inquiry inquiry, Expectation expect)
     {
         var (outcome, effects) = inquiry.Judge();
         if (expect.Between is { } between ? outcome != between : outcome.Decided)

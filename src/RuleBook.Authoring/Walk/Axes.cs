@@ -39,11 +39,17 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Pla
     public static Fraction StepOf(Measure measure) =>
         measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10);
 
-    private static Plane Of(Edge edge, List<string> names)
+    /// <summary>Where a measure as a version counts it lies between two values.</summary>
+    public Slab Between(string measure, ResolvedVersion version, Fraction low, Fraction high) =>
+        new(Weights([.. Parts(measure, version)], [.. Measures.Select(axis => axis.Name)]), low, high);
+
+    private static Plane Of(Edge edge, List<string> names) => new Plane(Weights(edge.Parts, names), edge.Value).Scaled();
+
+    private static ImmutableArray<Fraction> Weights(ImmutableArray<Part> parts, List<string> names)
     {
         var weights = new Fraction[names.Count];
-        foreach (var (measure, weight) in edge.Parts) weights[names.IndexOf(measure)] += weight;
-        return new Plane([.. weights], edge.Value).Scaled();
+        foreach (var (measure, weight) in parts) weights[names.IndexOf(measure)] += weight;
+        return [.. weights];
     }
 
     private static IEnumerable<Edge> Edges(ResolvedVersion version) => version.Rule.For.Tests.Concat(Tiers(version).SelectMany(tier => tier.When.Tests))

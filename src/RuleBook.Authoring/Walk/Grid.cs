@@ -26,7 +26,8 @@ internal sealed class Grid
     }
 
     /// <summary>The witnesses, a value for each axis; of an open cell the one nearest to its lower end by absolute size.</summary>
-    public IEnumerable<Fraction[]> Points() => Points(0, new Fraction[cuts.Length]);
+    /// <param name="within">Only those inside; null for all.</param>
+    public IEnumerable<Fraction[]> Points(Slab? within = null) => Points(0, new Fraction[cuts.Length], within);
 
     /// <summary>The witnesses on one axis, the earlier ones given; in ascending order.</summary>
     public IEnumerable<Fraction> Along(int axis, Fraction[] earlier)
@@ -43,7 +44,7 @@ internal sealed class Grid
         }
     }
 
-    private IEnumerable<Fraction[]> Points(int axis, Fraction[] at)
+    private IEnumerable<Fraction[]> Points(int axis, Fraction[] at, Slab? within)
     {
         if (axis == cuts.Length)
         {
@@ -54,7 +55,8 @@ internal sealed class Grid
         foreach (var value in Along(axis, at))
         {
             at[axis] = value;
-            foreach (var point in Points(axis + 1, at)) yield return point;
+            if (within?.Holds(axis, at) == false) continue;
+            foreach (var point in Points(axis + 1, at, within)) yield return point;
         }
     }
 

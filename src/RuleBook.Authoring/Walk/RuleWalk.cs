@@ -79,7 +79,7 @@ internal sealed class RuleWalk
         if (outcome is not { } known) return;
         foreach (var word in words.Keys) Covers(slice.Try(facts with { Words = words.Remove(word) }), word);
         for (var axis = 0; axis < point.Length; axis++)
-            Covers(slice.Try(facts with { Measures = facts.Measures.Remove(space.Axes.Measures[axis].Name) }), space.Axes.Measures[axis].Name);
+            Covers(slice.Try(facts with { Measures = facts.Measures.RemoveRange([space.Axes.Measures[axis].Name, FactSet.TyreLift, FactSet.TotalLift]) }), space.Axes.Measures[axis].Name);
 
         void Covers(Outcome? open, string what)
         {

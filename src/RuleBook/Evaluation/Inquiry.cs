@@ -53,6 +53,24 @@ internal sealed class Inquiry
     }
 
     /// <summary>
+    /// The same question to a book in which only some rules differ; null where what may be in force on this job is the same as here.
+    /// </summary>
+    /// <param name="other">The other book.</param>
+    /// <param name="job">The job asked about.</param>
+    /// <param name="rules">Full ids of the rules that may differ.</param>
+    public Inquiry? Under(Book other, Job job, IEnumerable<string> rules)
+    {
+        var versions = situation.Versions;
+        foreach (var rule in rules.Where(versions.ContainsKey))
+        {
+            var candidates = Candidates(other, job, place, other.Rule(rule)!);
+            if (!candidates.SequenceEqual(versions[rule], SameContent.Instance)) versions = versions.SetItem(rule, candidates);
+        }
+
+        return versions == situation.Versions ? null : new Inquiry(other, place, situation with { Versions = versions }, topics, on);
+    }
+
+    /// <summary>
     /// The rules of use that the job meets: those of the state of registration, and on each road it travels those that follow the road.
     /// </summary>
     public ImmutableArray<Finding> OfUse(Job job)

@@ -54,9 +54,11 @@ public static class Judge
     }
 
     /// <summary>Whether a tier is open to the job: its facts, all its limits and all its conditions.</summary>
-    public static Truth Holds(Tier tier, ResolvedVersion version, FactSet facts) => Holds(tier.When, version, facts)
-        .And(tier.Limits.Select(limit => Holds(limit, version, facts)).All())
-        .And(tier.Provided.Any(condition => facts.Shown.TryGetValue(condition, out var met) && !met) ? Truth.No : Truth.Yes);
+    public static Truth Holds(Tier tier, ResolvedVersion version, FactSet facts) => tier.Limits
+        .Select(limit => Holds(limit, version, facts))
+        .Prepend(Holds(tier.When, version, facts))
+        .Prepend(tier.Provided.Any(condition => facts.Shown.TryGetValue(condition, out var met) && !met) ? Truth.No : Truth.Yes)
+        .All();
 
     /// <summary>Whether a limit is kept; unknown where it is not established.</summary>
     public static Truth Holds(Limit limit, ResolvedVersion version, FactSet facts) => limit.Kind switch

@@ -20,5 +20,15 @@ public static class TruthExtensions
     public static Truth And(this Truth left, Truth right) => left < right ? left : right;
 
     /// <summary>All: yes for an empty list.</summary>
-    public static Truth All(this IEnumerable<Truth> truths) => truths.Aggregate(Truth.Yes, And);
+    public static Truth All(this IEnumerable<Truth> truths)
+    {
+        var all = Truth.Yes;
+        foreach (var truth in truths)
+        {
+            if (truth == Truth.No) return Truth.No;
+            all = all.And(truth);
+        }
+
+        return all;
+    }
 }

@@ -1,0 +1,32 @@
+using System.Globalization;
+using RuleBook.Authoring.Pinning;
+using RuleBook.Rules;
+using Spectre.Console;
+
+namespace RuleBook.Cli.Answers;
+
+/// <summary>What no case pins, by file and line, each with a job that would.</summary>
+internal static class PinText
+{
+    public static string? Write(IAnsiConsole console, Book book, PinReport report)
+    {
+        var page = new Page(console);
+        foreach (var place in report.Unnoticed.GroupBy(unpinned => (unpinned.Mark, unpinned.Rule, unpinned.What)))
+        {
+            page.Heading($"{place.Key.Mark}: {place.Key.Rule}");
+            foreach (var unpinned in place)
+            {
+                page.Line($"{unpinned.What}: {unpinned.To} would go unnoticed");
+                page.Aside($"{unpinned.Before} -> {unpinned.After}");
+                page.Aside(unpinned.Witness.Yaml(book.Vocabulary));
+            }
+        }
+
+        page.Title(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{report.Pinned} of {report.Points} pinned ({report.Percent} %); {report.Changes} changes tried, {report.WithoutEffect} of them change nothing that a rule gives"),
+            report.Unnoticed.IsEmpty ? Color.Green : Color.Red);
+        return null;
+    }
+}

@@ -1,0 +1,41 @@
+using System.Globalization;
+using RuleBook.Authoring.Cases;
+using RuleBook.Authoring.Pinning;
+using RuleBook.Cli.Answers;
+using RuleBook.Reading;
+using RuleBook.Rules;
+using Spectre.Console;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary><c>rulebook cases --pin</c>: which change of the data does no case notice?</summary>
+internal static class Pins
+{
+    public static int Give(
+        Surroundings surroundings, Book book, IReadOnlyList<Case> cases, string[] topics, string? within, string? require, string? output)
+    {
+        var needed = require is null ? 0 : Share(require);
+        var report = WithProgress(surroundings.Console, progress => new Pinner(book, cases).Run(
+            rule => (topics.Length == 0 || topics.Contains(rule.Topic)) && (within is null || rule.Jurisdiction == within || book.Jurisdiction(rule.Jurisdiction)?.Within == within),
+            progress));
+        Answer.Give(surroundings, output, console => PinText.Write(console, book, report));
+        return report.Percent >= needed ? 0 : 1;
+    }
+
+    private static PinReport WithProgress(IAnsiConsole console, Func<Action<int, int>?, PinReport> run) => !console.Profile.Capabilities.Interactive
+        ? run(null)
+        : console.Progress().AutoClear(true).Start(context =>
+        {
+            var task = context.AddTask("changes tried");
+            return run((done, all) =>
+            {
+                task.MaxValue = all;
+                task.Value = done;
+            });
+        });
+
+    private static int Share(string text) =>
+        int.TryParse(text.TrimEnd('%', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= 100
+            ? share
+            : throw new InputException(Problem.Error("not-a-share", new Mark("--require", 1, 1), $"'{text}' is not a share", "write a whole per cent, such as 100%"));
+}
