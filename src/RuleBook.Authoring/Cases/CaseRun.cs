@@ -19,10 +19,10 @@ public sealed record CaseResult(Case Case, ImmutableArray<string> Failures)
 public static class CaseRun
 {
     /// <summary>Runs one case.</summary>
-    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(Ask(book, one.Job), one.Expect)]);
+    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(book, one.Job, one.Expect)]);
 
     /// <summary>Whether a case passes; stops at the first thing that differs.</summary>
-    internal static bool Passes(Book book, Case one) => !Failures(Ask(book, one.Job), one.Expect).Any();
+    internal static bool Passes(Book book, Case one) => !Failures(book, one.Job, one.Expect).Any();
 
     /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
     internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Judge().Outcome;
@@ -30,13 +30,23 @@ public static class CaseRun
     private static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
 
     /// <summary>What differs from what is expected; the findings, which cost most, are read only where the case looks at them.</summary>
-    private static IEnumerable<string> Failures(Inquiry inquiry, Expectation expect)
+    private static IEnumerable<string> Failures(Book book, Job job, Expectation expect)
     {
+        var inquiry = Ask(book, job);
         var (outcome, effects) = inquiry.Judge();
         if (expect.Between is { } between ? outcome != between : outcome.Decided)
             yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
         if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
             yield return $"expected to be asked for {asked}";
+        if (expect is not { Issued: null, Certifier: null })
+        {
+            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, inquiry.Facts, outcome);
+            if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
+                yield return $"expected to be issued {papers}";
+            if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
+                yield return $"expected {certifier} to certify, got {certification?.Version.Certifier ?? "nobody"}";
+        }
+
         if (expect is { Conditions: null, Decides: null }) yield break;
         var findings = inquiry.Findings();
         if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)

@@ -18,6 +18,8 @@ internal static class ExpectationReader
             fields.Text("decides"),
             fields.Has("asks") ? fields.Texts("asks") : null,
             fields.Has("conditions") ? fields.Texts("conditions") : null,
+            fields.Has("issued") ? fields.Texts("issued") : null,
+            fields.Text("certifier"),
             fields.Mark);
         if (fields.Has("verdict") == fields.Has("between"))
             fields.Add("one-content", fields.Mark, "a case expects a verdict or a range", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
