@@ -28,7 +28,7 @@ public static class CaseFolder
             problems.Add(Problem.Error("duplicate-id", twice.ElementAt(1).Mark, $"the id '{twice.Key}' is already used at {twice.First().Mark}", "an id names one case for ever"));
         if (cases.Length == 0 && problems.Count == 0)
             problems.Add(Problem.Error("no-case", new Mark(folder, 1, 1), "there is no case in the folder", "a run without a case proves nothing: name the folder that has them"));
-        return problems.Count == 0 ? cases : throw new InputException([.. problems.OrderBy(problem => problem.Mark)]);
+        return problems.Count == 0 ? cases : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
     }
 
     private static ImmutableArray<Case> Read(string folder, string path, Book book, List<Problem> problems)

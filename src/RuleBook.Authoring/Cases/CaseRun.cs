@@ -19,10 +19,7 @@ public sealed record CaseResult(Case Case, ImmutableArray<string> Failures)
 public static class CaseRun
 {
     /// <summary>Runs one case.</summary>
-    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(Ask(book, one.Job), one.Expect)]);
-
-    /// <summary>Whether a case passes; stops at the first thing that differs.</summary>
-    internal static bool Passes(Book book, Case one) => !Failures(Ask(book, one.Job), one.Expect).Any();
+    public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(book, one.Job, Ask(book, one.Job), one.Expect)]);
 
     /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
     internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Judge().Outcome;
@@ -30,15 +27,27 @@ public static class CaseRun
     internal static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
 
     /// <summary>What differs from what is expected; the findings, which cost most, are read only where the case looks at them.</summary>
-    internal static IEnumerable<string> Failures(Inquiry inquiry, Expectation expect)
+    internal static IEnumerable<string> Failures(Book book, Job job, Inquiry inquiry, Expectation expect)
     {
         var (outcome, effects) = inquiry.Judge();
         if (expect.Between is { } between ? outcome != between : outcome.Decided)
             yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
         if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
             yield return $"expected to be asked for {asked}";
-        if (expect is { Conditions: null, Decides: null }) yield break;
+        if (expect is not { Issued: null, Certifier: null })
+        {
+            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, inquiry.Facts, outcome);
+            if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
+                yield return $"expected to be issued {papers}";
+            if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
+                yield return $"expected {certifier} to certify, got {certification?.Version.Certifier ?? "nobody"}";
+        }
+
+        if (expect is { Conditions: null, Decides: null, Findings: null }) yield break;
         var findings = inquiry.Findings();
+        foreach (var (rule, outcomes) in expect.Findings ?? [])
+            if (Given(findings, rule) is var given && given != outcomes)
+                yield return $"expected {rule} to give {Words(outcomes)}, got {Words(given)}";
         if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
             yield return $"expected the conditions {shown}";
         if (expect.Decides is { } measure && Deciding(findings, outcome) is var deciding && !deciding.Contains(measure))
@@ -57,6 +66,14 @@ public static class CaseRun
             .Select(check => check.Measure.Name)
             .Distinct(),
     ];
+
+    /// <summary>The pathways that a rule gives, over all versions that may be in force; null where it does not bind.</summary>
+    private static Outcome? Given(ImmutableArray<Finding> findings, string rule) => findings
+        .Where(finding => finding.Version.Rule.Id == rule)
+        .Select(finding => (Outcome?)finding.Outcome)
+        .Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
+
+    private static string Words(Outcome? outcome) => outcome is { } known ? Wording.Of(known) : "nothing";
 
     private static string? Differ(IEnumerable<string> expected, IEnumerable<string> got)
     {

@@ -9,6 +9,16 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Decides">A measure whose limit keeps the verdict from being easier, or is the nearest where nothing is exceeded.</param>
 /// <param name="Asks">The facts asked for, by their path in the job; all of them.</param>
 /// <param name="Conditions">The conditions to be met or shown, of all rules that bind; all of them.</param>
+/// <param name="Findings">By full id of the rule, the pathways that it gives, whatever the other rules say; null where it does not bind.</param>
+/// <param name="Issued">The papers issued on the pathways possible; all of them, empty where nothing is.</param>
+/// <param name="Certifier">What the certifier is called.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Expectation(
-    Outcome? Between, string? Decides, ImmutableArray<string>? Asks, ImmutableArray<string>? Conditions, Mark Mark);
+    Outcome? Between,
+    string? Decides,
+    ImmutableArray<string>? Asks,
+    ImmutableArray<string>? Conditions,
+    ImmutableDictionary<string, Outcome?>? Findings,
+    ImmutableArray<string>? Issued,
+    string? Certifier,
+    Mark Mark);

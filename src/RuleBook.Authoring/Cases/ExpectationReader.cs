@@ -8,7 +8,7 @@ namespace RuleBook.Authoring.Cases;
 /// <summary>Reads what a case expects and why.</summary>
 internal static class ExpectationReader
 {
-    public static Expectation Read(Fields fields, Book book)
+    public static Expectation Read(Fields fields, Book book, string topic)
     {
         var undecided = fields.Node("verdict") is Scalar { Text: "undecided" };
         var verdict = undecided ? null : LimitReader.ReadPathway(fields, "verdict");
@@ -18,6 +18,9 @@ internal static class ExpectationReader
             fields.Text("decides"),
             fields.Has("asks") ? fields.Texts("asks") : null,
             fields.Has("conditions") ? fields.Texts("conditions") : null,
+            fields.Nested("findings") is { } findings ? ReadFindings(findings, book, topic) : null,
+            fields.Has("issued") ? fields.Texts("issued") : null,
+            fields.Text("certifier"),
             fields.Mark);
         if (fields.Has("verdict") == fields.Has("between"))
             fields.Add("one-content", fields.Mark, "a case expects a verdict or a range", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
@@ -28,6 +31,33 @@ internal static class ExpectationReader
         fields.Done();
         return expectation;
     }
+
+    /// <summary>What single rules give: a pathway, a range, or nothing where the rule does not bind.</summary>
+    private static ImmutableDictionary<string, Outcome?> ReadFindings(Fields fields, Book book, string topic)
+    {
+        var findings = ImmutableDictionary.CreateBuilder<string, Outcome?>();
+        foreach (var (key, value) in fields.Entries)
+        {
+            fields.Node(key.Text);
+            if (book.Rule(topic + "/" + key.Text) is not { } rule)
+                fields.Add("unknown-rule", key.Mark, $"'{key.Text}' is not a rule of {topic}", Spelling.Tip(key.Text, [.. Rules(book, topic)]));
+            else if (ReadOutcome(fields, value) is { } outcome) findings[rule.Id] = outcome;
+            else if (value is Scalar { Text: "nothing" }) findings[rule.Id] = null;
+        }
+
+        return findings.ToImmutable();
+    }
+
+    private static Outcome? ReadOutcome(Fields fields, Node value) => value switch
+    {
+        Scalar { Text: "nothing" } => null,
+        Sequence { Items: [var best, var worst] } => LimitReader.PathwayOf(fields, best) is { } least && LimitReader.PathwayOf(fields, worst) is { } most ? new Outcome(least, most) : null,
+        _ => LimitReader.PathwayOf(fields, value) is { } one ? new Outcome(one, one) : null,
+    };
+
+    private static IEnumerable<string> Rules(Book book, string topic) => topic.Split('/') is [var place, var name]
+        ? (book.Jurisdiction(place)?.Rules ?? []).Where(rule => rule.Topic == name).Select(rule => rule.Name)
+        : [];
 
     public static Because ReadBecause(Fields fields, Book book, string jurisdiction)
     {

@@ -14,5 +14,5 @@ internal sealed class PreparedCase(Book book, Case one)
 
     /// <summary>Whether the case fails on a book in which some rules differ.</summary>
     public bool Notices(Book changed, ImmutableArray<string> rules) =>
-        inquiry.Under(changed, Case.Job, rules) is { } other && CaseRun.Failures(other, Case.Expect).Any();
+        inquiry.Under(changed, Case.Job, rules) is { } other && CaseRun.Failures(changed, Case.Job, other, Case.Expect).Any();
 }

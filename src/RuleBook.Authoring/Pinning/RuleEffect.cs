@@ -15,10 +15,7 @@ internal sealed record Shown(Witness Witness, RuleAnswer Before, RuleAnswer Afte
 /// <summary>Looks for a point at which a change of a rule shows: every cell of every stretch of days on which its versions differ.</summary>
 internal static class RuleEffect
 {
-    /// <summary>Among so many points the one nearest to a vehicle as built is told.</summary>
-    private const int Enough = 100;
-
-    /// <summary>A point; null when the rule gives the same everywhere.</summary>
+    /// <summary>A point, on the first such day the one nearest to a vehicle as built; null when the rule gives the same everywhere.</summary>
     /// <param name="before">The book as it is.</param>
     /// <param name="change">The change.</param>
     /// <param name="rule">Full id of the rule to look at: the one changed, or one that adopts it.</param>
@@ -26,8 +23,8 @@ internal static class RuleEffect
     {
         var (old, now) = (before.Rule(rule)!, change.Book.Rule(rule)!);
         return Stretches(before, old, change.Book, now)
-            .Select(stretch => Differences(before.Vocabulary, old, stretch, change.Focus).Take(Enough).MinBy(shown => shown.Witness.Weight))
-            .FirstOrDefault(shown => shown is not null);
+            .SelectMany(stretch => Differences(before.Vocabulary, old, stretch, change.Focus))
+            .FirstOrDefault();
     }
 
     /// <summary>The days on which something else is in force, each pair of contents once.</summary>
@@ -41,7 +38,7 @@ internal static class RuleEffect
         var space = new Space(vocabulary, rule.Jurisdiction, stretch.Day, [.. stretch.Old, .. stretch.Now], Within(stretch, focus));
         var vehicles = space.Words.Where(words => focus is not OnWord only || words.GetValueOrDefault(only.Fact) == only.Word).ToArray();
         var tiers = ChangedTiers.Between(stretch.Old, stretch.Now);
-        foreach (var point in space.Points)
+        foreach (var point in space.Points.OrderBy(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight))
         {
             var measures = space.Facts(ImmutableDictionary<string, string>.Empty, point);
             foreach (var words in vehicles)

@@ -1,14 +1,19 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Walk;
 using RuleBook.Cli.Answers;
 using RuleBook.Rules;
+using Spectre.Console;
 
 namespace RuleBook.Cli.Commands;
 
 /// <summary><c>rulebook cases [DIR]</c>: does the book give the answers that the sources give?</summary>
 internal static class CasesCommand
 {
+    /// <summary>From here on a person at a terminal is told that the run goes on.</summary>
+    private const int ManyCases = 500;
+
     public static Command Build(Surroundings surroundings)
     {
         var folder = new Argument<string?>("DIR") { Description = "The folder of the case files (default: tests/cases of the book)", Arity = ArgumentArity.ZeroOrOne };
@@ -28,7 +33,7 @@ internal static class CasesCommand
             var opened = Inputs.Book(place, surroundings);
             if (parsed.GetValue(walk)) return Walk(surroundings, opened, parsed.GetValue(output));
             var cases = CaseFolder.Load(parsed.GetValue(folder) ?? CaseFolder.Within(place), opened);
-            CaseResult[] results = [.. cases.Select(one => CaseRun.Run(opened, one))];
+            var results = Run(surroundings.Console, opened, cases);
             if (parsed.GetValue(pin) && results.All(result => result.Passed))
                 return Pins.Give(surroundings, opened, cases, parsed.GetValue(topic) ?? [], parsed.GetValue(within), parsed.GetValue(require), parsed.GetValue(output));
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
@@ -40,6 +45,13 @@ internal static class CasesCommand
             return results.All(result => result.Passed) ? 0 : 1;
         });
         return command;
+    }
+
+    private static CaseResult[] Run(IAnsiConsole console, Book book, ImmutableArray<Case> cases)
+    {
+        CaseResult[] All() => [.. cases.Select(one => CaseRun.Run(book, one))];
+        var shown = cases.Length >= ManyCases && console.Profile.Capabilities is { Interactive: true, Ansi: true };
+        return shown ? console.Status().Start($"running {cases.Length} cases", _ => All()) : All();
     }
 
     private static int Walk(Surroundings surroundings, Book book, string? output)

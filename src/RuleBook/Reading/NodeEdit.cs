@@ -6,11 +6,10 @@ namespace RuleBook.Reading;
 public static class NodeEdit
 {
     /// <summary>The same mapping with the value at <paramref name="path"/> (keys joined by dots) replaced or added.</summary>
-    public static Mapping Set(Mapping root, string path, string value)
-    {
-        var mark = new Mark($"--set {path}", 1, 1);
-        return Set(root, path.Split('.'), new Scalar(value, mark));
-    }
+    public static Mapping Set(Mapping root, string path, string value) => Set(root, path, new Scalar(value, new Mark($"--set {path}", 1, 1)));
+
+    /// <summary>The same with a value that has a place of its own.</summary>
+    public static Mapping Set(Mapping root, string path, Scalar value) => Set(root, path.Split('.'), value);
 
     /// <summary>The same mapping without a key.</summary>
     public static Mapping Remove(Mapping root, string key) => root with { Entries = root.Entries.RemoveAll(entry => entry.Key.Text == key) };

@@ -1,0 +1,92 @@
+using System.Text.Json;
+using System.Xml.Linq;
+
+namespace RuleBook.Cli.Tests;
+
+/// <summary>What <c>cases</c> shows a maintainer. The case rests on the minister's release of 20 September 2018 (Queensland): 50 mm and 25 mm are free.</summary>
+public sealed class CasesCommandTests : IDisposable
+{
+    private const string Sound = """
+        vehicles:
+          wagon: { category: MC, four-wheel-drive: yes }
+        cases:
+          - id: free
+            says: 75 mm are free of a certificate.
+            vehicle: wagon
+            changes: { modification: { suspension-lift: 50 mm, tyre-diameter-growth: 50 mm } }
+            on: [2018-10-26, 2026-11-20]
+            expect: { verdict: no-certificate }
+            because: { source: ministers-release-2018-09-20 }
+        """;
+
+    private readonly string folder = Directory.CreateTempSubdirectory("rulebook-cases-").FullName;
+
+    [Fact]
+    public async Task The_text_counts_the_cases_of_each_file()
+    {
+        var answer = await Cases(Sound);
+        answer.Code.ShouldBe(0, answer.Error);
+        answer.Words.ShouldContain("au-qld/ride-height: 2 of 2 as expected");
+        answer.Words.ShouldContain("2 cases, all as expected");
+    }
+
+    [Fact]
+    public async Task A_case_that_comes_out_otherwise_is_shown_with_its_source_and_exits_with_1()
+    {
+        var answer = await Cases(Wrong());
+        answer.Code.ShouldBe(1);
+        answer.Words.ShouldContain("tests/cases/au-qld/ride-height.yaml:4:5: free/2018-10-26");
+        answer.Words.ShouldContain("expected prohibited, got no-certificate");
+        answer.Words.ShouldContain("au-qld/ministers-release-2018-09-20");
+        answer.Words.ShouldContain("2 cases, 2 not as expected");
+    }
+
+    [Fact]
+    public async Task The_JSON_counts_and_names_every_case()
+    {
+        using var json = JsonDocument.Parse((await Cases(Wrong(), "--format", "json")).Out);
+        json.RootElement.GetProperty("run").GetInt32().ShouldBe(2);
+        json.RootElement.GetProperty("failed").GetInt32().ShouldBe(2);
+        json.RootElement.GetProperty("cases").EnumerateArray().Select(one => one.GetProperty("case").GetString()).ShouldBe(["free/2018-10-26", "free/2026-11-20"]);
+    }
+
+    [Fact]
+    public async Task The_JUnit_report_has_a_suite_for_each_file_with_its_counts()
+    {
+        var answer = await Cases(Wrong(), "--format", "junit");
+        answer.Code.ShouldBe(1);
+        var suite = XDocument.Parse(answer.Out).Root!.Elements("testsuite").Single();
+        suite.Attribute("name")!.Value.ShouldBe("au-qld/ride-height");
+        suite.Attribute("tests")!.Value.ShouldBe("2");
+        suite.Attribute("failures")!.Value.ShouldBe("2");
+        suite.Elements("testcase").Select(one => one.Element("failure")!.Attribute("message")!.Value).Distinct().Single().ShouldStartWith("expected prohibited");
+    }
+
+    [Fact]
+    public async Task An_unknown_key_exits_with_2_and_its_place()
+    {
+        var answer = await Cases(Sound.Replace("says:", "say:", StringComparison.Ordinal));
+        answer.Code.ShouldBe(2);
+        answer.Out.ShouldBeEmpty();
+        answer.Error.ShouldContain("tests/cases/au-qld/ride-height.yaml:5:5: error unknown-key: 'say' is not a key here (did you mean 'says'?)");
+    }
+
+    [Fact]
+    public async Task A_folder_without_a_case_exits_with_2()
+    {
+        var answer = await Invocation.Of(["cases", folder]);
+        answer.Code.ShouldBe(2);
+        answer.Error.ShouldContain("error no-case:");
+    }
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private static string Wrong() => Sound.Replace("verdict: no-certificate", "verdict: prohibited", StringComparison.Ordinal);
+
+    private async Task<Invocation> Cases(string text, params string[] options)
+    {
+        var place = Directory.CreateDirectory(Path.Combine(folder, "au-qld")).FullName;
+        await File.WriteAllTextAsync(Path.Combine(place, "ride-height.yaml"), text);
+        return await Invocation.Of(["cases", folder, .. options], width: 200);
+    }
+}
