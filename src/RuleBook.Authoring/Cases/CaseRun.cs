@@ -30,7 +30,7 @@ public static class CaseRun
     internal static IEnumerable<string> Failures(Book book, Job job, Inquiry inquiry, Expectation expect)
     {
         var (outcome, effects) = inquiry.Judge();
-        if (expect.Between is { } between ? outcome != between : outcome.Decided)
+        if (expect.Between is { } between ? outcome != between : expect.Undecided && outcome.Decided)
             yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
         if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
             yield return $"expected to be asked for {asked}";

@@ -5,7 +5,8 @@ using RuleBook.Reading;
 namespace RuleBook.Authoring.Cases;
 
 /// <summary>The answer that a case expects; what is null is not looked at.</summary>
-/// <param name="Between">The pathways possible; null when the case says only that the verdict is undecided.</param>
+/// <param name="Between">The pathways possible.</param>
+/// <param name="Undecided">The case says only that the verdict is undecided.</param>
 /// <param name="Decides">A measure whose limit keeps the verdict from being easier, or is the nearest where nothing is exceeded.</param>
 /// <param name="Asks">The facts asked for, by their path in the job; all of them.</param>
 /// <param name="Conditions">The conditions to be met or shown, of all rules that bind; all of them.</param>
@@ -15,6 +16,7 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Mark">Where it is written.</param>
 public sealed record Expectation(
     Outcome? Between,
+    bool Undecided,
     string? Decides,
     ImmutableArray<string>? Asks,
     ImmutableArray<string>? Conditions,

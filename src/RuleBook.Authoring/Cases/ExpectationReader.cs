@@ -15,6 +15,7 @@ internal static class ExpectationReader
         var between = fields.List<PathwayWord>("between", node => LimitReader.PathwayOf(fields, node) is { } pathway ? new PathwayWord(pathway) : null);
         var expectation = new Expectation(
             between.Length == 2 ? new Outcome(between[0].Pathway, between[1].Pathway) : verdict is { } one ? new Outcome(one, one) : null,
+            undecided,
             fields.Text("decides"),
             fields.Has("asks") ? fields.Texts("asks") : null,
             fields.Has("conditions") ? fields.Texts("conditions") : null,
@@ -22,8 +23,8 @@ internal static class ExpectationReader
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
             fields.Mark);
-        if (fields.Has("verdict") == fields.Has("between"))
-            fields.Add("one-content", fields.Mark, "a case expects a verdict or a range", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
+        if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation.Findings is null)
+            fields.Add("one-content", fields.Mark, "a case expects a verdict or a range, or what single rules give", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
         if (fields.Has("between") && (between.Length != 2 || between[0].Pathway >= between[1].Pathway))
             fields.Add("wrong-shape", fields.Mark, "a range goes from the least to the most onerous pathway", "write 'between: [certificate, prohibited]'");
         Known(fields, "decides", expectation.Decides is { } measure ? [measure] : [], book.Vocabulary.Measures.Keys);
