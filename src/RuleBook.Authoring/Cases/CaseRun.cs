@@ -34,13 +34,17 @@ public static class CaseRun
             yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
         if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
             yield return $"expected to be asked for {asked}";
-        if (expect is not { Issued: null, Certifier: null })
+        if (expect.LooksAtCertification)
         {
             var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, inquiry.Facts, outcome);
             if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
                 yield return $"expected to be issued {papers}";
             if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
                 yield return $"expected {certifier} to certify, got {certification?.Version.Certifier ?? "nobody"}";
+            if (expect.BeforeWork is { } first && first != (certification?.Steps.Any(step => step.BeforeWork) ?? false))
+                yield return $"expected {(first ? "a" : "no")} step before the work";
+            if (expect.MayCertify is { } may && certification?.MayCertify != (may ? Truth.Yes : Truth.No))
+                yield return $"expected the certifier {(may ? "" : "not ")}to be accepted, got: {certification?.Why ?? "nothing"}";
         }
 
         if (expect is { Conditions: null, Decides: null, Findings: null }) yield break;

@@ -13,6 +13,8 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Findings">By full id of the rule, the pathways that it gives, whatever the other rules say; null where it does not bind.</param>
 /// <param name="Issued">The papers issued on the pathways possible; all of them, empty where nothing is.</param>
 /// <param name="Certifier">What the certifier is called.</param>
+/// <param name="BeforeWork">Whether the scheme asks for a step before the work on one of the pathways possible.</param>
+/// <param name="MayCertify">Whether the certifier named in the job may certify.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Expectation(
     Outcome? Between,
@@ -23,4 +25,9 @@ public sealed record Expectation(
     ImmutableDictionary<string, Outcome?>? Findings,
     ImmutableArray<string>? Issued,
     string? Certifier,
-    Mark Mark);
+    bool? BeforeWork,
+    bool? MayCertify,
+    Mark Mark)
+{
+    internal bool LooksAtCertification => this is not { Issued: null, Certifier: null, BeforeWork: null, MayCertify: null };
+}

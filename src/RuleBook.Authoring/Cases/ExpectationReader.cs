@@ -22,6 +22,8 @@ internal static class ExpectationReader
             fields.Nested("findings") is { } findings ? ReadFindings(findings, book, topic) : null,
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
+            fields.YesNo("before-work"),
+            fields.YesNo("may-certify"),
             fields.Mark);
         if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation.Findings is null)
             fields.Add("one-content", fields.Mark, "a case expects a verdict or a range, or what single rules give", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");

@@ -4,13 +4,12 @@ using RuleBook.Rules;
 namespace RuleBook.Authoring.Pinning;
 
 /// <summary>
-/// Changes every number, date edge, word, condition, tier and exception of a book by the smallest step that matters, and demands that a case
+/// Changes every number, date edge, word, condition, tier, exception and paper issued of a book by the smallest step that matters, and demands that a case
 /// fails. A change after which every rule gives the same everywhere, shown cell by cell, needs none.
 /// </summary>
 public sealed class Pinner
 {
     private readonly Book book;
-    private readonly Adopters adopters;
     private readonly ILookup<string, PreparedCase> cases;
 
     /// <summary>For a book and cases that all pass on it.</summary>
@@ -18,15 +17,14 @@ public sealed class Pinner
     {
         this.book = book;
         this.cases = cases.Select(one => new PreparedCase(book, one)).ToLookup(one => one.Case.Jurisdiction);
-        adopters = new Adopters(book);
     }
 
-    /// <summary>Tries every change of the rules chosen.</summary>
-    /// <param name="chosen">Which rules to change.</param>
+    /// <summary>Tries every change of the jurisdictions and topics chosen.</summary>
+    /// <param name="chosen">Whether to change what stands in a jurisdiction's file on a topic.</param>
     /// <param name="progress">Told how many changes were tried, and of how many; by several threads.</param>
-    public PinReport Run(Func<Rule, bool> chosen, Action<int, int>? progress = null)
+    public PinReport Run(Func<string, string, bool> chosen, Action<int, int>? progress = null)
     {
-        var changes = RuleChange.Of(book, chosen).ToArray();
+        var changes = Change.Of(book, chosen);
         var done = 0;
         Tried[] tried =
         [
@@ -46,18 +44,11 @@ public sealed class Pinner
             [.. tried.Select(one => one.Unpinned).OfType<Unpinned>().OrderBy(unpinned => unpinned.Mark)]);
     }
 
-    private Tried Try(RuleChange change)
+    private Tried Try(Change change)
     {
-        var rules = adopters.Of(change.From.Id);
-        var topic = book.Vocabulary.Topics[change.From.Topic];
-        var noticed = rules.Select(rule => rule.Split('/')[0]).Distinct().SelectMany(place => cases[place])
-            .OrderBy(one => one.Case.Topic != change.From.Topic)
-            .Any(one => (!topic.OfUse || one.Case.Topic == topic.Name) && one.Notices(change.Book, topic, rules));
-        if (noticed) return new Tried(change, true, null);
-        var shown = rules.Select(rule => RuleEffect.Find(book, change, rule)).FirstOrDefault(found => found is not null);
-        return new Tried(change, false, shown is null ? null : new Unpinned(
-            change.From.Id, change.Mark, change.What, change.Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString()));
+        var noticed = change.Places.SelectMany(place => cases[place]).OrderBy(one => one.Case.Topic != change.Topic).Any(change.NoticedBy);
+        return new Tried(change, noticed, noticed ? null : change.Effect(book));
     }
 
-    private sealed record Tried(RuleChange Change, bool Noticed, Unpinned? Unpinned);
+    private sealed record Tried(Change Change, bool Noticed, Unpinned? Unpinned);
 }

@@ -12,8 +12,14 @@ internal sealed class PreparedCase(Book book, Case one)
 
     public Case Case { get; } = one;
 
-    /// <summary>Whether the case fails on a book in which some rules of a topic differ.</summary>
-    public bool Notices(Book changed, Topic topic, ImmutableArray<string> rules) =>
-        (topic.OfUse ? CaseRun.Ask(changed, Case.Job) : inquiry.Under(changed, Case.Job, rules)) is { } other
-        && CaseRun.Failures(changed, Case.Job, other, Case.Expect).Any();
+    /// <summary>Whether the case fails on another book.</summary>
+    public bool FailsOn(Book other) => Fails(other, CaseRun.Ask(other, Case.Job));
+
+    /// <summary>Whether the case fails on a book in which only some rules differ.</summary>
+    public bool FailsOn(Book other, ImmutableArray<string> rules) => inquiry.Under(other, Case.Job, rules) is { } under && Fails(other, under);
+
+    /// <summary>Whether the case fails on a book in which only schemes of certification differ.</summary>
+    public bool FailsOnCertification(Book other) => Case.Expect.LooksAtCertification && Fails(other, inquiry);
+
+    private bool Fails(Book other, Inquiry asked) => CaseRun.Failures(other, Case.Job, asked, Case.Expect).Any();
 }

@@ -1,25 +1,36 @@
+using System.Collections.Immutable;
 using RuleBook.Reading;
 using RuleBook.Rules;
 
 namespace RuleBook.Authoring.Pinning;
 
-/// <summary>A book with one rule changed by the smallest step that matters.</summary>
-/// <param name="From">The rule as it is.</param>
-/// <param name="To">The rule with the change.</param>
-/// <param name="Mark">Where the thing changed is written.</param>
-/// <param name="What">What is changed.</param>
-/// <param name="Becomes">What it becomes.</param>
-/// <param name="Focus">Where alone it can be felt.</param>
-/// <param name="Book">The whole book with the change.</param>
-internal sealed record RuleChange(Rule From, Rule To, Mark Mark, string What, string Becomes, Focus Focus, Book Book)
+/// <summary>A book with one rule changed.</summary>
+internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, string Becomes, Focus Focus, ImmutableArray<string> Reached)
+    : Change(Book, Rule.Id, Mark, What, Becomes)
 {
-    /// <summary>Every change of every rule chosen; changes of one thing follow one another.</summary>
-    public static IEnumerable<RuleChange> Of(Book book, Func<Rule, bool> chosen)
+    private readonly bool ofUse = Book.Vocabulary.Topics[Rule.Topic].OfUse;
+
+    public override IEnumerable<string> Places => Reached.Select(rule => rule.Split('/')[0]).Distinct();
+
+    public override string Topic => Rule.Topic;
+
+    public override bool NoticedBy(PreparedCase one) => ofUse
+        ? one.Case.Topic == Topic && one.FailsOn(Book)
+        : one.FailsOn(Book, Reached);
+
+    public override Unpinned? Effect(Book before) => Reached
+        .Select(rule => RuleEffect.Find(before, this, rule))
+        .FirstOrDefault(found => found is not null) is { } shown
+        ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())
+        : null;
+
+    /// <summary>Every change of every rule chosen.</summary>
+    public static IEnumerable<RuleChange> Of(Book book, Func<Rule, bool> chosen, Adopters adopters)
     {
         var variants = new RuleVariants(book.Vocabulary);
         return book.Jurisdictions.SelectMany((place, at) => place.Rules.SelectMany((rule, i) => (chosen(rule) ? variants.Of(rule) : [])
             .Select(variant => new RuleChange(
-                rule, variant.Value, variant.Mark, variant.What, variant.To, variant.Focus,
-                book with { Jurisdictions = book.Jurisdictions.SetItem(at, place with { Rules = place.Rules.SetItem(i, variant.Value) }) }))));
+                book with { Jurisdictions = book.Jurisdictions.SetItem(at, place with { Rules = place.Rules.SetItem(i, variant.Value) }) },
+                rule, variant.Mark, variant.What, variant.To, variant.Focus, adopters.Of(rule.Id)))));
     }
 }

@@ -16,7 +16,7 @@ internal static class Pins
     {
         var needed = require is null ? 0 : Share(require);
         var report = WithProgress(surroundings.Console, progress => new Pinner(book, cases).Run(
-            rule => (topics.Length == 0 || topics.Contains(rule.Topic)) && (within is null || rule.Jurisdiction == within || book.Jurisdiction(rule.Jurisdiction)?.Within == within),
+            (place, topic) => (topics.Length == 0 || topics.Contains(topic)) && (within is null || place == within || book.Jurisdiction(place)?.Within == within),
             progress));
         Answer.Give(surroundings, output, console => PinText.Write(console, book, report));
         return report.Percent >= needed ? 0 : 1;

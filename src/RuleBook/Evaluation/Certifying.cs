@@ -27,7 +27,8 @@ internal static class Certifying
             Resolver.Cited(book, current.owner.Id, version.Sources));
     }
 
-    private static SchemeVersion? At(Scheme scheme, DateOnly day)
+    /// <summary>The version in force on a day, the latest where several may be; null where none is.</summary>
+    public static SchemeVersion? At(Scheme scheme, DateOnly day)
     {
         Timeline.Span[] spans = [.. scheme.Versions.Select(version => new Timeline.Span(version.From, version.InForceBy, version.Until))];
         return Timeline.At(spans, day) is [.., var last] && last >= 0 ? scheme.Versions[last] : null;

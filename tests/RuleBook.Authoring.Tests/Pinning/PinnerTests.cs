@@ -82,7 +82,7 @@ public sealed class PinnerTests
             ("au", Raise($"{{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}")),
             ("au-qld", Raise($"{{from: 2012-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}")));
 
-        var report = Pin(book, rule => rule.Jurisdiction == "au", ("50 mm", "2012-01-01", "no-certificate"), ("50.1 mm", "2012-01-01", "prohibited"));
+        var report = Pin(book, (place, _) => place == "au", ("50 mm", "2012-01-01", "no-certificate"), ("50.1 mm", "2012-01-01", "prohibited"));
 
         report.Unnoticed.ShouldNotContain(one => one.What == "suspension-lift at most 50 mm");
     }
@@ -96,9 +96,9 @@ public sealed class PinnerTests
               - {version}
         """;
 
-    private static PinReport Pin(Book book, params (string Lift, string On, string Verdict)[] cases) => Pin(book, _ => true, cases);
+    private static PinReport Pin(Book book, params (string Lift, string On, string Verdict)[] cases) => Pin(book, (_, _) => true, cases);
 
-    private static PinReport Pin(Book book, Func<Rule, bool> chosen, params (string Lift, string On, string Verdict)[] cases) =>
+    private static PinReport Pin(Book book, Func<string, string, bool> chosen, params (string Lift, string On, string Verdict)[] cases) =>
         new Pinner(book, cases.Length == 0 ? ImmutableArray<Case>.Empty : Read(book, cases)).Run(chosen);
 
     private static ImmutableArray<Case> Read(Book book, (string Lift, string On, string Verdict)[] cases)

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using RuleBook.Dates;
+using RuleBook.Authoring.Walk;
+using RuleBook.Evaluation;
+using RuleBook.Reading;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Pinning;
+
+/// <summary>A book with one scheme of certification changed.</summary>
+internal sealed record SchemeChange(Book Book, Jurisdiction Place, Scheme Old, Scheme Now, Mark Mark, string What, string Becomes)
+    : Change(Book, $"{Place.Id}/{Certification}/{Old.Name}", Mark, What, Becomes)
+{
+    /// <summary>The topic of schemes.</summary>
+    public const string Certification = "certification";
+
+    public override IEnumerable<string> Places => [Place.Id, .. Book.Jurisdictions.Where(place => place.Within == Place.Id).Select(place => place.Id)];
+
+    public override string Topic => Certification;
+
+    public override bool NoticedBy(PreparedCase one) => one.FailsOnCertification(Book);
+
+    public override Unpinned? Effect(Book before) => Days(Old).Concat(Days(Now)).Distinct().Order()
+        .Select(day => (Day: day, Before: Words(Old, day), After: Words(Now, day)))
+        .Where(each => each.Before != each.After || !ReferenceEquals(Old.For, Now.For))
+        .Select(each => new Unpinned(
+            Subject, Mark, What, Becomes, new Witness(Place.Id, each.Day, ImmutableDictionary<string, string>.Empty, [], []), each.Before, each.After))
+        .FirstOrDefault();
+
+    /// <summary>Every change of every scheme of the jurisdictions chosen.</summary>
+    public static IEnumerable<SchemeChange> Of(Book book, Func<Jurisdiction, bool> chosen)
+    {
+        var variants = new SchemeVariants(book.Vocabulary);
+        return book.Jurisdictions.SelectMany((place, at) => place.Schemes.SelectMany((scheme, i) => (chosen(place) ? variants.Of(scheme) : [])
+            .Select(variant => new SchemeChange(
+                book with { Jurisdictions = book.Jurisdictions.SetItem(at, place with { Schemes = place.Schemes.SetItem(i, variant.Value) }) },
+                place, scheme, variant.Value, variant.Mark, variant.What, variant.To))));
+    }
+
+    private static IEnumerable<DateOnly> Days(Scheme scheme) => scheme.Versions
+        .SelectMany(version => new[] { version.From, version.InForceBy, version.Until }.OfType<PartialDate>())
+        .SelectMany(date => (DateOnly[])[date.Earliest.AddDays(-1), date.Earliest, date.Latest, date.Latest.AddDays(1)]);
+
+    /// <summary>What a job is told of the scheme on a day, by pathway.</summary>
+    private static string Words(Scheme scheme, DateOnly day)
+    {
+        if (Certifying.At(scheme, day) is not { } version) return "no scheme";
+        var papers = version.Issued.OrderBy(issued => issued.Pathway).Select(issued => $"{Wording.Of(issued.Pathway)}: {string.Join(", ", issued.Papers)}");
+        var first = version.Steps.Where(step => step.BeforeWork).SelectMany(step => step.Pathways).Distinct().Order().Select(Wording.Of);
+        var accepted = version.AcceptsAppointedIn is { } others ? string.Join(", ", others) : "not established";
+        return $"{version.Certifier ?? "no certifier"}; {string.Join("; ", papers)}; before the work: {string.Join(", ", first)}; accepts those of: {accepted}";
+    }
+}
