@@ -11,9 +11,6 @@ namespace RuleBook.Authoring.Walk;
 /// <param name="Planes">All edges, and zero on every axis.</param>
 internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Plane> Planes)
 {
-    private static readonly ImmutableHashSet<string> MayBeNegative =
-        ["suspension-lift", FactSet.TyreGrowth, "track-increase", "tyre-diameter-reduction", "tyre-diameter-growth-percent", "tyre-diameter-reduction-percent"];
-
     public static Axes Of(IEnumerable<ResolvedVersion> versions, Vocabulary vocabulary)
     {
         var edges = versions.SelectMany(Edges).Distinct().ToArray();
@@ -30,14 +27,14 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Pla
         return new Axes(measures, [.. planes.Distinct()]);
     }
 
-    public bool Negative(int axis) => MayBeNegative.Contains(Measures[axis].Name);
+    public bool Negative(int axis) => Measures[axis].BelowZero != BelowZero.Never;
 
-    /// <summary>The step that matters on an axis: a tenth of a millimetre or of a per cent, a kilogram, a day.</summary>
+    /// <summary>The step that matters on an axis: the measure's own, or a tenth of a millimetre or of a per cent, a kilogram, a day.</summary>
     public Fraction Step(int axis) => StepOf(Measures[axis]);
 
     /// <inheritdoc cref="Step"/>
-    public static Fraction StepOf(Measure measure) =>
-        measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10);
+    public static Fraction StepOf(Measure measure) => measure.Step ??
+        (measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10));
 
     /// <summary>Where a measure as a version counts it lies between two values.</summary>
     public Slab Between(string measure, ResolvedVersion version, Fraction low, Fraction high) =>

@@ -35,7 +35,7 @@ internal static class LimitsText
         {
             case Stated stated:
                 foreach (var tier in stated.Tiers) Write(page, book, tier);
-                page.Item($"beyond: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}", depth: 2);
+                page.Item($"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}", depth: 2);
                 break;
             case NotEstablished unknown:
                 page.Item($"not established; ask {unknown.Ask}{(unknown.Open is { } document ? $"; open {document}" : "")}", "?", 2);

@@ -29,7 +29,10 @@ public static class Judge
     /// <summary>Whether the rule binds the vehicle.</summary>
     public static Truth Binds(ResolvedVersion version, FactSet facts) => Holds(version.Rule.For, version, facts);
 
-    /// <summary>The pathways that the version can give for what is known.</summary>
+    /// <summary>
+    /// The pathways that the version can give for what is known. Where nobody has established what holds beyond the tiers, it is more onerous
+    /// than those exceeded, but never for that alone prohibited.
+    /// </summary>
     public static Outcome Try(ResolvedVersion version, FactSet facts)
     {
         if (version.Content is NotRegulated) return new Outcome(Pathway.NoCertificate, Pathway.NoCertificate);
@@ -42,7 +45,8 @@ public static class Judge
             var holds = Holds(tier, version, facts);
             if (holds == Truth.No)
             {
-                if (tier.Pathway < Pathway.Prohibited && Holds(tier.When, version, facts) == Truth.Yes) exceeded = tier.Pathway + 1;
+                if (tier.Pathway < Pathway.Prohibited && Holds(tier.When, version, facts) == Truth.Yes)
+                    exceeded = tier.Pathway < Pathway.Approval ? tier.Pathway + 1 : Pathway.Approval;
                 continue;
             }
 

@@ -8,8 +8,6 @@ namespace RuleBook.Jobs;
 /// <summary>Collects the measures that a job states, wherever the vocabulary says they stand.</summary>
 internal sealed class StatedMeasures(Vocabulary vocabulary)
 {
-    private static readonly ImmutableHashSet<string> MayBeNegative = ["suspension-lift", "tyre-diameter-growth", "track-increase"];
-
     private readonly Dictionary<string, Quantity> known = [];
     private readonly HashSet<string> unknown = [];
 
@@ -36,7 +34,7 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
 
     private void Keep(Fields fields, Measure measure, Node node, Quantity quantity)
     {
-        if (quantity.Amount.IsNegative && !MayBeNegative.Contains(measure.Name))
+        if (quantity.Amount.IsNegative && measure.BelowZero != BelowZero.Stated)
             fields.Add("negative", node.Mark, $"'{quantity}' is negative", $"{measure.Title} is zero or more");
         known[measure.Name] = quantity;
     }

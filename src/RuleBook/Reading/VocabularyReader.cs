@@ -49,7 +49,11 @@ internal static class VocabularyReader
         if (unit is null) fields.Add("not-a-word", fields.Mark, $"'{symbol}' is not a known unit", "use date, count or a unit such as mm, kg or %");
         unit ??= Unit.Base(Dimension.Count);
         return new Measure(
-            name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.YesNo("own-rule") ?? false, fields.Required("definition"), fields.Mark);
+            name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.YesNo("own-rule") ?? false, fields.Required("definition"), fields.Mark)
+        {
+            BelowZero = fields.Word("below-zero", "derived", "stated") switch { "derived" => BelowZero.Derived, "stated" => BelowZero.Stated, _ => BelowZero.Never },
+            Step = fields.Quantity("step", unit.Dimension)?.Base,
+        };
     }
 
     private static FactWord ReadFact(Fields fields, List<Term> categories)

@@ -29,7 +29,27 @@ public sealed record Vocabulary(
 /// <param name="NeedsOwnRule">A job that changes it is open unless some rule speaks of it: another rule of the topic does not allow it by silence.</param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Measure(string Name, string Title, Unit Unit, string Job, Fraction? IfAbsent, bool IsDate, bool IsDerived, bool NeedsOwnRule, string Definition, Mark Mark);
+public sealed record Measure(string Name, string Title, Unit Unit, string Job, Fraction? IfAbsent, bool IsDate, bool IsDerived, bool NeedsOwnRule, string Definition, Mark Mark)
+{
+    /// <summary>Whether it can be less than zero, and whether a job may state it so.</summary>
+    public BelowZero BelowZero { get; init; }
+
+    /// <summary>The smallest step that matters, in base units; null for the usual one of the unit.</summary>
+    public Fraction? Step { get; init; }
+}
+
+/// <summary>Whether a measure can be less than zero.</summary>
+public enum BelowZero
+{
+    /// <summary>Never.</summary>
+    Never,
+
+    /// <summary>It can, where it follows from other facts; a job does not state it so.</summary>
+    Derived,
+
+    /// <summary>It can, and a job may state it so.</summary>
+    Stated,
+}
 
 /// <summary>A named word about a vehicle or a job.</summary>
 /// <param name="Name">Name.</param>
