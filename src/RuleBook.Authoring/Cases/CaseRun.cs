@@ -46,7 +46,7 @@ public static class CaseRun
         if (expect is { Conditions: null, Decides: null, Findings: null }) yield break;
         var findings = inquiry.Findings();
         foreach (var (rule, outcomes) in expect.Findings ?? [])
-            if (Given(findings, rule) is var given && given != outcomes)
+            if (Given(rule, [.. findings, .. inquiry.OfUse(job)]) is var given && given != outcomes)
                 yield return $"expected {rule} to give {Words(outcomes)}, got {Words(given)}";
         if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
             yield return $"expected the conditions {shown}";
@@ -68,7 +68,7 @@ public static class CaseRun
     ];
 
     /// <summary>The pathways that a rule gives, over all versions that may be in force; null where it does not bind.</summary>
-    private static Outcome? Given(ImmutableArray<Finding> findings, string rule) => findings
+    private static Outcome? Given(string rule, ImmutableArray<Finding> findings) => findings
         .Where(finding => finding.Version.Rule.Id == rule)
         .Select(finding => (Outcome?)finding.Outcome)
         .Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RuleBook.Authoring.Cases;
 using RuleBook.Rules;
 
@@ -50,9 +49,10 @@ public sealed class Pinner
     private Tried Try(RuleChange change)
     {
         var rules = adopters.Of(change.From.Id);
+        var topic = book.Vocabulary.Topics[change.From.Topic];
         var noticed = rules.Select(rule => rule.Split('/')[0]).Distinct().SelectMany(place => cases[place])
             .OrderBy(one => one.Case.Topic != change.From.Topic)
-            .Any(one => one.Notices(change.Book, rules));
+            .Any(one => (!topic.OfUse || one.Case.Topic == topic.Name) && one.Notices(change.Book, topic, rules));
         if (noticed) return new Tried(change, true, null);
         var shown = rules.Select(rule => RuleEffect.Find(book, change, rule)).FirstOrDefault(found => found is not null);
         return new Tried(change, false, shown is null ? null : new Unpinned(

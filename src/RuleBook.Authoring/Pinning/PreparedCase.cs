@@ -12,7 +12,8 @@ internal sealed class PreparedCase(Book book, Case one)
 
     public Case Case { get; } = one;
 
-    /// <summary>Whether the case fails on a book in which some rules differ.</summary>
-    public bool Notices(Book changed, ImmutableArray<string> rules) =>
-        inquiry.Under(changed, Case.Job, rules) is { } other && CaseRun.Failures(changed, Case.Job, other, Case.Expect).Any();
+    /// <summary>Whether the case fails on a book in which some rules of a topic differ.</summary>
+    public bool Notices(Book changed, Topic topic, ImmutableArray<string> rules) =>
+        (topic.OfUse ? CaseRun.Ask(changed, Case.Job) : inquiry.Under(changed, Case.Job, rules)) is { } other
+        && CaseRun.Failures(changed, Case.Job, other, Case.Expect).Any();
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RuleBook.Reading;
 using RuleBook.Rules;
 
