@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Fractions;
 using RuleBook.Jobs;
 using RuleBook.Rules;
 using RuleBook.Tyres;
@@ -97,10 +98,16 @@ internal sealed class Inquiry
             .Order(StringComparer.Ordinal),
     ];
 
-    /// <summary>A measure that is not zero; one that no job has to state, such as a height above ground, touches only where it is known.</summary>
-    private static bool Touches(Book book, FactSet facts, string measure) =>
-        (facts.Measures.ContainsKey(measure) || book.Vocabulary.Measures.GetValueOrDefault(measure)?.IfAbsent is not null)
-        && facts.Measure(measure, FactSet.PartsOf(null)).Exact is not { IsZero: true };
+    /// <summary>
+    /// A measure that is not what it is when nothing changes it; one that no job has to state, such as a height above ground, touches only where
+    /// it is known.
+    /// </summary>
+    private static bool Touches(Book book, FactSet facts, string measure)
+    {
+        var unchanged = book.Vocabulary.Measures.GetValueOrDefault(measure)?.IfAbsent;
+        return (facts.Measures.ContainsKey(measure) || unchanged is not null)
+            && facts.Measure(measure, FactSet.PartsOf(null)).Exact != (unchanged ?? Fraction.Zero);
+    }
 
     public (Outcome Outcome, ImmutableArray<Effect> Effects) Judge() =>
         Completions.Try(situation, Openings.Of(situation, book.Vocabulary), Judge);

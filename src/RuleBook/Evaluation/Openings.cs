@@ -88,10 +88,16 @@ internal static class Openings
         foreach (var group in edges)
         {
             var measure = vocabulary.Measures[group.Key];
-            if (situation.Facts.Measure(group.Key, []).Exact is not null || measure.IsDate) continue;
-            yield return new Opening(measure.Job, OpeningKind.Measure, Cells.Of(measure, [.. group.Distinct().Order()]));
+            var known = situation.Facts.Measure(group.Key, []);
+            if (known.Exact is not null || measure.IsDate || (measure.IsDerived && situation.Facts.Measures.ContainsKey(measure.Name))) continue;
+            var cells = Cells.Of(measure, [.. group.Concat(new[] { known.Low, known.High }.OfType<Fraction>()).Distinct().Order()]);
+            yield return new Opening(measure.Job, OpeningKind.Measure, [.. cells.Where(option => Possible(option.Cell!, known))]);
         }
     }
+
+    /// <summary>Whether a cell lies within what is known; its ends are edges too.</summary>
+    private static bool Possible(Cell cell, Interval known) =>
+        (known.Low is not { } low || cell.Lower?.Value >= low) && (known.High is not { } high || cell.Upper?.Value <= high);
 
     /// <summary>Edges on base measures; an edge on a total falls on each unknown part, what is known of the others taken off.</summary>
     internal static IEnumerable<(string Measure, Fraction Value)> Edges(ResolvedVersion version, FactSet facts)
@@ -110,7 +116,7 @@ internal static class Openings
 
     private static IEnumerable<(string Measure, Fraction Value)> Spread(string measure, Fraction edge, ResolvedVersion version, FactSet facts)
     {
-        if (facts.Measures.ContainsKey(measure)) return [];
+        if (facts.Measures.TryGetValue(measure, out var stated) && stated.Value.Exact is not null) return [];
         if (measure == FactSet.TyreLift) return [(FactSet.TyreGrowth, edge * 2)];
         if (measure != FactSet.TotalLift) return [(measure, edge)];
         var known = version.Parts.Select(part => facts.Measure(part, version.Parts).Exact).OfType<Fraction>().Aggregate(Fraction.Zero, (sum, part) => sum + part);

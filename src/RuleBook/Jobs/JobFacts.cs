@@ -14,6 +14,8 @@ public static class JobFacts
     /// <summary>Whether the vehicle has been registered for the first time.</summary>
     public const string Registered = "registered";
 
+    private const string TyreReduction = "tyre-diameter-reduction";
+
     /// <summary>The facts of a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="vocabulary">The words.</param>
@@ -36,7 +38,7 @@ public static class JobFacts
         if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
         if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
         if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
-        AddGrowthSign(measures);
+        AddGrowthSign(measures, job);
         var shown = Shown.Of(job)
             .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
@@ -109,7 +111,7 @@ public static class JobFacts
     {
         var growth = TyreGrowth.Of(fitted, job.PlacardTyres, basis);
         Add(FactSet.TyreGrowth, growth.Growth);
-        Add("tyre-diameter-reduction", growth.Reduction);
+        Add(TyreReduction, growth.Reduction);
         Add("tyre-diameter-growth-percent", growth.GrowthPercent);
         Add("tyre-diameter-reduction-percent", growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
         Add("tyre-section-width-ratio", growth.WidthPercent);
@@ -151,20 +153,30 @@ public static class JobFacts
                 Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
     }
 
-    /// <summary>A growth over the largest placard size that is stated without sizes still bounds what depends on the sizes.</summary>
-    private static void AddGrowthSign(ImmutableDictionary<string, Derived>.Builder measures)
+    /// <summary>
+    /// A growth over the largest placard size or a reduction under the smallest that is stated without sizes still bounds what depends on the
+    /// sizes: the smallest is no larger than the largest.
+    /// </summary>
+    private static void AddGrowthSign(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
-        if (!measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { } amount || amount.IsZero) return;
+        var stated = job.FittedTyre is null && job.PlacardTyres.IsEmpty;
+        if (stated && !job.Measures.ContainsKey(FactSet.TyreGrowth) && Amount(TyreReduction) is { IsPositive: true } reduction)
+            Set(FactSet.TyreGrowth, new Interval(null, -reduction));
+        if (Amount(FactSet.TyreGrowth) is not { IsZero: false } amount) return;
         var grows = amount.IsPositive;
         Bound("tyre-diameter-growth-percent", grows);
         Bound("tyre-diameter-reduction-percent", !grows);
-        if (grows) Bound("tyre-diameter-reduction", false);
+        if (grows) Bound(TyreReduction, false);
+        else if (stated && !job.Measures.ContainsKey(TyreReduction)) Set(TyreReduction, new Interval(null, -amount));
+
+        Fraction? Amount(string name) => measures.TryGetValue(name, out var known) ? known.Value.Exact : null;
 
         void Bound(string name, bool above)
         {
-            if (measures.TryGetValue(name, out var known) && known.Value.Exact is { IsZero: false }) return;
-            measures[name] = new Derived(
-                above ? new Interval(Fraction.Zero, null) : new Interval(null, Fraction.Zero), "follows from the sign of the growth; the sizes are not stated");
+            if (Amount(name) is { IsZero: false }) return;
+            Set(name, above ? new Interval(Fraction.Zero, null) : new Interval(null, Fraction.Zero));
         }
+
+        void Set(string name, Interval value) => measures[name] = new Derived(value, "follows from what is stated of the tyres; the sizes are not stated");
     }
 }
