@@ -6,7 +6,7 @@ namespace RuleBook.Evaluation;
 /// <summary>Applies the exceptions with which a rule is adopted.</summary>
 internal static class Departures
 {
-    /// <summary>The adopted tiers with limits and conditions replaced, tiers dropped, and tiers added before those of the same pathway.</summary>
+    /// <summary>The adopted tiers with limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway.</summary>
     public static Content Apply(Content content, ImmutableArray<Departure> departures) => content is Stated stated
         ? departures.Aggregate(stated, Apply)
         : content;
@@ -15,7 +15,7 @@ internal static class Departures
     {
         if (departure.Added is { } added)
         {
-            var at = stated.Tiers.TakeWhile(tier => tier.Pathway < added.Pathway).Count();
+            var at = stated.Tiers.TakeWhile(tier => tier.Pathway <= added.Pathway).Count();
             return stated with { Tiers = stated.Tiers.Insert(at, added) };
         }
 

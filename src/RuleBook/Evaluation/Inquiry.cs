@@ -186,8 +186,11 @@ internal sealed class Inquiry
     [
         .. job.Dates.For(rule.DecidedBy ?? place.DecidedBy)
             .SelectMany(day => Resolver.Resolve(book, rule, day))
-            .DistinctBy(version => (version.From, version.Until, string.Join(' ', version.Adopted))),
+            .DistinctBy(version => (version.From, version.Until, string.Join(' ', version.Adopted.Select(Taken)))),
     ];
+
+    /// <summary>Which version an adoption takes over; one that moves takes over the same on many days.</summary>
+    private static (string, DateOnly?, string?, string?) Taken(AdoptionStep step) => (step.Rule, step.Moving ? null : step.AsOf, step.From?.Text, step.Until?.Text);
 
     private IEnumerable<string> Used() => situation.Versions.Values
         .SelectMany(candidates => candidates)

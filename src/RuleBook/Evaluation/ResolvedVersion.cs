@@ -33,7 +33,9 @@ public sealed record ResolvedVersion(
 /// <param name="Rule">Full id of the adopted rule.</param>
 /// <param name="AsOf">The day as on which it was taken over, or on which it was looked up when as amended.</param>
 /// <param name="Moving">As amended from time to time.</param>
-public sealed record AdoptionStep(string Rule, DateOnly AsOf, bool Moving);
+/// <param name="From">Start of the version taken over; null when unknown or when nothing is recorded.</param>
+/// <param name="Until">Start of the one after it; null when open.</param>
+public sealed record AdoptionStep(string Rule, DateOnly AsOf, bool Moving, PartialDate? From, PartialDate? Until);
 
 /// <summary>A citation with its source found.</summary>
 /// <param name="Citation">Where in the source.</param>

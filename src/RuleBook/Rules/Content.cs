@@ -33,7 +33,7 @@ public sealed record NotRegulated(string Why) : Content;
 /// <param name="Limits">Replace the limits on the same measures.</param>
 /// <param name="Provided">Replaces the conditions when not null.</param>
 /// <param name="Dropped">The tier does not apply here.</param>
-/// <param name="Added">A tier of its own, placed before the adopted tiers of the same pathway.</param>
+/// <param name="Added">A tier of its own, placed after the adopted tiers of the same pathway.</param>
 /// <param name="Sources">Sources of the exception.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Departure(
