@@ -41,8 +41,8 @@ public static class CaseRun
                 yield return $"expected to be issued {papers}";
             if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
                 yield return $"expected {certifier} to certify, got {certification?.Version.Certifier ?? "nobody"}";
-            if (expect.BeforeWork is { } first && first != (certification?.Steps.Any(step => step.BeforeWork) ?? false))
-                yield return $"expected {(first ? "a" : "no")} step before the work";
+            if (expect.BeforeWork is { } steps && (certification?.Steps.Count(step => step.BeforeWork) ?? 0) is var first && (steps == Expectation.Some ? first == 0 : first != steps))
+                yield return $"expected {(steps == Expectation.Some ? "some" : steps)} steps before the work, got {first}";
             if (expect.MayCertify is { } may && certification?.MayCertify != (may ? Truth.Yes : Truth.No))
                 yield return $"expected the certifier {(may ? "" : "not ")}to be accepted, got: {certification?.Why ?? "nothing"}";
         }

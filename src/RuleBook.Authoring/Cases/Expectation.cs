@@ -13,7 +13,7 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Findings">By full id of the rule, the pathways that it gives, whatever the other rules say; null where it does not bind.</param>
 /// <param name="Issued">The papers issued on the pathways possible; all of them, empty where nothing is.</param>
 /// <param name="Certifier">What the certifier is called.</param>
-/// <param name="BeforeWork">Whether the scheme asks for a step before the work on one of the pathways possible.</param>
+/// <param name="BeforeWork">How many steps of the scheme come before the work on the pathways possible; <see cref="Some"/> for any number but none.</param>
 /// <param name="MayCertify">Whether the certifier named in the job may certify.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Expectation(
@@ -25,9 +25,12 @@ public sealed record Expectation(
     ImmutableDictionary<string, Outcome?>? Findings,
     ImmutableArray<string>? Issued,
     string? Certifier,
-    bool? BeforeWork,
+    int? BeforeWork,
     bool? MayCertify,
     Mark Mark)
 {
+    /// <summary>More than none.</summary>
+    public const int Some = -1;
+
     internal bool LooksAtCertification => this is not { Issued: null, Certifier: null, BeforeWork: null, MayCertify: null };
 }

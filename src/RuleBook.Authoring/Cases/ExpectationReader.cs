@@ -22,7 +22,7 @@ internal static class ExpectationReader
             fields.Nested("findings") is { } findings ? ReadFindings(findings, book, topic) : null,
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
-            fields.YesNo("before-work"),
+            ReadSteps(fields),
             fields.YesNo("may-certify"),
             fields.Mark);
         if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation.Findings is null)
@@ -61,6 +61,15 @@ internal static class ExpectationReader
     private static IEnumerable<string> Rules(Book book, string topic) => topic.Split('/') is [var place, var name]
         ? (book.Jurisdiction(place)?.Rules ?? []).Where(rule => rule.Topic == name).Select(rule => rule.Name)
         : [];
+
+    /// <summary>A number of steps, or yes for some, or no for none.</summary>
+    private static int? ReadSteps(Fields fields) => fields.Word("before-work", "yes", "no", "0", "1", "2", "3", "4", "5") switch
+    {
+        null => null,
+        "yes" => Expectation.Some,
+        "no" => 0,
+        var number => number[0] - '0',
+    };
 
     public static Because ReadBecause(Fields fields, Book book, string jurisdiction)
     {

@@ -21,7 +21,7 @@ internal sealed record SchemeChange(Book Book, Jurisdiction Place, Scheme Old, S
     public override bool NoticedBy(PreparedCase one) => one.FailsOnCertification(Book);
 
     public override Unpinned? Effect(Book before) => Days(Old).Concat(Days(Now)).Distinct().Order()
-        .Select(day => (Day: day, Before: Words(Old, day), After: Words(Now, day)))
+        .Select(day => (Day: day, Before: Words(Place.Schemes, day), After: Words(Place.Schemes.Replace(Old, Now), day)))
         .Where(each => each.Before != each.After || !ReferenceEquals(Old.For, Now.For))
         .Select(each => new Unpinned(
             Subject, Mark, What, Becomes, new Witness(Place.Id, each.Day, ImmutableDictionary<string, string>.Empty, [], []), each.Before, each.After))
@@ -41,13 +41,19 @@ internal sealed record SchemeChange(Book Book, Jurisdiction Place, Scheme Old, S
         .SelectMany(version => new[] { version.From, version.InForceBy, version.Until }.OfType<PartialDate>())
         .SelectMany(date => (DateOnly[])[date.Earliest.AddDays(-1), date.Earliest, date.Latest, date.Latest.AddDays(1)]);
 
-    /// <summary>What a job is told of the scheme on a day, by pathway.</summary>
-    private static string Words(Scheme scheme, DateOnly day)
+    /// <summary>What a job is told on a day, by pathway: of the first scheme that serves it, where several might of each.</summary>
+    private static string Words(ImmutableArray<Scheme> schemes, DateOnly day)
     {
-        if (Certifying.At(scheme, day) is not { } version) return "no scheme";
+        var serving = schemes.Select(scheme => (scheme, version: Certifying.At(scheme, day))).Where(each => each.version is not null).ToArray();
+        var first = serving.TakeWhile(each => !each.scheme.For.Tests.IsEmpty).Count();
+        return serving.Length == 0 ? "no scheme" : string.Join(" | ", serving.Take(first + 1).Select(each => Words(each.version!)));
+    }
+
+    private static string Words(SchemeVersion version)
+    {
         var papers = version.Issued.OrderBy(issued => issued.Pathway).Select(issued => $"{Wording.Of(issued.Pathway)}: {string.Join(", ", issued.Papers)}");
-        var first = version.Steps.Where(step => step.BeforeWork).SelectMany(step => step.Pathways).Distinct().Order().Select(Wording.Of);
+        var first = version.Steps.Where(step => step.BeforeWork).SelectMany(step => step.Pathways).Order().GroupBy(Wording.Of).Select(steps => $"{steps.Count()} on {steps.Key}");
         var accepted = version.AcceptsAppointedIn is { } others ? string.Join(", ", others) : "not established";
-        return $"{version.Certifier ?? "no certifier"}; {string.Join("; ", papers)}; before the work: {string.Join(", ", first)}; accepts those of: {accepted}";
+        return $"{version.Certifier ?? "no certifier"}; {string.Join("; ", papers)}; steps before the work: {string.Join(", ", first)}; accepts those of: {accepted}";
     }
 }
