@@ -20,7 +20,7 @@ internal static class Revision
     {
         if (Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.Open(name);
         var commit = Commit(name, current);
-        var folder = Directory.CreateTempSubdirectory("rulebook-").FullName;
+        var folder = Directory.CreateTempSubdirectory("rulebook-revision-").FullName;
         try
         {
             Unpack(name, commit, current, folder);
@@ -29,9 +29,9 @@ internal static class Revision
         catch (InputException refused)
         {
             // As git names a file of a revision.
-            throw new InputException([.. refused.Problems.Select(problem => problem.Code == Code && problem.Mark.File == folder
-                ? Refused(name, "the revision has no folder 'jurisdictions' where the book is")
-                : problem with { Mark = problem.Mark with { File = problem.Mark.File.StartsWith($"{name}:", StringComparison.Ordinal) ? problem.Mark.File : $"{name}:{problem.Mark.File}" } })]);
+            throw new InputException([.. refused.Problems.Select(problem => problem.Code == Code
+                ? Refused(name, "the revision has no folders jurisdictions and schema where the book is")
+                : problem with { Mark = problem.Mark with { File = $"{name}:{problem.Mark.File}" } })]);
         }
         finally
         {
@@ -41,11 +41,12 @@ internal static class Revision
 
     private static string Commit(string name, string current)
     {
-        if (name.Length == 0 || name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r')) throw new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
+        var refused = new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
+        if (name.Length == 0 || name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r')) throw refused;
         using var git = Git(name, current, "rev-parse", "--verify", "--quiet", $"{name}^{{commit}}");
         var commit = git.StandardOutput.ReadToEnd().Trim();
         git.WaitForExit();
-        return git.ExitCode == 0 && commit.Length >= 40 && commit.All(char.IsAsciiHexDigitLower) ? commit : throw new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
+        return git.ExitCode == 0 && commit.Length >= 40 && commit.All(char.IsAsciiHexDigitLower) ? commit : throw refused;
     }
 
     /// <summary>Only the YAML files of a book, and no link.</summary>
@@ -56,7 +57,8 @@ internal static class Revision
             while (Next(tar) is { } entry)
             {
                 var parts = entry.Name.Split('/');
-                if (entry.EntryType is not (TarEntryType.RegularFile or TarEntryType.V7RegularFile) || parts[0] is not ("jurisdictions" or "schema") || parts.Contains("..")) continue;
+                if (entry.EntryType is not (TarEntryType.RegularFile or TarEntryType.V7RegularFile)) continue;
+                if (parts[0] is not ("jurisdictions" or "schema") || parts.Contains("..")) continue;
                 var path = Path.Combine([folder, .. parts]);
                 Directory.CreateDirectory(Path.GetDirectoryName(path)!);
                 entry.ExtractToFile(path, overwrite: true);
