@@ -10,8 +10,12 @@ namespace RuleBook.Authoring.Changes;
 /// <param name="Words">One word of each class.</param>
 /// <param name="Vehicles">All words of each class.</param>
 /// <param name="Witnesses">The smallest first, then some from all over.</param>
+/// <param name="Furthest">The largest of those in round figures at which every condition can be met.</param>
 internal sealed record CandidateGroup(
-    ImmutableDictionary<string, string> Words, ImmutableSortedDictionary<string, ImmutableArray<string>> Vehicles, ImmutableArray<Witness> Witnesses);
+    ImmutableDictionary<string, string> Words,
+    ImmutableSortedDictionary<string, ImmutableArray<string>> Vehicles,
+    ImmutableArray<Witness> Witnesses,
+    Witness? Furthest);
 
 /// <summary>Finds where some rules of two books differ, cell by cell.</summary>
 internal static class Candidates
@@ -24,35 +28,44 @@ internal static class Candidates
         ResolvedVersion[] versions = [.. before.Versions, .. after.Versions];
         var space = new Space(vocabulary, after.Jurisdiction, after.Day, [.. versions, .. Spoken(versions, before, after, topic, vocabulary)]);
         ImmutableArray<string?> conditions = [null, .. Alike(space.Conditions, versions)];
-        var groups = ImmutableArray.CreateBuilder<CandidateGroup>();
-        foreach (var words in space.Words)
+        FactSet[] measured = [.. space.Points.Select(point => Summed(space.Facts(ImmutableDictionary<string, string>.Empty, point), versions))];
+        var alone = space.Axes.Measures.Any(measure => measure.NeedsOwnRule && topic.TouchedBy.Contains(measure.Name));
+        return [.. space.Words.AsParallel().AsOrdered().SelectMany(Of)];
+
+        IEnumerable<CandidateGroup> Of(ImmutableDictionary<string, string> words)
         {
             var found = new Dictionary<(Answer Before, Answer After), List<Witness>>();
             foreach (var condition in conditions)
-                foreach (var point in space.Points)
+                for (var i = 0; i < measured.Length; i++)
                 {
-                    var facts = space.Facts(words, point);
+                    var facts = measured[i] with { Words = words };
                     if (condition is not null) facts = Space.NotShown(facts, condition);
-                    var pair = (Try(before, facts, topic, vocabulary), Try(after, facts, topic, vocabulary));
+                    var pair = (Try(before, facts), Try(after, facts));
                     if (pair.Item1 == pair.Item2) continue;
                     if (!found.TryGetValue(pair, out var list)) found[pair] = list = [];
-                    list.Add(space.Witness(words, point, condition is null ? [] : [condition]));
+                    list.Add(space.Witness(words, space.Points[i], condition is null ? [] : [condition]));
                 }
 
-            foreach (var list in found.Values) groups.Add(new CandidateGroup(words, Classes(words, versions, vocabulary), Picked(list)));
+            return found.Values.Select(list => new CandidateGroup(words, Classes(words, versions, vocabulary), Picked(list), Furthest(list)));
         }
 
-        return groups.ToImmutable();
+        Answer Try(Slice slice, FactSet facts) => new(slice.Try(facts), alone ? Unmet(slice, facts, topic, vocabulary) : "");
     }
 
-    /// <summary>What some rules give, and which changed measures that ask for a rule of their own they leave without one.</summary>
-    private static Answer Try(Slice slice, FactSet facts, Topic topic, Vocabulary vocabulary)
+    /// <summary>With the sums worked out once for all vehicles and conditions, where all versions count the same parts.</summary>
+    private static FactSet Summed(FactSet facts, ResolvedVersion[] versions)
     {
-        var unmet = Covering.Changed(topic, vocabulary, facts)
-            .Where(measure => !slice.Rules.Any(candidates => candidates.Any(version => Covering.Speaks(version, measure.Name)) && candidates.Any(version => Judge.Binds(version, facts) == Truth.Yes)))
-            .Select(measure => measure.Name);
-        return new Answer(slice.Try(facts), string.Join(' ', unmet));
+        if (versions.Length == 0 || versions.Any(version => !version.Parts.SequenceEqual(versions[0].Parts))) return facts;
+        foreach (var name in (string[])[FactSet.TyreLift, FactSet.TotalLift])
+            if (facts.Measure(name, versions[0].Parts).Exact is { } sum) facts = facts.With(name, sum, "");
+        return facts;
     }
+
+    /// <summary>The changed measures that ask for a rule of their own and that no rule which binds speaks of.</summary>
+    private static string Unmet(Slice slice, FactSet facts, Topic topic, Vocabulary vocabulary) => string.Join(' ', Covering.Changed(topic, vocabulary, facts)
+        .Select(measure => measure.Name)
+        .Where(name => !slice.Rules.Any(candidates =>
+            candidates.Any(version => Covering.Speaks(version, name)) && candidates.Any(version => Judge.Binds(version, facts) == Truth.Yes))));
 
     /// <summary>
     /// Points away from zero on measures that mean something else in the two vocabularies; whether an answer differs there is for the evaluator to say.
@@ -63,12 +76,18 @@ internal static class Candidates
         if (scopes.Length == 0) return [];
         var known = measures.Where(vocabulary.Measures.ContainsKey).ToArray();
         var space = new Space(vocabulary, slice.Jurisdiction, slice.Day, [.. scopes, .. known.Select(name => AtZero(scopes[0], name))]);
-        var points = space.Points.Where(point => point.Where((value, axis) => !value.IsZero && known.Contains(space.Axes.Measures[axis].Name)).Any()).ToArray();
-        return points.Length == 0 ? [] : [.. space.Words.Select(words => new CandidateGroup(words, Classes(words, scopes, vocabulary), Picked([.. points.Select(point => space.Witness(words, point))])))];
+        var points = space.Points.Where(Away).ToArray();
+        return points.Length == 0 ? [] : [.. space.Words.Select(Group)];
+
+        bool Away(Fraction[] point) => point.Where((value, axis) => !value.IsZero && known.Contains(space.Axes.Measures[axis].Name)).Any();
+
+        CandidateGroup Group(ImmutableDictionary<string, string> words) =>
+            new(words, Classes(words, scopes, vocabulary), Picked([.. points.Select(point => space.Witness(words, point))]), null);
     }
 
     /// <summary>An edge at zero for each measure of which only one of the books speaks, so that a point away from zero is tried.</summary>
-    private static IEnumerable<ResolvedVersion> Spoken(ResolvedVersion[] versions, Slice before, Slice after, Topic topic, Vocabulary vocabulary) => topic.TouchedBy
+    private static IEnumerable<ResolvedVersion> Spoken(
+        ResolvedVersion[] versions, Slice before, Slice after, Topic topic, Vocabulary vocabulary) => topic.TouchedBy
         .Where(name => vocabulary.Measures.TryGetValue(name, out var measure) && measure.NeedsOwnRule
             && before.Versions.Any(version => Covering.Speaks(version, name)) != after.Versions.Any(version => Covering.Speaks(version, name)))
         .Select(name => AtZero(versions[0], name));
@@ -92,6 +111,10 @@ internal static class Candidates
         var step = Math.Max(1, (sorted.Length - Smallest) / Scattered);
         return [.. sorted.Where((_, i) => i < Smallest || (i - Smallest) % step == step - 1)];
     }
+
+    private static Witness? Furthest(List<Witness> all) => all
+        .Where(witness => witness.NotShown.IsEmpty && witness.Weight.Uneven == 0 && witness.Measures.All(pair => !pair.Value.IsNegative))
+        .MaxBy(witness => witness.Weight.Size);
 
     private static ImmutableSortedDictionary<string, ImmutableArray<string>> Classes(
         ImmutableDictionary<string, string> words, ResolvedVersion[] versions, Vocabulary vocabulary)

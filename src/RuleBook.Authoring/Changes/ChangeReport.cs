@@ -27,6 +27,7 @@ public sealed record ChangeReport(ImmutableArray<AnswerChange> Answers, Immutabl
 /// <param name="Mark">Where the rule is written: in the new book, or in the old one when the new one has it no longer.</param>
 /// <param name="Removed">Whether only the old book has the rule.</param>
 /// <param name="Witness">The smallest job found that shows the change.</param>
+/// <param name="Furthest">The largest one found, where it is another; no bound where the change has no end.</param>
 public sealed record AnswerChange(
     string Jurisdiction,
     string Place,
@@ -40,7 +41,8 @@ public sealed record AnswerChange(
     string Rule,
     Mark Mark,
     bool Removed,
-    ShownJob Witness);
+    ShownJob Witness,
+    ShownJob? Furthest);
 
 /// <summary>Words of one fact.</summary>
 /// <param name="Fact">Name of the fact.</param>

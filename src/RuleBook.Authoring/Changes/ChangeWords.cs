@@ -1,3 +1,4 @@
+using System.Globalization;
 using RuleBook.Evaluation;
 
 namespace RuleBook.Authoring.Changes;
@@ -21,6 +22,9 @@ public static class ChangeWords
         ({ } from, null) => $"from {Phrases.Day(from)}",
         ({ } from, { } until) => $"from {Phrases.Day(from)} until {Phrases.Day(until)}",
     };
+
+    /// <summary>Where the rule is written: <c>file:line</c>.</summary>
+    public static string Place(AnswerChange change) => string.Create(CultureInfo.InvariantCulture, $"{change.Mark.File}:{change.Mark.Line}");
 
     /// <summary>What a saved job was answered; <c>could not be read</c> where the old book does not know its words.</summary>
     public static string Answer(Outcome? outcome) => outcome is { } known ? Phrases.Outcome(known) : "could not be read";

@@ -54,10 +54,16 @@ public static class ChangesJson
         json.WriteString("rule", change.Rule);
         json.WriteBoolean("removed", change.Removed);
         Write(json, change.Mark);
-        json.WriteStartObject("witness");
-        Day(json, "on", change.Witness.Day);
-        json.WriteString("says", change.Witness.Says);
-        json.WriteString("job", change.Witness.Yaml);
+        Write(json, "witness", change.Witness);
+        if (change.Furthest is { } furthest) Write(json, "furthest", furthest);
+    }
+
+    private static void Write(Utf8JsonWriter json, string name, ShownJob job)
+    {
+        json.WriteStartObject(name);
+        Day(json, "on", job.Day);
+        json.WriteString("says", job.Says);
+        json.WriteString("job", job.Yaml);
         json.WriteEndObject();
     }
 

@@ -33,8 +33,9 @@ public static class ChangesMarkdown
             string[] cells =
             [
                 Escaped(change.TopicTitle), Escaped(ChangeWords.Vehicles(change)), ChangeWords.Days(change),
-                Phrases.Outcome(change.Before), Phrases.Outcome(change.After), Escaped(change.Witness.Says),
-                $"{Escaped(change.Rule)}{(change.Removed ? " (removed)" : "")}<br>{Code(string.Create(CultureInfo.InvariantCulture, $"{change.Mark.File}:{change.Mark.Line}"))}",
+                Phrases.Outcome(change.Before), Phrases.Outcome(change.After),
+                Escaped(change.Witness.Says) + (change.Furthest is { } furthest ? $"; {Escaped(furthest.Says)}" : ""),
+                $"{Escaped(change.Rule)}{(change.Removed ? " (removed)" : "")}<br>{Code(ChangeWords.Place(change))}",
             ];
             text.Append(CultureInfo.InvariantCulture, $"| {string.Join(" | ", cells)} |\n");
         }
@@ -56,7 +57,10 @@ public static class ChangesMarkdown
         if (report.Remarks.IsEmpty) return;
         text.Append("\n### Beside the pathways\n\n");
         foreach (var remark in report.Remarks)
-            text.Append(CultureInfo.InvariantCulture, $"- {Escaped(remark.Place)}, {Escaped(remark.About)}: {Escaped(remark.Text)}{(remark.From is { } day ? $" (from {Phrases.Day(day)})" : "")}\n");
+        {
+            var since = remark.From is { } day ? $" (from {Phrases.Day(day)})" : "";
+            text.Append(CultureInfo.InvariantCulture, $"- {Escaped(remark.Place)}, {Escaped(remark.About)}: {Escaped(remark.Text)}{since}\n");
+        }
     }
 
     private static void Write(StringBuilder text, JobReport jobs)
@@ -64,7 +68,10 @@ public static class ChangesMarkdown
         text.Append(CultureInfo.InvariantCulture, $"\n### Saved jobs\n\n{jobs.Answered} answered, {jobs.Changed.Length} changed.\n");
         if (!jobs.Changed.IsEmpty) text.Append("\n| job | before | after |\n| --- | --- | --- |\n");
         foreach (var job in jobs.Changed)
-            text.Append(CultureInfo.InvariantCulture, $"| {Code(job.File)}{(job.Job is { } name ? $" {Escaped(name)}" : "")} | {ChangeWords.Answer(job.Before)} | {ChangeWords.Answer(job.After)} |\n");
+        {
+            var named = $"{Code(job.File)}{(job.Job is { } name ? $" {Escaped(name)}" : "")}";
+            text.Append(CultureInfo.InvariantCulture, $"| {named} | {ChangeWords.Answer(job.Before)} | {ChangeWords.Answer(job.After)} |\n");
+        }
         if (!jobs.Unreadable.IsEmpty) text.Append("\nCould not be read:\n\n");
         foreach (var problem in jobs.Unreadable) text.Append(CultureInfo.InvariantCulture, $"- {Escaped(problem.ToString())}\n");
     }

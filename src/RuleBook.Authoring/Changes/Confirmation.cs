@@ -14,7 +14,8 @@ namespace RuleBook.Authoring.Changes;
 /// <param name="Job">Its job file.</param>
 /// <param name="Before">The old answer.</param>
 /// <param name="After">The new answer.</param>
-internal sealed record Confirmed(Witness Witness, string Job, Outcome Before, Outcome After)
+/// <param name="Says">What the job changes on the vehicle.</param>
+internal sealed record Confirmed(Witness Witness, string Job, Outcome Before, Outcome After, string Says)
 {
     public bool Decided => Before.Decided && After.Decided;
 }
@@ -22,52 +23,100 @@ internal sealed record Confirmed(Witness Witness, string Job, Outcome Before, Ou
 /// <summary>Runs the evaluator on witnesses; what the rules of one topic say alone is no answer yet.</summary>
 internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Jurisdiction now, Topic topic, Vocabulary vocabulary)
 {
+    /// <summary>So many witnesses are tried with other words about the vehicle, where none shows a decided change.</summary>
+    private const int Varied = 3;
+
     /// <summary>
     /// The first witness whose answer differs and is decided in both books; otherwise the first whose answer differs; null when none does.
     /// </summary>
     public Confirmed? First(CandidateGroup group, out bool tried)
     {
-        tried = false;
+        Restated[] all = [.. group.Witnesses.Select(witness => Restated.Of(witness, vocabulary)).OfType<Restated>()];
+        tried = all.Length > 0;
         Confirmed? open = null;
-        foreach (var witness in group.Witnesses)
+        foreach (var restated in all)
         {
-            if (Restated.Of(witness, vocabulary) is not { } restated) continue;
-            tried = true;
-            if (Try(restated) is not { } found) continue;
+            if (Try(restated, [restated.Witness.Stated(vocabulary)], _ => true) is not { } found) continue;
             if (found.Decided) return found;
             open ??= found;
         }
 
-        return open;
+        foreach (var restated in all.Take(Varied))
+            if (Try(restated, Others(restated), found => found.Decided || open is null) is { } found) return found;
+        return open ?? (tried ? null : Tyres(group, ref tried));
+    }
+
+    /// <summary>The largest job that shows the same as the smallest; null when it is the smallest, or shows something else.</summary>
+    public Confirmed? Furthest(CandidateGroup group, Confirmed smallest, DateOnly day)
+    {
+        if (group.Furthest is not { } witness || Restated.Of(witness with { Day = day }, vocabulary) is not { } restated) return null;
+        var found = Try(restated, Others(restated).Prepend(restated.Witness.Stated(vocabulary)), each => Same(each, smallest));
+        return found?.Says == smallest.Says ? null : found;
+    }
+
+    /// <summary>With another word for one of the facts of which the difference does not depend.</summary>
+    private IEnumerable<Witness> Others(Restated restated)
+    {
+        var full = restated.Witness.Stated(vocabulary);
+        return full.Words.Keys.Except(restated.Witness.Words.Keys).Order(StringComparer.Ordinal)
+            .SelectMany(fact => vocabulary.Facts[fact].Values
+                .Where(word => word != full.Words[fact])
+                .Select(word => full with { Words = full.Words.SetItem(fact, word) }));
+    }
+
+    /// <summary>Where a job has to name a tyre size: those of the trade on a placard of one size, in the order in which the book lists them.</summary>
+    private Confirmed? Tyres(CandidateGroup group, ref bool tried)
+    {
+        if (!topic.TouchedBy.Contains(FactSet.TyreGrowth)) return null;
+        var (witness, sizes) = (group.Witnesses[0] with { Measures = [], NotShown = [] }, after.Reference.TyreSizes);
+        var placards = sizes.OrderBy(size => size.SectionWidth).Take(1).Select(size => size.Designation).Prepend(Restated.Placard);
+        foreach (var (placard, fitted) in placards.SelectMany(placard => sizes.Select(size => (placard, size.Designation))))
+        {
+            var says = $"tyres {fitted} in place of {placard}";
+            if (Judged(witness.Stated(vocabulary), placard, fitted, says) is not { } found) continue;
+            tried = true;
+            return Shortened(found, witness.Words.Keys, word => Judged(word, placard, fitted, says));
+        }
+
+        return null;
+    }
+
+    /// <summary>Without the words about the vehicle that the answers do not depend on.</summary>
+    private static Confirmed Shortened(Confirmed best, IEnumerable<string> needed, Func<Witness, Confirmed?> judged)
+    {
+        foreach (var word in best.Witness.Words.Keys.Except(needed).Order(StringComparer.Ordinal))
+            if (judged(best.Witness with { Words = best.Witness.Words.Remove(word) }) is { } shorter && Same(shorter, best)) best = shorter;
+        return best;
     }
 
     /// <summary>With all words and the placard stated first, so that other rules ask for nothing; then without what does not matter.</summary>
-    private Confirmed? Try(Restated restated)
+    private Confirmed? Try(Restated restated, IEnumerable<Witness> stated, Func<Confirmed, bool> wanted)
     {
-        var full = restated.Witness.Stated(vocabulary);
-        var best = Judged(full, tyres: true) ?? Judged(full, tyres: false) ?? Judged(restated.Witness, restated.Tyres);
-        if (best is null) return null;
-        var tyres = best.Job.Contains(Restated.Placard, StringComparison.Ordinal);
-        if (tyres && !restated.Tyres && Judged(best.Witness, tyres: false) is { } bare && Same(bare, best)) (best, tyres) = (bare, false);
-        foreach (var word in best.Witness.Words.Keys.Except(restated.Witness.Words.Keys).Order(StringComparer.Ordinal))
-            if (Judged(best.Witness with { Words = best.Witness.Words.Remove(word) }, tyres) is { } shorter && Same(shorter, best)) best = shorter;
-        return best;
+        var (own, placard) = (restated.Tyres ? Restated.Placard : null, Restated.Placard);
+        var found = stated.Select(full => Judged(full, placard) ?? Judged(full, null)).FirstOrDefault(each => each is not null && wanted(each));
+        if (found is null) return Judged(restated.Witness, own) is { } bare && wanted(bare) ? bare : null;
+        if (own is null && Judged(found.Witness, null) is { } untyred && Same(untyred, found)) (found, placard) = (untyred, null);
+        return Shortened(found, restated.Witness.Words.Keys, witness => Judged(witness, placard));
     }
 
     private static bool Same(Confirmed left, Confirmed right) => left.Before == right.Before && left.After == right.After;
 
-    private Confirmed? Judged(Witness witness, bool tyres)
+    private Confirmed? Judged(Witness witness, string? placard, string? fitted = null, string? says = null)
     {
-        var job = Text(witness with { Jurisdiction = now.Id }, tyres);
-        return Answer(after, now, job, job) is { } new1 && Answer(before, old, Text(witness with { Jurisdiction = old.Id }, tyres), job) is { } old1 && old1 != new1
-            ? new Confirmed(witness, job, old1, new1)
+        var job = Text(witness with { Jurisdiction = now.Id }, placard, fitted);
+        if (Answer(after, now, job, job) is not { } later) return null;
+        return Answer(before, old, Text(witness with { Jurisdiction = old.Id }, placard, fitted), job) is { } earlier && earlier != later
+            ? new Confirmed(witness, job, earlier, later, says ?? WitnessWords.Of(witness, vocabulary))
             : null;
     }
 
-    private string Text(Witness witness, bool tyres)
+    private string Text(Witness witness, string? placard, string? fitted)
     {
         var text = witness.Yaml(vocabulary);
-        return tyres ? text.Replace("vehicle:\n", $"vehicle:\n  tyres: [{Restated.Placard}]\n", StringComparison.Ordinal) : text;
+        if (placard is not null)
+            text = text.Replace("vehicle: {}\n", "vehicle:\n", StringComparison.Ordinal)
+                .Replace("vehicle:\n", $"vehicle:\n  tyres: [{placard}]\n", StringComparison.Ordinal);
+        return fitted is null ? text : $"{text}modification:\n  tyres: {fitted}\n";
     }
 
     /// <summary>The evaluator's answer; a job whose words the book does not have yet is read with those of the new book.</summary>

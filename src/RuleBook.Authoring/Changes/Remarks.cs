@@ -22,7 +22,8 @@ internal static class Remarks
         foreach (var remark in SchemeRemarks.Of(old, now)) yield return remark;
     }
 
-    private static string Decides(Rule rule, Jurisdiction place) => (rule.DecidedBy ?? place.DecidedBy) is { } by ? $"the day of the {by}" : "any day of the job";
+    private static string Decides(Rule rule, Jurisdiction place) =>
+        (rule.DecidedBy ?? place.DecidedBy) is { } by ? $"the day of the {by}" : "any day of the job";
 
     private static Remark? Measured(Book before, Book after, Rule left, Rule right, Jurisdiction place)
     {

@@ -18,7 +18,7 @@ internal sealed record Restated(Witness Witness, bool Tyres)
     private static readonly Fraction Rating = new(3000);
     private static readonly Lazy<GrowthShares> Shares = new(() =>
     {
-        var diameter = OverallDiameter.Of(TyreSize.TryParse(Placard, out var size, out _) ? size : throw new InvalidOperationException(), DiameterBasis.Handbook).Millimetres!.Value;
+        var diameter = OverallDiameter.Of(TyreSize.Parse(Placard), DiameterBasis.Handbook).Millimetres!.Value;
         return new GrowthShares(diameter, diameter);
     });
 
@@ -36,7 +36,9 @@ internal sealed record Restated(Witness Witness, bool Tyres)
             }
             else if (!Increase(measure.Name, value)) return null;
 
-        return at.Keys.All(vocabulary.Measures.ContainsKey) ? new Restated(witness with { Measures = [.. at.Select(pair => KeyValuePair.Create(vocabulary.Measures[pair.Key], pair.Value))] }, tyres) : null;
+        return at.Keys.All(vocabulary.Measures.ContainsKey)
+            ? new Restated(witness with { Measures = [.. at.Select(pair => KeyValuePair.Create(vocabulary.Measures[pair.Key], pair.Value))] }, tyres)
+            : null;
 
         // An increase is the rating asked for less the rating before.
         bool Increase(string name, Fraction value)

@@ -35,7 +35,13 @@ internal sealed class TopicComparison
     public ChangeReport Run()
     {
         if (pairs.IsEmpty) return new ChangeReport([], []);
-        DateOnly[] days = [.. DayEdges.Of(before, pairs.Select(pair => pair.Before).OfType<Rule>()).Concat(DayEdges.Of(after, pairs.Select(pair => pair.After).OfType<Rule>())).Distinct().Order()];
+        DateOnly[] days = 
+        [
+            .. DayEdges.Of(before, pairs.Select(pair => pair.Before).OfType<Rule>())
+                .Concat(DayEdges.Of(after, pairs.Select(pair => pair.After).OfType<Rule>()))
+                .Distinct()
+                .Order(),
+        ];
         var answers = new List<AnswerChange>();
         for (var i = 0; i < days.Length; i++)
             foreach (var change in Vehicles.Joined(On(days[i], first: i == 0), vocabulary))
@@ -47,7 +53,8 @@ internal sealed class TopicComparison
     private static void Add(List<AnswerChange> answers, AnswerChange change, DateOnly day)
     {
         var same = answers.FindIndex(other => other.Until == day && other.Before == change.Before && other.After == change.After
-            && other.Rule == change.Rule && other.Witness.Says == change.Witness.Says && Same(other.Vehicles, change.Vehicles));
+            && other.Rule == change.Rule && other.Witness.Says == change.Witness.Says
+            && other.Furthest?.Says == change.Furthest?.Says && Same(other.Vehicles, change.Vehicles));
         if (same < 0) answers.Add(change);
         else answers[same] = answers[same] with { Until = change.Until };
     }
@@ -68,10 +75,11 @@ internal sealed class TopicComparison
         return Shown(groups, rules, day, first);
     }
 
-    /// <summary>Rules of which both books have one for the same vehicles are compared one by one, those that come, go or share out vehicles anew together.</summary>
+    /// <summary>Rules that both books have for the same vehicles are compared one by one; those that come, go or share vehicles out anew, together.</summary>
     private IEnumerable<RulePair[]> Together(RulePair[] rules)
     {
-        var apart = rules.ToLookup(pair => pair is { Before: { } old, After: { } now } && LimitWords.Of(old.For, vocabulary) == LimitWords.Of(now.For, vocabulary));
+        var apart = rules.ToLookup(pair => pair is { Before: { } old, After: { } now }
+            && LimitWords.Of(old.For, vocabulary) == LimitWords.Of(now.For, vocabulary));
         return apart[false].Any() ? apart[true].Select(pair => new[] { pair }).Append([.. apart[false]]) : apart[true].Select(pair => new[] { pair });
     }
 
@@ -92,7 +100,8 @@ internal sealed class TopicComparison
         }
 
         return found
-            .GroupBy(each => (string.Join('|', each.Group.Vehicles.Select(pair => $"{pair.Key} {string.Join(',', pair.Value)}")), each.Confirmed.Before, each.Confirmed.After))
+            .GroupBy(each => (
+                string.Join('|', each.Group.Vehicles.Select(pair => $"{pair.Key} {string.Join(',', pair.Value)}")), each.Confirmed.Before, each.Confirmed.After))
             .Select(same => same.OrderBy(each => each.Confirmed.Witness.Weight).First())
             .OrderByDescending(each => each.Confirmed.Decided)
             .ThenBy(each => (each.Confirmed.Before.Best, each.Confirmed.Before.Worst, each.Confirmed.After.Best, each.Confirmed.After.Worst))
@@ -106,7 +115,8 @@ internal sealed class TopicComparison
             place.Id, place.Name, topic.Name, topic.Title, first ? null : day, null,
             [.. group.Vehicles.Select(words => new VehicleWord(words.Key, vocabulary.Facts[words.Key].Title, words.Value))],
             confirmed.Before, confirmed.After, pair.Either.Id, mark, pair.After is null,
-            new ShownJob(confirmed.Job, WitnessWords.Of(confirmed.Witness, vocabulary), day));
+            new ShownJob(confirmed.Job, confirmed.Says, day),
+            confirmation.Furthest(group, confirmed, day) is { } furthest ? new ShownJob(furthest.Job, furthest.Says, day) : null);
     }
 
     private void NotShown(RulePair[] rules, DateOnly day, Witness witness, bool first)

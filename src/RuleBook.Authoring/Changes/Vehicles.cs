@@ -19,12 +19,14 @@ internal static class Vehicles
                     (i, j) = (-1, left.Count);
                 }
 
-        return [.. left.Select(change => change with { Vehicles = [.. change.Vehicles.Where(word => word.Words.Length < vocabulary.Facts[word.Fact].Values.Length)] })];
+        return [.. left.Select(change => change with { Vehicles = [.. change.Vehicles.Where(Tells)] })];
+
+        bool Tells(VehicleWord word) => word.Words.Length < vocabulary.Facts[word.Fact].Values.Length;
     }
 
     private static bool SameButVehicles(AnswerChange left, AnswerChange right) =>
         left.Before == right.Before && left.After == right.After && left.From == right.From && left.Until == right.Until
-        && left.Rule == right.Rule && left.Witness.Says == right.Witness.Says;
+        && left.Rule == right.Rule && left.Witness.Says == right.Witness.Says && left.Furthest?.Says == right.Furthest?.Says;
 
     private static ImmutableArray<VehicleWord>? Union(ImmutableArray<VehicleWord> left, ImmutableArray<VehicleWord> right, Vocabulary vocabulary)
     {

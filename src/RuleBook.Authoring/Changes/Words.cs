@@ -16,13 +16,19 @@ internal static class Words
         Topics = before.Vocabulary.Topics.SetItems(after.Vocabulary.Topics),
     };
 
-    /// <summary>The measures of a topic that mean something else for a verdict: whether they touch it, what they are when absent, whether they ask for a rule of their own.</summary>
+    /// <summary>
+    /// The measures of a topic that mean something else for a verdict: whether they touch it, what they are when absent, whether they ask for a
+    /// rule of their own.
+    /// </summary>
     public static ImmutableArray<string> Differing(Vocabulary before, Vocabulary after, string topic) =>
     [
-        .. Touching(before, topic).Union(Touching(after, topic)).Where(name => Meaning(before, topic, name) != Meaning(after, topic, name)).Order(StringComparer.Ordinal),
+        .. Touching(before, topic).Union(Touching(after, topic))
+            .Where(name => Meaning(before, topic, name) != Meaning(after, topic, name))
+            .Order(StringComparer.Ordinal),
     ];
 
-    private static ImmutableArray<string> Touching(Vocabulary vocabulary, string topic) => vocabulary.Topics.TryGetValue(topic, out var found) ? found.TouchedBy : [];
+    private static ImmutableArray<string> Touching(Vocabulary vocabulary, string topic) =>
+        vocabulary.Topics.TryGetValue(topic, out var found) ? found.TouchedBy : [];
 
     private static (bool Touches, bool OfUse, Fraction? IfAbsent, bool? NeedsOwnRule) Meaning(Vocabulary vocabulary, string topic, string name)
     {

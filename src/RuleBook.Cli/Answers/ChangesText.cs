@@ -27,7 +27,8 @@ internal static class ChangesText
     private static void Write(Page page, AnswerChange change)
     {
         page.Item($"{ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}");
-        page.Aside($"{change.Rule}{(change.Removed ? " (removed)" : "")}, {string.Create(CultureInfo.InvariantCulture, $"{change.Mark.File}:{change.Mark.Line}")}");
+        page.Aside($"{change.Rule}{(change.Removed ? " (removed)" : "")}, {ChangeWords.Place(change)}");
+        if (change.Furthest is { } furthest) page.Aside($"as well as {furthest.Says}");
         page.Aside($"for example {change.Witness.Says}:");
         page.Aside(change.Witness.Yaml.TrimEnd('\n'), depth: 3);
     }

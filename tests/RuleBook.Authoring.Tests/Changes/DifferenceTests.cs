@@ -63,8 +63,10 @@ public sealed class DifferenceTests
     [Fact]
     public void A_rule_that_is_taken_away_leaves_the_answer_open_and_is_named_with_its_old_place()
     {
-        var other = $"- rule: lower\n  title: Lowering\n  for: {{ suspension-lift: {{ under: 0 mm }} }}\n  versions: [{{from: 2012-01-01, {Sources}, not-regulated: there is no rule}}]";
-        var (old, now) = (SmallBook.WithVersions(Version("2012-01-01", "50 mm"), more: other), SmallBook.Of(("au-qld", $"topic: ride-height\nrules:\n  {other.Replace("\n", "\n  ", StringComparison.Ordinal)}")));
+        var other = "- rule: lower\n  title: Lowering\n  for: { suspension-lift: { under: 0 mm } }\n"
+            + $"  versions: [{{from: 2012-01-01, {Sources}, not-regulated: there is no rule}}]";
+        var old = SmallBook.WithVersions(Version("2012-01-01", "50 mm"), more: other);
+        var now = SmallBook.Of(("au-qld", $"topic: ride-height\nrules:\n  {other.Replace("\n", "\n  ", StringComparison.Ordinal)}"));
 
         var report = Between(old, now);
 
@@ -84,13 +86,25 @@ public sealed class DifferenceTests
     }
 
     [Fact]
+    public void A_limit_on_the_width_of_tyres_is_shown_with_tyre_sizes()
+    {
+        // derived: 33x12.50R15LT and 35x12.50R17LT are 317.5 mm wide, 155 % of 205 mm and 163 % of 195 mm
+        var now = Of(path => path == "jurisdictions/au/tyres-and-wheels.yaml", text => text.Replace("150 %", "165 %", StringComparison.Ordinal));
+        var report = BookChanges.Between(TestBook.Book, now);
+
+        report.Answers.ShouldContain(change => change.Topic == "tyres-and-wheels" && change.Witness.Says.StartsWith("tyres ", StringComparison.Ordinal));
+        report.ShouldBeConfirmed(TestBook.Book, now);
+    }
+
+    [Fact]
     public void A_jurisdiction_that_is_added_is_told_and_compared_with_nothing()
     {
         var (old, now) = (SmallBook.WithVersions(Version("2012-01-01", "50 mm")), Nation(Version("2012-01-01", "50 mm")));
 
         Between(old, now).Remarks.Select(remark => (remark.Kind, remark.Jurisdiction)).ShouldBe(
         [
-            (RemarkKind.JurisdictionAdded, "au"), (RemarkKind.JurisdictionAdded, "au-nt"), (RemarkKind.JurisdictionAdded, "au-vic"), (RemarkKind.JurisdictionRemoved, "au-qld"),
+            (RemarkKind.JurisdictionAdded, "au"), (RemarkKind.JurisdictionAdded, "au-nt"), (RemarkKind.JurisdictionAdded, "au-vic"),
+            (RemarkKind.JurisdictionRemoved, "au-qld"),
         ], ignoreOrder: true);
     }
 
@@ -106,10 +120,13 @@ public sealed class DifferenceTests
         remark.Text.ShouldContain("unladen instead of at tare");
     }
 
-    private static Book Limit(string limit, string provided = "", string measured = "") => SmallBook.WithVersions(Version("2012-01-01", limit, provided, measured));
+    private static Book Limit(string limit, string provided = "", string measured = "") =>
+        SmallBook.WithVersions(Version("2012-01-01", limit, provided, measured));
 
     private static string Version(string from, string limit, string provided = "", string measured = "") =>
-        $"- {{from: {from}, {Sources}, {(measured.Length > 0 ? measured + ", " : "")}tiers: [{{pathway: no-certificate, within: {{suspension-lift: {limit}}}{(provided.Length > 0 ? ", " + provided : "")}}}], beyond: prohibited}}";
+        $"- {{from: {from}, {Sources}, "
+        + $"{(measured.Length > 0 ? measured + ", " : "")}tiers: [{{pathway: no-certificate, "
+        + $"within: {{suspension-lift: {limit}}}{(provided.Length > 0 ? ", " + provided : "")}}}], beyond: prohibited}}";
 
     private static Book Nation(string versions)
     {

@@ -35,6 +35,9 @@ internal static class EditedBook
         {
             Answer(before, change.Witness.Yaml).ShouldBe(change.Before, change.Witness.Yaml);
             Answer(after, change.Witness.Yaml).ShouldBe(change.After, change.Witness.Yaml);
+            if (change.Furthest is not { } furthest) continue;
+            Answer(before, furthest.Yaml).ShouldBe(change.Before, furthest.Yaml);
+            Answer(after, furthest.Yaml).ShouldBe(change.After, furthest.Yaml);
         }
     }
 

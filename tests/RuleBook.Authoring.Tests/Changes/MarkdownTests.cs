@@ -8,7 +8,8 @@ namespace RuleBook.Authoring.Tests.Changes;
 /// <summary>A comment on a pull request shows what a book or a job says, and does nothing that it says (CommonMark 0.31, GitHub's extensions of it).</summary>
 public sealed class MarkdownTests
 {
-    private const string Hostile = "<img src=x onerror=alert(1)> | @team #1 [x](javascript:alert(1)) `a` *b* _c_ https://example.org www.example.org\n# heading\u202e";
+    private const string Hostile = "<img src=x onerror=alert(1)> | @team #1 [x](javascript:alert(1)) `a` *b* _c_ "
+        + "https://example.org www.example.org\n# heading\u202e";
 
     [Fact]
     public void Nothing_in_a_name_a_title_or_a_file_becomes_markup_a_link_or_a_mention()
@@ -50,7 +51,7 @@ public sealed class MarkdownTests
         var mark = new Mark(Hostile, 1, 1);
         var change = new AnswerChange(
             Hostile, Hostile, Hostile, Hostile, null, null, [new VehicleWord("f", Hostile, [Hostile])], outcome, Outcome.Open, Hostile, mark, true,
-            new ShownJob("registered-in: au-qld\n", $"suspension lift {Hostile}", new DateOnly(2018, 10, 26)));
+            new ShownJob("registered-in: au-qld\n", $"suspension lift {Hostile}", new DateOnly(2018, 10, 26)), null);
         return new ComparedBooks(
             new NamedBook(Hostile, "sha256:a"), new NamedBook(Hostile, "sha256:b"),
             new ChangeReport([change], [new Remark(RemarkKind.Scheme, Hostile, Hostile, Hostile, null, Hostile, mark)]),

@@ -25,7 +25,7 @@ public sealed partial class RewordingTests
     public void Other_titles_notes_and_names_of_tiers_change_nothing()
     {
         var reworded = EditedBook.Of(
-            path => path.StartsWith("jurisdictions/", StringComparison.Ordinal) && !path.EndsWith("jurisdiction.yaml", StringComparison.Ordinal) && !path.EndsWith("certification.yaml", StringComparison.Ordinal),
+            path => path.Split('/') is ["jurisdictions", _, not ("jurisdiction.yaml" or "certification.yaml")],
             text => Note().Replace(Title().Replace(text, "$1title: Something else"), "$1note: Said otherwise"));
 
         BookChanges.Between(TestBook.Book, reworded).IsEmpty.ShouldBeTrue();
