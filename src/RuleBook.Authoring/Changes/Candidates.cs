@@ -30,7 +30,10 @@ internal static class Candidates
         ImmutableArray<string?> conditions = [null, .. Alike(space.Conditions, versions)];
         FactSet[] measured = [.. space.Points.Select(point => Summed(space.Facts(ImmutableDictionary<string, string>.Empty, point), versions))];
         var alone = space.Axes.Measures.Any(measure => measure.NeedsOwnRule && topic.TouchedBy.Contains(measure.Name));
-        return [.. space.Words.AsParallel().AsOrdered().SelectMany(Of)];
+        return [.. space.Words.Where(Binding).AsParallel().AsOrdered().SelectMany(Of)];
+
+        bool Binding(ImmutableDictionary<string, string> words) =>
+            versions.Any(version => Judge.Binds(version, FactSet.Nothing with { Words = words }) != Truth.No);
 
         IEnumerable<CandidateGroup> Of(ImmutableDictionary<string, string> words)
         {

@@ -75,7 +75,7 @@ internal static class Revision
         {
             return tar.GetNextEntry();
         }
-        catch (EndOfStreamException)
+        catch (Exception failure) when (failure is EndOfStreamException or InvalidDataException)
         {
             return null;
         }

@@ -1,4 +1,5 @@
 using RuleBook.Authoring.Changes;
+using RuleBook.Evaluation;
 using RuleBook.Rules;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
 
@@ -118,6 +119,59 @@ public sealed class DifferenceTests
         var remark = report.Remarks.ShouldHaveSingleItem();
         remark.Kind.ShouldBe(RemarkKind.Measured);
         remark.Text.ShouldContain("unladen instead of at tare");
+    }
+
+    [Fact]
+    public void A_measure_that_now_asks_for_a_rule_of_its_own_leaves_open_what_no_rule_speaks_of()
+    {
+        // derived: the rule speaks of the suspension alone, so a body lift was allowed by its silence
+        var old = Limit("50 mm");
+        var measures = old.Vocabulary.Measures;
+        var asking = measures.SetItem("body-lift", measures["body-lift"] with { NeedsOwnRule = true });
+        var now = old with { Vocabulary = old.Vocabulary with { Measures = asking } };
+        var report = Between(old, now);
+
+        var change = report.Answers.ShouldHaveSingleItem();
+        (change.Before, change.After).ShouldBe((Only(Pathway.NoCertificate), new Outcome(Pathway.NoCertificate, Pathway.Prohibited)));
+        change.Witness.Says.ShouldStartWith("body lift ");
+        report.ShouldBeConfirmed(old, now);
+    }
+
+    [Fact]
+    public void A_rule_of_use_that_changes_is_told_though_it_enters_no_verdict()
+    {
+        var now = Of(path => path == "jurisdictions/au-sa/towing.yaml", text => text.Replace("{ trailer-mass: 750 kg }", "{ trailer-mass: 760 kg }", StringComparison.Ordinal));
+
+        var change = BookChanges.Between(TestBook.Book, now).Answers.ShouldHaveSingleItem();
+
+        (change.Jurisdiction, change.Topic).ShouldBe(("au-sa", "towing"));
+        (change.Before, change.After).ShouldBe((Only(Pathway.Prohibited), Only(Pathway.NoCertificate)));
+        change.Witness.Yaml.ShouldContain("mass: 751 kg"); // derived: the first kilogram above the old limit
+        change.Witness.Yaml.ShouldContain("trailer-braked: no");
+    }
+
+    [Fact]
+    public void A_scheme_with_other_steps_is_told_with_its_state_and_no_more()
+    {
+        var now = Of(path => path == "jurisdictions/au-qld/certification.yaml", text => text.Replace("decides: certifier", "decides: authority", StringComparison.Ordinal));
+        var report = BookChanges.Between(TestBook.Book, now);
+
+        report.Answers.ShouldBeEmpty();
+        var remark = report.Remarks.ShouldHaveSingleItem();
+        remark.Kind.ShouldBe(RemarkKind.Scheme);
+        remark.Text.ShouldStartWith("certification scheme of Queensland changed");
+    }
+
+    [Fact]
+    public void Another_day_that_decides_is_told_beside_the_answers()
+    {
+        var now = TestBook.Book with
+        {
+            Jurisdictions = [.. TestBook.Book.Jurisdictions.Select(place => place.Id == "us-nc" ? place with { DecidedBy = "certification" } : place)],
+        };
+
+        Between(TestBook.Book, now).Remarks.ShouldAllBe(remark => remark.Kind == RemarkKind.DecidedBy && remark.Jurisdiction == "us-nc");
+        Between(TestBook.Book, now).Remarks.ShouldNotBeEmpty();
     }
 
     private static Book Limit(string limit, string provided = "", string measured = "") =>
