@@ -80,10 +80,10 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         await Of("changes", "HEAD~1", "--book", git.Folder);
         await Of("changes", "broken", "--book", git.Folder);
 
-        for (var i = 0; i < 100 && Left().Length > 0; i++) await Task.Delay(100, TestContext.Current.CancellationToken); // another test may be comparing
+        for (var i = 0; i < 300 && Left().Length > 0; i++) await Task.Delay(100, TestContext.Current.CancellationToken); // another test may be comparing
         Left().ShouldBeEmpty();
 
-        static string[] Left() => Directory.GetDirectories(Path.GetTempPath(), "rulebook-revision-*");
+        static string[] Left() => Directory.GetDirectories(Path.GetTempPath(), $"rulebook-revision-{Environment.ProcessId}-*");
     }
 
     [Fact]

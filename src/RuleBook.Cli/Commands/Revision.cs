@@ -20,7 +20,7 @@ internal static class Revision
     {
         if (Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.Open(name);
         var commit = Commit(name, current);
-        var folder = Directory.CreateTempSubdirectory("rulebook-revision-").FullName;
+        var folder = Directory.CreateTempSubdirectory($"rulebook-revision-{Environment.ProcessId}-").FullName;
         try
         {
             Unpack(name, commit, current, folder);
@@ -53,7 +53,7 @@ internal static class Revision
     private static void Unpack(string name, string commit, string current, string folder)
     {
         using var git = Git(name, current, "archive", "--format=tar", commit, "jurisdictions", "schema");
-        using (var tar = new TarReader(git.StandardOutput.BaseStream))
+        using (var tar = new TarReader(git.StandardOutput.BaseStream, leaveOpen: true))
             while (Next(tar) is { } entry)
             {
                 var parts = entry.Name.Split('/');
@@ -64,6 +64,8 @@ internal static class Revision
                 entry.ExtractToFile(path, overwrite: true);
             }
 
+        // The blocks that pad an archive are read too: git fails when it cannot write them.
+        git.StandardOutput.BaseStream.CopyTo(Stream.Null);
         git.WaitForExit();
         if (git.ExitCode != 0) throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
     }
