@@ -20,6 +20,7 @@ internal static class CommandLine
             SiteCommand.Build(surroundings),
             CasesCommand.Build(surroundings),
             ResolvedCommand.Build(surroundings),
+            ChangesCommand.Build(surroundings),
         };
         var parsed = root.Parse(args);
         var settings = new InvocationConfiguration { Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false };

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Changes;
+
+/// <summary>Which answers change between two books: by cells, not by text. What is only worded otherwise changes nothing.</summary>
+public static class BookChanges
+{
+    /// <summary>Compares two books.</summary>
+    /// <param name="before">The old book.</param>
+    /// <param name="after">The new book.</param>
+    /// <param name="progress">Told the id of each jurisdiction before it is compared.</param>
+    public static ChangeReport Between(Book before, Book after, Action<string>? progress = null)
+    {
+        if (before.Digest == after.Digest) return new ChangeReport([], []);
+        var vocabulary = Words.Of(before, after);
+        var answers = ImmutableArray.CreateBuilder<AnswerChange>();
+        var remarks = ImmutableArray.CreateBuilder<Remark>();
+        foreach (var now in after.Jurisdictions)
+        {
+            progress?.Invoke(now.Id);
+            if (Counterpart(before, now) is not { } old)
+            {
+                remarks.Add(new Remark(RemarkKind.JurisdictionAdded, now.Id, now.Name, now.Id, null, "only the new book has this jurisdiction", now.Mark));
+                continue;
+            }
+
+            var topics = old.Rules.Concat(now.Rules).Select(rule => rule.Topic).Distinct().Order(StringComparer.Ordinal).ToArray();
+            foreach (var report in topics.AsParallel().AsOrdered().Select(topic => new TopicComparison(before, after, old, now, topic, vocabulary).Run()))
+            {
+                answers.AddRange(report.Answers);
+                remarks.AddRange(report.Remarks);
+            }
+
+            remarks.AddRange(Remarks.Of(before, after, old, now));
+        }
+
+        foreach (var old in before.Jurisdictions.Where(old => after.Jurisdictions.All(now => Counterpart(before, now)?.Id != old.Id)))
+            remarks.Add(new Remark(RemarkKind.JurisdictionRemoved, old.Id, old.Name, old.Id, null, "only the old book has this jurisdiction", old.Mark));
+        return new ChangeReport(answers.ToImmutable(), remarks.ToImmutable());
+    }
+
+    private static Jurisdiction? Counterpart(Book before, Jurisdiction now) =>
+        before.Jurisdiction(now.Id) ?? now.Aliases.Select(before.Jurisdiction).FirstOrDefault(found => found is not null);
+}

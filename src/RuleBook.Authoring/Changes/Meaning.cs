@@ -1,0 +1,39 @@
+using RuleBook.Authoring.Resolved;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Changes;
+
+/// <summary>
+/// What a rule gives on a day, in words that are the same whenever no answer can differ: without titles, notes, sources, codes, names of tiers,
+/// and whatever order the keys are written in.
+/// </summary>
+internal static class Meaning
+{
+    /// <summary>The meaning, and nothing where the book does not have the rule.</summary>
+    public static string Of(Book book, Rule? rule, DateOnly day, Vocabulary vocabulary)
+    {
+        if (rule is null) return "";
+        var versions = Resolver.Resolve(book, rule, day).Select(version => Of(version, vocabulary)).Distinct().Order(StringComparer.Ordinal);
+        return $"{LimitWords.Of(rule.For, vocabulary)}\n{string.Join("\nor\n", versions)}";
+    }
+
+    private static string Of(ResolvedVersion version, Vocabulary vocabulary) => version.Content switch
+    {
+        Stated stated => string.Join('\n', stated.Tiers.Select(tier => Of(tier, version, vocabulary)).Append(Beyond(stated))),
+        NotRegulated => "not regulated",
+        _ => "not established",
+    };
+
+    private static string Of(Tier tier, ResolvedVersion version, Vocabulary vocabulary)
+    {
+        var limits = tier.Limits.Select(limit => $"{LimitWords.Of(limit, vocabulary)}{Parts(limit.Measure, version)}").Order(StringComparer.Ordinal);
+        return $"{Wording.Of(tier.Pathway)} when {LimitWords.Of(tier.When, vocabulary)} within {string.Join("; ", limits)} "
+            + $"provided {string.Join(' ', tier.Provided.Distinct().Order(StringComparer.Ordinal))}";
+    }
+
+    private static string Parts(string measure, ResolvedVersion version) =>
+        measure == FactSet.TotalLift ? $" of {string.Join(' ', version.Parts.Order(StringComparer.Ordinal))}" : "";
+
+    private static string Beyond(Stated stated) => $"beyond {(stated.Beyond is { } pathway ? Wording.Of(pathway) : "not established")}";
+}

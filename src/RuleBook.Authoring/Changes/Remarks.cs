@@ -1,0 +1,53 @@
+using System.Text;
+using RuleBook.Authoring.Walk;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Changes;
+
+/// <summary>What changes beside the pathways: how a measure is taken, which day decides, who certifies.</summary>
+internal static class Remarks
+{
+    public static IEnumerable<Remark> Of(Book before, Book after, Jurisdiction old, Jurisdiction now)
+    {
+        var topics = old.Rules.Concat(now.Rules).Select(rule => rule.Topic).Distinct().Order(StringComparer.Ordinal);
+        foreach (var pair in topics.SelectMany(topic => RulePair.Of(old, now, topic)))
+        {
+            if (pair is not { Before: { } left, After: { } right }) continue;
+            if (Decides(left, old) is var was && Decides(right, now) is var by && was != by)
+                yield return new Remark(RemarkKind.DecidedBy, now.Id, now.Name, right.Id, null, $"{was} decided, now {by} does", right.Mark);
+            if (Measured(before, after, left, right, now) is { } measured) yield return measured;
+        }
+
+        foreach (var remark in SchemeRemarks.Of(old, now)) yield return remark;
+    }
+
+    private static string Decides(Rule rule, Jurisdiction place) =>
+        (rule.DecidedBy ?? place.DecidedBy) is { } by ? $"the day of the {by}" : "any day of the job";
+
+    private static Remark? Measured(Book before, Book after, Rule left, Rule right, Jurisdiction place)
+    {
+        DateOnly[] days = [.. DayEdges.Of(before, [left]).Concat(DayEdges.Of(after, [right])).Distinct().Order()];
+        foreach (var (day, i) in days.Select((day, i) => (day, i)))
+        {
+            var (was, now) = (Basis(before, left, day), Basis(after, right, day));
+            if (was == now || was.Length == 0 || now.Length == 0) continue;
+            var mark = right.Versions.LastOrDefault(version => version.Decides && (version.From?.Earliest ?? DateOnly.MinValue) <= day)?.Mark ?? right.Mark;
+            return new Remark(RemarkKind.Measured, place.Id, place.Name, right.Id, i == 0 ? null : day, $"measured {now} instead of {was}", mark);
+        }
+
+        return null;
+    }
+
+    private static string Basis(Book book, Rule rule, DateOnly day) => string.Join(" or ", Resolver.Resolve(book, rule, day)
+        .Select(version => version.Measured)
+        .Where(measured => measured is not null)
+        .Select(measured => Text(measured!))
+        .Distinct().Order(StringComparer.Ordinal));
+
+    private static string Text(Measured measured)
+    {
+        var text = new StringBuilder("at ").Append(measured.MassState ?? "a mass not given");
+        return measured.Between.IsDefaultOrEmpty ? text.ToString() : text.Append(" between ").AppendJoin(" and ", measured.Between).ToString();
+    }
+}

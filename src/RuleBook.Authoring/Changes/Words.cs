@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Changes;
+
+/// <summary>The words of two books together.</summary>
+internal static class Words
+{
+    /// <summary>Both vocabularies; where both have a word, the new book's.</summary>
+    public static Vocabulary Of(Book before, Book after) => after.Vocabulary with
+    {
+        Measures = before.Vocabulary.Measures.SetItems(after.Vocabulary.Measures),
+        Facts = before.Vocabulary.Facts.SetItems(after.Vocabulary.Facts),
+        Conditions = before.Vocabulary.Conditions.SetItems(after.Vocabulary.Conditions),
+        Topics = before.Vocabulary.Topics.SetItems(after.Vocabulary.Topics),
+    };
+
+    /// <summary>
+    /// The measures of a topic that mean something else for a verdict: whether they touch it, what they are when absent, whether they ask for a
+    /// rule of their own.
+    /// </summary>
+    public static ImmutableArray<string> Differing(Vocabulary before, Vocabulary after, string topic) =>
+    [
+        .. Touching(before, topic).Union(Touching(after, topic))
+            .Where(name => Meaning(before, topic, name) != Meaning(after, topic, name))
+            .Order(StringComparer.Ordinal),
+    ];
+
+    private static ImmutableArray<string> Touching(Vocabulary vocabulary, string topic) =>
+        vocabulary.Topics.TryGetValue(topic, out var found) ? found.TouchedBy : [];
+
+    private static (bool Touches, bool OfUse, Fraction? IfAbsent, bool? NeedsOwnRule) Meaning(Vocabulary vocabulary, string topic, string name)
+    {
+        var measure = vocabulary.Measures.GetValueOrDefault(name);
+        return (Touching(vocabulary, topic).Contains(name), vocabulary.Topics.GetValueOrDefault(topic)?.OfUse == true, measure?.IfAbsent, measure?.NeedsOwnRule);
+    }
+}

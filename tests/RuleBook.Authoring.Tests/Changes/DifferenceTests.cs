@@ -1,0 +1,194 @@
+using RuleBook.Authoring.Changes;
+using RuleBook.Evaluation;
+using RuleBook.Rules;
+using static RuleBook.Authoring.Tests.Changes.EditedBook;
+
+namespace RuleBook.Authoring.Tests.Changes;
+
+/// <summary>Small edits of small books, each with the job that must show it (derived from the figures edited).</summary>
+public sealed class DifferenceTests
+{
+    private const string Sources = "sources: [{cite: law}]";
+
+    [Theory]
+    [InlineData("50 mm", "50.1 mm", "suspension-lift: 50.1 mm")] // the new limit is the only tenth of a millimetre that is freed
+    [InlineData("50.1 mm", "50 mm", "suspension-lift: 50.1 mm")]
+    [InlineData("50 mm", "75 mm", "suspension-lift: 50.1 mm")] // the first tenth above the old limit
+    [InlineData("{ under: 50 mm }", "50 mm", "suspension-lift: 50 mm")] // at the limit itself
+    [InlineData("50.7 mm", "2 in", "suspension-lift: 50.8 mm")] // 2 in = 50.8 mm (the inch of 25.4 mm)
+    public void The_smallest_job_stands_at_the_edge_that_moved(string before, string after, string shows)
+    {
+        var (old, now) = (Limit(before), Limit(after));
+        var report = Between(old, now);
+
+        var change = report.Answers.ShouldHaveSingleItem();
+        change.Witness.Yaml.ShouldContain(shows + "\n");
+        report.ShouldBeConfirmed(old, now);
+    }
+
+    [Fact]
+    public void A_condition_that_is_added_shows_where_it_is_not_met()
+    {
+        var (old, now) = (Limit("50 mm"), Limit("50 mm", "provided: [tyres-suit-rims]"));
+        var report = Between(old, now);
+
+        var change = report.Answers.ShouldHaveSingleItem();
+        (change.Before, change.After).ShouldBe((Only(Pathway.NoCertificate), Only(Pathway.Prohibited)));
+        change.Witness.Yaml.ShouldContain("tyres-suit-rims: no");
+        report.ShouldBeConfirmed(old, now);
+    }
+
+    [Fact]
+    public void A_change_that_a_later_version_takes_back_ends_there()
+    {
+        var old = SmallBook.WithVersions(Version("2012-01-01", "50 mm"));
+        var now = SmallBook.WithVersions($"{Version("2012-01-01", "50 mm")}\n{Version("2018-07-01", "75 mm")}\n{Version("2020-07-01", "50 mm")}");
+
+        var change = Between(old, now).Answers.ShouldHaveSingleItem();
+
+        (change.From, change.Until).ShouldBe((new DateOnly(2018, 7, 1), new DateOnly(2020, 7, 1)));
+    }
+
+    [Fact]
+    public void A_change_of_the_national_rule_shows_in_a_state_that_adopts_it_as_amended_and_not_in_one_that_took_it_as_it_stood()
+    {
+        var (old, now) = (Nation(Version("2012-01-01", "50 mm")), Nation($"{Version("2012-01-01", "50 mm")}\n{Version("2018-07-01", "75 mm")}"));
+        var report = Between(old, now);
+
+        report.Answers.Select(change => change.Jurisdiction).ShouldBe(["au", "au-vic"]);
+        report.Answers[1].Rule.ShouldBe("au-vic/ride-height/raise");
+        report.Answers[1].Mark.File.ShouldBe("jurisdictions/au/ride-height.yaml");
+        report.ShouldBeConfirmed(old, now);
+    }
+
+    [Fact]
+    public void A_rule_that_is_taken_away_leaves_the_answer_open_and_is_named_with_its_old_place()
+    {
+        var other = "- rule: lower\n  title: Lowering\n  for: { suspension-lift: { under: 0 mm } }\n"
+            + $"  versions: [{{from: 2012-01-01, {Sources}, not-regulated: there is no rule}}]";
+        var old = SmallBook.WithVersions(Version("2012-01-01", "50 mm"), more: other);
+        var now = SmallBook.Of(("au-qld", $"topic: ride-height\nrules:\n  {other.Replace("\n", "\n  ", StringComparison.Ordinal)}"));
+
+        var report = Between(old, now);
+
+        report.Answers.ShouldContain(change => change.Removed && change.Rule == "au-qld/ride-height/raise" && change.Mark.Line > 1);
+        report.ShouldBeConfirmed(old, now);
+    }
+
+    [Fact]
+    public void A_limit_on_a_rating_is_shown_with_the_ratings_that_a_job_can_state()
+    {
+        // derived: an increase is the rating asked for less the rating before
+        var now = Of(path => path == "jurisdictions/au-sa/mass-ratings.yaml", text => text.Replace("4500 kg", "4400 kg", StringComparison.Ordinal));
+        var report = BookChanges.Between(TestBook.Book, now);
+
+        report.Answers.ShouldContain(change => change.Jurisdiction == "au-sa" && change.Topic == "mass-ratings");
+        report.ShouldBeConfirmed(TestBook.Book, now);
+    }
+
+    [Fact]
+    public void A_limit_on_the_width_of_tyres_is_shown_with_tyre_sizes()
+    {
+        // derived: 33x12.50R15LT and 35x12.50R17LT are 317.5 mm wide, 155 % of 205 mm and 163 % of 195 mm
+        var now = Of(path => path == "jurisdictions/au/tyres-and-wheels.yaml", text => text.Replace("150 %", "165 %", StringComparison.Ordinal));
+        var report = BookChanges.Between(TestBook.Book, now);
+
+        report.Answers.ShouldContain(change => change.Topic == "tyres-and-wheels" && change.Witness.Says.StartsWith("tyres ", StringComparison.Ordinal));
+        report.ShouldBeConfirmed(TestBook.Book, now);
+    }
+
+    [Fact]
+    public void A_jurisdiction_that_is_added_is_told_and_compared_with_nothing()
+    {
+        var (old, now) = (SmallBook.WithVersions(Version("2012-01-01", "50 mm")), Nation(Version("2012-01-01", "50 mm")));
+
+        Between(old, now).Remarks.Select(remark => (remark.Kind, remark.Jurisdiction)).ShouldBe(
+        [
+            (RemarkKind.JurisdictionAdded, "au"), (RemarkKind.JurisdictionAdded, "au-nt"), (RemarkKind.JurisdictionAdded, "au-vic"),
+            (RemarkKind.JurisdictionRemoved, "au-qld"),
+        ], ignoreOrder: true);
+    }
+
+    [Fact]
+    public void Another_mass_at_which_a_lift_is_measured_is_told_beside_the_answers()
+    {
+        var (old, now) = (Limit("50 mm", measured: "measured: { mass-state: tare }"), Limit("50 mm", measured: "measured: { mass-state: unladen }"));
+        var report = Between(old, now);
+
+        report.Answers.ShouldBeEmpty();
+        var remark = report.Remarks.ShouldHaveSingleItem();
+        remark.Kind.ShouldBe(RemarkKind.Measured);
+        remark.Text.ShouldContain("unladen instead of at tare");
+    }
+
+    [Fact]
+    public void A_measure_that_now_asks_for_a_rule_of_its_own_leaves_open_what_no_rule_speaks_of()
+    {
+        // derived: the rule speaks of the suspension alone, so a body lift was allowed by its silence
+        var old = Limit("50 mm");
+        var measures = old.Vocabulary.Measures;
+        var asking = measures.SetItem("body-lift", measures["body-lift"] with { NeedsOwnRule = true });
+        var now = old with { Vocabulary = old.Vocabulary with { Measures = asking } };
+        var report = Between(old, now);
+
+        var change = report.Answers.ShouldHaveSingleItem();
+        (change.Before, change.After).ShouldBe((Only(Pathway.NoCertificate), new Outcome(Pathway.NoCertificate, Pathway.Prohibited)));
+        change.Witness.Says.ShouldStartWith("body lift ");
+        report.ShouldBeConfirmed(old, now);
+    }
+
+    [Fact]
+    public void A_rule_of_use_that_changes_is_told_though_it_enters_no_verdict()
+    {
+        var now = Of(path => path == "jurisdictions/au-sa/towing.yaml", text => text.Replace("{ trailer-mass: 750 kg }", "{ trailer-mass: 760 kg }", StringComparison.Ordinal));
+
+        var change = BookChanges.Between(TestBook.Book, now).Answers.ShouldHaveSingleItem();
+
+        (change.Jurisdiction, change.Topic).ShouldBe(("au-sa", "towing"));
+        (change.Before, change.After).ShouldBe((Only(Pathway.Prohibited), Only(Pathway.NoCertificate)));
+        change.Witness.Yaml.ShouldContain("mass: 751 kg"); // derived: the first kilogram above the old limit
+        change.Witness.Yaml.ShouldContain("trailer-braked: no");
+    }
+
+    [Fact]
+    public void A_scheme_with_other_steps_is_told_with_its_state_and_no_more()
+    {
+        var now = Of(path => path == "jurisdictions/au-qld/certification.yaml", text => text.Replace("decides: certifier", "decides: authority", StringComparison.Ordinal));
+        var report = BookChanges.Between(TestBook.Book, now);
+
+        report.Answers.ShouldBeEmpty();
+        var remark = report.Remarks.ShouldHaveSingleItem();
+        remark.Kind.ShouldBe(RemarkKind.Scheme);
+        remark.Text.ShouldStartWith("certification scheme of Queensland changed");
+    }
+
+    [Fact]
+    public void Another_day_that_decides_is_told_beside_the_answers()
+    {
+        var now = TestBook.Book with
+        {
+            Jurisdictions = [.. TestBook.Book.Jurisdictions.Select(place => place.Id == "us-nc" ? place with { DecidedBy = "certification" } : place)],
+        };
+
+        Between(TestBook.Book, now).Remarks.ShouldAllBe(remark => remark.Kind == RemarkKind.DecidedBy && remark.Jurisdiction == "us-nc");
+        Between(TestBook.Book, now).Remarks.ShouldNotBeEmpty();
+    }
+
+    private static Book Limit(string limit, string provided = "", string measured = "") =>
+        SmallBook.WithVersions(Version("2012-01-01", limit, provided, measured));
+
+    private static string Version(string from, string limit, string provided = "", string measured = "") =>
+        $"- {{from: {from}, {Sources}, "
+        + $"{(measured.Length > 0 ? measured + ", " : "")}tiers: [{{pathway: no-certificate, "
+        + $"within: {{suspension-lift: {limit}}}{(provided.Length > 0 ? ", " + provided : "")}}}], beyond: prohibited}}";
+
+    private static Book Nation(string versions)
+    {
+        return SmallBook.Of(("au", File(versions)), ("au-nt", File(Adopts("2015-01-01"))), ("au-vic", File(Adopts("amended"))));
+
+        static string File(string versions) =>
+            $"topic: ride-height\nrules:\n  - rule: raise\n    title: Raising\n    versions:\n      {versions.Replace("\n", "\n      ", StringComparison.Ordinal)}";
+
+        static string Adopts(string asOf) => $"- {{from: 2012-01-01, {Sources}, adopts: {{rule: au/ride-height/raise, as-of: {asOf}}}}}";
+    }
+}
