@@ -13,7 +13,7 @@ internal sealed record ChangedTiers(ResolvedVersion Old, ResolvedVersion Now, Im
     /// <summary>Null where more than tiers differs, or it is not certain which version is in force.</summary>
     public static ChangedTiers? Between(ImmutableArray<ResolvedVersion> old, ImmutableArray<ResolvedVersion> now) =>
         old is [{ Content: Stated before }] && now is [{ Content: Stated after }]
-            && ReferenceEquals(old[0].Rule.For, now[0].Rule.For) && old[0].Parts.SequenceEqual(now[0].Parts)
+            && old[0].Rule.For == now[0].Rule.For && old[0].Parts.SequenceEqual(now[0].Parts)
             && before.Beyond == after.Beyond && before.Tiers.Length == after.Tiers.Length
             ? new ChangedTiers(old[0], now[0], [.. before.Tiers.Zip(after.Tiers).Where(pair => !ReferenceEquals(pair.First, pair.Second))])
             : null;

@@ -5,14 +5,14 @@ using RuleBook.Reading;
 namespace RuleBook.Authoring.Pinning;
 
 /// <summary>A change that no case notices, although it changes what a rule or a scheme gives.</summary>
-/// <param name="Rule">Full id of the rule or scheme, or the jurisdiction.</param>
+/// <param name="Subject">Full id of the rule or scheme, or the jurisdiction.</param>
 /// <param name="Mark">Where it is written.</param>
 /// <param name="What">What is changed.</param>
 /// <param name="To">What it becomes.</param>
 /// <param name="Witness">A point at which it shows.</param>
 /// <param name="Before">What it gives there.</param>
 /// <param name="After">What it would give.</param>
-public sealed record Unpinned(string Rule, Mark Mark, string What, string To, Witness Witness, string Before, string After);
+public sealed record Unpinned(string Subject, Mark Mark, string What, string To, Witness Witness, string Before, string After);
 
 /// <summary>How much of a book its cases pin.</summary>
 /// <param name="Points">Numbers, date edges, words, conditions, tiers and exceptions that bear on what some rule gives.</param>

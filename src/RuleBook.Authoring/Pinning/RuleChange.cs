@@ -18,9 +18,7 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
         ? one.Case.Topic == Topic && one.FailsOn(Book)
         : one.FailsOn(Book, Reached);
 
-    public override Unpinned? Effect(Book before) => Reached
-        .Select(rule => RuleEffect.Find(before, this, rule))
-        .FirstOrDefault(found => found is not null) is { } shown
+    public override Unpinned? Effect(Book before) => RuleEffect.Find(before, this) is { } shown
         ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())
         : null;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
+using Fractions;
 using RuleBook.Authoring.Walk;
 using RuleBook.Evaluation;
 using RuleBook.Rules;
@@ -15,30 +15,31 @@ internal sealed record Shown(Witness Witness, RuleAnswer Before, RuleAnswer Afte
 /// <summary>Looks for a point at which a change of a rule shows: every cell of every stretch of days on which its versions differ.</summary>
 internal static class RuleEffect
 {
-    /// <summary>A point, on the first such day the one nearest to a vehicle as built; null when the rule gives the same everywhere.</summary>
+    /// <summary>A point, on the first such day the one nearest to a vehicle as built; null when each rule reached gives the same everywhere.</summary>
     /// <param name="before">The book as it is.</param>
     /// <param name="change">The change.</param>
-    /// <param name="rule">Full id of the rule to look at: the one changed, or one that adopts it.</param>
-    public static Shown? Find(Book before, RuleChange change, string rule)
+    public static Shown? Find(Book before, RuleChange change)
     {
-        var (old, now) = (before.Rule(rule)!, change.Book.Rule(rule)!);
-        return Stretches(before, old, change.Book, now)
-            .SelectMany(stretch => Differences(before.Vocabulary, old, stretch, change.Focus))
-            .FirstOrDefault();
+        var stretches = change.Reached.SelectMany(rule => Stretch.Of(before, change.Book, rule)).ToArray();
+        return AreAlike(before.Vocabulary, stretches, change.Focus)
+            ? null
+            : stretches.SelectMany(stretch => Differences(before.Vocabulary, stretch, change.Focus, NearestFirst)).FirstOrDefault();
     }
 
-    /// <summary>The days on which something else is in force, each pair of contents once.</summary>
-    private static IEnumerable<Stretch> Stretches(Book before, Rule old, Book after, Rule now) => DayEdges.Of(before, [old]).Concat(DayEdges.Of(after, [now])).Distinct().Order()
-        .Select(day => new Stretch(day, Resolver.Resolve(before, old, day), Resolver.Resolve(after, now, day)))
-        .Where(stretch => stretch.Differ)
-        .DistinctBy(stretch => stretch.Key);
+    /// <summary>
+    /// Whether the versions give the same of every vehicle, bound by the rule or not: then they do so under every rule that adopts them, and a
+    /// content that many adopt is looked at once.
+    /// </summary>
+    private static bool AreAlike(Vocabulary vocabulary, Stretch[] stretches, Focus focus) =>
+        !stretches.Any(stretch => stretch.OtherVehicles)
+        && !Stretch.SayingOther(stretches).Any(stretch => Differences(vocabulary, stretch.OfEveryVehicle, focus, space => space.Points).Any());
 
-    private static IEnumerable<Shown> Differences(Vocabulary vocabulary, Rule rule, Stretch stretch, Focus focus)
+    private static IEnumerable<Shown> Differences(Vocabulary vocabulary, Stretch stretch, Focus focus, Func<Space, IEnumerable<Fraction[]>> points)
     {
-        var space = new Space(vocabulary, rule.Jurisdiction, stretch.Day, [.. stretch.Old, .. stretch.Now], Within(stretch, focus));
+        var space = new Space(vocabulary, stretch.Rule.Jurisdiction, stretch.Day, [.. stretch.Old, .. stretch.Now], Within(stretch, focus));
         var vehicles = space.Words.Where(words => focus is not OnWord only || words.GetValueOrDefault(only.Fact) == only.Word).ToArray();
         var tiers = ChangedTiers.Between(stretch.Old, stretch.Now);
-        foreach (var point in space.Points.OrderBy(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight))
+        foreach (var point in points(space))
         {
             var measures = space.Facts(ImmutableDictionary<string, string>.Empty, point);
             foreach (var words in vehicles)
@@ -59,6 +60,9 @@ internal static class RuleEffect
         }
     }
 
+    private static IEnumerable<Fraction[]> NearestFirst(Space space) =>
+        space.Points.OrderBy(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight);
+
     /// <summary>Only where the versions count the measure alike can the rest be left out.</summary>
     private static Func<Axes, Slab?>? Within(Stretch stretch, Focus focus)
     {
@@ -66,18 +70,5 @@ internal static class RuleEffect
         return focus is OnMeasure between && versions.Length > 0 && versions.All(version => version.Parts.SequenceEqual(versions[0].Parts))
             ? axes => axes.Between(between.Measure, versions[0], between.Low, between.High)
             : null;
-    }
-
-    private sealed record Stretch(DateOnly Day, ImmutableArray<ResolvedVersion> Old, ImmutableArray<ResolvedVersion> Now)
-    {
-        /// <summary>Two stretches with one key give the same; contents are compared by identity, so that some may be looked at twice.</summary>
-        public (string, string) Key => (Text(Old), Text(Now));
-
-        public bool Differ => Key.Item1 != Key.Item2;
-
-        private static string Text(ImmutableArray<ResolvedVersion> versions) => string.Join(
-            ' ', versions.Select(version => $"{Identity(version.Content)} {RuntimeHelpers.GetHashCode(version.Rule.For)} {string.Join(',', version.Parts)}"));
-
-        private static string Identity(Content content) => content is Stated ? $"{RuntimeHelpers.GetHashCode(content)}" : content.GetType().Name;
     }
 }

@@ -11,9 +11,9 @@ internal static class PinText
     public static string? Write(IAnsiConsole console, Book book, PinReport report)
     {
         var page = new Page(console);
-        foreach (var place in report.Unnoticed.GroupBy(unpinned => (unpinned.Mark, unpinned.Rule, unpinned.What)))
+        foreach (var place in report.Unnoticed.GroupBy(unpinned => (unpinned.Mark, unpinned.Subject, unpinned.What)))
         {
-            page.Heading($"{place.Key.Mark}: {place.Key.Rule}");
+            page.Heading($"{place.Key.Mark}: {place.Key.Subject}");
             foreach (var unpinned in place)
             {
                 page.Line($"{unpinned.What}: {unpinned.To} would go unnoticed");
