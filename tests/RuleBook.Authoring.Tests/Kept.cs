@@ -2,13 +2,13 @@ namespace RuleBook.Authoring.Tests;
 
 /// <summary>
 /// What is read once and kept for all tests. Mutation testing keeps the process from one mutant to the next and says in a file which one is
-/// active: then it is read anew for each mutant, and for each test while it is found out what a test reaches.
+/// active: then it is read anew for each mutant, and at each use while it is found out what each test reaches.
 /// </summary>
 internal sealed class Kept<T>(Func<T> read)
     where T : class
 {
     private static readonly string? MutantFile = Environment.GetEnvironmentVariable("STRYKER_MUTANT_FILE");
-    private static readonly bool FindingReach = Environment.GetEnvironmentVariable("STRYKER_COVERAGE_FILE") is not null;
+    private static readonly bool FindingReach = Environment.GetEnvironmentVariable("STRYKER_COVERAGE_EPOCH_FILE") is not null;
     private readonly Lock gate = new();
     private (int Mutant, T Value)? kept;
 
