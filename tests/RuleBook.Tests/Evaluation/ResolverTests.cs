@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RuleBook.Evaluation;
 using RuleBook.Rules;
 using static RuleBook.Tests.Evaluation.Made;
@@ -165,9 +166,9 @@ public sealed class ResolverTests
 
     private static Rule State(Content content) => Rule("xa-b", From("2013-01-01", content));
 
-    private static IReadOnlyList<Tier> Tiers(Adoption adoption) =>
+    private static ImmutableArray<Tier> Tiers(Adoption adoption) =>
         Resolve(State(adoption), "2021-01-01").ShouldHaveSingleItem().Content.ShouldBeOfType<Stated>().Tiers;
 
-    private static IReadOnlyList<ResolvedVersion> Resolve(Rule rule, string day) =>
+    private static ImmutableArray<ResolvedVersion> Resolve(Rule rule, string day) =>
         Resolver.Resolve(Book(Place("xa", National), Place("xa-b", rule)), rule, Day(day));
 }
