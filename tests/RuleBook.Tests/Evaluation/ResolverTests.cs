@@ -110,6 +110,21 @@ public sealed class ResolverTests
 
     [Fact]
     [Trait("Basis", "derived")]
+    public void What_a_tier_cites_stays_a_source_of_the_jurisdiction_that_wrote_it()
+    {
+        var national = Rule("xa", From("2012-01-01", new Stated([Tier(Pathway.Certificate, AtMost(Lift, 75)) with { Sources = [Cite("law"), Cite("xz/act")] }], Pathway.Prohibited)));
+        var exception = Departing("Certificate", AtMost(Lift, 60)) with { Sources = [Cite("note")] };
+        var state = State(Adopting("xa/ride-height/raise", null, exception));
+        var second = Rule("xa-c", From("2014-01-01", Adopting("xa-b/ride-height/raise", null)));
+        var book = Book(Place("xa", national), Place("xa-b", state), Place("xa-c", second));
+        Cites(state).ShouldBe(["xa/law", "xz/act", "note"]);
+        Cites(second).ShouldBe(["xa/law", "xz/act", "xa-b/note"]);
+
+        IEnumerable<string> Cites(Rule rule) => ((Stated)Resolver.Resolve(book, rule, Day("2021-01-01")).ShouldHaveSingleItem().Content).Tiers[0].Sources.Select(each => each.Cite);
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
     public void How_it_is_measured_is_the_adopting_states_own_word_or_else_that_of_the_adopted_rule()
     {
         var (theirs, own) = (new Measured(["guard-edge"], "unladen", [], null), new Measured(["sill"], "tare", [Lift], null));

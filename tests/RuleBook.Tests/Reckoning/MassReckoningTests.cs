@@ -3,7 +3,7 @@ using RuleBook.Masses;
 using RuleBook.Reckoning;
 using RuleBook.Tests.Masses;
 using RuleBook.Towing;
-using static RuleBook.Tests.Reckoning.Answers;
+using static RuleBook.Tests.Reckoning.Reckoned;
 
 namespace RuleBook.Tests.Reckoning;
 
@@ -30,13 +30,13 @@ public sealed class MassReckoningTests
     public void Unladen_is_tare_with_full_tanks_and_what_is_fixed_and_loaded_is_counted_where_something_travels()
     {
         // 100 L more diesel at 0.835 kg/L: 83.5 kg. A bar of 60 kg is fixed, the driver of 80 kg travels.
-        var fixedOnly = Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, "modification": { "accessories": [ { "mass": "60 kg", "behind-front-axle": "-900 mm" } ] } """);
+        var fixedOnly = Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, "modification": { "accessories": [ { "mass": "60 kg", "behind-front-axle": "-900 mm" } ] } """);
         fixedOnly.Unladen.TotalKg.ShouldBeExactly(2793.5m);
         fixedOnly.Loaded.ShouldBeNull();
         fixedOnly.Towing.ShouldBeNull();
         fixedOnly.TradeOff.ShouldBeEmpty();
 
-        var driven = Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, "load": { "occupants": [ { "mass": "80 kg", "behind-front-axle": "1425 mm" } ] } """);
+        var driven = Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, "load": { "occupants": [ { "mass": "80 kg", "behind-front-axle": "1425 mm" } ] } """);
         driven.Unladen.TotalKg.ShouldBeExactly(2733.5m);
         driven.Loaded!.TotalKg.ShouldBeExactly(2813.5m);
         driven.Failing.ShouldBeEmpty();
@@ -47,7 +47,7 @@ public sealed class MassReckoningTests
     public void The_ball_load_counts_in_the_loaded_vehicle_and_stands_behind_the_rear_axle() // common practice, no source
     {
         // 240 kg x (2850 + 1200) / 2850 = 341.05 kg on the rear, 101.05 kg off the front.
-        var answer = Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Trailer}} """);
+        var answer = Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Trailer}} """);
         answer.Loaded!.TotalKg.ShouldBeExactly(2973.5m);
         (answer.Loaded.Axles! - answer.Unladen.Axles!).RearKg.ShouldRead("341.05");
         (answer.Loaded.Axles! - answer.Unladen.Axles!).FrontKg.ShouldRead("-101.05");
@@ -60,13 +60,13 @@ public sealed class MassReckoningTests
     [Fact]
     [Trait("Basis", "derived")]
     public void A_ball_load_that_is_not_stated_is_what_the_trailers_axles_do_not_carry() =>
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, "trailer": { "mass": "2890 kg", "axles": "2650 kg" } """).Loaded!.TotalKg.ShouldBeExactly(2973.5m);
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, "trailer": { "mass": "2890 kg", "axles": "2650 kg" } """).Loaded!.TotalKg.ShouldBeExactly(2973.5m);
 
     [Fact]
     [Trait("Basis", "common practice")]
     public void A_higher_gvm_takes_from_the_trailer_what_it_gives_to_the_vehicle_because_the_gcm_stays() // common practice, no source
     {
-        var answer = Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Trailer}}, "modification": { "ratings": { "gvm": "3800 kg" } } """);
+        var answer = Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Trailer}}, "modification": { "ratings": { "gvm": "3800 kg" } } """);
         answer.TradeOff[^1].ShouldSatisfyAllConditions(point => point.GivenKg.ShouldBe((Fraction)3500), point => point.LeftKg.ShouldBe((Fraction)3260));
         answer.ReratedTradeOff[^1].ShouldSatisfyAllConditions(point => point.GivenKg.ShouldBe((Fraction)3800), point => point.LeftKg.ShouldBe((Fraction)3200));
         answer.TradeOff[0].GivenKg.ShouldBeExactly(2973.5m);
@@ -78,11 +78,11 @@ public sealed class MassReckoningTests
     [Trait("Basis", "derived")]
     public void The_trade_off_is_drawn_for_a_trailer_or_a_re_rating_and_only_where_the_vehicle_is_within_its_gvm()
     {
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, "modification": { "ratings": { "gcm": "7200 kg" } } """)
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, "modification": { "ratings": { "gcm": "7200 kg" } } """)
             .ShouldSatisfyAllConditions(answer => answer.TradeOff.ShouldNotBeEmpty(), answer => answer.ReratedTradeOff.ShouldNotBeEmpty(), answer => answer.Rerating.ShouldBeNull());
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Trailer}} """).ReratedTradeOff.ShouldBeEmpty();
-        Answers.MassesOf($$""" "vehicle": { {{Wagon.Replace("\"gvm\": \"3500 kg\"", "\"gvm\": \"2900 kg\"")}} }, {{Trailer}} """).TradeOff.ShouldBeEmpty();
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} } """).RearLoadAgainstBall.ShouldBeEmpty();
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Trailer}} """).ReratedTradeOff.ShouldBeEmpty();
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon.Replace("\"gvm\": \"3500 kg\"", "\"gvm\": \"2900 kg\"")}} }, {{Trailer}} """).TradeOff.ShouldBeEmpty();
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} } """).RearLoadAgainstBall.ShouldBeEmpty();
     }
 
     [Theory]
@@ -91,7 +91,7 @@ public sealed class MassReckoningTests
     [InlineData("250 kg", "300 kg", 250)]
     public void The_ball_carries_the_least_of_what_the_maker_the_towbar_and_the_coupling_allow(string towbar, string coupling, int ends)
     {
-        var answer = Answers.MassesOf($$""" "vehicle": { {{Wagon}}, "towbar": { "mass": "3300 kg", "ball": "{{towbar}}" } }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "coupling": { "ball": "{{coupling}}" } } """);
+        var answer = Reckoned.MassesOf($$""" "vehicle": { {{Wagon}}, "towbar": { "mass": "3300 kg", "ball": "{{towbar}}" } }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "coupling": { "ball": "{{coupling}}" } } """);
         answer.RearLoadAgainstBall[^1].GivenKg.ShouldBe((Fraction)ends);
         answer.Towing!.CapacityKg.ShouldBe((Fraction)3300); // less than 7000 - 3500 kg
     }
@@ -104,7 +104,7 @@ public sealed class MassReckoningTests
     [InlineData("no", "xb", 1325)]
     public void Without_a_makers_figure_the_default_of_the_state_counts_by_the_trailers_brakes(string braked, string place, int limit)
     {
-        var check = Answers.MassesOf($$""" "vehicle": { "tare": "2650 kg" }, "trailer": { "mass": "1000 kg", "braked": "{{braked}}" } """, place)
+        var check = Reckoned.MassesOf($$""" "vehicle": { "tare": "2650 kg" }, "trailer": { "mass": "1000 kg", "braked": "{{braked}}" } """, place)
             .Towing!.Planned!.Checks.Single(each => each.What.Contains("default"));
         check.LimitKg.ShouldBe((Fraction)limit);
     }
@@ -117,7 +117,7 @@ public sealed class MassReckoningTests
         Checks("""{ "mass": "1000 kg" }""", "xa").ShouldBeEmpty();
 
         static IEnumerable<string> Checks(string trailer, string place) =>
-            Answers.MassesOf($$""" "vehicle": { "tare": "2650 kg" }, "trailer": {{trailer}} """, place).Towing!.Planned!.Checks.Select(each => each.What).Where(what => what.Contains("default"));
+            Reckoned.MassesOf($$""" "vehicle": { "tare": "2650 kg" }, "trailer": {{trailer}} """, place).Towing!.Planned!.Checks.Select(each => each.What).Where(what => what.Contains("default"));
     }
 
     [Fact]
@@ -128,21 +128,21 @@ public sealed class MassReckoningTests
         const string Weighed = """
             "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2890 kg" } }
             """;
-        var towing = Answers.MassesOf($$""" "vehicle": { {{Wagon}}, "down-rating": [ { "ball-up-to": "200 kg", "less": "0 kg" }, { "ball-up-to": "350 kg", "less": "100 kg" } ] }, {{Trailer}}, {{Weighed}} """).Towing!;
+        var towing = Reckoned.MassesOf($$""" "vehicle": { {{Wagon}}, "down-rating": [ { "ball-up-to": "200 kg", "less": "0 kg" }, { "ball-up-to": "350 kg", "less": "100 kg" } ] }, {{Trailer}}, {{Weighed}} """).Towing!;
         towing.WeighedCombination.ShouldBe(new Combination(3090, new AxleMasses(1300, 1790), 2650, 2890, 240));
         towing.Planned.ShouldNotBeNull();
         towing.ImpliedArmMm.ShouldBeExactly(1187.5m);
         (towing.BallByTrailerKg, towing.BallByVehicleKg, towing.BallDisagreementKg).ShouldBe((240, 240, 0));
         towing.CargoLeft.ShouldBe(new CargoLeft(3500 - 2850 - 240, 7000 - 2850 - 2890));
         towing.DownRating.ShouldNotBeNull();
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Weighed}} """).Towing!.Planned.ShouldBeNull();
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Weighed}} """).Towing!.DownRating.ShouldBeNull();
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Weighed}} """).Towing!.Planned.ShouldBeNull();
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Weighed}} """).Towing!.DownRating.ShouldBeNull();
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void A_vehicle_weighed_alone_is_no_combination() =>
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg" } } """).Towing.ShouldBeNull();
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg" } } """).Towing.ShouldBeNull();
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -150,9 +150,9 @@ public sealed class MassReckoningTests
     {
         // 2733.5 kg unladen and 900 kg of goods midway: 3633.5 kg, over 3500 and within 3800 kg.
         const string Goods = """ "load": { "goods": [ { "mass": "900 kg", "behind-front-axle": "1425 mm" } ] } """;
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Goods}} """).Failing.Select(each => (each.State, each.Check.What)).ShouldBe(
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Goods}} """).Failing.Select(each => (each.State, each.Check.What)).ShouldBe(
             [("loaded", "vehicle against its GVM"), ("loaded", "front axle against its rating")]);
-        Answers.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Goods}}, "modification": { "ratings": { "gvm": "3800 kg" } } """).Failing
+        Reckoned.MassesOf($$""" "vehicle": { {{Wagon}} }, {{Goods}}, "modification": { "ratings": { "gvm": "3800 kg" } } """).Failing
             .Select(each => each.Check.What).ShouldBe(["front axle against its rating"]);
     }
 
@@ -160,7 +160,7 @@ public sealed class MassReckoningTests
     [Trait("Basis", "derived")]
     public void What_lacks_is_asked_for_once_with_all_that_it_would_add()
     {
-        var missing = Answers.MassesOf(""" "vehicle": { "tare": "2650 kg" }, "trailer": { "mass": "2890 kg" } """).Missing;
+        var missing = Reckoned.MassesOf(""" "vehicle": { "tare": "2650 kg" }, "trailer": { "mass": "2890 kg" } """).Missing;
         missing.Select(each => each.Fact).ShouldBeUnique();
         missing.Single(each => each.Fact == "trailer.ball-load").Adds.ShouldContain(";");
         missing.ShouldContain(each => each.Fact == "vehicle.tanks");

@@ -3,7 +3,7 @@ using RuleBook.Masses;
 using RuleBook.Reckoning;
 using RuleBook.Tests.Masses;
 using RuleBook.Tyres;
-using static RuleBook.Tests.Reckoning.Answers;
+using static RuleBook.Tests.Reckoning.Reckoned;
 
 namespace RuleBook.Tests.Reckoning;
 

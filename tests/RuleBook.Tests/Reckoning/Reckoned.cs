@@ -10,7 +10,7 @@ using RuleBook.Tyres;
 namespace RuleBook.Tests.Reckoning;
 
 /// <summary>Answers to jobs in a scenario of our own: the figures of the reference are invented, their form is that of the real rules.</summary>
-internal static class Answers
+internal static class Reckoned
 {
     private static readonly Book Book = JobBook.Book with
     {
