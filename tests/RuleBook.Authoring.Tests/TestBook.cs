@@ -8,7 +8,7 @@ internal static class TestBook
 {
     public static string Folder { get; } = Upward(AppContext.BaseDirectory).First(folder => File.Exists(Path.Combine(folder, "RuleBook.sln")));
 
-    private static readonly Lazy<Book> Opened = new(() => BookReading.Open(Folder));
+    private static readonly Kept<Book> Opened = new(() => BookReading.Open(Folder));
 
     public static Book Book => Opened.Value;
 

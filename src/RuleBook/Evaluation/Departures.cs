@@ -11,6 +11,14 @@ internal static class Departures
         ? departures.Aggregate(stated, Apply)
         : content;
 
+    /// <summary>The content with what its tiers cite named in full, because who takes it over has other sources by the same ids.</summary>
+    public static Content Named(Content content, string jurisdiction) => content is Stated stated && stated.Tiers.Any(tier => !tier.Sources.IsEmpty)
+        ? stated with { Tiers = [.. stated.Tiers.Select(tier => tier with { Sources = [.. tier.Sources.Select(citation => Named(citation, jurisdiction))] })] }
+        : content;
+
+    private static Citation Named(Citation citation, string jurisdiction) =>
+        citation.Cite.Contains('/', StringComparison.Ordinal) ? citation : citation with { Cite = $"{jurisdiction}/{citation.Cite}" };
+
     private static Stated Apply(Stated stated, Departure departure)
     {
         if (departure.Added is { } added)

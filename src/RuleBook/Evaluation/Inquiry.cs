@@ -38,7 +38,7 @@ internal sealed class Inquiry
         book, job, place, basis, _ =>
         [
             .. book.Vocabulary.Topics.Values
-                .Where(topic => topic.TouchedBy.Contains(measure))
+                .Where(topic => !topic.OfUse && topic.TouchedBy.Contains(measure))
                 .Select(topic => topic.Name)
                 .Order(StringComparer.Ordinal),
         ]);

@@ -39,7 +39,7 @@ public static class Resolver
         return Resolve(book, adopted, asOf, depth + 1).Select(theirs => own with
         {
             Adopted = [new AdoptionStep(adopted.Id, asOf, adoption.AsOf is null, theirs.From, theirs.Until), .. theirs.Adopted],
-            Content = Departures.Apply(theirs.Content, adoption.Exceptions),
+            Content = Departures.Apply(Departures.Named(theirs.Content, adopted.Jurisdiction), adoption.Exceptions),
             Measured = own.Measured ?? theirs.Measured,
             Sources = [.. own.Sources, .. adoption.Exceptions.SelectMany(change => Cited(book, rule, change.Sources)), .. theirs.Sources],
             Disputes = [.. own.Disputes, .. theirs.Disputes],

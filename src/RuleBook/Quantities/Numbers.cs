@@ -18,7 +18,7 @@ public static class Numbers
         var (whole, rest) = BigInteger.DivRem(scaled, value.Denominator);
         if (rest * 2 >= value.Denominator) whole++;
         var digits = whole.ToString(CultureInfo.InvariantCulture).PadLeft(decimals + 1, '0');
-        var text = decimals == 0 ? digits : $"{digits[..^decimals]}.{digits[^decimals..]}".TrimEnd('0').TrimEnd('.');
+        var text = $"{digits[..^decimals]}.{digits[^decimals..]}".TrimEnd('0').TrimEnd('.');
         return value.Numerator.Sign < 0 && !whole.IsZero ? "-" + text : text;
     }
 

@@ -51,6 +51,23 @@ public sealed class TimelineTests
     public void Between_a_stated_end_and_the_next_start_nothing_is_in_force() =>
         Timeline.At([new(Partial("2010"), null, Partial("2015-01-01")), Span("2016-01-01")], Day("2015-06-01")).ShouldBe([-1]);
 
+    [Fact]
+    public void Before_any_version_and_after_a_stated_end_nothing_is_in_force()
+    {
+        Timeline.At([], Day("2015-06-01")).ShouldBe([-1]);
+        Timeline.At([Span("2016-01-01")], Day("2015-12-31")).ShouldBe([-1]);
+        Timeline.At([new(Partial("2010"), null, Partial("2015-01-01"))], Day("2014-12-31")).ShouldBe([0]);
+        Timeline.At([new(Partial("2010"), null, Partial("2015-01-01"))], Day("2015-01-01")).ShouldBe([-1]);
+    }
+
+    [Fact]
+    public void An_end_that_is_the_start_of_the_next_leaves_no_gap_however_well_it_is_known() =>
+        Timeline.At([new(Partial("2010"), null, Partial("2015-06")), Span("2015-06")], Day("2015-06-15")).ShouldBe([0, 1]);
+
+    [Fact]
+    public void An_end_within_a_month_leaves_it_open_whether_the_version_still_holds() =>
+        Timeline.At([new(Partial("2010"), null, Partial("2015-06")), Span("2016-01-01")], Day("2015-06-15")).ShouldBe([-1, 0]);
+
     private static Timeline.Span Span(string from) => new(Partial(from), null, null);
 
     private static PartialDate Partial(string text) => PartialDate.TryParse(text, out var date) ? date : throw new ArgumentException(text);

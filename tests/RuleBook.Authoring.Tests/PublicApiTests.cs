@@ -1,0 +1,15 @@
+using RuleBook.Authoring.Books;
+using RuleBook.Api.Tests;
+using RuleBook.Rules;
+
+namespace RuleBook.Authoring.Tests;
+
+/// <summary>Against the committed texts in tests/api.</summary>
+public sealed class PublicApiTests
+{
+    [Fact]
+    public void The_domain_offers_what_the_committed_text_says() => PublicSurface.ShouldBeAsCommitted(typeof(Book).Assembly);
+
+    [Fact]
+    public void Authoring_offers_what_the_committed_text_says() => PublicSurface.ShouldBeAsCommitted(typeof(BookReading).Assembly);
+}
