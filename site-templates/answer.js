@@ -45,7 +45,9 @@ function table(block) {
   box.setAttribute("role", "region");
   box.setAttribute("aria-label", block.columns.join(", "));
   const made = box.appendChild(element("table"));
-  made.createCaption().textContent = block.columns.join(", ");
+  const caption = made.createCaption();
+  caption.textContent = block.columns.join(", ");
+  caption.className = "hush";
   const head = made.createTHead().insertRow();
   for (const column of block.columns) {
     const cell = head.appendChild(element("th", column));
