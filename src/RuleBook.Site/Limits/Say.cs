@@ -11,7 +11,7 @@ internal static class Say
     {
         if (measure.IsDate) return Dates(bounds);
         if (bounds is { Lower: { Closed: true } low, Upper: { Closed: true } high } && !low.Value.IsZero && low.Value == -high.Value)
-            return $"at most {Phrases.Amount(high.Value, measure.Unit)} up or down";
+            return $"at most {high.Show(measure.Unit)} up or down";
         return new Cell(measure, bounds.Lower, bounds.Upper).Label;
     }
 
