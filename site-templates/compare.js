@@ -25,7 +25,7 @@ function wanted() {
 
 function show() {
   const set = wanted();
-  for (const cell of table.querySelectorAll("td[data-c]")) {
+  for (const cell of table.querySelectorAll("tbody td:not(.fill)")) {
     let any = false;
     for (const rule of cell.querySelectorAll("div")) {
       let binds = false;
@@ -41,7 +41,8 @@ function show() {
     said.hidden = any;
   }
   const hidden = new Set(columns.filter(box => !box.checked).map(box => box.value));
-  for (const cell of table.querySelectorAll("[data-c]")) cell.hidden = hidden.has(cell.dataset.c);
+  const heads = [...table.tHead.rows[0].cells];
+  for (const row of table.querySelectorAll("tr:not(.group)")) for (const cell of row.cells) cell.hidden = hidden.has(heads[cell.cellIndex].dataset.c);
   for (const fill of table.querySelectorAll(".fill")) fill.colSpan = Math.max(1, columns.length - hidden.size);
 }
 
@@ -76,6 +77,7 @@ function read() {
   }
   const kept = search.get("columns")?.split(" ");
   if (kept) for (const box of columns) box.checked = kept.includes(box.value);
+  if (kept) form.querySelector(".columns-of").open = true;
   const day = search.get("on");
   if (day && /^\d{4}-\d\d-\d\d$/.test(day)) {
     on.value = day;
@@ -92,19 +94,23 @@ async function copy() {
 }
 
 function text(cell) {
-  const lines = [...cell.querySelectorAll("p:not([hidden])")];
-  return (lines.length ? lines.map(line => line.textContent.trim().replace(/\s+/g, " ")).join("; ") : [...cell.childNodes]
+  const tidy = part => part.textContent.trim().replace(/\s+/g, " ");
+  const rules = [...cell.querySelectorAll("div:not([hidden])")].map(rule => {
+    const said = [...rule.querySelectorAll("p:not([hidden])")].map(tidy).join("; ");
+    const when = rule.querySelector(":scope > small");
+    return when ? `${tidy(when)}: ${said}` : said;
+  });
+  return (rules.length ? rules.join("; ") : [...cell.childNodes]
     .filter(node => !node.hidden && !node.classList?.contains("here")).map(node => node.textContent).join(" ").trim().replace(/\s+/g, " "));
 }
 
 form.hidden = false;
 read();
 show();
-form.addEventListener("submit", event => { event.preventDefault(); goTo(on.value); });
+form.addEventListener("submit", event => { event.preventDefault(); if (on.value) goTo(on.value); });
 form.addEventListener("change", event => {
   if (event.target === on) return;
   show();
   remember();
 });
-document.getElementById("go").addEventListener("click", () => on.value && goTo(on.value));
 document.getElementById("copy").addEventListener("click", copy);

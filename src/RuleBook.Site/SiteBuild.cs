@@ -39,7 +39,8 @@ public static class SiteBuild
                 .Concat(RawFiles.Of(site))
                 .Append(AtomFeed.Write(site))
                 .Append(Calendar.Write(site))
-                .Append(new SiteFile(SiteFolder.Marker, Encoding.UTF8.GetBytes($"A site rendered by the command; it replaces this folder whole.\n{input.Book.Digest}\n")))
+                .Append(new SiteFile(SiteFolder.Marker, Encoding.UTF8.GetBytes(
+                    $"A site rendered by the command; it replaces this folder whole.\n{input.Book.Digest}\n")))
                 .OrderBy(file => file.Path, StringComparer.Ordinal),
         ];
     }

@@ -24,6 +24,7 @@ internal static class ComparePages
 
     private static Page Of(SiteBook site, ImmutableArray<CompareGroup> groups, CompareGroup group, DateOnly day, string path, DateOnly change)
     {
+        var model = CompareModel.Of(site, group, day);
         var body = Templates.Render(
             "compare",
             ("root", Page.Root(path)),
@@ -31,9 +32,11 @@ internal static class ComparePages
             ("on", Written(day)),
             ("fresh", group.Path),
             ("folder", $"compare/{Links.Slug(group.Id)}/"),
+            ("near", path.StartsWith($"compare/{Links.Slug(group.Id)}/", StringComparison.Ordinal) ? "" : $"{Page.Root(path)}compare/{Links.Slug(group.Id)}/"),
             ("others", groups.Where(other => other != group).Select(other => new Link(other.Name, other.Path)).ToArray()),
             ("columns", group.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
-            ("groups", CompareModel.Of(site, group, day)),
+            ("groups", model.Groups),
+            ("wheres", model.Where),
             ("facts", group.Kinds.Facts.Select(fact => new FactChoice(fact.Name, fact.Title, [.. fact.Values])).ToArray()),
             ("days", group.Days.Select(each => new DayChoice(Written(each), each == change)).ToArray()));
         var title = $"Side by side: {group.Name}{(path == group.Path ? "" : $", {Phrases.Day(day)}")}";

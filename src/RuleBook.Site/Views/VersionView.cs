@@ -12,7 +12,7 @@ internal sealed record VersionView(
 {
     public static VersionView Of(SiteBook site, ResolvedVersion version, bool certain)
     {
-        var mark = version.Rule.Versions.FirstOrDefault(own => own.From?.Text == version.From?.Text && own.Decides)?.Mark ?? version.Rule.Mark;
+        var mark = Links.Mark(version);
         var stated = version.Content as Stated;
         var unknown = version.Content as NotEstablished;
         var report = Correction.Of(site, version, mark);
@@ -38,7 +38,8 @@ internal sealed record VersionView(
     }
 
     private static Link Adoption(SiteBook site, AdoptionStep step) => new(
-        $"adopts {site.Book.Rule(step.Rule)?.Title ?? step.Rule} as {(step.Moving ? "amended from time to time, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}",
+        $"adopts {site.Book.Rule(step.Rule)?.Title ?? step.Rule} as "
+            + $"{(step.Moving ? "amended from time to time, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}",
         site.Book.Rule(step.Rule) is { } rule ? Links.Rule(rule) : "index.html");
 }
 
