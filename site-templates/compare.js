@@ -1,8 +1,12 @@
-// Shows and hides what the page already holds; the state lives in the address. No rule is known here.
+// Shows and hides what the page holds; the state lives in the address. No rule is known here.
+import { addColumn } from "./beside.js";
+
 const form = document.getElementById("choose");
 const table = document.getElementById("comparison");
 const facts = [...form.querySelectorAll("[data-fact]")];
 const columns = [...form.querySelectorAll("[name=column]")];
+const also = document.getElementById("also");
+const added = [];
 const on = document.getElementById("on");
 const days = [...document.querySelectorAll("a[data-day]")].map(link => link.textContent);
 
@@ -50,6 +54,7 @@ function state() {
   const search = new URLSearchParams();
   for (const fact of facts) if (fact.value) search.set(fact.name, fact.value);
   const kept = columns.filter(box => box.checked).map(box => box.value);
+  if (added.length) search.set("also", added.join(" "));
   if (kept.length < columns.length) search.set("columns", kept.join(" "));
   return search;
 }
@@ -104,12 +109,37 @@ function text(cell) {
     .filter(node => !node.hidden && !node.classList?.contains("here")).map(node => node.textContent).join(" ").trim().replace(/\s+/g, " "));
 }
 
+// A column of another nation, with its box among the others.
+async function add(id) {
+  const option = also && [...also.options].find(each => each.value === id);
+  if (!id || !option || added.includes(id)) return;
+  option.disabled = true;
+  try {
+    await addColumn(id, option.parentElement.dataset.page, form.dataset.on);
+  } catch {
+    option.disabled = false;
+    document.getElementById("said").textContent = `${option.textContent} could not be loaded.`;
+    return;
+  }
+  added.push(id);
+  const label = document.createElement("label");
+  const box = Object.assign(document.createElement("input"), { type: "checkbox", name: "column", value: id, checked: true });
+  label.append(box, ` ${option.textContent}`);
+  form.querySelector("fieldset").append(label);
+  columns.push(box);
+}
+
 form.hidden = false;
+for (const id of new URLSearchParams(location.search).get("also")?.split(" ") ?? []) await add(id);
 read();
 show();
 form.addEventListener("submit", event => { event.preventDefault(); if (on.value) goTo(on.value); });
-form.addEventListener("change", event => {
+form.addEventListener("change", async event => {
   if (event.target === on) return;
+  if (event.target === also) {
+    await add(also.value);
+    also.value = "";
+  }
   show();
   remember();
 });

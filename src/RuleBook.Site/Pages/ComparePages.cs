@@ -33,7 +33,7 @@ internal static class ComparePages
             ("fresh", group.Path),
             ("folder", $"compare/{Links.Slug(group.Id)}/"),
             ("near", path.StartsWith($"compare/{Links.Slug(group.Id)}/", StringComparison.Ordinal) ? "" : $"{Page.Root(path)}compare/{Links.Slug(group.Id)}/"),
-            ("others", groups.Where(other => other != group).Select(other => new Link(other.Name, other.Path)).ToArray()),
+            ("others", groups.Where(other => other != group).Select(other => Other(other, group)).ToArray()),
             ("columns", group.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
             ("groups", model.Groups),
             ("wheres", model.Where),
@@ -43,8 +43,16 @@ internal static class ComparePages
         return new Page(path, title, "compare", body, ["compare.js"]);
     }
 
+    private static OtherComparison Other(CompareGroup other, CompareGroup group) => new(
+        other.Name,
+        other.Path,
+        [.. other.Places.Except(group.Places).Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id)))]);
+
     private static string Written(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }
+
+/// <summary>Another nation's comparison, of which columns can be set beside this one's.</summary>
+internal sealed record OtherComparison(string Text, string Url, Column[] Columns);
 
 /// <summary>A fact by which the table is filtered.</summary>
 internal sealed record FactChoice(string Name, string Title, string[] Values);

@@ -57,6 +57,30 @@ public sealed class CompareTests(BrowserSite site)
         (await linked.Locator("#comparison").InnerTextAsync()).ShouldBe(await page.Locator("#comparison").InnerTextAsync());
     }
 
+    /// <summary>California Vehicle Code, 24008.5(b)(2): 27 in; its section has held since 1 January 1988.</summary>
+    [Theory]
+    [InlineData("compare.html")]
+    [InlineData("compare/au/2018-10-26.html")]
+    public async Task A_state_of_another_nation_stands_beside_the_others_and_the_address_keeps_it(string path)
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync(site.Root + path);
+        await page.GetByText("Columns", new() { Exact = true }).ClickAsync();
+        await page.Locator("#also").SelectOptionAsync("us-ca");
+        await page.WaitForURLAsync("**also=us-ca*");
+        var cell = await CellAsync(page, "ride-height.frame-height", "us-ca");
+        (await cell.InnerTextAsync()).ShouldContain("at most 27 in (685.8 mm)");
+        (await (await CellAsync(page, "ride-height.frame-height", "au-qld")).InnerTextAsync()).ShouldBe("no limit of its own");
+        await cell.Locator("button").First.ClickAsync();
+        (await page.Locator("[popover]:popover-open").InnerTextAsync()).ShouldContain("24008.5");
+
+        var other = await site.OpenAsync();
+        await other.GotoAsync(page.Url);
+        await other.Locator("#comparison thead [data-c=us-ca]").WaitForAsync();
+        await page.Keyboard.PressAsync("Escape");
+        (await ShownAsync(other)).ShouldBe(await ShownAsync(page));
+    }
+
     [Fact]
     public async Task A_row_opens_clause_data_line_and_correction_report_of_each_cell()
     {
