@@ -148,7 +148,9 @@ at("save-json").addEventListener("click", () => saveJob(".json", job => JSON.str
 at("open").addEventListener("change", event => {
   const file = event.target.files[0];
   event.target.value = "";
-  if (file && evaluator) open(file);
+  if (!file) return;
+  if (evaluator) open(file);
+  else complain([{ at: "", text: "The evaluator, which reads the file, is still loading.", tip: "open it again in a moment" }]);
 });
 at("afresh").addEventListener("click", () => { fill({}); ask(); });
 at("print").addEventListener("click", () => { at("told").open = true; window.print(); });
