@@ -11,16 +11,20 @@ export function element(name, text, style) {
 
 export function show(target, answer) {
   const parts = [];
-  for (const block of answer.blocks) parts.push(part(block, answer.verdict));
+  let heading = "";
+  for (const block of answer.blocks) {
+    if (block.kind === "title" || block.kind === "heading") heading = block.text;
+    parts.push(part(block, answer.verdict, heading));
+  }
   target.replaceChildren(...parts);
 }
 
-function part(block, verdict) {
+function part(block, verdict, heading) {
   switch (block.kind) {
     case "title": return element(verdict ? "h2" : "h3", block.text, verdict ? "verdict " + verdict : "");
     case "heading": return element("h3", block.text);
     case "line": return element("p", block.text);
-    case "table": return table(block);
+    case "table": return table(block, heading);
     default: {
       const line = element("p", "", `${block.kind} depth-${Math.min(3, block.depth)}`);
       if (words[block.mark]) line.append(element("b", words[block.mark], "mark-" + kinds[block.mark]), " ");
@@ -39,13 +43,14 @@ function linked(text) {
   return [link];
 }
 
-function table(block) {
-  const box = element("div", "", "scroll");
+function table(block, heading) {
+  const box = element("section", "", "scroll");
   box.tabIndex = 0;
-  box.setAttribute("role", "region");
-  box.setAttribute("aria-label", block.columns.join(", "));
+  box.setAttribute("aria-label", `${heading}: ${block.columns.join(", ")}`);
   const made = box.appendChild(element("table"));
-  made.createCaption().textContent = block.columns.join(", ");
+  const caption = made.createCaption();
+  caption.textContent = heading;
+  caption.className = "hush";
   const head = made.createTHead().insertRow();
   for (const column of block.columns) {
     const cell = head.appendChild(element("th", column));

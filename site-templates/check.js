@@ -1,82 +1,16 @@
 // Drives the form: makes a job of it, asks the evaluator, shows what it says. No rule is known here.
 import { element, show } from "./answer.js";
+import { fieldAt, fields, fill, isMap, read } from "./form.js";
+import { yaml } from "./yaml.js";
 
-const form = document.getElementById("job");
-const fields = [...form.querySelectorAll("[name]")];
-const rest = document.getElementById("rest");
 const at = id => document.getElementById(id);
+const form = at("job");
 let evaluator, last = "", timer;
-
-// The job as an object, and back.
-function get(job, path) {
-  return path.split(".").reduce((inner, key) => inner?.[key], job);
-}
-
-function set(job, path, value) {
-  const keys = path.split(".");
-  const end = keys.pop();
-  let inner = job;
-  for (const key of keys) inner = inner[key] = isMap(inner[key]) ? inner[key] : {};
-  inner[end] = value;
-}
-
-function isMap(value) {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
-}
-
-function remove(job, path) {
-  const keys = path.split(".");
-  const end = keys.pop();
-  const inner = get(job, keys.join(".")) ?? (keys.length ? undefined : job);
-  if (!isMap(inner)) return;
-  delete inner[end];
-  if (keys.length && Object.keys(inner).length === 0) remove(job, keys.join("."));
-}
-
-function written(field) {
-  const text = field.value.trim();
-  if (field.dataset.list !== undefined) return text.split(",").map(each => each.trim()).filter(each => each);
-  if (field.dataset.unit && /^[+-]?\d+(\.\d+)?$/.test(text)) return `${text} ${field.dataset.unit}`;
-  return text;
-}
-
-function merge(into, from) {
-  for (const [key, value] of Object.entries(from)) {
-    if (isMap(value) && Object.hasOwn(into, key) && isMap(into[key])) merge(into[key], value);
-    else Object.defineProperty(into, key, { value, enumerable: true, configurable: true, writable: true });
-  }
-  return into;
-}
-
-function read() {
-  const job = {};
-  for (const field of fields) if (field.value.trim()) set(job, field.name, written(field));
-  if (job.dates) delete job.on;
-  const text = rest.value.trim();
-  return text ? merge(job, JSON.parse(text)) : job;
-}
-
-function fill(job) {
-  const left = structuredClone(job);
-  for (const field of fields) {
-    const value = get(job, field.name);
-    const text = Array.isArray(value) && value.every(each => typeof each !== "object") ? value.join(", ")
-      : value === true ? "yes" : value === false ? "no" : value === undefined || value === null || typeof value === "object" ? "" : String(value);
-    field.value = field.dataset.unit && text.endsWith(" " + field.dataset.unit) ? text.slice(0, -field.dataset.unit.length - 1) : text;
-    if (text && field.value.length > 0) {
-      remove(left, field.name);
-      const around = field.closest("details");
-      if (around) around.open = true;
-    }
-  }
-  rest.value = Object.keys(left).length ? JSON.stringify(left, null, 2) : "";
-  if (rest.value) at("rest-part").open = true;
-}
 
 // Answering.
 function ask() {
   clearTimeout(timer);
-  for (const field of fields) {
+  for (const field of fields()) {
     field.removeAttribute("aria-invalid");
     field.removeAttribute("aria-describedby");
   }
@@ -96,7 +30,7 @@ function ask() {
   if (!evaluator) return;
   at("more").hidden = true;
   if (!job["registered-in"]) {
-    at("said").replaceChildren(element("p", "Choose where the vehicle is registered: that state's rules decide."));
+    at("said").replaceChildren(element("p", "Choose where the vehicle is registered: that state's rules decide. Or open a job file. The answer stands here and follows what you type.", "plate"));
     return;
   }
 
@@ -126,28 +60,28 @@ function further() {
   }
 }
 
-function complain(problems) {
+function complain(problems, lead = "The job cannot be read yet:") {
   brief(evaluator && last !== "{}" ? "The job cannot be read yet" : "");
   at("said").replaceChildren();
   at("more").hidden = true;
   const list = element("ul");
   problems.forEach((problem, i) => {
     const text = problem.text + (problem.tip ? ` (${problem.tip})` : "");
-    const field = fields.find(each => each.name === problem.at.replace(/\[\d+\]$/, ""));
+    const field = problem.at ? fieldAt(problem.at) ?? fieldAt(problem.at.replace(/\[\d+\]$/, "")) : undefined;
     if (!field) return list.append(element("li", (problem.at ? problem.at + ": " : "") + text));
     const said = element("span", text, "wrong");
     said.id = "wrong-" + i;
     field.setAttribute("aria-invalid", "true");
     field.setAttribute("aria-describedby", said.id);
-    field.closest("p").append(said);
-    list.append(element("li", `${field.labels[0].textContent}: ${text}`));
+    field.closest("p, td").append(said);
+    list.append(element("li", `${field.getAttribute("aria-label") ?? field.labels[0].textContent}: ${text}`));
   });
-  at("problems").replaceChildren(element("p", "The job cannot be read yet:"), list);
+  at("problems").replaceChildren(element("p", lead), list);
 }
 
-function save(name, text) {
+function save(name, text, type = "application/json") {
   const link = element("a");
-  link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  link.href = URL.createObjectURL(new Blob([text], { type }));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);
@@ -184,29 +118,39 @@ async function load() {
 let typing;
 at("brief").addEventListener("click", () => { at("answer").scrollIntoView(); at("answer").focus({ preventScroll: true }); });
 form.hidden = false;
-if (!at("i-on").value) at("i-on").value = new Date().toLocaleDateString("sv");
+fill({ on: new Date().toLocaleDateString("sv") });
 fromAddress();
 form.addEventListener("submit", event => event.preventDefault());
 form.addEventListener("input", event => {
   if (event.target.type === "file") return;
+  // One day, or a day for each: what is typed last holds.
+  if (event.target.name === "on") for (const each of fields().filter(field => field.name.startsWith("dates."))) each.value = "";
+  if (event.target.name?.startsWith("dates.")) at("i-on").value = "";
   clearTimeout(typing);
   typing = setTimeout(ask, 120);
 });
 window.addEventListener("hashchange", () => { fromAddress(); ask(); });
-at("save").addEventListener("click", () => save(`${(JSON.parse(last).job ?? "job")}.json`.replace(/[^\w.-]/g, "_"), JSON.stringify(JSON.parse(last), null, 2) + "\n"));
-at("open").addEventListener("change", async event => {
+function saveJob(ending, write, type) {
+  const job = JSON.parse(last || "{}");
+  save(`${job.job ?? "job"}`.replace(/[^\w.-]/g, "_") + ending, write(job), type);
+}
+
+async function open(file) {
+  if (file.size > 1024 * 1024) return complain([{ at: "", text: "The file is larger than 1 MiB.", tip: "" }]);
+  const opened = JSON.parse(evaluator.Read(await file.text()));
+  if (opened.problems) return complain(opened.problems, "The file cannot be read as a job:");
+  fill(opened.job);
+  ask();
+}
+
+at("save").addEventListener("click", () => saveJob(".yaml", yaml, "application/yaml"));
+at("save-json").addEventListener("click", () => saveJob(".json", job => JSON.stringify(job, null, 2) + "\n"));
+at("open").addEventListener("change", event => {
   const file = event.target.files[0];
   event.target.value = "";
   if (!file) return;
-  if (file.size > 1024 * 1024) return complain([{ at: "", text: "The file is larger than 1 MiB.", tip: "" }]);
-  try {
-    const job = JSON.parse(await file.text());
-    if (!isMap(job)) throw new Error("a job is keys with values");
-    fill(job);
-    ask();
-  } catch (error) {
-    complain([{ at: "", text: `The file cannot be read as a job: ${error.message}`, tip: "save it as JSON" }]);
-  }
+  if (evaluator) open(file);
+  else complain([{ at: "", text: "The evaluator, which reads the file, is still loading.", tip: "open it again in a moment" }]);
 });
 at("afresh").addEventListener("click", () => { fill({}); ask(); });
 at("print").addEventListener("click", () => { at("told").open = true; window.print(); });

@@ -1,8 +1,12 @@
-// Shows and hides what the page already holds; the state lives in the address. No rule is known here.
+// Shows and hides what the page holds; the state lives in the address. No rule is known here.
+import { addColumn } from "./beside.js";
+
 const form = document.getElementById("choose");
 const table = document.getElementById("comparison");
 const facts = [...form.querySelectorAll("[data-fact]")];
 const columns = [...form.querySelectorAll("[name=column]")];
+const also = document.getElementById("also");
+const added = [];
 const on = document.getElementById("on");
 const days = [...document.querySelectorAll("a[data-day]")].map(link => link.textContent);
 
@@ -25,7 +29,7 @@ function wanted() {
 
 function show() {
   const set = wanted();
-  for (const cell of table.querySelectorAll("td[data-c]")) {
+  for (const cell of table.querySelectorAll("tbody td:not(.fill)")) {
     let any = false;
     for (const rule of cell.querySelectorAll("div")) {
       let binds = false;
@@ -41,7 +45,8 @@ function show() {
     said.hidden = any;
   }
   const hidden = new Set(columns.filter(box => !box.checked).map(box => box.value));
-  for (const cell of table.querySelectorAll("[data-c]")) cell.hidden = hidden.has(cell.dataset.c);
+  const heads = [...table.tHead.rows[0].cells];
+  for (const row of table.querySelectorAll("tr:not(.group)")) for (const cell of row.cells) cell.hidden = hidden.has(heads[cell.cellIndex].dataset.c);
   for (const fill of table.querySelectorAll(".fill")) fill.colSpan = Math.max(1, columns.length - hidden.size);
 }
 
@@ -49,6 +54,7 @@ function state() {
   const search = new URLSearchParams();
   for (const fact of facts) if (fact.value) search.set(fact.name, fact.value);
   const kept = columns.filter(box => box.checked).map(box => box.value);
+  if (added.length) search.set("also", added.join(" "));
   if (kept.length < columns.length) search.set("columns", kept.join(" "));
   return search;
 }
@@ -76,6 +82,7 @@ function read() {
   }
   const kept = search.get("columns")?.split(" ");
   if (kept) for (const box of columns) box.checked = kept.includes(box.value);
+  if (kept) form.querySelector(".columns-of").open = true;
   const day = search.get("on");
   if (day && /^\d{4}-\d\d-\d\d$/.test(day)) {
     on.value = day;
@@ -92,19 +99,48 @@ async function copy() {
 }
 
 function text(cell) {
-  const lines = [...cell.querySelectorAll("p:not([hidden])")];
-  return (lines.length ? lines.map(line => line.textContent.trim().replace(/\s+/g, " ")).join("; ") : [...cell.childNodes]
+  const tidy = part => part.textContent.trim().replace(/\s+/g, " ");
+  const rules = [...cell.querySelectorAll("div:not([hidden])")].map(rule => {
+    const said = [...rule.querySelectorAll("p:not([hidden])")].map(tidy).join("; ");
+    const when = rule.querySelector(":scope > small");
+    return when ? `${tidy(when)}: ${said}` : said;
+  });
+  return (rules.length ? rules.join("; ") : [...cell.childNodes]
     .filter(node => !node.hidden && !node.classList?.contains("here")).map(node => node.textContent).join(" ").trim().replace(/\s+/g, " "));
 }
 
+// A column of another nation, with its box among the others.
+async function add(id) {
+  const option = also && [...also.options].find(each => each.value === id);
+  if (!id || !option || added.includes(id)) return;
+  option.disabled = true;
+  try {
+    await addColumn(id, option.parentElement.dataset.page, form.dataset.on);
+  } catch {
+    option.disabled = false;
+    document.getElementById("said").textContent = `${option.textContent} could not be loaded.`;
+    return;
+  }
+  added.push(id);
+  const label = document.createElement("label");
+  const box = Object.assign(document.createElement("input"), { type: "checkbox", name: "column", value: id, checked: true });
+  label.append(box, ` ${option.textContent}`);
+  form.querySelector("fieldset").append(label);
+  columns.push(box);
+}
+
 form.hidden = false;
+for (const id of new URLSearchParams(location.search).get("also")?.split(" ") ?? []) await add(id);
 read();
 show();
-form.addEventListener("submit", event => { event.preventDefault(); goTo(on.value); });
-form.addEventListener("change", event => {
+form.addEventListener("submit", event => { event.preventDefault(); if (on.value) goTo(on.value); });
+form.addEventListener("change", async event => {
   if (event.target === on) return;
+  if (event.target === also) {
+    await add(also.value);
+    also.value = "";
+  }
   show();
   remember();
 });
-document.getElementById("go").addEventListener("click", () => on.value && goTo(on.value));
 document.getElementById("copy").addEventListener("click", copy);

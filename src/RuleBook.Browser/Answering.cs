@@ -1,6 +1,9 @@
+using System.Globalization;
 using RuleBook.Answers;
+using RuleBook.Authoring.Yaml;
 using RuleBook.Evaluation;
 using RuleBook.Jobs;
+using RuleBook.Reading;
 using RuleBook.Rules;
 
 namespace RuleBook.Browser;
@@ -11,6 +14,24 @@ namespace RuleBook.Browser;
 /// </summary>
 internal static class Answering
 {
+    /// <summary>A job file as <c>{ "job": its keys, each scalar as its text }</c>, read as the command reads it, or its problems.</summary>
+    public static string ReadFile(string text)
+    {
+        try
+        {
+            var job = YamlText.Read(text, "");
+            return PageJson.Write(json =>
+            {
+                json.WritePropertyName("job");
+                JsonNodes.Write(json, job);
+            });
+        }
+        catch (InputException refused)
+        {
+            return PageJson.Problems(refused.Problems.Select(problem => problem with { Text = $"{Place(problem.Mark)}: {problem.Text}" }));
+        }
+    }
+
     /// <summary>By the rules of the state of registration, or of <paramref name="place"/> unless it is empty.</summary>
     public static string Assess(Book book, string job, string place) => PageJson.Whole(() =>
     {
@@ -40,4 +61,6 @@ internal static class Answering
         MarginText.Write(page, answer);
         return PageJson.Of("", MarginJson.Write(answer), page);
     });
+
+    private static string Place(Mark mark) => string.Create(CultureInfo.InvariantCulture, $"line {mark.Line}, column {mark.Column}");
 }

@@ -17,6 +17,10 @@ internal static partial class Evaluator
     [JSExport]
     internal static void Open(string book) => opened = BookJson.Read(book);
 
+    /// <summary>A job file, YAML or JSON, for the form.</summary>
+    [JSExport]
+    internal static string Read(string file) => Answering.ReadFile(file);
+
     [JSExport]
     internal static string Assess(string job, string place) => Answering.Assess(Book, job, place);
 

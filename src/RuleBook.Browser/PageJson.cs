@@ -30,7 +30,7 @@ internal static class PageJson
         json.WriteEndArray();
     });
 
-    private static string Problems(IReadOnlyList<Problem> problems) => Write(json =>
+    public static string Problems(IEnumerable<Problem> problems) => Write(json =>
     {
         json.WriteStartArray("problems");
         foreach (var problem in problems)
@@ -72,7 +72,7 @@ internal static class PageJson
         json.WriteEndObject();
     }
 
-    private static string Write(Action<Utf8JsonWriter> write)
+    public static string Write(Action<Utf8JsonWriter> write)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer))

@@ -8,6 +8,8 @@ namespace RuleBook.Site;
 /// <summary>The evaluator, the book that it opens, and the worker that keeps both for use without a connection.</summary>
 internal static class CheckFiles
 {
+    private static readonly string[] Scripts = ["check.js", "form.js", "yaml.js", "answer.js"];
+
     /// <summary>What the check page needs, without the page itself.</summary>
     public static IEnumerable<SiteFile> Of(SiteInput input, SiteFile page, SiteFile style)
     {
@@ -16,8 +18,7 @@ internal static class CheckFiles
         [
             .. input.Check,
             Data.NodesJson.Write(input),
-            new SiteFile("check.js", Templates.File("check.js")),
-            new SiteFile("answer.js", Templates.File("answer.js")),
+            .. Scripts.Select(name => new SiteFile(name, Templates.File(name))),
         ];
         foreach (var file in files) yield return file;
         yield return Worker([page, style, new SiteFile("icon.svg", Templates.File("icon.svg")), .. files]);

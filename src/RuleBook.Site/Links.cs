@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RuleBook.Evaluation;
 using RuleBook.Reading;
 using RuleBook.Rules;
 
@@ -19,9 +20,16 @@ internal static class Links
 
     public static string Version(Rule rule, RuleVersion version) => $"{Jurisdiction(rule.Jurisdiction)}#{Anchor(rule, version)}";
 
+    /// <summary>The ready-made report of a mistake in a rule.</summary>
+    public static string Report(Rule rule) => $"{Jurisdiction(rule.Jurisdiction)}#report.{Anchor(rule)}";
+
     public static string Source(Source source) => $"{Jurisdiction(source.Jurisdiction)}#source.{Slug(source.Id)}";
 
     public static string Word(string kind, string name) => $"words.html#{kind}.{Slug(name)}";
+
+    /// <summary>Where the version stands in the data.</summary>
+    public static Mark Mark(ResolvedVersion version) =>
+        version.Rule.Versions.FirstOrDefault(own => own.Decides && own.From?.Text == version.From?.Text)?.Mark ?? version.Rule.Mark;
 
     public static string Anchor(Rule rule) => $"{Slug(rule.Topic)}.{Slug(rule.Name)}";
 

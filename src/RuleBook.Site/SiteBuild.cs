@@ -10,7 +10,7 @@ namespace RuleBook.Site;
 /// <summary>Renders the comparison site of a book: pages, feeds, data. No file is touched, no clock is read.</summary>
 public static class SiteBuild
 {
-    private static readonly string[] Fixed = ["site.css", "compare.js", "icon.svg"];
+    private static readonly string[] Fixed = ["site.css", "compare.js", "beside.js", "icon.svg"];
 
     /// <summary>Every file of the site, in ordinal order of the paths.</summary>
     public static ImmutableArray<SiteFile> Render(SiteInput input)
@@ -39,7 +39,8 @@ public static class SiteBuild
                 .Concat(RawFiles.Of(site))
                 .Append(AtomFeed.Write(site))
                 .Append(Calendar.Write(site))
-                .Append(new SiteFile(SiteFolder.Marker, Encoding.UTF8.GetBytes($"A site rendered by the command; it replaces this folder whole.\n{input.Book.Digest}\n")))
+                .Append(new SiteFile(SiteFolder.Marker, Encoding.UTF8.GetBytes(
+                    $"A site rendered by the command; it replaces this folder whole.\n{input.Book.Digest}\n")))
                 .OrderBy(file => file.Path, StringComparer.Ordinal),
         ];
     }

@@ -1,11 +1,9 @@
 using System.Globalization;
-using Fractions;
-using RuleBook.Quantities;
 using RuleBook.Rules;
 
 namespace RuleBook.Authoring.Resolved;
 
-/// <summary>Limits and tests in words that are the same whenever they mean the same.</summary>
+/// <summary>Limits and tests in words, each value in the unit of its measure; one that the data writes in another unit is told as written before it.</summary>
 internal static class LimitWords
 {
     public static string Of(Limit limit, Vocabulary vocabulary) => limit.Kind switch
@@ -23,12 +21,12 @@ internal static class LimitWords
 
     public static string Of(Bounds bounds, Measure measure) => string.Join(", ", new[]
     {
-        bounds.Lower is { } lower ? $"{(lower.Closed ? "at least" : "over")} {Of(lower.Value, measure)}" : null,
-        bounds.Upper is { } upper ? $"{(upper.Closed ? "at most" : "under")} {Of(upper.Value, measure)}" : null,
+        bounds.Lower is { } lower ? $"{(lower.Closed ? "at least" : "over")} {Of(lower, measure)}" : null,
+        bounds.Upper is { } upper ? $"{(upper.Closed ? "at most" : "under")} {Of(upper, measure)}" : null,
     }.OfType<string>());
 
-    /// <summary>The value in the unit of the measure; a day for a date.</summary>
-    public static string Of(Fraction value, Measure measure) => measure.IsDate
-        ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
-        : new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
+    /// <summary>A day for a date.</summary>
+    private static string Of(Bound bound, Measure measure) => measure.IsDate
+        ? DateOnly.FromDayNumber((int)bound.Value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        : bound.Show(measure.Unit);
 }

@@ -11,7 +11,7 @@ namespace RuleBook.Authoring.Yaml;
 /// <summary>Builds nodes from parser events, checking depth before it goes deeper.</summary>
 internal sealed class YamlNodes(string text, string file)
 {
-    private readonly Parser _parser = new(new StringReader(text));
+    private readonly Parser parser = new(new StringReader(text));
 
     /// <summary>The root of the only document.</summary>
     internal Node Read()
@@ -20,12 +20,12 @@ internal sealed class YamlNodes(string text, string file)
         {
             Next();
             Next();
-            if (_parser.Current is StreamEnd) throw Refuse(YamlProblems.Empty(new Mark(file, 1, 1)));
+            if (parser.Current is StreamEnd) throw Refuse(YamlProblems.Empty(new Mark(file, 1, 1)));
             Next();
             var root = Node(depth: 1);
             Next();
             Next();
-            return _parser.Current is StreamEnd ? root : throw Refuse(YamlProblems.SeveralDocuments(Here()));
+            return parser.Current is StreamEnd ? root : throw Refuse(YamlProblems.SeveralDocuments(Here()));
         }
         catch (YamlException error)
         {
@@ -39,16 +39,16 @@ internal sealed class YamlNodes(string text, string file)
 
     private static InputException Refuse(Problem problem) => new(problem);
 
-    private void Next() => _parser.MoveNext();
+    private void Next() => parser.MoveNext();
 
-    private Mark Here() => _parser.Current is { } current ? Place(current) : new Mark(file, 1, 1);
+    private Mark Here() => parser.Current is { } current ? Place(current) : new Mark(file, 1, 1);
 
     private Mark Place(ParsingEvent at) => new(file, (int)Math.Max(at.Start.Line, 1), (int)Math.Max(at.Start.Column, 1));
 
     /// <summary>The node at the current event; afterwards the current event is the node's last.</summary>
     private Node Node(int depth)
     {
-        var current = _parser.Current!;
+        var current = parser.Current!;
         var mark = Place(current);
         if (current is AnchorAlias) throw Refuse(YamlProblems.Alias(mark));
         if (current is not NodeEvent node) throw Refuse(YamlProblems.Syntax(mark, "a value is missing here", ""));
@@ -69,7 +69,7 @@ internal sealed class YamlNodes(string text, string file)
     private Sequence List(Mark mark, int depth)
     {
         var items = ImmutableArray.CreateBuilder<Node>();
-        for (Next(); _parser.Current is not SequenceEnd; Next()) items.Add(Node(depth + 1));
+        for (Next(); parser.Current is not SequenceEnd; Next()) items.Add(Node(depth + 1));
         return new Sequence(items.ToImmutable(), mark);
     }
 
@@ -77,7 +77,7 @@ internal sealed class YamlNodes(string text, string file)
     {
         var entries = ImmutableArray.CreateBuilder<KeyValuePair<Scalar, Node>>();
         var seen = new Dictionary<string, Mark>(StringComparer.Ordinal);
-        for (Next(); _parser.Current is not MappingEnd; Next())
+        for (Next(); parser.Current is not MappingEnd; Next())
         {
             var start = Here();
             if (Node(depth + 1) is not Scalar key) throw Refuse(YamlProblems.KeyNotAWord(start));

@@ -10,16 +10,17 @@ namespace RuleBook.Site.Charts;
 /// <summary>How high each jurisdiction lets a vehicle be raised: suspension, body and tyre stacked, with the total as a dimension line.</summary>
 internal static class StackChart
 {
-    private const double Left = 190;
+    private const double Left = 215;
     private const double Right = 700;
     private const double Bar = 14;
     private const double Step = 30;
     private const double Top = 28;
 
-    public static Html Draw(ImmutableArray<LiftParts> rows, string label)
+    /// <summary>The end of a scale on which every row fits: drawings that are looked at together share it.</summary>
+    public static double Scale(IEnumerable<LiftParts> rows) => Math.Ceiling((double)rows.Select(Sum).Append(100).Max() / 25) * 25;
+
+    public static Html Draw(ImmutableArray<LiftParts> rows, double most, string label)
     {
-        var most = (double)Math.Max(50, rows.Select(row => Sum(row)).Append(100).Max());
-        most = Math.Ceiling(most / 25) * 25;
         var height = Top + rows.Length * Step + 12;
         return Html.Of(Svg.Drawing(760, height, label, [.. Grid(most, height), .. rows.SelectMany((row, i) => Row(row, Top + i * Step, most))]));
     }

@@ -18,7 +18,8 @@ internal static class StepChart
     /// <param name="last">Right edge.</param>
     /// <param name="most">Top edge, in mm.</param>
     /// <param name="label">For a screen reader.</param>
-    public static Html Draw(ImmutableArray<(string Style, ImmutableArray<(DateOnly From, double? Value)> Steps)> steps, DateOnly first, DateOnly last, double most, string label)
+    public static Html Draw(
+        ImmutableArray<(string Style, ImmutableArray<(DateOnly From, double? Value)> Steps)> steps, DateOnly first, DateOnly last, double most, string label)
     {
         double X(DateOnly day) => Left + (double)(day.DayNumber - first.DayNumber) / (last.DayNumber - first.DayNumber) * (Right - Left);
         double Y(double value) => Bottom - value / most * (Bottom - Top);

@@ -28,7 +28,7 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
 
             foreach (var tier in stated.Tiers)
                 foreach (var limit in tier.Limits)
-                    yield return Row(site, rule, version, resolved, tier, limit, limit.Kind switch { LimitKind.None => "none", LimitKind.NotEstablished => "not-established", _ => "limit" });
+                    yield return Row(site, rule, version, resolved, tier, limit, Kind(limit));
             yield return Row(site, rule, version, resolved, null, null, stated.Beyond is null ? "beyond-not-established" : "beyond");
         }
     }
@@ -39,7 +39,9 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
         var day = version.From?.Latest ?? version.InForceBy?.Earliest ?? site.Day;
         var alone = rule with { Versions = [version with { From = null, InForceBy = null, Announced = null, Proposed = false, Until = null }] };
         var next = version.Until ?? rule.Versions.Skip(at + 1).FirstOrDefault(later => later.Decides)?.From;
-        return Resolver.Resolve(site.Book, alone, day).Where(resolved => resolved.Content is not Adoption).Select(resolved => resolved with { Rule = rule, Until = next });
+        return Resolver.Resolve(site.Book, alone, day)
+            .Where(resolved => resolved.Content is not Adoption)
+            .Select(resolved => resolved with { Rule = rule, Until = next });
     }
 
     private static LimitRow Row(SiteBook site, Rule rule, RuleVersion version, ResolvedVersion resolved, Tier? tier, Limit? limit, string kind)
@@ -67,6 +69,8 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
             ("lower-included", Included(limit?.Bounds?.Lower)),
             ("upper", Value(measure, limit?.Bounds?.Upper)),
             ("upper-included", Included(limit?.Bounds?.Upper)),
+            ("lower-written", limit?.Bounds?.Lower?.Written?.ToString() ?? ""),
+            ("upper-written", limit?.Bounds?.Upper?.Written?.ToString() ?? ""),
             ("conditions", string.Join(' ', tier?.Provided ?? [])),
             ("adopted-from", string.Join(' ', resolved.Adopted.Select(step => step.Rule))),
             ("disputed", resolved.Disputes.IsEmpty ? "no" : "yes"),
@@ -78,6 +82,13 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
             ("line", (limit?.Mark ?? version.Mark).Line.ToString(CultureInfo.InvariantCulture)),
         ]);
     }
+
+    private static string Kind(Limit limit) => limit.Kind switch
+    {
+        LimitKind.None => "none",
+        LimitKind.NotEstablished => "not-established",
+        _ => "limit",
+    };
 
     private static string Value(Measure? measure, Bound? bound) =>
         measure is null || bound is null ? "" : Quantities.Numbers.Show(bound.Value / measure.Unit.ToBase, 6);

@@ -24,7 +24,8 @@ internal static class AtomFeed
             new XElement(Atom + "link", new XAttribute("rel", "self"), new XAttribute("href", Path)),
             new XElement(Atom + "link", new XAttribute("href", "changes.html")),
             VersionChange.Of(site).Select(change => Entry(site, change)));
-        return new SiteFile(Path, Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"utf-8\"?>\n{feed.ToString(SaveOptions.None).ReplaceLineEndings("\n")}\n"));
+        var text = feed.ToString(SaveOptions.None).ReplaceLineEndings("\n");
+        return new SiteFile(Path, Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"utf-8\"?>\n{text}\n"));
     }
 
     private static XElement Entry(SiteBook site, VersionChange change)

@@ -15,7 +15,8 @@ internal static class Calendar
     public static SiteFile Write(SiteBook site)
     {
         var text = new StringBuilder();
-        foreach (var line in (string[])["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//RuleBook//changes//EN", "CALSCALE:GREGORIAN", "X-WR-CALNAME:Limits on modified vehicles"]) Add(text, line);
+        string[] head = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//RuleBook//changes//EN", "CALSCALE:GREGORIAN", "X-WR-CALNAME:Limits on modified vehicles"];
+        foreach (var line in head) Add(text, line);
         foreach (var change in VersionChange.Of(site).Where(change => change.Date is not null))
             Event(text, site.Day, change.Name, change.Date!, $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)})", change.Says);
         foreach (var place in site.Places)

@@ -22,7 +22,8 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
         .Max();
 
     public static IEnumerable<VersionChange> Of(SiteBook site) => site.Places
-        .SelectMany(place => place.Rules.SelectMany(rule => rule.Versions.Select(version => new VersionChange(place, rule, version, Summary.Of(site, version.Content)))))
+        .SelectMany(place => place.Rules.SelectMany(rule => rule.Versions
+            .Select(version => new VersionChange(place, rule, version, Summary.Of(site, version.Content)))))
         .OrderByDescending(change => HistoryView.DayOf(change.Version))
         .ThenBy(change => change.Name, StringComparer.Ordinal);
 }

@@ -11,8 +11,9 @@ internal static class Say
     {
         if (measure.IsDate) return Dates(bounds);
         if (bounds is { Lower: { Closed: true } low, Upper: { Closed: true } high } && !low.Value.IsZero && low.Value == -high.Value)
-            return $"at most {Phrases.Amount(high.Value, measure.Unit)} up or down";
-        return new Cell(measure, bounds.Lower, bounds.Upper).Label;
+            return $"at most {high.Show(measure.Unit)} up or down";
+        var label = new Cell(measure, bounds.Lower, bounds.Upper).Label;
+        return bounds is { Lower: { } from, Upper: { } to } && from.Value == to.Value ? $"exactly {label}" : label;
     }
 
     public static string Limit(Measure measure, Limit limit) => limit.Kind switch

@@ -42,9 +42,19 @@ internal sealed class VehicleKinds
 
     /// <summary>A set in words, as far as each fact bounds it: <c>four-wheel drive: no</c>; empty for every kind.</summary>
     public string Words(BigInteger set) => string.Join("; ", Facts
-        .Select(fact => (fact.Title, fact.Values.Length, Words: kinds.Where((_, i) => !((set >> i) & 1).IsZero).SelectMany(kind => kind).Where(word => word.Fact == fact.Name).Select(word => word.Word).Distinct().ToArray()))
+        .Select(fact => (fact.Title, fact.Values.Length, Words: Words(set, fact.Name)))
         .Where(fact => fact.Words.Length < fact.Length)
         .Select(fact => $"{fact.Title}: {string.Join(", ", fact.Words)}"));
+
+    private string[] Words(BigInteger set, string fact) =>
+    [
+        .. kinds
+            .Where((_, i) => !((set >> i) & 1).IsZero)
+            .SelectMany(kind => kind)
+            .Where(word => word.Fact == fact)
+            .Select(word => word.Word)
+            .Distinct(),
+    ];
 
     private static IEnumerable<FactTest> Tests(Rule rule) => rule.For.Tests
         .Concat(rule.Versions.SelectMany(version => version.Content switch

@@ -38,7 +38,9 @@ internal sealed record BoardRow(string Place, string State, string Words, string
             .Where(each => each.version.Content is Adoption adoption && site.Book.Rule(adoption.Rule)?.Id == national.Id)
             .Select(each => Of(site, state, each.rule, each.version, each.next, (Adoption)each.version.Content))
             .ToArray();
-        return adoptions.Length > 0 ? adoptions : [new BoardRow(state.Name, "no-adoption", "no adoption in the book", "", "", [], Links.Jurisdiction(state.Id))];
+        return adoptions.Length > 0
+            ? adoptions
+            : [new BoardRow(state.Name, "no-adoption", "no adoption in the book", "", "", [], Links.Jurisdiction(state.Id))];
     }
 
     private static BoardRow Of(SiteBook site, Jurisdiction state, Rule rule, RuleVersion version, RuleVersion? next, Adoption adoption)

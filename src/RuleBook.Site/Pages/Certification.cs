@@ -25,7 +25,8 @@ internal static class Certification
         $"certification.{id}",
         title,
         $"{Links.Topic("certification")}#{id}",
-        [.. places.Select(place => new Cell(place.Id, Lines(place, day, read), place.Schemes.IsEmpty ? "no scheme in the book" : "nothing recorded for this day"))]);
+        [.. places.Select(place => new Cell(
+            Lines(place, day, read), place.Schemes.IsEmpty ? "no scheme in the book" : "nothing recorded for this day"))]);
 
     private static CellRule[] Lines(Jurisdiction place, DateOnly day, Func<Scheme, SchemeVersion, string?> read) =>
     [
@@ -33,6 +34,10 @@ internal static class Certification
             .SelectMany(scheme => SchemeView.InForce(scheme, day).Select(version => read(scheme, version)))
             .Distinct()
             .Select(text => new CellRule(
-                $"{Links.Jurisdiction(place.Id)}#certification", "", [new CellLine(text is null ? "not-established" : "limit", text ?? "not established", "", "", "", "")])),
+                $"{Links.Jurisdiction(place.Id)}#certification",
+                "",
+                "",
+                "",
+                [new CellLine(text is null ? "not-established" : "limit", text ?? "not established", "", "", "", "")])),
     ];
 }

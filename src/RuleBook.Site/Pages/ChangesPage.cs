@@ -38,7 +38,13 @@ internal sealed record YearView(string Year, ChangeView[] Changes);
 internal sealed record ChangeView(string Date, string State, string Place, string Title, string Says, string Url, string Line)
 {
     public static ChangeView Of(SiteBook site, VersionChange change) => new(
-        change.Date?.Words ?? "no day", change.State(site.Day), change.Place.Name, change.Rule.Title, change.Says, Links.Version(change.Rule, change.Version), Links.Line(change.Version.Mark));
+        change.Date?.Words ?? "no day",
+        change.State(site.Day),
+        change.Place.Name,
+        change.Rule.Title,
+        change.Says,
+        Links.Version(change.Rule, change.Version),
+        Links.Line(change.Version.Mark));
 }
 
 /// <summary>A source due to be read again.</summary>

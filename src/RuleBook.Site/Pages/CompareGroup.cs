@@ -5,7 +5,8 @@ using RuleBook.Site.Limits;
 namespace RuleBook.Site.Pages;
 
 /// <summary>The jurisdictions of one comparison: a nation with its states, and beside them each nation that has none.</summary>
-internal sealed record CompareGroup(string Id, string Name, ImmutableArray<Jurisdiction> Places, VehicleKinds Kinds, ImmutableArray<DateOnly> Days, bool IsFirst)
+internal sealed record CompareGroup(
+    string Id, string Name, ImmutableArray<Jurisdiction> Places, VehicleKinds Kinds, ImmutableArray<DateOnly> Days, bool IsFirst)
 {
     /// <summary>The page of the site's day.</summary>
     public string Path => IsFirst ? "compare.html" : $"compare/{Links.Slug(Id)}.html";
@@ -14,10 +15,11 @@ internal sealed record CompareGroup(string Id, string Name, ImmutableArray<Juris
     {
         var nations = site.Places.Where(place => place.Within is null).ToArray();
         var alone = nations.Where(nation => site.Places.All(place => place.Within != nation.Id)).ToArray();
-        var groups = nations.Except(alone).OrderByDescending(nation => site.Places.Where(place => place.Within == nation.Id).Sum(place => place.Rules.Length)).ToArray();
+        Jurisdiction[] States(Jurisdiction nation) => [.. site.Places.Where(place => place.Within == nation.Id)];
+        var groups = nations.Except(alone).OrderByDescending(nation => States(nation).Sum(place => place.Rules.Length)).ToArray();
         return groups.Length == 0
             ? [Of(site, "all", "all jurisdictions", site.Places, true)]
-            : [.. groups.Select((nation, i) => Of(site, nation.Id, nation.Name, [nation, .. site.Places.Where(place => place.Within == nation.Id), .. alone], i == 0))];
+            : [.. groups.Select((nation, i) => Of(site, nation.Id, nation.Name, [nation, .. States(nation), .. alone], i == 0))];
     }
 
     private static CompareGroup Of(SiteBook site, string id, string name, ImmutableArray<Jurisdiction> places, bool isFirst) => new(

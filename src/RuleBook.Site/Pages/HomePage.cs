@@ -17,8 +17,7 @@ internal static class HomePage
             JurisdictionPages.Oldest(place)?.Checked.Words ?? "",
             [.. site.Topics
                 .Select(topic => (topic, entry: place.Coverage.FirstOrDefault(entry => entry.Topic == topic.Name)))
-                .Where(pair => pair.entry is not null)
-                .Select(pair => new CoverageMark(pair.topic.Title, pair.entry!.State))]));
+                .Select(pair => new CoverageMark(pair.topic.Title, pair.entry?.State ?? "none"))]));
         var topics = site.Topics.Select(topic => new TopicCard(SiteBook.Heading(topic.Title), topic.Definition.Trim(), Links.Topic(topic.Name)));
         var body = Templates.Render(
             "home",

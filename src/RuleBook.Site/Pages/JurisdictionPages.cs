@@ -31,8 +31,15 @@ internal static class JurisdictionPages
             ("schemes", SchemeView.Of(site, place).ToArray()),
             ("history", HistoryView.Of(site, place).ToArray()),
             ("coverage", place.Coverage.Select(entry => new CoverageView(
-                site.Words.Topics.TryGetValue(entry.Topic, out var topic) ? topic.Title : entry.Topic, entry.State, entry.Lacks?.Trim() ?? "", Links.Line(entry.Mark))).ToArray()),
-            ("sources", place.Sources.OrderBy(source => source.Checked.Earliest).ThenBy(source => source.Id, StringComparer.Ordinal).Select(SourceView.Of).ToArray()));
+                site.Words.Topics.TryGetValue(entry.Topic, out var topic) ? topic.Title : entry.Topic,
+                entry.State,
+                entry.Lacks?.Trim() ?? "",
+                Links.Line(entry.Mark))).ToArray()),
+            ("sources", place.Sources
+                .OrderBy(source => source.Checked.Earliest)
+                .ThenBy(source => source.Id, StringComparer.Ordinal)
+                .Select(SourceView.Of)
+                .ToArray()));
         return new Page(Links.Jurisdiction(place.Id), place.Name, "jurisdictions", body, []);
     }
 

@@ -4,36 +4,26 @@ using RuleBook.Evaluation;
 using RuleBook.Rules;
 using RuleBook.Site.Charts;
 using RuleBook.Site.Limits;
-using RuleBook.Site.Templating;
 
 namespace RuleBook.Site.Pages;
-
-/// <summary>A drawing with the figures behind it.</summary>
-internal sealed record StackView(string Title, Html Drawing, StackRow[] Rows);
-
-/// <summary>The figures of a bar.</summary>
-internal sealed record StackRow(string Place, string Suspension, string Body, string Tyre, string Total);
-
-/// <summary>A figure over the years, one small drawing a jurisdiction.</summary>
-internal sealed record StepsView(string Title, string Measure, StepView[] Places);
-
-/// <summary>The steps of one jurisdiction.</summary>
-internal sealed record StepView(string Place, Html Drawing, StepRow[] Rows);
-
-/// <summary>A step in figures.</summary>
-internal sealed record StepRow(string From, string Free, string Certified);
 
 /// <summary>The drawings of a topic's page.</summary>
 internal static class TopicCharts
 {
-    private static readonly FactSet Raised = FactSet.Nothing.With("four-wheel-drive", "yes").With("category", "MC").With("registered", "yes").With("suspension-lift", 1, "raised");
-
-    private static readonly (string Word, string Title)[] StabilityControl = [("yes", "with stability control"), ("no", "without stability control")];
-
-    public static StackView[] Stacks(SiteBook site) =>
-    [
-        .. StabilityControl.SelectMany(kind => new[] { Pathway.NoCertificate, Pathway.Certificate }.Select(pathway => Stack(site, kind.Word, kind.Title, pathway))),
-    ];
+    public static StackView[] Stacks(SiteBook site)
+    {
+        var all = SampleVehicle.All
+            .SelectMany(vehicle => new[] { Pathway.NoCertificate, Pathway.Certificate }.Select(pathway => (
+                Title: $"{SiteBook.Heading(vehicle.Title)}, {Say.Short(pathway)}",
+                Rows: Parts(site, vehicle, pathway))))
+            .ToArray();
+        var most = StackChart.Scale(all.SelectMany(each => each.Rows));
+        return
+        [
+            .. all.Select(each => new StackView(
+                each.Title, StackChart.Draw(each.Rows, most, $"{each.Title}: how high, by jurisdiction"), [.. each.Rows.Select(Row)])),
+        ];
+    }
 
     public static StepsView[] Steps(SiteBook site, Topic topic)
     {
@@ -44,13 +34,12 @@ internal static class TopicCharts
         return steps.Places.Length > 0 ? [steps] : [];
     }
 
-    private static StackView Stack(SiteBook site, string control, string kind, Pathway pathway)
-    {
-        var vehicle = Raised.With("stability-control", control);
-        ImmutableArray<LiftParts> rows = [.. Counting(site).Select(place => LiftParts.Of(site.Book, place, vehicle, site.Day).First(parts => parts.Pathway == pathway)).Where(parts => parts.State != "no-rule")];
-        var title = $"Four-wheel drive {kind}, {Say.Short(pathway)}";
-        return new StackView(title, StackChart.Draw(rows, $"{title}: how high, by jurisdiction"), [.. rows.Select(Row)]);
-    }
+    private static ImmutableArray<LiftParts> Parts(SiteBook site, SampleVehicle vehicle, Pathway pathway) =>
+    [
+        .. Counting(site)
+            .Select(place => LiftParts.Of(site.Book, place, vehicle.Facts, site.Day).First(parts => parts.Pathway == pathway))
+            .Where(parts => parts.State != "no-rule"),
+    ];
 
     /// <summary>The jurisdictions of nations in which several count the parts of a lift; others go by absolute heights.</summary>
     private static IEnumerable<Jurisdiction> Counting(SiteBook site) => site.Places
@@ -79,22 +68,31 @@ internal static class TopicCharts
 
     private static StepsView Steps(SiteBook site, Topic topic, string measure, string title)
     {
-        var vehicle = Raised.With("stability-control", "yes");
+        var vehicle = SampleVehicle.All[0];
         var unit = site.Words.Measures[measure].Unit;
+        FigureSteps Figure(Jurisdiction place, Pathway pathway) => FigureSteps.Of(site, place, topic, measure, vehicle.Facts, pathway);
         var all = site.Places
-            .Select(place => (place, free: FigureSteps.Of(site, place, topic, measure, vehicle, Pathway.NoCertificate), certified: FigureSteps.Of(site, place, topic, measure, vehicle, Pathway.Certificate)))
+            .Select(place => (place, free: Figure(place, Pathway.NoCertificate), certified: Figure(place, Pathway.Certificate)))
             .Where(each => each.free.IsKnown || each.certified.IsKnown)
             .ToArray();
-        var most = all.SelectMany(each => each.free.Steps.Concat(each.certified.Steps)).Select(step => (double)(step.Value ?? 0).ToDecimal()).DefaultIfEmpty(100).Max();
+        var most = all
+            .SelectMany(each => each.free.Steps.Concat(each.certified.Steps))
+            .Select(step => (double)(step.Value ?? 0).ToDecimal())
+            .DefaultIfEmpty(100)
+            .Max();
         most = Math.Max(50, Math.Ceiling(most / 50) * 50);
         var first = site.ChangeDays.FirstOrDefault(site.Day);
         return new StepsView(
-            SiteBook.Heading($"{title} over the years in {unit.Symbol}, four-wheel drive with stability control"),
+            SiteBook.Heading($"{title} over the years in {unit.Symbol}, {vehicle.Title}"),
             site.MeasureTitle(measure),
             [.. all.Select(each => new StepView(
                 each.place.Name,
                 StepChart.Draw(
-                    [("certified", Points(each.certified)), ("free", Points(each.free))], first, site.Day.AddDays(1), most, $"{each.place.Name}: {title} over the years"),
+                    [("certified", Points(each.certified)), ("free", Points(each.free))],
+                    first,
+                    site.Day.AddDays(1),
+                    most,
+                    $"{each.place.Name}: {title} over the years"),
                 Rows(each.free, each.certified, unit)))]);
     }
 

@@ -24,7 +24,9 @@ internal static class TopicPages
             ("definition", topic.Definition.Trim()),
             ("stacks", topic.Name == "ride-height" ? TopicCharts.Stacks(site) : []),
             ("steps", TopicCharts.Steps(site, topic)),
-            ("measures", Measures(site, topic).Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key))).ToArray()),
+            ("measures", Measures(site, topic)
+                .Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key)))
+                .ToArray()),
             ("boards", AdoptionBoard.Of(site, topic)),
             ("schemes", topic.Name == "certification" ? Certification.Of(site, site.Places, site.Day).Rows : []),
             ("columns", site.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
@@ -36,7 +38,11 @@ internal static class TopicPages
     {
         var path = Links.Measure(topic.Name, table.Measure);
         var body = Templates.Render(
-            "measure", ("root", Page.Root(path)), ("day", Phrases.Day(site.Day)), ("m", table), ("topic", new Link(SiteBook.Heading(topic.Title), Links.Topic(topic.Name))));
+            "measure",
+            ("root", Page.Root(path)),
+            ("day", Phrases.Day(site.Day)),
+            ("m", table),
+            ("topic", new Link(SiteBook.Heading(topic.Title), Links.Topic(topic.Name))));
         return new Page(path, table.Title, "topics", body, []);
     }
 
@@ -81,7 +87,8 @@ internal sealed record MeasureTable(string Measure, string Title, string Definit
 
 /// <summary>One statement with its clause and data line.</summary>
 internal sealed record MeasureRow(
-    string Place, string Kind, string Amount, string Pathway, string Words, string When, string Marks, string Url, string Clause, string SourceUrl, string Line)
+    string Place, string Kind, string Amount, string Pathway, string Words, string When, string Marks, string Url, string Clause, string SourceUrl,
+    string Line, string Report)
 {
     public static MeasureRow Of(SiteBook site, LimitLine line)
     {
@@ -97,9 +104,7 @@ internal sealed record MeasureRow(
             Links.Rule(line.Rule),
             source is null ? "" : $"{source.Source.Title}{(source.Citation.Clause is { } clause ? $", {clause}" : "")}",
             source is null ? Links.Rule(line.Rule) : Links.Source(source.Source),
-            Links.Line(line.Limit?.Mark ?? Mark(line)));
+            Links.Line(line.Limit?.Mark ?? Links.Mark(line.Version)),
+            Links.Report(line.Rule));
     }
-
-    private static Reading.Mark Mark(LimitLine line) =>
-        line.Rule.Versions.FirstOrDefault(version => version.Decides && version.From?.Text == line.Version.From?.Text)?.Mark ?? line.Rule.Mark;
 }

@@ -12,10 +12,25 @@ internal static class WordsPage
         WordGroup[] groups =
         [
             new("Pathways", "pathway", Terms(words.Pathways.Values, "pathway", Order)),
-            new("Measures", "measure", [.. words.Measures.Values.OrderBy(measure => measure.Title, StringComparer.Ordinal).ThenBy(measure => measure.Name, StringComparer.Ordinal)
-                .Select(measure => new WordEntry($"measure.{Links.Slug(measure.Name)}", measure.Title, measure.Name, measure.Definition.Trim(), measure.IsDate ? "date" : measure.Unit.Symbol, Links.Line(measure.Mark)))]),
-            new("Facts", "fact", [.. words.Facts.Values.OrderBy(fact => fact.Title, StringComparer.Ordinal)
-                .Select(fact => new WordEntry($"fact.{Links.Slug(fact.Name)}", fact.Title, fact.Name, fact.Definition.Trim(), string.Join(", ", fact.Values), Links.Line(fact.Mark)))]),
+            new("Measures", "measure", [.. words.Measures.Values
+                .OrderBy(measure => measure.Title, StringComparer.Ordinal)
+                .ThenBy(measure => measure.Name, StringComparer.Ordinal)
+                .Select(measure => new WordEntry(
+                    $"measure.{Links.Slug(measure.Name)}",
+                    measure.Title,
+                    measure.Name,
+                    measure.Definition.Trim(),
+                    measure.IsDate ? "date" : measure.Unit.Symbol,
+                    Links.Line(measure.Mark)))]),
+            new("Facts", "fact", [.. words.Facts.Values
+                .OrderBy(fact => fact.Title, StringComparer.Ordinal)
+                .Select(fact => new WordEntry(
+                    $"fact.{Links.Slug(fact.Name)}",
+                    fact.Title,
+                    fact.Name,
+                    fact.Definition.Trim(),
+                    string.Join(", ", fact.Values),
+                    Links.Line(fact.Mark)))]),
             new("Conditions", "condition", Terms(words.Conditions.Values, "condition", term => 0)),
         ];
         return new Page("words.html", "The words and their meaning", "words", Templates.Render("words", ("root", ""), ("groups", groups)), []);

@@ -23,7 +23,8 @@ internal static class Templates
     /// <summary>A fixed file.</summary>
     public static byte[] File(string name)
     {
-        using var stream = typeof(Templates).Assembly.GetManifestResourceStream(name) ?? throw new ArgumentException($"there is no file '{name}'", nameof(name));
+        using var stream = typeof(Templates).Assembly.GetManifestResourceStream(name)
+            ?? throw new ArgumentException($"there is no file '{name}'", nameof(name));
         using var copy = new MemoryStream();
         stream.CopyTo(copy);
         return copy.ToArray();

@@ -18,7 +18,8 @@ internal sealed record CitationView(string Title, string Clause, string Note, st
 
 /// <summary>A source as the list of a jurisdiction's sources shows it.</summary>
 internal sealed record SourceView(
-    string Anchor, string Title, string Publisher, string Edition, string Dated, string? Web, string ReadAs, string Basis, string Checked, string Recheck, string Note, string Line)
+    string Anchor, string Title, string Publisher, string Edition, string Dated, string? Web, string ReadAs, string Basis, string Checked, string Recheck,
+    string Note, string Line)
 {
     public static SourceView Of(Source source) => new(
         $"source.{Links.Slug(source.Id)}",

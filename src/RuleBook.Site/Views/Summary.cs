@@ -29,7 +29,8 @@ internal static class Summary
     private static string Of(SiteBook site, Tier tier)
     {
         var when = Say.When(site.Words, tier.When);
-        return $"{Say.Short(tier.Pathway)}{(when.Length > 0 ? $" ({when})" : "")}: {(tier.Limits.IsEmpty ? "no limits stated" : string.Join(", ", tier.Limits.Select(limit => Of(site, limit))))}";
+        var limits = tier.Limits.IsEmpty ? "no limits stated" : string.Join(", ", tier.Limits.Select(limit => Of(site, limit)));
+        return $"{Say.Short(tier.Pathway)}{(when.Length > 0 ? $" ({when})" : "")}: {limits}";
     }
 
     private static string Of(SiteBook site, Limit limit) =>

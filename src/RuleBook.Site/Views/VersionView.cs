@@ -12,7 +12,7 @@ internal sealed record VersionView(
 {
     public static VersionView Of(SiteBook site, ResolvedVersion version, bool certain)
     {
-        var mark = version.Rule.Versions.FirstOrDefault(own => own.From?.Text == version.From?.Text && own.Decides)?.Mark ?? version.Rule.Mark;
+        var mark = Links.Mark(version);
         var stated = version.Content as Stated;
         var unknown = version.Content as NotEstablished;
         var report = Correction.Of(site, version, mark);
@@ -24,8 +24,8 @@ internal sealed record VersionView(
             [.. (stated?.Tiers ?? []).Select(tier => TierView.Of(site, version.Rule.Jurisdiction, tier))],
             stated is null ? "" : stated.Beyond is { } beyond ? Wording.Of(beyond) : "not-established",
             stated is null ? "" : stated.Beyond is { } words ? Phrases.Pathway(words) : "not established",
-            (version.Content as NotRegulated)?.Why.Trim() ?? unknown?.Ask.Trim() ?? "",
-            unknown?.Open?.Trim() ?? "",
+            Sentence((version.Content as NotRegulated)?.Why ?? unknown?.Ask),
+            Sentence(unknown?.Open),
             unknown?.Indication is { } id && site.Book.Rule(id) is { } indicated ? new Link(indicated.Title, Links.Rule(indicated)) : null,
             MeasuredWords.Of(site, version.Measured),
             [.. version.Disputes.Select(dispute => DisputeView.Of(dispute))],
@@ -37,8 +37,12 @@ internal sealed record VersionView(
             Links.Web(site.Input.ReportTo) is { } to ? to + Uri.EscapeDataString(report) : null);
     }
 
+    private static string Sentence(string? text) =>
+        text?.Trim() is { Length: > 0 } said ? said[^1] is '.' or '?' or '!' ? said : $"{said}." : "";
+
     private static Link Adoption(SiteBook site, AdoptionStep step) => new(
-        $"adopts {site.Book.Rule(step.Rule)?.Title ?? step.Rule} as {(step.Moving ? "amended from time to time, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}",
+        $"adopts {site.Book.Rule(step.Rule)?.Title ?? step.Rule} as "
+            + $"{(step.Moving ? "amended from time to time, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}",
         site.Book.Rule(step.Rule) is { } rule ? Links.Rule(rule) : "index.html");
 }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Quantities;
 using RuleBook.Rules;
 
 namespace RuleBook.Evaluation;
@@ -24,7 +23,7 @@ public sealed record Cell(Measure Measure, Bound? Lower, Bound? Upper)
     /// <summary>This cell and a later one, with all between them.</summary>
     public Cell Through(Cell later) => this with { Upper = later.Upper };
 
-    private string Show(Bound bound) => new Quantity(bound.Value / Measure.Unit.ToBase, Measure.Unit).ToString();
+    private string Show(Bound bound) => bound.Show(Measure.Unit);
 }
 
 /// <summary>The cells into which edges cut a measure: each edge itself, and each open stretch between, before and after.</summary>

@@ -65,6 +65,7 @@ internal static class FindingJson
         json.Number("limit", check.Bound?.Value, unit);
         json.WriteString("bound", check.Bound is { } bound ? Words(bound, check.IsUpper) : null);
         json.WriteString("unit", unit.Symbol);
+        if (check.Bound?.Written is { } written && written.Unit != unit) json.WriteString("written", written.ToString());
         json.Number("margin", check.Margin, unit);
         if (check.Guarded is { } guarded)
         {

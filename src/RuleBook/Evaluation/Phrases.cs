@@ -52,7 +52,7 @@ public static class Phrases
         if (check.Limit.Kind == LimitKind.NotEstablished) return $"{value}: the limit is not established";
         var bound = check.Bound!;
         var words = (check.IsUpper, bound.Closed) switch { (true, true) => "at most", (true, false) => "under", (false, true) => "at least", _ => "over" };
-        var limit = $"{words} {Amount(bound.Value, unit)}";
+        var limit = $"{words} {bound.Show(unit)}";
         return (check.Holds, check.Margin) switch
         {
             (Truth.Yes, { } margin) => $"{value}: within {limit}, {Amount(margin, unit)} left",

@@ -81,7 +81,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
 
     private static Bounds? ReadBounds(Fields fields, Node value, Measure measure)
     {
-        if (value is Scalar) return Edge(fields, value, measure) is { } single ? new Bounds(null, new Bound(single, true)) : null;
+        if (value is Scalar) return Edge(fields, value, measure, closed: true) is { } single ? new Bounds(null, single) : null;
         var inner = new Fields(value, fields.Problems);
         var (closedLow, openLow, closedHigh, openHigh) = measure.IsDate
             ? (inner.Node("from"), inner.Node("after"), inner.Node("to"), inner.Node("before"))
@@ -96,13 +96,13 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         {
             if (closed is not null && open is not null)
                 fields.Add("two-ends", open.Mark, "one end of a range is given twice, closed and open", "keep one of the two");
-            return (closed ?? open) is { } end && Edge(fields, end, measure) is { } edge ? new Bound(edge, closed is not null) : null;
+            return (closed ?? open) is { } end ? Edge(fields, end, measure, closed is not null) : null;
         }
     }
 
-    private static Fraction? Edge(Fields fields, Node value, Measure measure) => measure.IsDate
-        ? fields.DayOf(value) is { } day ? new Fraction(day.DayNumber) : null
-        : fields.QuantityOf(value, measure.Unit.Dimension)?.Base;
+    private static Bound? Edge(Fields fields, Node value, Measure measure, bool closed) => measure.IsDate
+        ? fields.DayOf(value) is { } day ? new Bound(new Fraction(day.DayNumber), closed) : null
+        : fields.QuantityOf(value, measure.Unit.Dimension) is { } quantity ? new Bound(quantity.Base, closed) { Written = quantity } : null;
 
     private Measure? FindMeasure(Fields fields, Scalar key)
     {

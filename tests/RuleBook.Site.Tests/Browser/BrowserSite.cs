@@ -35,6 +35,7 @@ public sealed class BrowserSite : IAsyncLifetime
     {
         Need();
         var context = await browser!.NewContextAsync(options ?? new());
+        context.SetDefaultTimeout(15_000);
         return await context.NewPageAsync();
     }
 

@@ -10,6 +10,16 @@ public sealed class CheckTests(BrowserSite site)
         {"job":"W-0117","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes","first-registered":"2021-03-15","tyres":["265/65R17 112S"]},"modification":{"suspension-lift":"45 mm","body-lift":"25 mm","tyres":"265/70R17 115S"}}
         """;
 
+    private const string TypeIn = """
+        ([id, text]) => {
+          const field = document.getElementById(id);
+          field.dataset.kept = field.value;
+          field.value = text;
+          field.dispatchEvent(new Event("input", { bubbles: true }));
+          return new Promise(done => setTimeout(done, 140));
+        }
+        """;
+
     private static async Task<string?> AnswerAsync(IPage page, string job)
     {
         await page.EvaluateAsync("job => { location.hash = '#' + encodeURIComponent(job); return new Promise(done => setTimeout(done)); }", job);
@@ -26,11 +36,11 @@ public sealed class CheckTests(BrowserSite site)
         await page.GetByLabel("vehicle category", new() { Exact = true }).SelectOptionAsync("MC");
         await page.GetByLabel("four-wheel drive", new() { Exact = true }).SelectOptionAsync("yes");
         await page.GetByLabel("electronic stability control", new() { Exact = true }).SelectOptionAsync("yes");
-        await page.GetByLabel("first registered (day, or not-yet)").FillAsync("2021-03-15");
-        await page.GetByLabel("tyre sizes on the placard").FillAsync("265/65R17 112S");
+        await page.GetByLabel("first registered (day, or not-yet)", new() { Exact = true }).FillAsync("2021-03-15");
+        await page.GetByLabel("placard size 1, size").FillAsync("265/65R17 112S");
         await page.GetByLabel("suspension lift", new() { Exact = true }).FillAsync("45");
         await page.GetByLabel("body lift", new() { Exact = true }).FillAsync("25");
-        await page.GetByLabel("tyres fitted").FillAsync("265/70R17 115S");
+        await page.GetByLabel("tyres fitted", new() { Exact = true }).FillAsync("265/70R17 115S");
         await page.Locator(".verdict.certificate").WaitForAsync();
         await page.WaitForTimeoutAsync(300);
         (await page.Locator("#json").TextContentAsync()).ShouldBe(TheCommand.Assess(Wagon));
@@ -73,12 +83,15 @@ public sealed class CheckTests(BrowserSite site)
         (await linked.Locator("#said").InnerTextAsync()).ShouldBe(await page.Locator("#said").InnerTextAsync());
     }
 
-    [Fact]
-    public async Task A_job_saved_and_opened_again_is_the_same_job()
+    [Theory]
+    [InlineData("#save", "W-0117.yaml")]
+    [InlineData("#save-json", "W-0117.json")]
+    public async Task A_job_saved_and_opened_again_is_the_same_job(string button, string name)
     {
         var page = await site.CheckAsync(Wagon);
-        var download = await page.RunAndWaitForDownloadAsync(() => page.Locator("#save").ClickAsync());
-        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "job.json");
+        var download = await page.RunAndWaitForDownloadAsync(() => page.Locator(button).ClickAsync());
+        download.SuggestedFilename.ShouldBe(name);
+        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, download.SuggestedFilename);
         await download.SaveAsAsync(file);
         (await TheCommand.AssessAsync(file)).ShouldBe(await page.Locator("#json").TextContentAsync());
         var other = await site.CheckAsync();
@@ -117,12 +130,12 @@ public sealed class CheckTests(BrowserSite site)
         var page = await site.CheckAsync(Wagon);
         var opened = false;
         page.Dialog += (_, _) => opened = true;
-        var names = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#job input[name]')].map(field => field.name)");
-        foreach (var name in names.Where(name => !name.StartsWith("dates.", StringComparison.Ordinal) && name != "on"))
+        var names = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#job [data-add]')].map(button => button.click()) && [...document.querySelectorAll('#job input[name]')].map((field, i) => field.id ||= 'h-' + i)");
+        foreach (var name in names.Where(name => !name.StartsWith("i-dates.", StringComparison.Ordinal) && name != "i-on"))
         {
-            await page.EvaluateAsync("([name, text]) => { const field = document.getElementsByName(name)[0]; field.dataset.kept = field.value; field.value = text; field.dispatchEvent(new Event('input', { bubbles: true })); return new Promise(done => setTimeout(done, 140)); }", new[] { name, hostile });
+            await page.EvaluateAsync(TypeIn, new[] { name, hostile });
             (await page.Locator("img, main script").CountAsync()).ShouldBe(0, name);
-            await page.EvaluateAsync("name => { const field = document.getElementsByName(name)[0]; field.value = field.dataset.kept; }", name);
+            await page.EvaluateAsync("id => { const field = document.getElementById(id); field.value = field.dataset.kept; }", name);
         }
 
         foreach (var key in new[] { hostile, "__proto__", "constructor" })
@@ -141,7 +154,7 @@ public sealed class CheckTests(BrowserSite site)
     {
         if (!Directory.Exists(BrowserSite.Bundle)) Assert.Skip("the evaluator is not published");
         var files = SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(BrowserSite.Bundle, TheBook.Folder) })
-            .Where(file => file.Path.StartsWith("_framework/", StringComparison.Ordinal) || file.Path is "check.html" or "check.js" or "answer.js" or "site.css" or "data/book.json" or "worker.js" or "icon.svg");
+            .Where(file => file.Path.StartsWith("_framework/", StringComparison.Ordinal) || file.Path is "check.html" or "check.js" or "form.js" or "yaml.js" or "answer.js" or "site.css" or "data/book.json" or "worker.js" or "icon.svg");
         files.Sum(file => Compressed(file.Content.Span)).ShouldBeLessThan(3_000_000);
     }
 

@@ -6,6 +6,12 @@ public sealed class CompareTests(BrowserSite site)
 {
     private static Task<string> ShownAsync(IPage page) => page.Locator("#comparison").InnerTextAsync();
 
+    private static async Task<ILocator> CellAsync(IPage page, string row, string column)
+    {
+        var at = await page.Locator($"#comparison thead [data-c={column}]").EvaluateAsync<int>("cell => cell.cellIndex");
+        return page.Locator($"tr[id='{row}'] > *").Nth(at);
+    }
+
     [Fact]
     public async Task A_filter_hides_what_binds_other_vehicles_and_the_address_reproduces_the_view()
     {
@@ -18,6 +24,7 @@ public sealed class CompareTests(BrowserSite site)
         filtered.Length.ShouldBeLessThan(all.Length);
         filtered.ShouldNotContain("electronic stability control: yes");
         filtered.ShouldNotContain("four-wheel drive: no");
+        await page.GetByText("Columns", new() { Exact = true }).ClickAsync();
         await page.Locator("input[value=au-tas]").UncheckAsync();
         var chosen = await ShownAsync(page);
         chosen.ShouldNotContain("Tasmania");
@@ -38,7 +45,7 @@ public sealed class CompareTests(BrowserSite site)
         await page.Locator("#on").FillAsync(day);
         await page.Locator("#go").ClickAsync();
         await page.WaitForURLAsync($"**/compare/au/*on={day}*");
-        var cell = page.Locator("tr[id='ride-height.total-lift'] td[data-c=au-qld]");
+        var cell = await CellAsync(page, "ride-height.total-lift", "au-qld");
         (await cell.InnerTextAsync()).ShouldContain(holds);
         (await cell.InnerTextAsync()).ShouldNotContain(other);
         (await page.Locator("#f-four-wheel-drive").InputValueAsync()).ShouldBe("yes");
@@ -48,6 +55,53 @@ public sealed class CompareTests(BrowserSite site)
         await linked.WaitForURLAsync("**/compare/au/*");
         await linked.WaitForLoadStateAsync();
         (await linked.Locator("#comparison").InnerTextAsync()).ShouldBe(await page.Locator("#comparison").InnerTextAsync());
+    }
+
+    /// <summary>California Vehicle Code, 24008.5(b)(2): 27 in; its section has held since 1 January 1988.</summary>
+    [Theory]
+    [InlineData("compare.html")]
+    [InlineData("compare/au/2018-10-26.html")]
+    public async Task A_state_of_another_nation_stands_beside_the_others_and_the_address_keeps_it(string path)
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync(site.Root + path);
+        await page.GetByText("Columns", new() { Exact = true }).ClickAsync();
+        await page.Locator("#also").SelectOptionAsync("us-ca");
+        await page.WaitForURLAsync("**also=us-ca*");
+        var cell = await CellAsync(page, "ride-height.frame-height", "us-ca");
+        (await cell.InnerTextAsync()).ShouldContain("at most 27 in (685.8 mm)");
+        (await (await CellAsync(page, "ride-height.frame-height", "au-qld")).InnerTextAsync()).ShouldBe("no limit of its own");
+        await cell.Locator("button").First.ClickAsync();
+        (await page.Locator("[popover]:popover-open").InnerTextAsync()).ShouldContain("24008.5");
+
+        var other = await site.OpenAsync();
+        await other.GotoAsync(page.Url);
+        await other.Locator("#comparison thead [data-c=us-ca]").WaitForAsync();
+        await page.Keyboard.PressAsync("Escape");
+        (await ShownAsync(other)).ShouldBe(await ShownAsync(page));
+    }
+
+    [Fact]
+    public async Task A_row_opens_clause_data_line_and_correction_report_of_each_cell()
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync($"{site.Root}compare.html?four-wheel-drive=yes");
+        await (await CellAsync(page, "ride-height.total-lift", "au-qld")).Locator("div:visible button").First.FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        var where = page.Locator("[popover]:popover-open");
+        (await where.InnerTextAsync()).ShouldStartWith("Raising a four-wheel drive: ");
+        var links = await where.Locator("a").EvaluateAllAsync<string[]>("links => links.map(link => link.getAttribute('href'))");
+        links.ShouldBe([
+            "jurisdictions/au-qld.html#ride-height.raise-four-wheel-drive",
+            links[1],
+            "jurisdictions/au-qld.html#report.ride-height.raise-four-wheel-drive",
+        ]);
+        links[1].ShouldMatch("^lines/au-qld/ride-height[.]yaml[.]html#L[0-9]+$");
+        await where.GetByText("correction report").ClickAsync();
+        await page.WaitForURLAsync("**/jurisdictions/au-qld.html*");
+        var report = page.Locator("[id='report.ride-height.raise-four-wheel-drive']");
+        (await report.IsVisibleAsync()).ShouldBeTrue();
+        (await report.InnerTextAsync()).ShouldContain("Data: jurisdictions/au-qld/ride-height.yaml:");
     }
 
     [Fact]

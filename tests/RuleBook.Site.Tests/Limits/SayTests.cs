@@ -18,7 +18,15 @@ public sealed class SayTests
     public void An_open_upper_end_is_under() => Say(null, new Bound(50, false)).ShouldBe("under 50 mm");
 
     [Fact]
+    public void A_range_without_width_is_exactly_its_value() => Say(new Bound(0, true), new Bound(0, true)).ShouldBe("exactly 0 mm");
+
+    [Fact]
     public void The_same_up_and_down_is_told_once() => Say(new Bound(-50, true), new Bound(50, true)).ShouldBe("at most 50 mm up or down");
+
+    /// <summary>Florida Statutes, 316.251: bumpers at most 22 in; 22 × 25.4 mm.</summary>
+    [Fact]
+    public void A_limit_in_inches_is_told_in_inches_first() =>
+        Say(null, new Bound(Quantity.Parse("22 in").Base, true) { Written = Quantity.Parse("22 in") }).ShouldBe("at most 22 in (558.8 mm)");
 
     [Fact]
     public void No_limit_and_a_limit_that_nobody_established_are_told_apart()

@@ -23,4 +23,8 @@ internal static class Parsed
     public static string Text(this SiteFile file) => Encoding.UTF8.GetString(file.Content.Span);
 
     public static IEnumerable<IElement> All(this IHtmlDocument document, string selector) => document.QuerySelectorAll(selector);
+
+    /// <summary>The keys of the row that a list's template holds.</summary>
+    public static IEnumerable<string> InTemplates(IElement rows) => rows.QuerySelectorAll("template").OfType<IHtmlTemplateElement>()
+        .SelectMany(template => template.Content.QuerySelectorAll("[data-key]")).Select(field => field.GetAttribute("data-key")!);
 }

@@ -1,0 +1,47 @@
+using System.Text.Json;
+
+namespace RuleBook.Cli.Tests;
+
+/// <summary>Limits are told in the words of the statute: inches where it has inches.</summary>
+public sealed class WrittenLimitTests
+{
+    /// <summary>California Vehicle Code, 24008.5(b)(2): a truck up to 4500 lb, frame at most 27 inches; 7501 to 10000 lb, at most 31 inches.</summary>
+    [Fact]
+    public async Task The_limits_of_California_stand_in_inches_and_pounds()
+    {
+        var said = (await Invocation.Of(["limits", "us-ca", "--topic", "ride-height"])).Words;
+        said.ShouldContain("frame height at most 27 in (685.8 mm)");
+        said.ShouldContain("frame height at most 31 in (787.4 mm)");
+        said.ShouldContain("under 4501 lb (2041.619 kg)");
+    }
+
+    /// <summary>North Carolina General Statutes, 20-135.4: raised or lowered by at most six inches.</summary>
+    [Fact]
+    public async Task The_six_inches_of_North_Carolina_stand_in_inches() =>
+        (await Invocation.Of(["limits", "us-nc", "--topic", "ride-height", "--on", "2021-06-01"])).Words.ShouldContain("from -6 in (-152.4 mm) up to 6 in (152.4 mm)");
+
+    /// <summary>The same section of the code of California: 26.5 in is within 27 in, 27.5 in is not.</summary>
+    [Theory]
+    [InlineData("26.5 in", "frame height 673.1 mm: within at most 27 in (685.8 mm), 12.7 mm left", 0)]
+    [InlineData("27.5 in", "frame height 698.5 mm: beyond at most 27 in (685.8 mm) by 12.7 mm", 1)]
+    public async Task An_assessment_tells_the_limit_as_the_statute_writes_it(string height, string says, int code)
+    {
+        var job = $$"""
+            registered-in: us-ca
+            on: 2026-11-25
+            vehicle: { kind: truck, ratings: { gvm: 4400 lb } }
+            measured: { frame-height: {{height}} }
+            """;
+        var text = await Invocation.Assess(job);
+        text.Code.ShouldBe(code, text.Error);
+        text.Words.ShouldContain(says);
+
+        using var json = JsonDocument.Parse((await Invocation.Assess(job, "--format", "json")).Out);
+        var limit = json.RootElement.GetProperty("findings").EnumerateArray()
+            .SelectMany(finding => finding.GetProperty("limits").EnumerateArray().Concat(finding.GetProperty("exceeded").EnumerateArray()))
+            .First(check => check.GetProperty("measure").GetString() == "frame-height");
+        limit.GetProperty("written").GetString().ShouldBe("27 in");
+        limit.GetProperty("limit").GetDecimal().ShouldBe(685.8m);
+        limit.GetProperty("unit").GetString().ShouldBe("mm");
+    }
+}
