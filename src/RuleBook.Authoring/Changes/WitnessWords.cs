@@ -11,7 +11,7 @@ internal static class WitnessWords
     {
         var parts = witness.Measures
             .Where(pair => pair.Key.IfAbsent != pair.Value)
-            .Select(pair => $"{pair.Key.Title} {LimitWords.Of(pair.Value, pair.Key)}")
+            .Select(pair => $"{pair.Key.Title} {LimitWords.Of(new Bound(pair.Value, true), pair.Key)}")
             .Concat(witness.NotShown.Select(condition => $"not met: {vocabulary.Conditions[condition].Title}"))
             .ToArray();
         return parts.Length == 0 ? "nothing changed on the vehicle" : string.Join(", ", parts);

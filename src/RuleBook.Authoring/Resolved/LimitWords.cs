@@ -26,7 +26,7 @@ internal static class LimitWords
     }.OfType<string>());
 
     /// <summary>A day for a date.</summary>
-    private static string Of(Bound bound, Measure measure) => measure.IsDate
+    public static string Of(Bound bound, Measure measure) => measure.IsDate
         ? DateOnly.FromDayNumber((int)bound.Value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         : bound.Show(measure.Unit);
 }
