@@ -12,7 +12,7 @@ internal static class SchemeRemarks
         var left = old.Schemes.ToList();
         foreach (var scheme in now.Schemes)
         {
-            var same = left.Find(other => other.Name == scheme.Name) 
+            var same = left.Find(other => other.Name == scheme.Name)
                 ?? left.Find(other => scheme.Aliases.Contains(other.Name) || other.Aliases.Contains(scheme.Name));
             if (same is not null) left.Remove(same);
             var days = Days(same).Concat(Days(scheme)).Distinct().Order().Prepend(DateOnly.MinValue);

@@ -35,7 +35,7 @@ internal sealed class TopicComparison
     public ChangeReport Run()
     {
         if (pairs.IsEmpty) return new ChangeReport([], []);
-        DateOnly[] days = 
+        DateOnly[] days =
         [
             .. DayEdges.Of(before, pairs.Select(pair => pair.Before).OfType<Rule>())
                 .Concat(DayEdges.Of(after, pairs.Select(pair => pair.After).OfType<Rule>()))

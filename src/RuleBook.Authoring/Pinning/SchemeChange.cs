@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Dates;
 using RuleBook.Authoring.Walk;
+using RuleBook.Dates;
 using RuleBook.Evaluation;
 using RuleBook.Reading;
 using RuleBook.Rules;
