@@ -26,6 +26,9 @@ public sealed record Bound(Fraction Value, bool Closed)
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Value, Closed);
 
+    /// <summary>The same for two bounds that mean the same.</summary>
+    public override string ToString() => $"{(Closed ? "closed" : "open")} at {Value}";
+
     /// <summary>The value as written, with the value in <paramref name="unit"/> beside it where that is another unit: <c>27 in (685.8 mm)</c>.</summary>
     public string Show(Unit unit)
     {

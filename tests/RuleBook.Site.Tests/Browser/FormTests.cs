@@ -48,7 +48,8 @@ public sealed class FormTests(BrowserSite site)
     public async Task A_file_that_the_command_refuses_is_refused_with_its_reason_and_place(string text, string reason)
     {
         var page = await site.CheckAsync();
-        await page.Locator("#open").SetInputFilesAsync(new FilePayload { Name = "job.yaml", MimeType = "application/yaml", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
+        await page.Locator("#open").SetInputFilesAsync(
+            new FilePayload { Name = "job.yaml", MimeType = "application/yaml", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
         await page.Locator("#problems:not(:empty)").WaitForAsync();
         (await page.Locator("#problems").InnerTextAsync()).ShouldContain(reason);
         (await page.Locator(".verdict").CountAsync()).ShouldBe(0);

@@ -6,13 +6,7 @@ namespace RuleBook.Site.Tests.Pages;
 /// <summary>The form against the schema of a job.</summary>
 public sealed class FormFieldTests
 {
-    private static readonly string[] Named =
-    [
-        .. Parsed.Of([CheckPage.Of(new SiteBook(TheBook.Input)).Write(new SiteBook(TheBook.Input))]).Single().Document is var page
-            ? page.All("#job [name]").Select(field => field.GetAttribute("name")!)
-                .Concat(page.All("#job [data-rows]").SelectMany(rows => Parsed.InTemplates(rows).Select(key => $"{rows.GetAttribute("data-rows")}[]{(key.Length > 0 ? $".{key}" : "")}")))
-            : [],
-    ];
+    private static readonly string[] Named = [.. Names()];
 
     [Fact]
     public void Every_key_that_the_schema_of_a_job_names_has_a_field()
@@ -46,5 +40,14 @@ public sealed class FormFieldTests
             return properties.EnumerateObject().SelectMany(each => Keys(each.Value, path.Length == 0 ? each.Name : $"{path}.{each.Name}"));
         if (schema.TryGetProperty("items", out var items)) return Keys(items, $"{path}[]");
         return [path];
+    }
+
+    private static IEnumerable<string> Names()
+    {
+        var page = Parsed.Of([CheckPage.Of(new SiteBook(TheBook.Input)).Write(new SiteBook(TheBook.Input))]).Single().Document;
+        foreach (var field in page.All("#job [name]")) yield return field.GetAttribute("name")!;
+        foreach (var rows in page.All("#job [data-rows]"))
+            foreach (var key in Parsed.InTemplates(rows))
+                yield return key.Length > 0 ? $"{rows.GetAttribute("data-rows")}[].{key}" : $"{rows.GetAttribute("data-rows")}[]";
     }
 }

@@ -30,6 +30,7 @@ public sealed class BoundTests
         Written.ShouldBe(other);
         Written.GetHashCode().ShouldBe(other.GetHashCode());
         new Bounds(null, Written).ShouldBe(new Bounds(null, other));
+        new Bounds(null, Written).ToString().ShouldBe(new Bounds(null, other).ToString());
         Written.ShouldNotBe(other with { Closed = false });
     }
 
