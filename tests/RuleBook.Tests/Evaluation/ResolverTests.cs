@@ -81,13 +81,13 @@ public sealed class ResolverTests
 
     [Fact]
     [Trait("Basis", "derived")]
-    public void An_exception_drops_a_tier_or_adds_one_before_those_of_its_pathway_or_changes_what_is_to_be_shown()
+    public void An_exception_drops_a_tier_or_adds_one_after_those_of_its_pathway_or_changes_what_is_to_be_shown()
     {
         var dropped = Departing("Certificate") with { Dropped = true };
         Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), dropped)).ShouldHaveSingleItem().Pathway.ShouldBe(Pathway.NoCertificate);
 
         var added = new Departure(null, [], null, false, Tier(Pathway.Certificate, AtMost(Lift, 55)) with { Name = "own" }, [], Mark);
-        Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), added)).Select(tier => tier.Name).ShouldBe(["NoCertificate", "own", "Certificate"]);
+        Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), added)).Select(tier => tier.Name).ShouldBe(["NoCertificate", "Certificate", "own"]);
 
         var shown = Departing("Certificate") with { Provided = ["lane-change-test"] };
         var tiers = Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), shown));

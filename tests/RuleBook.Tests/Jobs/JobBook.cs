@@ -18,12 +18,12 @@ internal static class JobBook
         new Vocabulary(
             new[]
             {
-                Measure("suspension-lift", "mm", "modification.suspension-lift", 0),
+                Measure("suspension-lift", "mm", "modification.suspension-lift", 0) with { BelowZero = BelowZero.Stated },
                 Measure("body-lift", "mm", "modification.body-lift", 0),
-                Measure(FactSet.TyreGrowth, "mm", "modification.tyre-diameter-growth", 0),
+                Measure(FactSet.TyreGrowth, "mm", "modification.tyre-diameter-growth", 0) with { BelowZero = BelowZero.Stated },
                 Measure("tyre-diameter-reduction", "mm", "modification.tyre-diameter-reduction", 0),
                 Measure("tyre-diameter-growth-percent", "%", "modification.tyre-diameter-growth-percent", 0) with { IsDerived = true },
-                Measure("track-increase", "mm", "modification.track-increase", 0),
+                Measure("track-increase", "mm", "modification.track-increase", 0) with { BelowZero = BelowZero.Stated },
                 Measure("gvm", "kg", "vehicle.ratings.gvm", null),
                 Measure("new-gvm", "kg", "modification.ratings.gvm", null),
                 Measure("frame-height", "mm", "measured.frame-height", null),
