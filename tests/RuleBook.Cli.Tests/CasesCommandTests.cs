@@ -79,6 +79,31 @@ public sealed class CasesCommandTests : IDisposable
         answer.Error.ShouldContain("error no-case:");
     }
 
+    [Fact]
+    public async Task A_change_that_no_case_notices_is_told_with_its_place_and_a_job_and_less_than_the_share_asked_for_exits_with_1()
+    {
+        var answer = await Cases(Sound, "--pin", "--in", "au-nt", "--topic", "ride-height", "--require", "100%");
+        answer.Code.ShouldBe(1, answer.Error);
+        answer.Words.ShouldContain("jurisdictions/au-nt/ride-height.yaml:");
+        answer.Words.ShouldContain("would go unnoticed");
+        answer.Words.ShouldContain("registered-in: au-nt");
+
+        using var json = JsonDocument.Parse((await Cases(Sound, "--pin", "--in", "au-nt", "--topic", "ride-height", "--format", "json")).Out);
+        json.RootElement.GetProperty("unnoticed").GetArrayLength().ShouldBeGreaterThan(0);
+        json.RootElement.GetProperty("pinned").GetInt32().ShouldBe(0);
+    }
+
+    [Theory]
+    [InlineData("--in", "au-nz", "--in:1:1: error not-a-word: 'au-nz' is not in the book")]
+    [InlineData("--topic", "towin", "--topic:1:1: error not-a-word: 'towin' is not in the book (did you mean 'towing'?)")]
+    [InlineData("--require", "much", "--require:1:1: error not-a-share: 'much' is not a share")]
+    public async Task A_choice_that_the_book_does_not_have_exits_with_2(string option, string word, string problem)
+    {
+        var answer = await Cases(Sound, "--pin", option, word);
+        answer.Code.ShouldBe(2);
+        answer.Error.ShouldContain(problem);
+    }
+
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     private static string Wrong() => Sound.Replace("verdict: no-certificate", "verdict: prohibited", StringComparison.Ordinal);

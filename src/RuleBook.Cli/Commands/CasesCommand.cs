@@ -35,7 +35,7 @@ internal static class CasesCommand
             var cases = CaseFolder.Load(parsed.GetValue(folder) ?? CaseFolder.Within(place), opened);
             var results = Run(surroundings.Console, opened, cases);
             if (parsed.GetValue(pin) && results.All(result => result.Passed))
-                return Pins.Give(surroundings, opened, cases, parsed.GetValue(topic) ?? [], parsed.GetValue(within), parsed.GetValue(require), parsed.GetValue(output));
+                return Pins.Give(surroundings, opened, cases, parsed.GetValue(topic) ?? [], parsed.GetValue(within), parsed.GetValue(require), parsed.GetValue(format)!, parsed.GetValue(output));
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
             {
                 "json" => _ => CaseReport.Json(results),

@@ -12,13 +12,15 @@ namespace RuleBook.Cli.Commands;
 internal static class Pins
 {
     public static int Give(
-        Surroundings surroundings, Book book, IReadOnlyList<Case> cases, string[] topics, string? within, string? require, string? output)
+        Surroundings surroundings, Book book, IReadOnlyList<Case> cases, string[] topics, string? within, string? require, string format, string? output)
     {
         var needed = require is null ? 0 : Share(require);
+        var chosen = within is null ? null : Known("--in", within, [.. book.Jurisdictions.Select(place => place.Id)]);
+        foreach (var topic in topics) Known("--topic", topic, [.. book.Vocabulary.Topics.Keys.Order(StringComparer.Ordinal)]);
         var report = WithProgress(surroundings.Console, progress => new Pinner(book, cases).Run(
-            (place, topic) => (topics.Length == 0 || topics.Contains(topic)) && (within is null || place == within || book.Jurisdiction(place)?.Within == within),
+            (place, topic) => (topics.Length == 0 || topics.Contains(topic)) && (chosen is null || place == chosen || book.Jurisdiction(place)?.Within == chosen),
             progress));
-        Answer.Give(surroundings, output, console => PinText.Write(console, book, report));
+        Answer.Give(surroundings, output, format == "json" ? _ => PinJson.Write(book, report) : console => PinText.Write(console, book, report));
         return report.Percent >= needed ? 0 : 1;
     }
 
@@ -33,6 +35,10 @@ internal static class Pins
                 task.Value = done;
             });
         });
+
+    private static string Known(string option, string word, string[] words) => words.Contains(word)
+        ? word
+        : throw new InputException(Problem.Error("not-a-word", new Mark(option, 1, 1), $"'{word}' is not in the book", Spelling.Tip(word, words)));
 
     private static int Share(string text) =>
         int.TryParse(text.TrimEnd('%', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= 100
