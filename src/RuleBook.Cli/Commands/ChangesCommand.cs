@@ -1,6 +1,7 @@
 using System.CommandLine;
 using RuleBook.Authoring.Changes;
 using RuleBook.Cli.Answers;
+using RuleBook.Rules;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Commands;
@@ -19,7 +20,7 @@ internal static class ChangesCommand
         {
             var current = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var (left, right) = (Revision.Open(parsed.GetValue(old)!, current), Revision.Open(parsed.GetValue(now) ?? current, current));
-            var report = WithProgress(surroundings.Console, tell => BookChanges.Between(left, right, tell));
+            var report = Between(left, right, surroundings.Console);
             var saved = parsed.GetValue(jobs) is { } folder ? JobChanges.In(folder, left, right, surroundings.Today) : null;
             var compared = new ComparedBooks(
                 new NamedBook(parsed.GetValue(old)!, left.Digest), new NamedBook(parsed.GetValue(now) ?? "the current book", right.Digest), report, saved);
@@ -34,9 +35,9 @@ internal static class ChangesCommand
         return command;
     }
 
-    /// <summary>Names the jurisdiction being compared, on a terminal only.</summary>
-    private static ChangeReport WithProgress(IAnsiConsole console, Func<Action<string>?, ChangeReport> compare) =>
+    /// <summary>Compares two books, and names the jurisdiction being compared on a terminal only.</summary>
+    internal static ChangeReport Between(Book before, Book after, IAnsiConsole console) =>
         console.Profile is { Capabilities: { Interactive: true, Ansi: true }, Out.IsTerminal: true }
-            ? console.Status().Start("comparing", status => compare(place => status.Status($"comparing {Markup.Escape(place)}")))
-            : compare(null);
+            ? console.Status().Start("comparing", status => BookChanges.Between(before, after, place => status.Status($"comparing {Markup.Escape(place)}")))
+            : BookChanges.Between(before, after);
 }

@@ -19,15 +19,22 @@ internal static class SiteCommand
             Description = "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish src/RuleBook.Browser -c Release made)",
         };
         var report = new Option<string?>("--report-to") { Description = "Start of an http(s) address to which a correction report is appended" };
+        var since = new Option<string?>("--since")
+        {
+            Description = "An earlier edition: a book's folder or a git revision; the page of changes then tells which answers this one changes",
+        };
         var preview = new Option<bool>("--preview") { Description = "Serve the site on loopback until interrupted" };
         var port = new Option<int>("--port") { Description = "Port of the preview", DefaultValueFactory = _ => 8321 };
         var (book, on) = (Choices.Book(), Choices.On());
-        var command = new Command("site", "Render the comparison site") { folder, book, on, check, report, preview, port };
+        var command = new Command("site", "Render the comparison site") { folder, book, on, since, check, report, preview, port };
         command.SetAction(async (parsed, stop) =>
         {
             var target = parsed.GetValue(folder)!;
-            var input = Read(Inputs.BookFolder(parsed.GetValue(book), surroundings), Choices.Day("--on", parsed.GetValue(on)));
+            var source = Inputs.BookFolder(parsed.GetValue(book), surroundings);
+            var input = Read(source, Choices.Day("--on", parsed.GetValue(on)));
             input = input with { Check = Bundle(parsed.GetValue(check), surroundings.Folder), ReportTo = parsed.GetValue(report) };
+            if (parsed.GetValue(since) is { } earlier)
+                input = input with { Since = EarlierEdition.Of(earlier, source, input.Book, (old, now) => ChangesCommand.Between(old, now, surroundings.Console)) };
             var files = SiteBuild.Render(input);
             SiteFolder.Write(files, target);
             await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);

@@ -7,7 +7,7 @@ using RuleBook.Site.Views;
 
 namespace RuleBook.Site.Pages;
 
-/// <summary>What is to come, what changed, and which sources are due to be read again.</summary>
+/// <summary>What this edition changes, what is to come, what changed, and which sources are due to be read again.</summary>
 internal static class ChangesPage
 {
     public static Page Of(SiteBook site)
@@ -19,6 +19,7 @@ internal static class ChangesPage
             "changes",
             ("root", ""),
             ("day", Phrases.Day(site.Day)),
+            ("edition", EditionView.Of(site, site.Input.Since)),
             ("coming", open.Select(change => ChangeView.Of(site, change)).ToArray()),
             ("years", past.GroupBy(change => change.Date!.Earliest.Year)
                 .Select(year => new YearView(year.Key.ToString(CultureInfo.InvariantCulture), [.. year.Select(change => ChangeView.Of(site, change))])).ToArray()),

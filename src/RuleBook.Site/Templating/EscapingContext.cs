@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Scriban;
@@ -15,4 +16,7 @@ internal sealed class EscapingContext : TemplateContext
         if (textAsObject is null) return this;
         return Write(textAsObject is Html trusted ? trusted.Text : Escape.Encode(ObjectToString(textAsObject) ?? ""));
     }
+
+    /// <summary>Bytes that a text takes once it is written.</summary>
+    public static long Size(string text) => Encoding.UTF8.GetByteCount(Escape.Encode(text));
 }

@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using Microsoft.Playwright;
 using RuleBook.Cli.Commands;
 using RuleBook.Site.Tests.Browser;
+using RuleBook.Site.Tests.Pages;
 
 [assembly: AssemblyFixture(typeof(BrowserSite))]
 
@@ -46,7 +47,7 @@ public sealed class BrowserSite : IAsyncLifetime
             : null;
         if (lacking is not null) return;
         var folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
-        SiteFolder.Write(SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder) }), Path.Combine(folder, SubPath));
+        SiteFolder.Write(SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder), Since = SampleEdition.OfEachKind }), Path.Combine(folder, SubPath));
         var port = FreePort();
         Root = $"http://127.0.0.1:{port}/{SubPath}/";
         serving = Preview.ServeAsync(folder, port, TextWriter.Null, stop.Token);
