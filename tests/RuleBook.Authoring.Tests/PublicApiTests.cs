@@ -1,5 +1,5 @@
-using RuleBook.Authoring.Books;
 using RuleBook.Api.Tests;
+using RuleBook.Authoring.Books;
 using RuleBook.Rules;
 
 namespace RuleBook.Authoring.Tests;

@@ -70,7 +70,13 @@ public sealed class JobReaderTests
         plan.Start.ShouldBe(StartingMass.Tare(2240, 1190, 1050, 10));
         plan.Ratings.ShouldBe(new Ratings
         {
-            GvmKg = 3000, GcmKg = 6000, FrontAxleKg = 1450, RearAxleKg = 1750, BrakedTowKg = 3000, UnbrakedTowKg = 750, BallKg = 300,
+            GvmKg = 3000,
+            GcmKg = 6000,
+            FrontAxleKg = 1450,
+            RearAxleKg = 1750,
+            BrakedTowKg = 3000,
+            UnbrakedTowKg = 750,
+            BallKg = 300,
         });
         plan.Rerated.ShouldBe(new Ratings { GvmKg = 3500 });
         plan.Tanks.ShouldBe(
@@ -99,7 +105,13 @@ public sealed class JobReaderTests
             """).Plan.Trailer;
         trailer.ShouldBe(new TrailerPlan(2890, 2650, 240, new TrailerLimits
         {
-            Braked = true, AtmKg = 3000, GtmKg = 2750, TowbarKg = 3000, TowbarBallKg = 300, CouplingKg = 3500, CouplingBallKg = 350,
+            Braked = true,
+            AtmKg = 3000,
+            GtmKg = 2750,
+            TowbarKg = 3000,
+            TowbarBallKg = 300,
+            CouplingKg = 3500,
+            CouplingBallKg = 350,
         }));
     }
 

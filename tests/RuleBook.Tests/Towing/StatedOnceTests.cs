@@ -24,7 +24,11 @@ public sealed class StatedOnceTests
     {
         var plan = new TowingPlan
         {
-            UnhitchedAxles = new AxleMasses(1400, 1400), TrailerAxlesKg = 2650, BallKg = 240, WheelbaseMm = 2850, BallBehindRearAxleMm = 1200,
+            UnhitchedAxles = new AxleMasses(1400, 1400),
+            TrailerAxlesKg = 2650,
+            BallKg = 240,
+            WheelbaseMm = 2850,
+            BallBehindRearAxleMm = 1200,
         };
         plan.Missing().ShouldBeEmpty();
         plan.Hitched().TrailerAloneKg.ShouldBe((Fraction)2890);
