@@ -6,7 +6,9 @@ namespace RuleBook.Site.Views;
 /// <summary>A pathway, or from which to which, with the class that marks it.</summary>
 internal sealed record OutcomeView(string Mark, string Words)
 {
-    public static OutcomeView Of(Outcome outcome) => new(outcome.Decided ? Wording.Of(outcome.Best) : "not-established", Phrases.Outcome(outcome));
+    public static OutcomeView Of(Outcome outcome) => outcome.Decided
+        ? new(Wording.Of(outcome.Best), Phrases.Outcome(outcome))
+        : new("not-established", $"undecided: {Phrases.Outcome(outcome)}");
 }
 
 /// <summary>A change of an answer as an entry.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using AngleSharp.Html.Dom;
+using RuleBook.Evaluation;
 using RuleBook.Reading;
+using RuleBook.Rules;
 using RuleBook.Site.Pages;
 
 namespace RuleBook.Site.Tests.Pages;
@@ -58,6 +60,14 @@ public sealed class EditionTests
 
         page.All("h3 + .changes").First().Children.Select(entry => entry.QuerySelector("a")?.GetAttribute("href"))
             .ShouldBe([Links.Rule(SampleEdition.Raise), "jurisdictions/au-qld.html#certification", null]);
+    }
+
+    [Fact]
+    public void An_answer_that_is_no_longer_decided_is_told_as_undecided()
+    {
+        var entry = Page([SampleEdition.Freed with { After = new Outcome(Pathway.Approval, Pathway.Prohibited) }]).All("h4 + .changes > li").Single();
+
+        entry.QuerySelector(".p.not-established")!.TextContent.ShouldBe("undecided: from allowed with the authority's approval first to not allowed");
     }
 
     [Fact]
