@@ -76,7 +76,7 @@ public sealed class CheckTests(BrowserSite site)
     {
         var page = await site.CheckAsync(Wagon);
         await page.GetByLabel("suspension lift", new() { Exact = true }).FillAsync("80");
-        await page.WaitForURLAsync(url => url.Contains("80%20mm", StringComparison.Ordinal));
+        await page.WaitForFunctionAsync("() => location.href.includes('80%20mm')");
         var linked = await site.OpenAsync();
         await linked.GotoAsync(page.Url);
         await linked.Locator(".verdict").WaitForAsync();
