@@ -1,10 +1,10 @@
 using System.Globalization;
 using RuleBook.Answers;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Browser;
 

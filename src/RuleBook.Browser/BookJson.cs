@@ -1,7 +1,8 @@
 using System.Text;
 using System.Text.Json;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Browser;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Browser;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RuleBook.Answers;
+using RuleBook.Telling;
 
 namespace RuleBook.Browser;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using RuleBook.Cli.Commands;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Cli;
 

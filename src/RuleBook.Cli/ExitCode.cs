@@ -1,4 +1,4 @@
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Cli;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Site;
 

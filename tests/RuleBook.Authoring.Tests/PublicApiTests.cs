@@ -1,6 +1,6 @@
 using RuleBook.Api.Tests;
 using RuleBook.Authoring.Books;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests;
 

@@ -1,6 +1,7 @@
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests;
 

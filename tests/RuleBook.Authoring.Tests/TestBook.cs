@@ -1,5 +1,5 @@
 using RuleBook.Authoring.Books;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests;
 

@@ -1,5 +1,6 @@
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Books;
 

@@ -1,5 +1,6 @@
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Books;
 

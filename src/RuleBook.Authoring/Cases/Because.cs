@@ -1,6 +1,6 @@
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 

@@ -1,5 +1,5 @@
 using RuleBook.Jobs;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 

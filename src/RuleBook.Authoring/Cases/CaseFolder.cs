@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 

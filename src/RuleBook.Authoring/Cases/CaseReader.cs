@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
+using RuleBook.Answers;
 using RuleBook.Jobs;
-using RuleBook.Rules;
-using RuleBook.Tyres;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
+using RuleBook.Telling;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Cases;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 

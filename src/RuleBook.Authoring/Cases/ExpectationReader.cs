@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Changes;
 

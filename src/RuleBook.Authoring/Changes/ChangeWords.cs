@@ -1,5 +1,6 @@
 using System.Globalization;
-using RuleBook.Evaluation;
+using RuleBook.Tables;
+using RuleBook.Telling;
 
 namespace RuleBook.Authoring.Changes;
 

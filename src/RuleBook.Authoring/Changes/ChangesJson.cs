@@ -1,7 +1,8 @@
 using System.Text;
 using System.Text.Json;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
+using RuleBook.Tables;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Changes;
 

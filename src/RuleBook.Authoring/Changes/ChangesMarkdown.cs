@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using RuleBook.Evaluation;
+using RuleBook.Telling;
 using static RuleBook.Authoring.Changes.Markdown;
 
 namespace RuleBook.Authoring.Changes;

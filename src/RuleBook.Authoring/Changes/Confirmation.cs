@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Walk;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
+using RuleBook.Facts;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
-using RuleBook.Tyres;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Changes;
 

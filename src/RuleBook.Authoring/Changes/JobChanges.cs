@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,6 +1,8 @@
 using RuleBook.Authoring.Resolved;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Telling;
 
 namespace RuleBook.Authoring.Changes;
 

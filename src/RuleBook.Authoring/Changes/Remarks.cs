@@ -1,7 +1,7 @@
 using System.Text;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,9 +1,8 @@
 using Fractions;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Jobs;
-using RuleBook.Rules;
-using RuleBook.Tyres;
+using RuleBook.Facts;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,6 +1,7 @@
-using RuleBook.Dates;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Changes;
 

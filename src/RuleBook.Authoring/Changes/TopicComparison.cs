@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Resolved;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 

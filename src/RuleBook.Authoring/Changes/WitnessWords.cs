@@ -1,6 +1,7 @@
 using RuleBook.Authoring.Resolved;
 using RuleBook.Authoring.Walk;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 

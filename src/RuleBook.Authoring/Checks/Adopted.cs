@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Checks;
 

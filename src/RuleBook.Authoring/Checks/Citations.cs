@@ -1,5 +1,5 @@
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Checks;
 

@@ -1,6 +1,6 @@
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Dates;
-using RuleBook.Reading;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Checks;
 

@@ -1,5 +1,5 @@
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Checks;
 

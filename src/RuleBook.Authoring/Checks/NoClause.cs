@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Checks;
 

@@ -1,4 +1,5 @@
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Checks;
 

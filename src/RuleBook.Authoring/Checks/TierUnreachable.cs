@@ -1,6 +1,6 @@
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Checks;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Inspecting;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Schemas;
-using RuleBook.Reading;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Inspecting;
 

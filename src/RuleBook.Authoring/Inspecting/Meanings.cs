@@ -1,4 +1,4 @@
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Inspecting;
 

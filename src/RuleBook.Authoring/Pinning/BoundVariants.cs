@@ -1,7 +1,8 @@
 using RuleBook.Authoring.Resolved;
 using RuleBook.Authoring.Walk;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
 

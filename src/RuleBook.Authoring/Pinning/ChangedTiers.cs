@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;
 

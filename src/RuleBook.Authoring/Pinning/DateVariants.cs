@@ -1,4 +1,4 @@
-using RuleBook.Dates;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Walk;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Walk;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
 

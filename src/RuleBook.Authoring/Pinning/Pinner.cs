@@ -1,5 +1,5 @@
 using RuleBook.Authoring.Cases;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
-using RuleBook.Dates;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;
 

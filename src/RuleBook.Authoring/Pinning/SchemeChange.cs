@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Authoring.Walk;
-using RuleBook.Dates;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;
 

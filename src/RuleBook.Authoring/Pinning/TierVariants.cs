@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
 

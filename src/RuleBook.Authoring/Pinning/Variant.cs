@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
 

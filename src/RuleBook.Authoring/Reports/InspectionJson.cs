@@ -1,6 +1,6 @@
 using System.Text.Json;
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Reports;
 

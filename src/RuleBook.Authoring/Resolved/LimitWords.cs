@@ -1,5 +1,6 @@
 using System.Globalization;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Resolved;
 

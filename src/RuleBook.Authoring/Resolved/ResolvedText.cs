@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using RuleBook.Authoring.Walk;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Resolved;
 

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Telling;
 
 namespace RuleBook.Authoring.Resolved;
 

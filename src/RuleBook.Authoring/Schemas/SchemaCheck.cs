@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using NJsonSchema;
 using NJsonSchema.Validation;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Schemas;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using NJsonSchema;
 using NJsonSchema.Validation;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Schemas;
 

@@ -1,5 +1,5 @@
 using Newtonsoft.Json.Linq;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Schemas;
 

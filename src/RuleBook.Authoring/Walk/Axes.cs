@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Evaluation;
-using RuleBook.Quantities;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
 

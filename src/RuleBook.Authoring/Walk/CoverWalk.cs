@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
 

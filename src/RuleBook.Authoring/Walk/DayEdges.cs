@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Dates;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Walk;
 

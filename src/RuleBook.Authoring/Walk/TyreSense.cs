@@ -1,5 +1,5 @@
 using Fractions;
-using RuleBook.Evaluation;
+using RuleBook.Facts;
 
 namespace RuleBook.Authoring.Walk;
 

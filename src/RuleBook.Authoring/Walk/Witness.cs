@@ -3,10 +3,11 @@ using System.Globalization;
 using System.Text;
 using Fractions;
 using RuleBook.Authoring.Yaml;
+using RuleBook.Facts;
 using RuleBook.Jobs;
-using RuleBook.Quantities;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
 

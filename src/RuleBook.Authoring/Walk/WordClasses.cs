@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Walk;
 

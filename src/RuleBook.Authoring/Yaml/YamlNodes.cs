@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using RuleBook.Reading;
+using RuleBook.Text;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
-using Mark = RuleBook.Reading.Mark;
-using Scalar = RuleBook.Reading.Scalar;
+using Mark = RuleBook.Text.Mark;
+using Scalar = RuleBook.Text.Scalar;
 using YamlScalar = YamlDotNet.Core.Events.Scalar;
 
 namespace RuleBook.Authoring.Yaml;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Yaml;
 

@@ -1,6 +1,6 @@
-using RuleBook.Reading;
+using RuleBook.Text;
 using YamlDotNet.Core;
-using Mark = RuleBook.Reading.Mark;
+using Mark = RuleBook.Text.Mark;
 
 namespace RuleBook.Authoring.Yaml;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using RuleBook.Authoring.Changes;
-using RuleBook.Evaluation;
+using RuleBook.Telling;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Answers;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Answers;
+using RuleBook.Law;
 
 namespace RuleBook.Cli.Answers;
 

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Telling;
+using RuleBook.Units;
 using Spectre.Console;
-using Rule = RuleBook.Rules.Rule;
+using Rule = RuleBook.Law.Rule;
 
 namespace RuleBook.Cli.Answers;
 

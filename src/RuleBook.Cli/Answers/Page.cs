@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using RuleBook.Answers;
+using RuleBook.Telling;
 using Spectre.Console;
+using ConsoleText = Spectre.Console.Text;
 
 namespace RuleBook.Cli.Answers;
 
@@ -33,23 +34,23 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
         var table = new Table { Border = TableBorder.Simple, Expand = false };
         for (var i = 0; i < columns.Length; i++)
         {
-            var column = new TableColumn(new Text(columns[i]));
+            var column = new TableColumn(new ConsoleText(columns[i]));
             table.AddColumn(i >= numbersFrom ? column.RightAligned() : column);
         }
 
-        foreach (var row in rows) table.AddRow(row.Select(cell => new Text(cell)));
+        foreach (var row in rows) table.AddRow(row.Select(cell => new ConsoleText(cell)));
         console.Write(table);
     }
 
-    public void Title(string text, Color? colour) => console.Write(new Text(text + "\n", new Style(colour, decoration: Decoration.Bold)));
+    public void Title(string text, Color? colour) => console.Write(new ConsoleText(text + "\n", new Style(colour, decoration: Decoration.Bold)));
 
     public override void Heading(string text)
     {
         console.WriteLine();
-        console.Write(new Text(text + "\n", Strong));
+        console.Write(new ConsoleText(text + "\n", Strong));
     }
 
-    public override void Line(string text) => console.Write(new Text(text + "\n"));
+    public override void Line(string text) => console.Write(new ConsoleText(text + "\n"));
 
     /// <summary>A line with a mark before it; later lines hang under the text.</summary>
     public override void Item(string text, string mark = "-", int depth = 1) => Hang(text, mark, depth, Style.Plain);
@@ -66,7 +67,7 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
         var before = indent + (mark.Length > 0 ? mark.Length + 1 : 0);
         grid.AddColumn(new GridColumn { Padding = new Padding(0), Width = before, NoWrap = true });
         grid.AddColumn(new GridColumn { Padding = new Padding(0) });
-        grid.AddRow(new Text(new string(' ', indent) + mark, style), new Text(text, style));
+        grid.AddRow(new ConsoleText(new string(' ', indent) + mark, style), new ConsoleText(text, style));
         console.Write(grid);
     }
 }

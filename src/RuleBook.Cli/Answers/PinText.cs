@@ -1,6 +1,6 @@
 using System.Globalization;
 using RuleBook.Authoring.Pinning;
-using RuleBook.Rules;
+using RuleBook.Law;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Answers;

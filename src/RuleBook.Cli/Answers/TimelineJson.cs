@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Cli.Answers;
 

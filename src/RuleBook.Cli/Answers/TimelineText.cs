@@ -1,7 +1,8 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Telling;
 using Spectre.Console;
-using Rule = RuleBook.Rules.Rule;
+using Rule = RuleBook.Law.Rule;
 
 namespace RuleBook.Cli.Answers;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using RuleBook.Authoring.Walk;
-using RuleBook.Rules;
+using RuleBook.Law;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Answers;

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using RuleBook.Answers;
 using RuleBook.Cli.Answers;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 

@@ -3,7 +3,7 @@ using System.CommandLine;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Walk;
 using RuleBook.Cli.Answers;
-using RuleBook.Rules;
+using RuleBook.Law;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Commands;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using RuleBook.Authoring.Changes;
 using RuleBook.Cli.Answers;
-using RuleBook.Rules;
+using RuleBook.Law;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Commands;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 

@@ -1,7 +1,7 @@
 using RuleBook.Authoring.Changes;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site;
+using RuleBook.Telling;
 
 namespace RuleBook.Cli.Commands;
 
@@ -13,7 +13,7 @@ internal static class EarlierEdition
     /// <param name="folder">The folder of the book.</param>
     /// <param name="book">The book.</param>
     /// <param name="compare">Compares the earlier edition, given first, with the book.</param>
-    /// <exception cref="RuleBook.Reading.InputException">There is no such edition, or it cannot be read.</exception>
+    /// <exception cref="RuleBook.Text.InputException">There is no such edition, or it cannot be read.</exception>
     public static EditionChanges Of(string name, string folder, Book book, Func<Book, Book, ChangeReport> compare)
     {
         var earlier = Revision.Open(name, folder);

@@ -1,8 +1,8 @@
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 

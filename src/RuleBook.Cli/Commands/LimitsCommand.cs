@@ -1,7 +1,7 @@
 using System.CommandLine;
 using RuleBook.Cli.Answers;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
+using RuleBook.InForce;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 

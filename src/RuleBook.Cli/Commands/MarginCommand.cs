@@ -1,7 +1,7 @@
 using System.CommandLine;
 using RuleBook.Answers;
 using RuleBook.Cli.Answers;
-using RuleBook.Evaluation;
+using RuleBook.Telling;
 
 namespace RuleBook.Cli.Commands;
 

@@ -2,8 +2,8 @@ using System.Globalization;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Pinning;
 using RuleBook.Cli.Answers;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Commands;

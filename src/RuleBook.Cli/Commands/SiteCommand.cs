@@ -2,9 +2,10 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
 using RuleBook.Site;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 

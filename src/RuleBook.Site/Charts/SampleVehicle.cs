@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using RuleBook.Evaluation;
+using RuleBook.Facts;
 using RuleBook.Site.Templating;
 
 namespace RuleBook.Site.Charts;

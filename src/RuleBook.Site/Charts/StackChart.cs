@@ -69,7 +69,7 @@ internal static class StackChart
         var total = (double)highest.ToDecimal();
         if (at == 0 && total > 0) yield return Svg.Box(X(0, most), y, X(total, most) - X(0, most), Bar, "undivided");
         foreach (var part in Svg.Dimension(X(0, most), y + Bar + 5, X(total, most), y + Bar + 5)) yield return part;
-        yield return Svg.Text(X(Math.Max(total, at), most) + 8, y + 13, Say.Amount(highest, Quantities.Unit.Base(Quantities.Dimension.Length)), "label strong");
+        yield return Svg.Text(X(Math.Max(total, at), most) + 8, y + 13, Say.Amount(highest, Units.Unit.Base(Units.Dimension.Length)), "label strong");
     }
 
     private static double X(double millimetres, double most) => Left + millimetres / most * (Right - Left);

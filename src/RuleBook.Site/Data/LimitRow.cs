@@ -1,7 +1,9 @@
 using System.Globalization;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 using RuleBook.Site.Limits;
+using RuleBook.Telling;
+using RuleBook.Units;
 
 namespace RuleBook.Site.Data;
 
@@ -91,7 +93,7 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
     };
 
     private static string Value(Measure? measure, Bound? bound) =>
-        measure is null || bound is null ? "" : Quantities.Numbers.Show(bound.Value / measure.Unit.ToBase, 6);
+        measure is null || bound is null ? "" : Units.Numbers.Show(bound.Value / measure.Unit.ToBase, 6);
 
     private static string Included(Bound? bound) => bound is null ? "" : bound.Closed ? "true" : "false";
 }

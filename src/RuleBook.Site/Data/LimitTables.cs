@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Site.Data;
 

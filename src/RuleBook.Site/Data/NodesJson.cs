@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Site.Data;
 

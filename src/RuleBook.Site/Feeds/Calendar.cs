@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using RuleBook.Dates;
+using RuleBook.Units;
 
 namespace RuleBook.Site.Feeds;
 

@@ -1,6 +1,6 @@
-using RuleBook.Dates;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Views;
+using RuleBook.Units;
 
 namespace RuleBook.Site.Feeds;
 

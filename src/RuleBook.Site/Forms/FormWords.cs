@@ -1,5 +1,5 @@
 using System.Text.Json;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Site.Forms;
 

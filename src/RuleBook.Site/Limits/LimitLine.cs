@@ -1,6 +1,6 @@
 using System.Numerics;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Site.Limits;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Site.Limits;
 

@@ -1,6 +1,7 @@
-using RuleBook.Evaluation;
-using RuleBook.Quantities;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Telling;
+using RuleBook.Units;
 
 namespace RuleBook.Site.Limits;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Numerics;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Site.Limits;
 

@@ -1,6 +1,6 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Views;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

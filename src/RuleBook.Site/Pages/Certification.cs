@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Views;
 
 namespace RuleBook.Site.Pages;

@@ -1,9 +1,9 @@
 using System.Globalization;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Feeds;
 using RuleBook.Site.Templating;
 using RuleBook.Site.Views;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using RuleBook.Evaluation;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

@@ -1,8 +1,8 @@
 using System.Numerics;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Views;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

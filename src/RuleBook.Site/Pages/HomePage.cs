@@ -1,6 +1,6 @@
-using RuleBook.Evaluation;
 using RuleBook.Site.Charts;
 using RuleBook.Site.Templating;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

@@ -1,9 +1,10 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 using RuleBook.Site.Charts;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;
 using RuleBook.Site.Views;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

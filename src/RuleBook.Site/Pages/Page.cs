@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
-using RuleBook.Evaluation;
 using RuleBook.Site.Templating;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

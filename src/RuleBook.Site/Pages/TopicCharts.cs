@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Facts;
+using RuleBook.Law;
 using RuleBook.Site.Charts;
 using RuleBook.Site.Limits;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 
@@ -64,7 +65,7 @@ internal static class TopicCharts
     };
 
     private static string Text(Fraction? value) =>
-        value is { } known ? Say.Amount(known, Quantities.Unit.Base(Quantities.Dimension.Length)) : "no figure of its own";
+        value is { } known ? Say.Amount(known, Units.Unit.Base(Units.Dimension.Length)) : "no figure of its own";
 
     private static StepsView Steps(SiteBook site, Topic topic, string measure, string title)
     {
@@ -99,7 +100,7 @@ internal static class TopicCharts
     private static ImmutableArray<(DateOnly, double?)> Points(FigureSteps steps) =>
         [.. steps.Steps.Select(step => (step.From, step.Value is { } value ? (double?)(double)value.ToDecimal() : null))];
 
-    private static StepRow[] Rows(FigureSteps free, FigureSteps certified, Quantities.Unit unit) =>
+    private static StepRow[] Rows(FigureSteps free, FigureSteps certified, Units.Unit unit) =>
     [
         .. free.Steps.Concat(certified.Steps)
             .Select(step => step.From)
@@ -109,6 +110,6 @@ internal static class TopicCharts
             .SkipWhile(row => row is { Free: "no figure", Certified: "no figure" }),
     ];
 
-    private static string At(FigureSteps steps, DateOnly day, Quantities.Unit unit) =>
+    private static string At(FigureSteps steps, DateOnly day, Units.Unit unit) =>
         steps.Steps.LastOrDefault(step => step.From <= day).Value is { } value ? Say.Amount(value, unit) : "no figure";
 }

@@ -1,7 +1,7 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

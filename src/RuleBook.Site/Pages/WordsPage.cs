@@ -1,4 +1,4 @@
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Templating;
 
 namespace RuleBook.Site.Pages;

@@ -1,5 +1,6 @@
-using RuleBook.Evaluation;
 using RuleBook.Site.Templating;
+using RuleBook.Tables;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;
 

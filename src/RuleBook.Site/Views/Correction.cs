@@ -1,5 +1,6 @@
-using RuleBook.Evaluation;
-using RuleBook.Reading;
+using RuleBook.InForce;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Site.Views;
 

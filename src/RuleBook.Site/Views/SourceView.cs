@@ -1,5 +1,6 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;
 

@@ -1,7 +1,8 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.InForce;
+using RuleBook.Law;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Pages;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;
 

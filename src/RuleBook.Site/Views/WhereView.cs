@@ -1,4 +1,4 @@
-using RuleBook.Evaluation;
+using RuleBook.InForce;
 
 namespace RuleBook.Site.Views;
 

@@ -1,6 +1,6 @@
 using Fractions;
-using RuleBook.Quantities;
-using RuleBook.Reading;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 

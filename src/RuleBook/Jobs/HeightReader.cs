@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Heights;
-using RuleBook.Masses;
-using RuleBook.Quantities;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Physics.Heights;
+using RuleBook.Physics.Masses;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 

@@ -1,8 +1,8 @@
 using Fractions;
-using RuleBook.Masses;
-using RuleBook.Quantities;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Physics.Masses;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Quantities;
-using RuleBook.Tyres;
+using RuleBook.Physics.Tyres;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Heights;
-using RuleBook.Masses;
-using RuleBook.Rules;
-using RuleBook.Towing;
+using RuleBook.Law;
+using RuleBook.Physics.Heights;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Towing;
 
 namespace RuleBook.Jobs;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
-using RuleBook.Tyres;
+using RuleBook.Facts;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Text;
 
 namespace RuleBook.Jobs;
 

@@ -1,7 +1,8 @@
-using RuleBook.Masses;
-using RuleBook.Reading;
-using RuleBook.Reckoning;
-using RuleBook.Towing;
+using RuleBook.Facts;
+using RuleBook.Figures;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Towing;
+using RuleBook.Text;
 
 namespace RuleBook.Jobs;
 

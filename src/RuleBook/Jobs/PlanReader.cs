@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Fractions;
-using RuleBook.Masses;
-using RuleBook.Quantities;
-using RuleBook.Reading;
-using RuleBook.Rules;
-using RuleBook.Towing;
+using RuleBook.Law;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Towing;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 
@@ -36,7 +36,7 @@ internal static class PlanReader
             WheelbaseMm = vehicle?.AboveZero("wheelbase", Dimension.Length),
             BallBehindRearAxleMm = vehicle?.Length("ball-behind-rear-axle"),
             Seats = vehicle is null ? null : Seats(vehicle),
-            Ratings = vehicle?.Group("ratings", Ratings) ?? Masses.Ratings.None,
+            Ratings = vehicle?.Group("ratings", Ratings) ?? Physics.Masses.Ratings.None,
             Rerated = modification?.Group("ratings", Ratings),
             Tanks = [.. items.Tanks(vehicle, "vehicle", auxiliary: false), .. items.Tanks(modification, "modification", auxiliary: true)],
             Items = aboard,

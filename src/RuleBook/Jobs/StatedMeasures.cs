@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using RuleBook.Quantities;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 

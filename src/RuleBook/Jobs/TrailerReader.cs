@@ -1,5 +1,5 @@
-using RuleBook.Reading;
-using RuleBook.Towing;
+using RuleBook.Physics.Towing;
+using RuleBook.Text;
 
 namespace RuleBook.Jobs;
 

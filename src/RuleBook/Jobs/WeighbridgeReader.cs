@@ -1,8 +1,8 @@
 using Fractions;
-using RuleBook.Masses;
-using RuleBook.Reading;
-using RuleBook.Rules;
-using RuleBook.Towing;
+using RuleBook.Law;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Towing;
+using RuleBook.Text;
 
 namespace RuleBook.Jobs;
 

@@ -1,9 +1,11 @@
+using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
+using RuleBook.InForce;
 using RuleBook.Jobs;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Tests.Books;
 

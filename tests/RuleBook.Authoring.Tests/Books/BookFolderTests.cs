@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using RuleBook.Authoring.Books;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Books;
 

@@ -1,6 +1,6 @@
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Tests.Inspecting;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Books;
 

@@ -1,6 +1,6 @@
 using Fractions;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Answers;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests.Books;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using CsCheck;
-using RuleBook.Evaluation;
+using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Tests.Books;
 

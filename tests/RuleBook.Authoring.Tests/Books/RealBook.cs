@@ -1,8 +1,8 @@
+using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
 using RuleBook.Jobs;
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests.Books;
 

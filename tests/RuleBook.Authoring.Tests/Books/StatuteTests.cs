@@ -1,5 +1,6 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Answers;
+using RuleBook.Law;
+using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Tests.Books;
 

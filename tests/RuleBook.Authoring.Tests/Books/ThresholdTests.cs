@@ -1,4 +1,4 @@
-using RuleBook.Rules;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests.Books;
 
@@ -54,5 +54,5 @@ public sealed class ThresholdTests
     public void Before_March_2024_the_bulletin_is_not_known_to_have_been_in_force() => // the copy is as at 29 March 2024
         RealBook.Assess("nz", "", "", "2024-03-28", "suspension-lift: 50 mm, leaf-spring-block: 50 mm").Verdict.ShouldBeNull();
 
-    private static Evaluation.Assessment Assess(string modification) => RealBook.Assess("nz", "", "", modification: modification);
+    private static Answers.Assessment Assess(string modification) => RealBook.Assess("nz", "", "", modification: modification);
 }

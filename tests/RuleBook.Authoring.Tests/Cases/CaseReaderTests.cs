@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
 using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests.Cases;

@@ -1,6 +1,6 @@
 using RuleBook.Authoring.Changes;
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Tables;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
 
 namespace RuleBook.Authoring.Tests.Changes;

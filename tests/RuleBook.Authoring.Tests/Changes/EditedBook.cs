@@ -1,10 +1,12 @@
+using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Changes;
 

@@ -1,7 +1,7 @@
 using RuleBook.Authoring.Changes;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Changes;
 

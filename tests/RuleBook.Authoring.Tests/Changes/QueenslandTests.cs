@@ -1,9 +1,9 @@
 using Fractions;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
+using RuleBook.Facts;
 using RuleBook.Jobs;
-using RuleBook.Rules;
+using RuleBook.Law;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
 
 namespace RuleBook.Authoring.Tests.Changes;

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Reports;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Reports;
 
@@ -10,7 +10,7 @@ namespace RuleBook.Authoring.Tests.Reports;
 /// </summary>
 public sealed class InspectionSarifTests
 {
-    private static readonly Problem Problem = Reading.Problem.Error("unknown-key", new Mark("jurisdictions/au-sa/ride height.yaml", 3, 7), "'rulez' is not a key here", "did you mean 'rules'?");
+    private static readonly Problem Problem = Text.Problem.Error("unknown-key", new Mark("jurisdictions/au-sa/ride height.yaml", 3, 7), "'rulez' is not a key here", "did you mean 'rules'?");
 
     [Fact]
     public void The_log_names_its_version_and_has_runs() // 3.13.2 version is "2.1.0"; 3.13.4 runs is required

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Reports;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Reports;
 

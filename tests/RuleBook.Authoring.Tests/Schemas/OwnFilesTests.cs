@@ -1,13 +1,14 @@
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
+using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Authoring.Tests.Inspecting;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Evaluation;
 using RuleBook.Jobs;
-using RuleBook.Reading;
+using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Schemas;
 

@@ -1,6 +1,6 @@
 using System.Text;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Yaml;
 

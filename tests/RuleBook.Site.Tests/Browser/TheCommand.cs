@@ -1,12 +1,13 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
+using RuleBook.Answers;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Cli;
-using RuleBook.Evaluation;
 using RuleBook.Jobs;
-using RuleBook.Reading;
 using RuleBook.Site.Data;
+using RuleBook.Telling;
+using RuleBook.Text;
 using Spectre.Console;
 
 namespace RuleBook.Site.Tests.Browser;

@@ -1,6 +1,6 @@
-using RuleBook.Quantities;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Site.Tests.Limits;
 

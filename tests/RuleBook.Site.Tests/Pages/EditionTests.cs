@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using AngleSharp.Html.Dom;
-using RuleBook.Evaluation;
-using RuleBook.Reading;
-using RuleBook.Rules;
+using RuleBook.Law;
 using RuleBook.Site.Pages;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Site.Tests.Pages;
 

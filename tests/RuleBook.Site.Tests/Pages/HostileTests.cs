@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Reading;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Site.Tests.Pages;
 
@@ -68,7 +69,7 @@ public sealed class HostileTests
         try
         {
             var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], "sha256:0", problems);
-            return problems.Count == 0 && book.Jurisdictions.All(place => place.Rules.All(rule => RuleBook.Evaluation.Resolver.Resolve(book, rule, new DateOnly(2026, 11, 25)).Length > 0));
+            return problems.Count == 0 && book.Jurisdictions.All(place => place.Rules.All(rule => RuleBook.InForce.Resolver.Resolve(book, rule, new DateOnly(2026, 11, 25)).Length > 0));
         }
         catch (Exception refused) when (refused is InputException or ArgumentException or InvalidOperationException or KeyNotFoundException or FormatException)
         {

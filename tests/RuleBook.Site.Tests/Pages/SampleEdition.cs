@@ -1,5 +1,5 @@
-using RuleBook.Evaluation;
-using RuleBook.Rules;
+using RuleBook.Law;
+using RuleBook.Tables;
 
 namespace RuleBook.Site.Tests.Pages;
 

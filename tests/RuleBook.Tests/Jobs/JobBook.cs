@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Evaluation;
+using RuleBook.Facts;
 using RuleBook.Jobs;
-using RuleBook.Reading;
-using RuleBook.Rules;
-using RuleBook.Tests.Evaluation;
-using RuleBook.Tyres;
-using Unit = RuleBook.Quantities.Unit;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Tests.Answers;
+using RuleBook.Text;
+using Unit = RuleBook.Units.Unit;
 
 namespace RuleBook.Tests.Jobs;
 

@@ -1,10 +1,10 @@
 using Fractions;
-using RuleBook.Heights;
 using RuleBook.Jobs;
-using RuleBook.Masses;
-using RuleBook.Quantities;
-using RuleBook.Towing;
-using RuleBook.Tyres;
+using RuleBook.Physics.Heights;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Towing;
+using RuleBook.Physics.Tyres;
+using RuleBook.Units;
 
 namespace RuleBook.Tests.Jobs;
 

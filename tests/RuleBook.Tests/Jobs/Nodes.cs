@@ -1,5 +1,5 @@
 using System.Text.Json;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Tests.Jobs;
 

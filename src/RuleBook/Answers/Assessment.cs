@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Figures;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Physics.Heights;
+using RuleBook.Tables;
+using RuleBook.Units;
+
+namespace RuleBook.Answers;
+
+/// <summary>The answer to a job.</summary>
+public sealed record Assessment
+{
+    /// <summary>The job's own name; null where it has none.</summary>
+    public string? Job { get; init; }
+
+    /// <summary>Id of the jurisdiction that decides.</summary>
+    public required string Jurisdiction { get; init; }
+
+    /// <summary>Its name.</summary>
+    public required string JurisdictionName { get; init; }
+
+    /// <summary>The day on which the question is asked: the latest of the job's days.</summary>
+    public required DateOnly On { get; init; }
+
+    /// <summary>Digest of the book.</summary>
+    public required string Book { get; init; }
+
+    /// <summary>The pathways possible; one when decided.</summary>
+    public required Outcome Between { get; init; }
+
+    /// <summary>The verdict; null when undecided.</summary>
+    public Pathway? Verdict => Between.Decided ? Between.Best : null;
+
+    /// <summary>The measures that bear on the rules tried.</summary>
+    public required ImmutableArray<KnownMeasure> Measures { get; init; }
+
+    /// <summary>What each rule gives.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Rules of use that the job meets; they do not enter the verdict.</summary>
+    public required ImmutableArray<Finding> OfUse { get; init; }
+
+    /// <summary>What is not known and would change the verdict.</summary>
+    public required ImmutableArray<Effect> Undecided { get; init; }
+
+    /// <summary>What nobody has established and keeps the verdict open.</summary>
+    public required ImmutableArray<Gap> Gaps { get; init; }
+
+    /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
+    public MassAnswer? Masses { get; init; }
+
+    /// <summary>The lift as measured and as predicted; null where the job gives neither heights nor springs.</summary>
+    public HeightAnswer? Heights { get; init; }
+
+    /// <summary>The tyres on the road; null where the job names no tyre.</summary>
+    public TyreAnswer? Tyres { get; init; }
+
+    /// <summary>Who certifies and what is issued; null where no scheme is recorded.</summary>
+    public Certification? Certification { get; init; }
+
+    /// <summary>What a reader should bear in mind.</summary>
+    public required ImmutableArray<string> Cautions { get; init; }
+}
+
+/// <summary>A measure as the job gives it.</summary>
+/// <param name="Measure">The measure.</param>
+/// <param name="Value">What is known of it.</param>
+/// <param name="Derivation">How it was derived.</param>
+public sealed record KnownMeasure(Measure Measure, Interval Value, string Derivation);
+
+/// <summary>What one rule gives.</summary>
+/// <param name="Version">The version that is, or may be, in force.</param>
+/// <param name="Certain">False when another version may be in force instead.</param>
+/// <param name="Outcome">The pathways that it can give.</param>
+/// <param name="Tier">The tier that decides, or the easiest one that may; null when no tier holds or none is stated.</param>
+/// <param name="Limits">Its limits against the job.</param>
+/// <param name="Exceeded">Limits of easier tiers that the job does not keep.</param>
+/// <param name="Conditions">Its conditions.</param>
+/// <param name="TierSources">Sources of the deciding tier, beside the version's.</param>
+/// <param name="Indication">What a national guideline would give where nothing is established; never the verdict.</param>
+public sealed record Finding(
+    ResolvedVersion Version,
+    bool Certain,
+    Outcome Outcome,
+    Tier? Tier,
+    ImmutableArray<LimitCheck> Limits,
+    ImmutableArray<LimitCheck> Exceeded,
+    ImmutableArray<ConditionState> Conditions,
+    ImmutableArray<CitedSource> TierSources,
+    Indication? Indication);
+
+/// <summary>A limit against the job.</summary>
+/// <param name="Tier">The tier whose limit it is.</param>
+/// <param name="Measure">The measure.</param>
+/// <param name="Limit">The limit.</param>
+/// <param name="Value">What is known of the measure.</param>
+/// <param name="Holds">Whether it is kept.</param>
+public sealed record LimitCheck(Tier Tier, Measure Measure, Limit Limit, Interval Value, Truth Holds)
+{
+    /// <summary>What the measurement says with its uncertainty; null where the value was not measured.</summary>
+    public GuardedResult? Guarded { get; init; }
+
+    /// <summary>The bound nearest to the value: the upper one unless only the lower exists or it is the one broken.</summary>
+    public Bound? Bound => Limit.Bounds is not { } bounds ? null
+        : bounds.Upper is null || (bounds.Lower is { } lower && Value.Exact is { } value && value < lower.Value) ? bounds.Lower
+        : bounds.Upper;
+
+    /// <summary>Whether <see cref="Bound"/> is an upper one.</summary>
+    public bool IsUpper => ReferenceEquals(Bound, Limit.Bounds?.Upper);
+
+    /// <summary>What is left to the bound; negative when it is passed; null when the value is not known.</summary>
+    public Fraction? Margin => Bound is { } bound && Value.Exact is { } value ? (IsUpper ? bound.Value - value : value - bound.Value) : null;
+}
+
+/// <summary>A condition of a tier.</summary>
+/// <param name="Condition">The condition.</param>
+/// <param name="State">Met, not met, or still to be shown.</param>
+public sealed record ConditionState(Term Condition, Truth State);
+
+/// <summary>What a guideline would give.</summary>
+/// <param name="Rule">Full id of the rule.</param>
+/// <param name="Outcome">What it would give.</param>
+public sealed record Indication(string Rule, Outcome Outcome);
+
+/// <summary>Something that nobody has established.</summary>
+/// <param name="Rule">Full id of the rule, or the topic that no rule of the book covers.</param>
+/// <param name="What">What is not established.</param>
+/// <param name="Ask">Whom to ask.</param>
+/// <param name="Open">Which document to open; null where none is named.</param>
+public sealed record Gap(string Rule, string What, string Ask, string? Open);
+
+/// <summary>Who certifies.</summary>
+/// <param name="Scheme">The scheme's title.</param>
+/// <param name="Version">As in force.</param>
+/// <param name="Papers">What is issued on the verdict's pathways.</param>
+/// <param name="Steps">The steps on the verdict's pathways, in order.</param>
+/// <param name="MayCertify">Whether the certifier named in the job may certify; null when none is named.</param>
+/// <param name="Why">Why, or what is needed instead.</param>
+/// <param name="Sources">The scheme's sources.</param>
+public sealed record Certification(
+    string Scheme,
+    SchemeVersion Version,
+    ImmutableArray<string> Papers,
+    ImmutableArray<Step> Steps,
+    Truth? MayCertify,
+    string? Why,
+    ImmutableArray<CitedSource> Sources);

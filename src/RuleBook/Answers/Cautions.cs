@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using RuleBook.Facts;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
+using RuleBook.Telling;
+using RuleBook.Units;
+
+namespace RuleBook.Answers;
+
+/// <summary>What a reader should bear in mind beside the verdict.</summary>
+internal static class Cautions
+{
+    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome, ImmutableArray<Finding> findings)
+    {
+        if (!place.Registers)
+            yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
+        if (Flip(book, place, job, outcome) is { } flip) yield return flip;
+        foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct()) yield return text;
+        var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
+        foreach (var caution in own.Where(caution => Judge.Holds(caution.When, facts) == Truth.Yes)) yield return caution.Text.Trim();
+        foreach (var caution in book.Cautions) yield return caution;
+    }
+
+    /// <summary>The basis of tyre diameters can flip a legal answer.</summary>
+    private static string? Flip(Book book, Jurisdiction place, Job job, Outcome outcome)
+    {
+        if (job.FittedTyre is null) return null;
+        var nominal = Inquiry.Open(book, job, place, DiameterBasis.Nominal).Judge().Outcome;
+        return nominal == outcome
+            ? null
+            : $"The basis of the tyre diameters decides: by the handbook's diameters the answer is {Wording.Of(outcome)}, by the unrounded nominal diameters {Wording.Of(nominal)}. Measure the tyre and ask the certifier which basis counts.";
+    }
+
+    private static IEnumerable<string> Weak(ImmutableArray<Finding> findings)
+    {
+        foreach (var version in findings.Select(finding => finding.Version))
+        {
+            if (version.Sources.IsEmpty || version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.Primary)) continue;
+            var how = version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.Secondary) ? "at second hand"
+                : version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.CommonPractice) ? "as common practice, without a published source"
+                : "from memory";
+            yield return $"{version.Rule.Title} ({version.Rule.Id}) is known only {how}; open the document itself before relying on it.";
+        }
+    }
+
+    private static IEnumerable<string> Days(Jurisdiction place, Job job, ImmutableArray<Finding> findings)
+    {
+        foreach (var finding in findings)
+            if ((finding.Version.Rule.DecidedBy ?? place.DecidedBy) is null && job.Dates.For(null).Length > 1)
+                yield return $"Which day picks the version in {place.Name} is not established; every day stated was tried.";
+        foreach (var source in findings.SelectMany(finding => finding.Version.Sources).Select(cited => cited.Source).Distinct())
+            if (source.RecheckAfter.Latest < job.Dates.Latest)
+                yield return $"\"{source.Title}\" was last compared {source.Checked} and is due for a re-check since {source.RecheckAfter}.";
+    }
+
+    private static IEnumerable<string> Disputed(ImmutableArray<Finding> findings) => findings
+        .SelectMany(finding => finding.Version.Disputes)
+        .Select(dispute => $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken here: {dispute.Taken}. Why: {dispute.Because.Trim()}");
+}

@@ -1,0 +1,34 @@
+using RuleBook.Facts;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Telling;
+using RuleBook.Units;
+
+namespace RuleBook.Answers;
+
+/// <summary>Names what nobody has established in a finding.</summary>
+internal static class GapReader
+{
+    public static IEnumerable<Gap> Read(Finding finding, FactSet facts, Jurisdiction place, Vocabulary vocabulary)
+    {
+        var rule = finding.Version.Rule;
+        switch (finding.Version.Content)
+        {
+            case NotEstablished unknown when finding.Version.From is null && finding.Version.Sources.IsEmpty:
+                yield return new Gap(rule.Id, $"nothing is recorded for that day: {rule.Title}", unknown.Ask, unknown.Open);
+                break;
+            case NotEstablished unknown:
+                yield return new Gap(rule.Id, $"the limits are not established: {rule.Title}", unknown.Ask, unknown.Open);
+                break;
+            case Stated stated:
+                var open = stated.Tiers
+                    .Where(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Unknown)
+                    .SelectMany(tier => tier.Limits.Where(limit => limit.Kind == LimitKind.NotEstablished).Select(limit => (tier, limit)));
+                foreach (var (tier, limit) in open)
+                    yield return new Gap(rule.Id, $"how far {Wording.Noun(tier.Pathway)} reaches is not established: {vocabulary.Measures[limit.Measure].Title}", place.Ask.Name, place.Ask.Url);
+                if (stated.Beyond is null && !stated.Tiers.Any(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Yes))
+                    yield return new Gap(rule.Id, "what holds beyond these limits is not established", place.Ask.Name, place.Ask.Url);
+                break;
+        }
+    }
+}

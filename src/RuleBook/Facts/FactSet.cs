@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Units;
+
+namespace RuleBook.Facts;
+
+/// <summary>A measure's value with how it was derived.</summary>
+/// <param name="Value">In base units.</param>
+/// <param name="Derivation">One line that a reader can follow.</param>
+public sealed record Derived(Interval Value, string Derivation);
+
+/// <summary>What is known of a job: words, measures and what has been shown. What is absent is unknown.</summary>
+/// <param name="Words">By fact.</param>
+/// <param name="Measures">By measure.</param>
+/// <param name="Shown">Conditions known to be met (true) or not met (false).</param>
+public sealed record FactSet(
+    ImmutableDictionary<string, string> Words,
+    ImmutableDictionary<string, Derived> Measures,
+    ImmutableDictionary<string, bool> Shown)
+{
+    /// <summary>Expanded uncertainties of what was measured, by measure, in base units.</summary>
+    public ImmutableDictionary<string, Fraction> Uncertainties { get; init; } = ImmutableDictionary<string, Fraction>.Empty;
+
+    /// <summary>The guard band as a multiple of the expanded uncertainty.</summary>
+    public Fraction GuardFactor { get; init; } = Fraction.One;
+
+    /// <summary>Half of the growth in overall diameter.</summary>
+    public const string TyreLift = "tyre-lift";
+
+    /// <summary>The measure of which tyre lift is half.</summary>
+    public const string TyreGrowth = "tyre-diameter-growth";
+
+    /// <summary>The sum of the parts that a version counts.</summary>
+    public const string TotalLift = "total-lift";
+
+    private static readonly ImmutableArray<string> UsualParts = ["suspension-lift", "body-lift", TyreLift];
+
+    /// <summary>Nothing known.</summary>
+    public static FactSet Nothing { get; } = new(
+        ImmutableDictionary<string, string>.Empty, ImmutableDictionary<string, Derived>.Empty, ImmutableDictionary<string, bool>.Empty);
+
+    /// <summary>The parts of the total: the version's own, or suspension, body and tyre.</summary>
+    public static ImmutableArray<string> PartsOf(ImmutableArray<string>? stated) => stated is { IsDefaultOrEmpty: false } own ? own : UsualParts;
+
+    /// <summary>What is known of a measure; a total is the sum of <paramref name="parts"/>.</summary>
+    public Interval Measure(string name, ImmutableArray<string> parts)
+    {
+        if (Measures.TryGetValue(name, out var derived)) return derived.Value;
+        return name switch
+        {
+            TyreLift => Measure(TyreGrowth, parts) * new Fraction(1, 2),
+            TotalLift => parts.Aggregate(Interval.Of(0), (sum, part) => sum + Measure(part, parts)),
+            _ => Interval.Anything,
+        };
+    }
+
+    /// <summary>The expanded uncertainty of a measure; that of a total is the sum over its parts. Zero where nothing was measured.</summary>
+    public Fraction Uncertainty(string name, ImmutableArray<string> parts)
+    {
+        if (Uncertainties.TryGetValue(name, out var own)) return own;
+        return name switch
+        {
+            TyreLift => Uncertainty(TyreGrowth, parts) / 2,
+            TotalLift when !Measures.ContainsKey(TotalLift) => parts.Aggregate(Fraction.Zero, (sum, part) => sum + Uncertainty(part, parts)),
+            _ => Fraction.Zero,
+        };
+    }
+
+    /// <summary>With a word known.</summary>
+    public FactSet With(string fact, string word) => this with { Words = Words.SetItem(fact, word) };
+
+    /// <summary>With a measure known.</summary>
+    public FactSet With(string measure, Fraction value, string derivation) =>
+        this with { Measures = Measures.SetItem(measure, new Derived(Interval.Of(value), derivation)) };
+}

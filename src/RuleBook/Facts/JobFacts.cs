@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Figures;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Units;
+
+namespace RuleBook.Facts;
+
+/// <summary>Derives from a job what is known: words, measures and what has been shown.</summary>
+public static class JobFacts
+{
+    /// <summary>Whether the vehicle has been registered for the first time.</summary>
+    public const string Registered = "registered";
+
+    private const string TyreReduction = "tyre-diameter-reduction";
+
+    /// <summary>The facts of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="days">The days that may decide.</param>
+    /// <param name="basis">The basis of tyre diameters.</param>
+    public static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis)
+    {
+        var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
+        foreach (var (name, quantity) in job.Measures)
+            measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
+        if (job.FittedTyre is { } fitted) AddTyres(measures, fitted, job, basis);
+        AddRatings(measures, job);
+        AddAxleSum(measures, job);
+        AddLift(measures, job);
+        AddCombination(measures, job);
+        foreach (var measure in vocabulary.Measures.Values)
+            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
+                && !OpenTyres(job, measure) && !OpenLift(job, measure))
+                measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
+        if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
+        if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
+        AddGrowthSign(measures, job);
+        var shown = Shown.Of(job)
+            .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
+            .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
+        return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), shown)
+        {
+            Uncertainties = Uncertainties(job),
+            GuardFactor = job.Plan.Reference.GuardFactor,
+        };
+    }
+
+    /// <summary>
+    /// Where a growth is stated and also follows from the sizes, both must agree on some basis; a problem to report otherwise.
+    /// </summary>
+    public static string? Contradiction(Job job)
+    {
+        if (job.FittedTyre is not { } fitted || job.PlacardTyres.Length == 0 || !job.Measures.TryGetValue(FactSet.TyreGrowth, out var stated)) return null;
+        var growths = new[] { DiameterBasis.Handbook, DiameterBasis.Nominal }
+            .Select(basis => TyreGrowth.Of(fitted, job.PlacardTyres, basis).Growth)
+            .Where(growth => growth.Amount is not null)
+            .ToArray();
+        return growths.Length == 0 || growths.Any(growth => growth.Amount == stated.Base)
+            ? null
+            : $"the growth is stated as {stated}, but the sizes give {growths[0].Derivation}";
+    }
+
+    private static ImmutableDictionary<string, string> RegisteredOn(Job job, ImmutableArray<DateOnly> days)
+    {
+        if (job.NotYetRegistered) return job.Words.SetItem(Registered, "no");
+        if (job.FirstRegistered is not { } first) return job.Words;
+        var answers = days.Select(day => first <= day ? "yes" : "no").Distinct().ToArray();
+        return answers is [var one] ? job.Words.SetItem(Registered, one) : job.Words;
+    }
+
+    private static bool OpenTyres(Job job, Measure measure) =>
+        job.FittedTyre is not null && measure.Name.StartsWith("tyre-", StringComparison.Ordinal);
+
+    private static bool OpenLift(Job job, Measure measure) => measure.Name == Lifts.Measure && job.Plan.TellsLift;
+
+    private static void AddLift(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift) measures[Lifts.Measure] = lift;
+    }
+
+    private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (job.Plan.Trailer is not { } trailer) return;
+        if (!measures.ContainsKey("trailer-mass"))
+        {
+            measures["trailer-mass"] = trailer.AxlesKg + trailer.BallKg is { } alone
+                ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
+                : new Derived(Interval.Anything, "a trailer is given, its mass is not");
+        }
+
+        measures["combination-mass"] = Budgets.Unhitched(job).TotalKg + measures["trailer-mass"].Value.Exact is { } total
+            ? new Derived(Interval.Of(total), $"vehicle as loaded and trailer together = {Numbers.Show(total)} kg")
+            : new Derived(Interval.Anything, "the mass of the vehicle as loaded or of the trailer is not known");
+    }
+
+    /// <summary>What is stated for a measure, and the usual figure for a lift that was measured at the corners.</summary>
+    private static ImmutableDictionary<string, Fraction> Uncertainties(Job job)
+    {
+        var stated = job.Plan.Uncertainties;
+        return !stated.ContainsKey(Lifts.Measure) && job.Plan.Heights.After is not null
+            && job.Plan.Reference.Uncertainties.TryGetValue(Lifts.Measure, out var usual)
+            ? stated.Add(Lifts.Measure, usual.Expanded)
+            : stated;
+    }
+
+    private static void AddTyres(ImmutableDictionary<string, Derived>.Builder measures, TyreSize fitted, Job job, DiameterBasis basis)
+    {
+        var growth = TyreGrowth.Of(fitted, job.PlacardTyres, basis);
+        Add(FactSet.TyreGrowth, growth.Growth);
+        Add(TyreReduction, growth.Reduction);
+        Add("tyre-diameter-growth-percent", growth.GrowthPercent);
+        Add("tyre-diameter-reduction-percent", growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
+        Add("tyre-section-width-ratio", growth.WidthPercent);
+        Add(FactSet.TyreLift, growth.TyreLift);
+
+        void Add(string name, DerivedFigure figure)
+        {
+            if (figure.Amount is { } amount && !measures.ContainsKey(name)) measures[name] = new Derived(Interval.Of(amount), figure.Derivation);
+        }
+    }
+
+    private static void AddRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        foreach (var rating in (ReadOnlySpan<string>)["gvm", "gcm", "braked-tow"])
+        {
+            var stated = job.Measures.GetValueOrDefault(rating);
+            var asked = job.Measures.GetValueOrDefault($"new-{rating}");
+            if ((asked ?? stated) is { } after) measures[$"new-{rating}"] = new Derived(Interval.Of(after.Base), $"{after} ({(asked is null ? "unchanged" : "asked for")})");
+            if (asked is null) continue;
+            measures[$"{rating}-increase"] = stated is null
+                ? new Derived(Interval.Anything, "the rating before is not stated")
+                : new Derived(Interval.Of(asked.Base - stated.Base), $"{asked} - {stated} = {Numbers.Show(asked.Base - stated.Base)} kg");
+        }
+    }
+
+    /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>
+    private static void AddGrowthShares(ImmutableDictionary<string, Derived>.Builder measures, Job job, GrowthShares? shares)
+    {
+        if (shares is null || !measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { IsZero: false } amount) return;
+        foreach (var (measure, value) in shares.From(amount).Where(each => !job.Measures.ContainsKey(each.Measure)))
+            measures[measure] = new Derived(Interval.Of(value), $"follows from a growth of {Numbers.Show(amount)} mm over {Numbers.Show(shares.Largest)} mm");
+    }
+
+    private static void AddAxleSum(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
+        if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
+            measures["new-gvm-over-axle-ratings"] = new Derived(
+                Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
+    }
+
+    /// <summary>
+    /// A growth over the largest placard size or a reduction under the smallest that is stated without sizes still bounds what depends on the
+    /// sizes: the smallest is no larger than the largest.
+    /// </summary>
+    private static void AddGrowthSign(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        var stated = job.FittedTyre is null && job.PlacardTyres.IsEmpty;
+        if (stated && !job.Measures.ContainsKey(FactSet.TyreGrowth) && Amount(TyreReduction) is { IsPositive: true } reduction)
+            Set(FactSet.TyreGrowth, new Interval(null, -reduction));
+        if (Amount(FactSet.TyreGrowth) is not { IsZero: false } amount) return;
+        var grows = amount.IsPositive;
+        Bound("tyre-diameter-growth-percent", grows);
+        Bound("tyre-diameter-reduction-percent", !grows);
+        if (grows) Bound(TyreReduction, false);
+        else if (stated && !job.Measures.ContainsKey(TyreReduction)) Set(TyreReduction, new Interval(null, -amount));
+
+        Fraction? Amount(string name) => measures.TryGetValue(name, out var known) ? known.Value.Exact : null;
+
+        void Bound(string name, bool above)
+        {
+            if (Amount(name) is { IsZero: false }) return;
+            Set(name, above ? new Interval(Fraction.Zero, null) : new Interval(null, Fraction.Zero));
+        }
+
+        void Set(string name, Interval value) => measures[name] = new Derived(value, "follows from what is stated of the tyres; the sizes are not stated");
+    }
+}

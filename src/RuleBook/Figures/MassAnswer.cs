@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Towing;
+
+namespace RuleBook.Figures;
+
+/// <summary>What the vehicle weighs, line by line, and what is left of each rating. Loads decide no pathway.</summary>
+/// <param name="Unladen">Fixed accessories aboard and every tank full.</param>
+/// <param name="Loaded">As it travels; null where the job names nobody and nothing aboard and no trailer.</param>
+/// <param name="Rerating">The highest GVM that a re-rating can reach; null where none is asked for.</param>
+/// <param name="Towing">The combination; null where there is no trailer.</param>
+/// <param name="TradeOff">What the trailer's axles may carry at each mass of the vehicle, by the ratings as they were.</param>
+/// <param name="ReratedTradeOff">The same after the re-rating; empty where the GVM and the GCM stay.</param>
+/// <param name="RearLoadAgainstBall">What may still stand over the rear axle at each ball load.</param>
+/// <param name="Missing">What is not known, and what it would add.</param>
+public sealed record MassAnswer(
+    MassBudget Unladen,
+    MassBudget? Loaded,
+    ReratingCeiling? Rerating,
+    TowingAnswer? Towing,
+    ImmutableArray<TradeOffPoint> TradeOff,
+    ImmutableArray<TradeOffPoint> ReratedTradeOff,
+    ImmutableArray<TradeOffPoint> RearLoadAgainstBall,
+    ImmutableArray<MissingFact> Missing)
+{
+    /// <summary>The comparisons that fail against a rating that will apply, each once, in the lightest state in which it does.</summary>
+    public IEnumerable<StateCheck> Failing => In("unladen", Unladen.Left)
+        .Concat(In("loaded", Loaded?.Left ?? []))
+        .Concat(In("planned", Towing?.Planned?.Checks ?? []))
+        .Concat(In("weighed", Towing?.Weighed?.Checks ?? []))
+        .Where(each => !each.Check.Holds)
+        .DistinctBy(each => each.Check);
+
+    /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
+    /// <param name="check">The comparison.</param>
+    /// <param name="all">The comparisons of the same state.</param>
+    public static bool IsRerated(LoadCheck check, IEnumerable<LoadCheck> all) =>
+        all.Any(other => other != check
+            && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal));
+
+    private static IEnumerable<StateCheck> In(string state, IReadOnlyCollection<LoadCheck> checks) => checks
+        .Where(check => !IsRerated(check, checks))
+        .Select(check => new StateCheck(state, check));
+}
+
+/// <summary>A comparison with the state in which it was made.</summary>
+/// <param name="State"><c>unladen</c>, <c>loaded</c>, <c>planned</c> (hitched, by the plan) or <c>weighed</c>.</param>
+/// <param name="Check">The comparison.</param>
+public sealed record StateCheck(string State, LoadCheck Check);
+
+/// <summary>A combination, from the plan and from the weighbridge.</summary>
+/// <param name="PlannedCombination">Masses as planned.</param>
+/// <param name="Planned">The plan against every rating; null where no trailer is planned.</param>
+/// <param name="WeighedCombination">Masses as weighed; null where nothing was weighed coupled.</param>
+/// <param name="Weighed">The readings against every rating.</param>
+/// <param name="BallByTrailerKg">Ball load as what leaves the trailer, kg.</param>
+/// <param name="BallByVehicleKg">Ball load as what the vehicle gains, kg.</param>
+/// <param name="BallDisagreementKg">The two apart, kg.</param>
+/// <param name="ImpliedArmMm">Overhang of the ball that would explain the gain of the rear axle, mm.</param>
+/// <param name="CapacityKg">Lesser of the towbar's rating and GCM less GVM, kg.</param>
+/// <param name="CargoLeft">What the vehicle may still carry by GVM and by GCM; null where a mass or rating lacks.</param>
+/// <param name="DownRating">The maker's advice at this ball load; null where there is none.</param>
+public sealed record TowingAnswer(
+    Combination? PlannedCombination,
+    CombinationCheck? Planned,
+    Combination? WeighedCombination,
+    CombinationCheck? Weighed,
+    Fraction? BallByTrailerKg,
+    Fraction? BallByVehicleKg,
+    Fraction? BallDisagreementKg,
+    Fraction? ImpliedArmMm,
+    Fraction? CapacityKg,
+    CargoLeft? CargoLeft,
+    DownRating? DownRating);

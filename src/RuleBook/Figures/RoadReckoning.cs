@@ -1,0 +1,39 @@
+using Fractions;
+using RuleBook.Jobs;
+using RuleBook.Physics.Dynamics;
+using RuleBook.Physics.Tyres;
+
+namespace RuleBook.Figures;
+
+/// <summary>Works out clearance and the static stability factor.</summary>
+internal static class RoadReckoning
+{
+    public static RoadAnswer Of(Job job, TyreGrowth? growth)
+    {
+        var (plan, rule) = (job.Plan, job.Plan.Reference.Clearance);
+        var (before, after) = Stability(job, growth);
+        return new RoadAnswer(
+            plan.WheelbaseMm is { } wheelbase && rule is not null ? Clearance.LeastMidwayMm(wheelbase, rule.MidwayMmPerMetre) : null,
+            plan is { ClearanceMidwayMm: { } midway, WheelbaseMm: { } length } && rule is not null
+                ? Clearance.Check(midway, length, rule.MidwayMmPerMetre)
+                : null,
+            job.Measures.GetValueOrDefault("ground-clearance")?.Base is { } running && rule is not null ? new LengthCheck(running, rule.RunningMm) : null,
+            before,
+            after,
+            rule);
+    }
+
+    /// <summary>The whole lift taken for the rise of the centre of mass: it rises by less, since axles and wheels stay down.</summary>
+    private static (Fraction? Before, Fraction? After) Stability(Job job, TyreGrowth? growth)
+    {
+        if (job.Plan is not { TrackMm: { } track, CentreOfMassMm: { } height }) return (null, null);
+        var before = StaticStability.Factor(track, height);
+        var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.Exact : Fraction.Zero);
+        var tyre = growth is null ? Stated(job, "tyre-diameter-growth") / 2 ?? Fraction.Zero : growth.TyreLift.Amount;
+        var rise = suspension + tyre + (Stated(job, "body-lift") ?? Fraction.Zero);
+        var wider = track + (Stated(job, "track-increase") ?? Fraction.Zero);
+        return (before, rise is { } up && (height + up).IsPositive ? StaticStability.Factor(wider, height + up) : null);
+    }
+
+    private static Fraction? Stated(Job job, string measure) => job.Measures.GetValueOrDefault(measure)?.Base;
+}

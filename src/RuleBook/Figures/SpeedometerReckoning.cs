@@ -1,0 +1,35 @@
+using Fractions;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+
+namespace RuleBook.Figures;
+
+/// <summary>Works out what a change of tyres does to the speedometer, under the rule for the day of manufacture.</summary>
+internal static class SpeedometerReckoning
+{
+    /// <summary>Speed at which a speedometer that nobody checked is looked at, km/h.</summary>
+    private static readonly Fraction Usual = 100;
+
+    public static SpeedometerAnswer? Of(Job job, TyreGrowth growth)
+    {
+        if (growth.Largest is not { } before) return null;
+        var reading = job.Plan.Speedometer ?? new SpeedometerReading(Usual, Usual);
+        var after = Speedometer.TrueSpeed(reading.True, before, growth.New);
+        var period = PeriodOf(job);
+        return new SpeedometerAnswer(
+            reading.Indicated, reading.True, job.Plan.Speedometer is null, after,
+            [.. (period?.Rules ?? []).Select(rule => Check(rule, reading, after))], period);
+    }
+
+    /// <summary>The rules for the day of manufacture; null where it is not known.</summary>
+    public static SpeedometerPeriod? PeriodOf(Job job) => job.Built is { } built
+        ? job.Plan.Reference.Speedometer.FirstOrDefault(period =>
+            (period.From is not { } from || from <= built) && (period.Before is not { } end || built < end))
+        : null;
+
+    private static SpeedometerCheck Check(NamedSpeedometerRule rule, SpeedometerReading reading, DerivedFigure after) => new(
+        rule,
+        after.Amount is { } real ? rule.Rule.Check(reading.Indicated, real) : null,
+        Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True));
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Jobs;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Tyres;
+
+namespace RuleBook.Figures;
+
+/// <summary>Works out the tyres on the road.</summary>
+internal static class TyreReckoning
+{
+    public static TyreAnswer? Of(Job job)
+    {
+        if (job.FittedTyre is null && job.PlacardTyres.IsEmpty) return null;
+        var growth = job.FittedTyre is { } fitted ? TyreGrowth.Of(fitted, job.PlacardTyres, DiameterBasis.Handbook) : null;
+        var capacity = TyreCapacity.Of(job);
+        var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
+        var missing = ImmutableArray.CreateBuilder<MissingFact>();
+        Name(job.PlacardTyres.IsEmpty, "vehicle.tyres", "the growth in diameter, the load index to keep");
+        Name(capacity.Front.Amount is null, capacity.Fact, "what the tyres carry (a size with its load index)");
+        Name(ratings.FrontAxleKg is null, "vehicle.ratings.front-axle", "the load index that the front tyres need");
+        Name(ratings.RearAxleKg is null, "vehicle.ratings.rear-axle", "the load index that the rear tyres need");
+        Name(growth is not null && job.Built is null, "vehicle.built", "which rule the speedometer falls under");
+        Name(growth is not null && job.Plan.Speedometer is null, "vehicle.speedometer",
+            "the true speed after the change; until then it is taken to have been exact");
+        return new TyreAnswer(
+            job.FittedTyre,
+            growth,
+            capacity,
+            [.. Loads(capacity, ratings)],
+            [.. Needs(job, ratings)],
+            [.. Speeds(job)],
+            growth is null ? null : SpeedometerReckoning.Of(job, growth),
+            RoadReckoning.Of(job, growth),
+            missing.ToImmutable());
+
+        void Name(bool lacks, string fact, string adds)
+        {
+            if (lacks) missing.Add(new MissingFact(fact, adds));
+        }
+    }
+
+    /// <summary>The least load index for each axle rating that is known.</summary>
+    public static IEnumerable<LoadIndexNeed> Needs(Job job, Ratings ratings)
+    {
+        if (ratings.FrontAxleKg is { } front) yield return Need(Axle.Front, front, 2);
+        if (ratings.RearAxleKg is { } rear) yield return Need(Axle.Rear, rear, job.Plan.DualRearWheels ? 4 : 2);
+    }
+
+    private static LoadIndexNeed Need(Axle axle, Fraction ratingKg, int tyres) => new(axle, ratingKg, tyres, LoadIndex.LeastCarrying(ratingKg / tyres));
+
+    private static IEnumerable<LoadCheck> Loads(TyreCapacity capacity, Ratings ratings)
+    {
+        if (ratings.FrontAxleKg is { } front && capacity.Front.Amount is { } ahead)
+            yield return new LoadCheck("front axle rating against its tyres", front, ahead, capacity.Fact);
+        if (ratings.RearAxleKg is { } rear && capacity.Rear.Amount is { } behind)
+            yield return new LoadCheck("rear axle rating against its tyres", rear, behind, capacity.Fact);
+    }
+
+    private static IEnumerable<TyreSpeedCheck> Speeds(Job job)
+    {
+        if (job.FittedTyre?.SpeedSymbol is not { } symbol) yield break;
+        foreach (var rule in job.Plan.Reference.TyreSpeeds)
+            if (rule.For(job.Words.GetValueOrDefault("category")) is { } least)
+                yield return new TyreSpeedCheck(rule.Condition, symbol, least, symbol.IsGoodFor(least), rule);
+    }
+}

@@ -1,8 +1,0 @@
-using Fractions;
-
-namespace RuleBook.Heights;
-
-/// <summary>One row of a table of lift against constant mass added to the axle.</summary>
-/// <param name="AddedKg">Mass added to the axle, kg.</param>
-/// <param name="LiftMm">Predicted lift with it, mm.</param>
-public sealed record LiftStep(Fraction AddedKg, Fraction LiftMm);

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using RuleBook.Law;
+
+namespace RuleBook.InForce;
+
+/// <summary>Applies the exceptions with which a rule is adopted.</summary>
+internal static class Departures
+{
+    /// <summary>The adopted tiers with limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway.</summary>
+    public static Content Apply(Content content, ImmutableArray<Departure> departures) => content is Stated stated
+        ? departures.Aggregate(stated, Apply)
+        : content;
+
+    /// <summary>The content with what its tiers cite named in full, because who takes it over has other sources by the same ids.</summary>
+    public static Content Named(Content content, string jurisdiction) => content is Stated stated && stated.Tiers.Any(tier => !tier.Sources.IsEmpty)
+        ? stated with { Tiers = [.. stated.Tiers.Select(tier => tier with { Sources = [.. tier.Sources.Select(citation => Named(citation, jurisdiction))] })] }
+        : content;
+
+    private static Citation Named(Citation citation, string jurisdiction) =>
+        citation.Cite.Contains('/', StringComparison.Ordinal) ? citation : citation with { Cite = $"{jurisdiction}/{citation.Cite}" };
+
+    private static Stated Apply(Stated stated, Departure departure)
+    {
+        if (departure.Added is { } added)
+        {
+            var at = stated.Tiers.TakeWhile(tier => tier.Pathway <= added.Pathway).Count();
+            return stated with { Tiers = stated.Tiers.Insert(at, added) };
+        }
+
+        return stated with
+        {
+            Tiers = departure.Dropped
+                ? stated.Tiers.RemoveAll(tier => tier.Name == departure.Tier)
+                : [.. stated.Tiers.Select(tier => tier.Name == departure.Tier ? Change(tier, departure) : tier)],
+        };
+    }
+
+    private static Tier Change(Tier tier, Departure departure) => tier with
+    {
+        Limits = [.. tier.Limits.Where(limit => departure.Limits.All(own => own.Measure != limit.Measure)), .. departure.Limits],
+        Provided = departure.Provided ?? tier.Provided,
+        Sources = [.. tier.Sources, .. departure.Sources],
+    };
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using RuleBook.Facts;
+using RuleBook.Law;
+using RuleBook.Units;
+
+namespace RuleBook.InForce;
+
+/// <summary>A version that is or may be in force on a day, with every adoption followed to the end.</summary>
+/// <param name="Rule">The rule of the jurisdiction asked about.</param>
+/// <param name="From">Start of the version; null when unknown or when nothing is recorded for the day.</param>
+/// <param name="Until">Start of the next version, or its stated end; null when open.</param>
+/// <param name="Adopted">Ids of the adopted rules, nearest first, with the day as on which each was taken over.</param>
+/// <param name="Content">Stated tiers, not established or not regulated; never an adoption.</param>
+/// <param name="Measured">How the measures are taken.</param>
+/// <param name="Sources">The version's citations, then those of the adopted versions.</param>
+/// <param name="Disputes">Disagreements of all versions involved.</param>
+/// <param name="Notes">Notes of all versions involved.</param>
+public sealed record ResolvedVersion(
+    Rule Rule,
+    PartialDate? From,
+    PartialDate? Until,
+    ImmutableArray<AdoptionStep> Adopted,
+    Content Content,
+    Measured? Measured,
+    ImmutableArray<CitedSource> Sources,
+    ImmutableArray<Dispute> Disputes,
+    ImmutableArray<string> Notes)
+{
+    /// <summary>What adds up to the total lift.</summary>
+    public ImmutableArray<string> Parts { get; } = FactSet.PartsOf(Measured?.Total);
+}
+
+/// <summary>One adoption followed.</summary>
+/// <param name="Rule">Full id of the adopted rule.</param>
+/// <param name="AsOf">The day as on which it was taken over, or on which it was looked up when as amended.</param>
+/// <param name="Moving">As amended from time to time.</param>
+/// <param name="From">Start of the version taken over; null when unknown or when nothing is recorded.</param>
+/// <param name="Until">Start of the one after it; null when open.</param>
+public sealed record AdoptionStep(string Rule, DateOnly AsOf, bool Moving, PartialDate? From, PartialDate? Until);
+
+/// <summary>A citation with its source found.</summary>
+/// <param name="Citation">Where in the source.</param>
+/// <param name="Source">The source.</param>
+public sealed record CitedSource(Citation Citation, Source Source);

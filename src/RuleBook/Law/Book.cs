@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+
+namespace RuleBook.Law;
+
+/// <summary>All jurisdictions, loaded.</summary>
+/// <param name="Digest"><c>sha256:</c> over the files' names and contents.</param>
+/// <param name="Vocabulary">The words.</param>
+/// <param name="Cautions">Sentences that every verdict carries.</param>
+/// <param name="Jurisdictions">By id.</param>
+public sealed record Book(
+    string Digest,
+    Vocabulary Vocabulary,
+    ImmutableArray<string> Cautions,
+    ImmutableArray<Jurisdiction> Jurisdictions)
+{
+    /// <summary>Figures of no single jurisdiction.</summary>
+    public Reference Reference { get; init; } = Reference.None;
+
+    /// <summary>The jurisdiction with this id or alias, or null.</summary>
+    public Jurisdiction? Jurisdiction(string id) =>
+        Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Id == id)
+        ?? Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Aliases.Contains(id));
+
+    /// <summary>The rule with this full id (aliases followed), or null.</summary>
+    public Rule? Rule(string id)
+    {
+        if (id.Split('/') is not [var place, var topic, var name]) return null;
+        var rules = Jurisdiction(place)?.Rules.Where(rule => rule.Topic == topic).ToArray() ?? [];
+        return rules.FirstOrDefault(rule => rule.Name == name) ?? rules.FirstOrDefault(rule => rule.Aliases.Contains(name));
+    }
+
+    /// <summary>The source that <paramref name="cite"/> names, seen from <paramref name="jurisdiction"/>; null when there is none.</summary>
+    public Source? Source(string jurisdiction, string cite)
+    {
+        var (place, id) = cite.Split('/') is [var elsewhere, var there] ? (elsewhere, there) : (jurisdiction, cite);
+        var sources = Jurisdiction(place)?.Sources ?? [];
+        return sources.FirstOrDefault(source => source.Id == id) ?? sources.FirstOrDefault(source => source.Aliases.Contains(id));
+    }
+}

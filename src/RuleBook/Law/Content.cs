@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+
+namespace RuleBook.Law;
+
+/// <summary>What a version says.</summary>
+public abstract record Content;
+
+/// <summary>Stated in full.</summary>
+/// <param name="Tiers">From the least to the most onerous.</param>
+/// <param name="Beyond">The pathway when no tier holds; null when not established (anything up to prohibited).</param>
+public sealed record Stated(ImmutableArray<Tier> Tiers, Pathway? Beyond) : Content;
+
+/// <summary>Takes over another jurisdiction's rule.</summary>
+/// <param name="Rule">Full id, <c>jurisdiction/topic/rule</c>.</param>
+/// <param name="AsOf">The day as on which it is taken over; null when as amended from time to time.</param>
+/// <param name="Exceptions">What the adopting jurisdiction changes.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Adoption(string Rule, DateOnly? AsOf, ImmutableArray<Departure> Exceptions, Mark Mark) : Content;
+
+/// <summary>Nobody has found out what the rule says.</summary>
+/// <param name="Ask">Whom to ask.</param>
+/// <param name="Open">Which document to open.</param>
+/// <param name="Indication">A rule that shows what a national guideline would give; never the verdict.</param>
+public sealed record NotEstablished(string Ask, string? Open, string? Indication) : Content;
+
+/// <summary>The jurisdiction has no such rule.</summary>
+/// <param name="Why">How that is known.</param>
+public sealed record NotRegulated(string Why) : Content;
+
+/// <summary>A change that an adopting jurisdiction makes: to a tier of the adopted rule, or a tier of its own.</summary>
+/// <param name="Tier">Name of the adopted tier; null when <paramref name="Added"/> is given.</param>
+/// <param name="Limits">Replace the limits on the same measures.</param>
+/// <param name="Provided">Replaces the conditions when not null.</param>
+/// <param name="Dropped">The tier does not apply here.</param>
+/// <param name="Added">A tier of its own, placed after the adopted tiers of the same pathway.</param>
+/// <param name="Sources">Sources of the exception.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Departure(
+    string? Tier,
+    ImmutableArray<Limit> Limits,
+    ImmutableArray<string>? Provided,
+    bool Dropped,
+    Tier? Added,
+    ImmutableArray<Citation> Sources,
+    Mark Mark);

@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+using RuleBook.Units;
+
+namespace RuleBook.Law;
+
+/// <summary>What must be so for a rule or tier to apply: all of its tests.</summary>
+/// <param name="Tests">Empty means always.</param>
+public sealed record Predicate(ImmutableArray<FactTest> Tests)
+{
+    /// <summary>Applies to everything.</summary>
+    public static Predicate Always { get; } = new([]);
+}
+
+/// <summary>One test on a fact or measure: one of some words, or within bounds.</summary>
+/// <param name="Fact">Name of a fact or measure of the vocabulary.</param>
+/// <param name="OneOf">The words that pass; empty for a test by bounds.</param>
+/// <param name="Bounds">The range that passes; null for a test by words.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record FactTest(string Fact, ImmutableArray<string> OneOf, Bounds? Bounds, Mark Mark);

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Text;
+using RuleBook.Units;
+
+namespace RuleBook.Law.Reading;
+
+/// <summary>Reads tiers, limits, predicates and departures against the vocabulary.</summary>
+internal sealed class LimitReader(Vocabulary vocabulary)
+{
+    public Tier ReadTier(Fields fields)
+    {
+        var pathway = ReadPathway(fields, "pathway");
+        if (!fields.Has("pathway")) fields.Missing("pathway");
+        var tier = new Tier(
+            fields.Text("name") ?? fields.Text("pathway") ?? "",
+            pathway ?? Pathway.Prohibited,
+            ReadPredicate(fields.Nested("when")),
+            ReadLimits(fields.Nested("within")),
+            ReadConditions(fields),
+            fields.Texts("codes"),
+            SourceReader.Citations(fields),
+            fields.Text("note"),
+            fields.Mark);
+        fields.Done();
+        return tier;
+    }
+
+    public Departure ReadDeparture(Fields fields)
+    {
+        var departure = new Departure(
+            fields.Text("tier"),
+            ReadLimits(fields.Nested("within")),
+            fields.Has("provided") ? ReadConditions(fields) : null,
+            fields.YesNo("drop") ?? false,
+            fields.Nested("add") is { } added ? ReadTier(added) : null,
+            SourceReader.Citations(fields),
+            fields.Mark);
+        if (departure.Tier is null == departure.Added is null)
+            fields.Add("one-content", fields.Mark, "an exception changes one tier or adds one", "give either 'tier' or 'add'");
+        fields.Done();
+        return departure;
+    }
+
+    public static Pathway? ReadPathway(Fields fields, string key) => fields.Node(key) is { } value ? PathwayOf(fields, value) : null;
+
+    public static Pathway? PathwayOf(Fields fields, Node value) =>
+        fields.WordOf(value, "no-certificate", "certificate", "approval", "prohibited") switch
+        {
+            "no-certificate" => Pathway.NoCertificate,
+            "certificate" => Pathway.Certificate,
+            "approval" => Pathway.Approval,
+            "prohibited" => Pathway.Prohibited,
+            _ => null,
+        };
+
+    public Predicate ReadPredicate(Fields? fields)
+    {
+        if (fields is null) return Predicate.Always;
+        var tests = new List<FactTest>();
+        foreach (var (key, value) in fields.Entries)
+            if (vocabulary.Facts.TryGetValue(key.Text, out var fact))
+                tests.Add(new FactTest(key.Text, ReadWords(fields, value, fact), null, key.Mark));
+            else if (FindMeasure(fields, key) is { } measure && ReadBounds(fields, value, measure) is { } bounds)
+                tests.Add(new FactTest(key.Text, [], bounds, key.Mark));
+        return new Predicate([.. tests]);
+    }
+
+    private ImmutableArray<Limit> ReadLimits(Fields? fields) => fields is null ? [] :
+    [
+        .. fields.Entries
+            .Select(entry => FindMeasure(fields, entry.Key) is { } measure ? ReadLimit(fields, entry.Key, entry.Value, measure) : null)
+            .OfType<Limit>(),
+    ];
+
+    private static Limit? ReadLimit(Fields fields, Scalar key, Node value, Measure measure) => value switch
+    {
+        Scalar { Text: "none" } => new Limit(measure.Name, LimitKind.None, null, key.Mark),
+        Scalar { Text: "not-established" } => new Limit(measure.Name, LimitKind.NotEstablished, null, key.Mark),
+        _ => ReadBounds(fields, value, measure) is { } bounds ? new Limit(measure.Name, LimitKind.Bounded, bounds, key.Mark) : null,
+    };
+
+    private static Bounds? ReadBounds(Fields fields, Node value, Measure measure)
+    {
+        if (value is Scalar) return Edge(fields, value, measure, closed: true) is { } single ? new Bounds(null, single) : null;
+        var inner = new Fields(value, fields.Problems);
+        var (closedLow, openLow, closedHigh, openHigh) = measure.IsDate
+            ? (inner.Node("from"), inner.Node("after"), inner.Node("to"), inner.Node("before"))
+            : (inner.Node("at-least"), inner.Node("over"), inner.Node("at-most"), inner.Node("under"));
+        inner.Done();
+        var bounds = new Bounds(End(closedLow, openLow), End(closedHigh, openHigh));
+        if (bounds is { Lower: null, Upper: null })
+            fields.Add("wrong-shape", value.Mark, "a range needs an end", "give at-least, over, at-most or under");
+        return bounds;
+
+        Bound? End(Node? closed, Node? open)
+        {
+            if (closed is not null && open is not null)
+                fields.Add("two-ends", open.Mark, "one end of a range is given twice, closed and open", "keep one of the two");
+            return (closed ?? open) is { } end ? Edge(fields, end, measure, closed is not null) : null;
+        }
+    }
+
+    private static Bound? Edge(Fields fields, Node value, Measure measure, bool closed) => measure.IsDate
+        ? fields.DayOf(value) is { } day ? new Bound(new Fraction(day.DayNumber), closed) : null
+        : fields.QuantityOf(value, measure.Unit.Dimension) is { } quantity ? new Bound(quantity.Base, closed) { Written = quantity } : null;
+
+    private Measure? FindMeasure(Fields fields, Scalar key)
+    {
+        if (vocabulary.Measures.TryGetValue(key.Text, out var measure)) return measure;
+        string[] words = [.. vocabulary.Measures.Keys, .. vocabulary.Facts.Keys];
+        fields.Add("unknown-measure", key.Mark, $"'{key.Text}' is not a measure or fact of the vocabulary", Spelling.Tip(key.Text, words));
+        return null;
+    }
+
+    private static ImmutableArray<string> ReadWords(Fields fields, Node value, FactWord fact)
+    {
+        var words = value is Sequence many ? many.Items : [value];
+        foreach (var word in words.OfType<Scalar>().Where(word => !fact.Values.Contains(word.Text)))
+            fields.Add("not-a-word", word.Mark, $"'{word.Text}' is not a value of {fact.Name}", Spelling.Tip(word.Text, fact.Values));
+        return [.. words.OfType<Scalar>().Select(word => word.Text)];
+    }
+
+    private ImmutableArray<string> ReadConditions(Fields fields) => fields.List("provided", node =>
+    {
+        if (fields.TextOf(node) is not { } name || vocabulary.Conditions.ContainsKey(name)) return fields.TextOf(node);
+        fields.Add("unknown-condition", node.Mark, $"'{name}' is not a condition of the vocabulary", Spelling.Tip(name, [.. vocabulary.Conditions.Keys]));
+        return null;
+    });
+}

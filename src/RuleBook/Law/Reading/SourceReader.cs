@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+
+namespace RuleBook.Law.Reading;
+
+/// <summary>Reads <c>sources.yaml</c> and citations.</summary>
+internal static class SourceReader
+{
+    public static ImmutableArray<Source> ReadAll(Fields file, string jurisdiction)
+    {
+        var sources = file.List("sources", node => Read(new Fields(node, file.Problems), jurisdiction));
+        file.Done();
+        return sources;
+    }
+
+    /// <summary>The citations under <c>sources</c>.</summary>
+    public static ImmutableArray<Citation> Citations(Fields fields) => fields.List("sources", node =>
+    {
+        var inner = new Fields(node, fields.Problems);
+        var citation = new Citation(inner.Required("cite"), inner.Text("clause"), inner.Text("note"), inner.Mark);
+        inner.Done();
+        return citation;
+    });
+
+    private static Source Read(Fields fields, string jurisdiction)
+    {
+        var source = new Source(
+            fields.Required("source"),
+            jurisdiction,
+            fields.Texts("aliases"),
+            fields.Required("title"),
+            fields.Required("publisher"),
+            fields.Text("edition"),
+            fields.Partial("dated"),
+            fields.Text("url"),
+            ReadAsOf(fields),
+            fields.RequiredPartial("checked"),
+            fields.RequiredPartial("recheck-after"),
+            fields.Text("note"),
+            fields.Mark);
+        fields.Done();
+        return source;
+    }
+
+    private static ReadAs ReadAsOf(Fields fields)
+    {
+        if (!fields.Has("read-as")) fields.Missing("read-as");
+        return fields.Word("read-as", "primary", "secondary", "common-practice", "memory") switch
+        {
+            "primary" => ReadAs.Primary,
+            "secondary" => ReadAs.Secondary,
+            "common-practice" => ReadAs.CommonPractice,
+            _ => ReadAs.Memory,
+        };
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+using RuleBook.Units;
+
+namespace RuleBook.Law.Reading;
+
+/// <summary>Reads the files of <c>schema/vocabulary</c>.</summary>
+internal static class VocabularyReader
+{
+    public static (Vocabulary Vocabulary, ImmutableArray<string> Cautions) Read(IReadOnlyList<BookFile> files, List<Problem> problems)
+    {
+        var categories = Terms("categories", "category", files, problems);
+        return (
+            new Vocabulary(
+                Each("measures", files, problems, ReadMeasure).DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name),
+                Each("facts", files, problems, fields => ReadFact(fields, categories)).DistinctBy(fact => fact.Name).ToImmutableDictionary(fact => fact.Name),
+                Terms("conditions", "condition", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
+                Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
+                Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name)),
+            [.. Each("cautions", files, problems, fields => fields.Required("caution"))]);
+    }
+
+    private static List<T> Each<T>(string name, IReadOnlyList<BookFile> files, List<Problem> problems, Func<Fields, T> read)
+        where T : class
+    {
+        if (files.FirstOrDefault(file => file.Path == $"schema/vocabulary/{name}.yaml") is not { } file) return [];
+        var top = new Fields(file.Root, problems);
+        var items = top.List(name, node =>
+        {
+            var fields = new Fields(node, problems);
+            var item = read(fields);
+            fields.Done();
+            return item;
+        });
+        top.Done();
+        return [.. items];
+    }
+
+    private static List<Term> Terms(string name, string key, IReadOnlyList<BookFile> files, List<Problem> problems) =>
+        Each(name, files, problems, fields => new Term(fields.Required(key), fields.Required("title"), fields.Required("definition"), fields.Mark));
+
+    private static Measure ReadMeasure(Fields fields)
+    {
+        var name = fields.Required("measure");
+        var title = fields.Required("title");
+        var symbol = fields.Required("unit");
+        var isDate = symbol == "date";
+        var unit = isDate ? Unit.Base(Dimension.Count) : Unit.Find(symbol == "count" ? "" : symbol);
+        if (unit is null) fields.Add("not-a-word", fields.Mark, $"'{symbol}' is not a known unit", "use date, count or a unit such as mm, kg or %");
+        unit ??= Unit.Base(Dimension.Count);
+        return new Measure(
+            name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.YesNo("own-rule") ?? false, fields.Required("definition"), fields.Mark)
+        {
+            BelowZero = fields.Word("below-zero", "derived", "stated") switch { "derived" => BelowZero.Derived, "stated" => BelowZero.Stated, _ => BelowZero.Never },
+            Step = fields.Quantity("step", unit.Dimension)?.Base,
+        };
+    }
+
+    private static FactWord ReadFact(Fields fields, List<Term> categories)
+    {
+        var values = fields.Texts("values");
+        return new FactWord(
+            fields.Required("fact"),
+            fields.Required("title"),
+            fields.Required("job"),
+            values is ["categories"] ? [.. categories.Select(term => term.Name)] : values,
+            fields.Required("definition"),
+            fields.Mark);
+    }
+
+    private static Topic ReadTopic(Fields fields) => new(
+        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.Texts("touched-by"), fields.YesNo("of-use") ?? false, fields.Mark);
+}

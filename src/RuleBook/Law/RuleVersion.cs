@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+using RuleBook.Units;
+
+namespace RuleBook.Law;
+
+/// <summary>A rule as in force in <c>[From, Until)</c>.</summary>
+/// <param name="From">First day in force; null when unknown or only announced.</param>
+/// <param name="InForceBy">Where the start is unknown: the day, month or year in which it is seen in force; it counts from its first day.</param>
+/// <param name="Until">First day no longer in force; null when the next version ends it, or nothing does.</param>
+/// <param name="Announced">Announced for this day, or on it; such a version never decides.</param>
+/// <param name="Proposed">Proposed only; never decides.</param>
+/// <param name="Sources">At least one.</param>
+/// <param name="Measured">Between which points, at which mass state, what counts toward the total.</param>
+/// <param name="Content">Tiers, an adoption, or the statement that nothing is established or regulated.</param>
+/// <param name="Disputes">Where sources disagree.</param>
+/// <param name="Note">What a reader should know.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record RuleVersion(
+    PartialDate? From,
+    PartialDate? InForceBy,
+    PartialDate? Until,
+    PartialDate? Announced,
+    bool Proposed,
+    ImmutableArray<Citation> Sources,
+    Measured? Measured,
+    Content Content,
+    ImmutableArray<Dispute> Disputes,
+    string? Note,
+    Mark Mark)
+{
+    /// <summary>Announced or proposed versions are shown and never decide.</summary>
+    public bool Decides => Announced is null && !Proposed;
+}
+
+/// <summary>How a measure is taken.</summary>
+/// <param name="Between">Points measured between.</param>
+/// <param name="MassState">tare, unladen, loaded or not-established.</param>
+/// <param name="Total">What is added up to the total lift; empty where the rule has no total.</param>
+/// <param name="Note">What a reader should know.</param>
+public sealed record Measured(ImmutableArray<string> Between, string? MassState, ImmutableArray<string> Total, string? Note);
+
+/// <summary>Sources that disagree.</summary>
+/// <param name="About">What the disagreement is about.</param>
+/// <param name="Readings">Each reading with its sources.</param>
+/// <param name="Taken">The reading taken.</param>
+/// <param name="Because">Why.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Dispute(string About, ImmutableArray<DisputedReading> Readings, string Taken, string Because, Mark Mark);
+
+/// <summary>One reading in a dispute.</summary>
+/// <param name="Says">What it says, in our own words.</param>
+/// <param name="Sources">Who says so.</param>
+public sealed record DisputedReading(string Says, ImmutableArray<Citation> Sources);

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+using RuleBook.Units;
+
+namespace RuleBook.Law;
+
+/// <summary>How a source is known.</summary>
+public enum ReadAs
+{
+    /// <summary>The authority's own text.</summary>
+    Primary,
+
+    /// <summary>Someone's account of it.</summary>
+    Secondary,
+
+    /// <summary>A fact of the trade without a published source.</summary>
+    CommonPractice,
+
+    /// <summary>Remembered, not found in any text.</summary>
+    Memory,
+}
+
+/// <summary>A document cited.</summary>
+/// <param name="Id">Its name within the jurisdiction.</param>
+/// <param name="Jurisdiction">The jurisdiction whose list it is on.</param>
+/// <param name="Aliases">Names that it had before.</param>
+/// <param name="Title">Title.</param>
+/// <param name="Publisher">Who published it.</param>
+/// <param name="Edition">Edition or number, where it has one.</param>
+/// <param name="Dated">Date of the document, where known.</param>
+/// <param name="Url">Address, where there is one.</param>
+/// <param name="ReadAs">How it is known.</param>
+/// <param name="Checked">The day somebody last compared it.</param>
+/// <param name="RecheckAfter">From this day on it is overdue.</param>
+/// <param name="Note">What a reader should know.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Source(
+    string Id,
+    string Jurisdiction,
+    ImmutableArray<string> Aliases,
+    string Title,
+    string Publisher,
+    string? Edition,
+    PartialDate? Dated,
+    string? Url,
+    ReadAs ReadAs,
+    PartialDate Checked,
+    PartialDate RecheckAfter,
+    string? Note,
+    Mark Mark);
+
+/// <summary>A place in a source.</summary>
+/// <param name="Cite">Id of a source of the same jurisdiction, or <c>jurisdiction/id</c>.</param>
+/// <param name="Clause">Clause, section, page or item; null where the source has none.</param>
+/// <param name="Note">What it says here, in our own words.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Citation(string Cite, string? Clause, string? Note, Mark Mark);

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Text;
+using RuleBook.Units;
+
+namespace RuleBook.Law;
+
+/// <summary>The words that rules and jobs may use.</summary>
+/// <param name="Measures">Named quantities.</param>
+/// <param name="Facts">Named words about a vehicle.</param>
+/// <param name="Conditions">What must be met or shown.</param>
+/// <param name="Topics">Groups of rules.</param>
+/// <param name="Pathways">What a tier can give.</param>
+public sealed record Vocabulary(
+    ImmutableDictionary<string, Measure> Measures,
+    ImmutableDictionary<string, FactWord> Facts,
+    ImmutableDictionary<string, Term> Conditions,
+    ImmutableDictionary<string, Topic> Topics,
+    ImmutableDictionary<string, Term> Pathways);
+
+/// <summary>A named quantity with a unit and a definition.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Title">For a reader.</param>
+/// <param name="Unit">The unit in which it is shown.</param>
+/// <param name="Job">The job's path where it is stated, or that is asked for when it is unknown.</param>
+/// <param name="IfAbsent">The value when the job does not state it, in base units; null when it is then unknown.</param>
+/// <param name="IsDate">A day, not a quantity.</param>
+/// <param name="IsDerived">Follows from other facts; a job does not state it.</param>
+/// <param name="NeedsOwnRule">A job that changes it is open unless some rule speaks of it: another rule of the topic does not allow it by silence.</param>
+/// <param name="Definition">In our own words.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Measure(string Name, string Title, Unit Unit, string Job, Fraction? IfAbsent, bool IsDate, bool IsDerived, bool NeedsOwnRule, string Definition, Mark Mark)
+{
+    /// <summary>Whether it can be less than zero, and whether a job may state it so.</summary>
+    public BelowZero BelowZero { get; init; }
+
+    /// <summary>The smallest step that matters, in base units; null for the usual one of the unit.</summary>
+    public Fraction? Step { get; init; }
+}
+
+/// <summary>Whether a measure can be less than zero.</summary>
+public enum BelowZero
+{
+    /// <summary>Never.</summary>
+    Never,
+
+    /// <summary>It can, where it follows from other facts; a job does not state it so.</summary>
+    Derived,
+
+    /// <summary>It can, and a job may state it so.</summary>
+    Stated,
+}
+
+/// <summary>A named word about a vehicle or a job.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Title">For a reader.</param>
+/// <param name="Job">The job's path where it is stated.</param>
+/// <param name="Values">The words it can be.</param>
+/// <param name="Definition">In our own words.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record FactWord(string Name, string Title, string Job, ImmutableArray<string> Values, string Definition, Mark Mark);
+
+/// <summary>A word with a definition.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Title">For a reader.</param>
+/// <param name="Definition">In our own words.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Term(string Name, string Title, string Definition, Mark Mark);
+
+/// <summary>A group of rules.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Title">For a reader.</param>
+/// <param name="Definition">In our own words.</param>
+/// <param name="TouchedBy">Measures: a job touches the topic when one of them is known to differ from zero or is stated.</param>
+/// <param name="OfUse">Its rules bind the use of the vehicle, not its modification: they are told beside the verdict and do not enter it.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Topic(string Name, string Title, string Definition, ImmutableArray<string> TouchedBy, bool OfUse, Mark Mark);

@@ -1,0 +1,7 @@
+using Fractions;
+
+namespace RuleBook.Physics.Masses;
+
+/// <summary>A change of mass between the starting state and the state asked for, before it is shared between the axles.</summary>
+internal sealed record BudgetEntry(
+    string Item, Fraction? MassKg, Fraction? BehindFrontAxleMm, string PositionFact, string? Derivation = null);

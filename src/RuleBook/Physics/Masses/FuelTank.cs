@@ -1,0 +1,13 @@
+using Fractions;
+
+namespace RuleBook.Physics.Masses;
+
+/// <summary>A fuel tank of the vehicle.</summary>
+/// <param name="Path">Its path in the job, such as <c>vehicle.tanks[0]</c>.</param>
+/// <param name="Name">What a reader calls it.</param>
+/// <param name="CapacityL">Nominal capacity, L.</param>
+/// <param name="DensityKgPerL">Density of its fuel, kg/L: data with a source, never a constant of this program.</param>
+/// <param name="BehindFrontAxleMm">Centre of the fuel behind the front axle, mm; negative ahead of it.</param>
+/// <param name="Auxiliary">True for a tank beside the main ones, which is empty at tare mass.</param>
+public sealed record FuelTank(
+    string Path, string Name, Fraction? CapacityL, Fraction? DensityKgPerL, Fraction? BehindFrontAxleMm, bool Auxiliary = false);

@@ -1,0 +1,27 @@
+using Fractions;
+
+namespace RuleBook.Physics.Towing;
+
+/// <summary>
+/// Three rounds on a weighbridge, loaded as travelled and with the occupants aboard: vehicle alone, coupled, trailer alone.
+/// </summary>
+/// <param name="FrontAloneKg">Front axle, not coupled (F0), kg.</param>
+/// <param name="RearAloneKg">Rear axle, not coupled (R0), kg.</param>
+/// <param name="FrontHitchedKg">Front axle, coupled (F1), kg.</param>
+/// <param name="RearHitchedKg">Rear axle, coupled (R1), kg.</param>
+/// <param name="TrailerAxlesKg">Trailer axle group, coupled (G), kg.</param>
+/// <param name="TrailerAloneKg">Trailer alone on its jockey wheel (A), kg.</param>
+public sealed record WeighbridgeReadings(
+    Fraction? FrontAloneKg,
+    Fraction? RearAloneKg,
+    Fraction? FrontHitchedKg,
+    Fraction? RearHitchedKg,
+    Fraction? TrailerAxlesKg,
+    Fraction? TrailerAloneKg)
+{
+    /// <summary>Ball load as what leaves the trailer: A - G, kg.</summary>
+    public Fraction? BallByTrailerKg => TrailerAloneKg - TrailerAxlesKg;
+
+    /// <summary>Ball load as what the vehicle gains: (F1 + R1) - (F0 + R0), kg.</summary>
+    public Fraction? BallByVehicleKg => FrontHitchedKg + RearHitchedKg - FrontAloneKg - RearAloneKg;
+}

@@ -1,0 +1,117 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Fractions;
+using RuleBook.Answers;
+using RuleBook.Tables;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>Writes an assessment as JSON: the same bytes for the same book, job and day, on the command line and in the page.</summary>
+/// <remarks>The shape is described by <c>schema/assessment.schema.json</c>. Numbers are rounded to six decimals for the reader; they decide nothing.</remarks>
+public static class AssessmentJson
+{
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default };
+
+    /// <summary>One assessment, indented, ending with a line feed.</summary>
+    public static string Write(Assessment assessment) => Write(json => Write(json, assessment));
+
+    /// <summary>Several assessments as a list.</summary>
+    public static string Write(IEnumerable<Assessment> assessments) => Write(json => json.List(assessments, each => Write(json, each)));
+
+    internal static string Write(Action<Utf8JsonWriter> write)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, Options)) write(json);
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void Write(Utf8JsonWriter json, Assessment assessment)
+    {
+        json.WriteStartObject();
+        json.WriteString("job", assessment.Job);
+        json.WriteString("verdict", assessment.Verdict is { } verdict ? Wording.Of(verdict) : "undecided");
+        json.Between(assessment.Between);
+        json.WriteString("jurisdiction", assessment.Jurisdiction);
+        json.WriteString("on", Day(assessment.On));
+        json.WriteString("book", assessment.Book);
+        json.List("measures", assessment.Measures, known => Write(json, known));
+        json.List("findings", assessment.Findings, finding => FindingJson.Write(json, finding));
+        json.List("of-use", assessment.OfUse, finding => FindingJson.Write(json, finding));
+        json.List("undecided", assessment.Undecided, effect => Write(json, effect));
+        json.List("not-established", assessment.Gaps, gap => Write(json, gap));
+        Part(json, "masses", assessment.Masses, MassJson.Write);
+        Part(json, "heights", assessment.Heights, HeightJson.Write);
+        Part(json, "tyres", assessment.Tyres, TyreJson.Write);
+        json.WritePropertyName("certification");
+        if (assessment.Certification is { } certification) Write(json, certification);
+        else json.WriteNullValue();
+        json.Texts("cautions", assessment.Cautions);
+        json.WriteEndObject();
+    }
+
+    private static void Part<T>(Utf8JsonWriter json, string name, T? part, Action<Utf8JsonWriter, T> write)
+        where T : class
+    {
+        json.WritePropertyName(name);
+        if (part is null) json.WriteNullValue();
+        else write(json, part);
+    }
+
+    private static void Write(Utf8JsonWriter json, KnownMeasure known)
+    {
+        json.WriteStartObject();
+        json.WriteString("measure", known.Measure.Name);
+        json.Range(known.Value, known.Measure.Unit);
+        json.WriteString("unit", known.Measure.Unit.Symbol);
+        json.WriteString("derivation", known.Derivation);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Effect effect)
+    {
+        json.WriteStartObject();
+        json.WriteString("fact", effect.Opening.Name);
+        json.WriteString("kind", effect.Opening.Kind.ToString().ToLowerInvariant());
+        json.WriteStartObject("gives");
+        foreach (var (label, outcome) in effect.Merged()) json.WriteString(label, Wording.Of(outcome));
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Gap gap)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", gap.Rule);
+        json.WriteString("what", gap.What);
+        json.WriteString("ask", gap.Ask);
+        json.WriteString("open", gap.Open);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Certification certification)
+    {
+        var version = certification.Version;
+        json.WriteStartObject();
+        json.WriteString("scheme", certification.Scheme);
+        json.WriteString("certifier", version.Certifier);
+        json.WriteString("appointed-by", version.AppointedBy);
+        json.WriteString("decides", version.Decides);
+        json.Texts("issued", certification.Papers);
+        json.Texts("before-work", certification.Steps.Where(step => step.BeforeWork).Select(step => step.Text));
+        json.Texts("steps", certification.Steps.Select(step => step.Text));
+        json.WriteString("may-certify", certification.MayCertify switch { null => null, Truth.Yes => "yes", Truth.No => "no", _ => "not-established" });
+        json.WriteString("why", certification.Why);
+        json.WriteString("reregistering", version.Reregistering);
+        json.Texts("not-established", version.NotEstablished);
+        json.List("sources", certification.Sources, source => json.Source(source));
+        json.WriteEndObject();
+    }
+
+    internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    internal static string Number(Fraction value, Unit unit) => Numbers.Show(value / unit.ToBase, 6);
+}

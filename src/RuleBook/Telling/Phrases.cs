@@ -1,0 +1,90 @@
+using System.Globalization;
+using Fractions;
+using RuleBook.Answers;
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Tables;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>The sentences of an answer, the same on the command line and in the page.</summary>
+public static class Phrases
+{
+    /// <summary>A day in words: <c>26 October 2018</c>.</summary>
+    public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>A pathway in words.</summary>
+    public static string Pathway(Pathway pathway) => pathway switch
+    {
+        Law.Pathway.NoCertificate => "allowed without a certificate",
+        Law.Pathway.Certificate => "allowed with a certificate",
+        Law.Pathway.Approval => "allowed with the authority's approval first",
+        _ => "not allowed",
+    };
+
+    /// <summary>The verdict as a sentence without its full stop.</summary>
+    public static string Verdict(Assessment assessment) => assessment.Verdict is { } verdict
+        ? char.ToUpperInvariant(Pathway(verdict)[0]) + Pathway(verdict)[1..]
+        : $"Undecided: from {Pathway(assessment.Between.Best)} to {Pathway(assessment.Between.Worst)}";
+
+    /// <summary>One pathway in words, or from which to which.</summary>
+    public static string Outcome(Outcome outcome) => outcome.Decided
+        ? Pathway(outcome.Best)
+        : $"from {Pathway(outcome.Best)} to {Pathway(outcome.Worst)}";
+
+    /// <summary>An amount given in base units, in <paramref name="unit"/> and with its sign.</summary>
+    public static string Amount(Fraction value, Unit unit) => new Quantity(value / unit.ToBase, unit).ToString();
+
+    /// <summary>What is known of a measure.</summary>
+    public static string Interval(Interval interval, Unit unit) => (interval.Exact, interval.Low, interval.High) switch
+    {
+        ({ } exact, _, _) => Amount(exact, unit),
+        (_, { } low, { } high) => $"{Amount(low, unit)} to {Amount(high, unit)}",
+        (_, { } low, null) => $"at least {Amount(low, unit)}",
+        (_, null, { } high) => $"at most {Amount(high, unit)}",
+        _ => "not known",
+    };
+
+    /// <summary>A limit against the job, with what is left or by how much it is passed.</summary>
+    public static string Limit(LimitCheck check)
+    {
+        var unit = check.Measure.Unit;
+        var value = $"{check.Measure.Title} {Interval(check.Value, unit)}";
+        if (check.Limit.Kind == LimitKind.None) return $"{value}: no limit";
+        if (check.Limit.Kind == LimitKind.NotEstablished) return $"{value}: the limit is not established";
+        var bound = check.Bound!;
+        var words = (check.IsUpper, bound.Closed) switch { (true, true) => "at most", (true, false) => "under", (false, true) => "at least", _ => "over" };
+        var limit = $"{words} {bound.Show(unit)}";
+        return (check.Holds, check.Margin) switch
+        {
+            (Truth.Yes, { } margin) => $"{value}: within {limit}, {Amount(margin, unit)} left",
+            (Truth.No, { } margin) => $"{value}: beyond {limit} by {Amount(-margin, unit)}",
+            (Truth.Yes, _) => $"{value}: within {limit}",
+            (Truth.No, _) => $"{value}: beyond {limit}",
+            _ => $"{value}: {limit}, open",
+        };
+    }
+
+    /// <summary>How a source is known.</summary>
+    public static string ReadAs(Source source) => source.ReadAs switch
+    {
+        Law.ReadAs.Primary => "the authority's own text",
+        Law.ReadAs.Secondary => "known at second hand",
+        Law.ReadAs.CommonPractice => $"common practice as at {source.Checked}, no published source",
+        _ => "from memory, not verified",
+    };
+
+    /// <summary>A source in one line, with the clauses cited of it.</summary>
+    public static string Source(Source source, IEnumerable<string> clauses) =>
+        $"{string.Join(", ", clauses.Prepend(source.Title))} ({source.Publisher}; {ReadAs(source)}; checked {source.Checked})";
+
+    /// <summary>Since when, and until when.</summary>
+    public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch
+    {
+        (null, null) => "in force, start not established",
+        (null, { } until) => $"in force until {until.Words}, start not established",
+        ({ } from, null) => $"in force from {from.Words}",
+        ({ } from, { } until) => $"in force from {from.Words} until {until.Words}",
+    };
+}

@@ -1,0 +1,78 @@
+using Fractions;
+using RuleBook.Figures;
+using RuleBook.Physics.Dynamics;
+using RuleBook.Physics.Masses;
+using RuleBook.Physics.Tyres;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>The tyres on the road: load, speed, speedometer, clearance.</summary>
+internal sealed class TyreText(AnswerPage page)
+{
+    public void Write(TyreAnswer tyres)
+    {
+        if (tyres.Fitted is null && tyres.Loads.IsEmpty && tyres.Road.StabilityBefore is null) return;
+        page.Heading("Tyres on the road");
+        if (tyres.Growth is { Growth.Amount: not null } growth)
+        {
+            page.Item($"growth: {growth.Growth.Derivation}");
+            page.Item($"width: {growth.WidthPercent.Derivation}");
+        }
+
+        foreach (var check in tyres.Loads) page.Item(MassText.Line(check), check.Holds ? "ok" : "x ");
+        foreach (var need in tyres.Needs.Where(_ => tyres.Loads.IsEmpty))
+            page.Item($"{(need.Axle == Axle.Front ? "front" : "rear")} axle rating {MassText.Kg(need.RatingKg)} kg: "
+                + $"load index {need.Index?.ToString() ?? "beyond the table"} or more");
+        foreach (var speed in tyres.Speeds) page.Item(Speed(speed), speed.Enough switch { true => "ok", false => "x ", null => "? " });
+        if (tyres.Speedometer is { } speedometer) Write(speedometer);
+        Write(tyres.Road);
+        MissingText.Write(page, tyres.Missing);
+    }
+
+    private void Write(SpeedometerAnswer answer)
+    {
+        var assumed = answer.Assumed ? ", if the speedometer was exact before" : "";
+        page.Item($"at {Show(answer.Indicated)} km/h shown: true {answer.TrueAfter.Derivation}{assumed}");
+        foreach (var check in answer.Findings)
+            page.Item($"{check.Rule.Name}: {Words(check.Finding)}; room for {Show(check.LargestGrowthPercent)} % more diameter",
+                Mark(check.Finding, answer.Assumed), 2);
+        if (answer.Period is { Rules.IsEmpty: true }) page.Item("no accuracy was asked for when the vehicle was made", depth: 2);
+    }
+
+    private void Write(RoadAnswer road)
+    {
+        if (road.LeastMidwayMm is { } least)
+            page.Item($"clearance midway between the axles: at least {Show(least)} mm ({road.Clearance!.State}){Measured(road.Midway)}", Mark(road.Midway));
+        if (road.Running is { } running) page.Item($"running clearance: at least {Show(running.LeastMm)} mm{Measured(running)}", Mark(running));
+        if (road.StabilityBefore is not { } before) return;
+        page.Item($"static stability factor {Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "")}");
+        page.Aside(StaticStability.Caution);
+    }
+
+    private static string Measured(LengthCheck? check) => check is null ? "" : $"; measured {Show(check.ValueMm)} mm";
+
+    private static string Mark(LengthCheck? check) => check is null ? "-" : check.Holds ? "ok" : "x ";
+
+    private static string Mark(SpeedometerFinding? finding, bool assumed) => finding switch
+    {
+        SpeedometerFinding.Within or SpeedometerFinding.NotCovered => "ok",
+        null => "? ",
+        _ => assumed ? "! " : "x ",
+    };
+
+    private static string Words(SpeedometerFinding? finding) => finding switch
+    {
+        SpeedometerFinding.Within => "within the tolerance",
+        SpeedometerFinding.ReadsLow => "would read low, which the rule does not allow: have it checked and corrected",
+        SpeedometerFinding.ReadsHigh => "would read too high",
+        SpeedometerFinding.NotCovered => "asks for no accuracy at this speed",
+        _ => "not known",
+    };
+
+    private static string Speed(TyreSpeedCheck speed) =>
+        $"speed symbol {speed.Symbol} ({speed.Symbol.KilometresPerHour} km/h): "
+        + $"at least {Show(speed.LeastKmH)} km/h where tyres are rated by the kind of vehicle, unless the vehicle is slower";
+
+    private static string Show(Fraction value) => Numbers.Show(value, 2);
+}

@@ -1,0 +1,56 @@
+using RuleBook.Law;
+using RuleBook.Physics.Heights;
+using RuleBook.Tables;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>The words of the data for what the code enumerates.</summary>
+public static class Wording
+{
+    /// <summary>As written in data.</summary>
+    public static string Of(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "no-certificate",
+        Pathway.Certificate => "certificate",
+        Pathway.Approval => "approval",
+        _ => "prohibited",
+    };
+
+    /// <summary>What the pathway gives, as a noun.</summary>
+    public static string Noun(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "doing without a certificate",
+        Pathway.Certificate => "a certificate",
+        Pathway.Approval => "an approval",
+        _ => "a prohibition",
+    };
+
+    /// <summary>As written in data.</summary>
+    public static string Of(ReadAs readAs) => readAs switch
+    {
+        ReadAs.Primary => "primary",
+        ReadAs.Secondary => "secondary",
+        ReadAs.CommonPractice => "common-practice",
+        _ => "memory",
+    };
+
+    /// <summary>One pathway, or from the best to the worst.</summary>
+    public static string Of(Outcome outcome) => outcome.Decided ? Of(outcome.Best) : $"{Of(outcome.Best)} to {Of(outcome.Worst)}";
+
+    /// <summary>What a measurement says about a limit.</summary>
+    public static string Of(Conformity conformity) => conformity switch
+    {
+        Conformity.Within => "within",
+        Conformity.Beyond => "beyond",
+        _ => "too-close-to-call",
+    };
+
+    /// <summary>For a condition: met, not met or to show.</summary>
+    public static string Condition(Truth state) => state switch
+    {
+        Truth.Yes => "met",
+        Truth.No => "not-met",
+        _ => "to-show",
+    };
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using RuleBook.Units;
+
+namespace RuleBook.Text;
+
+/// <summary>The keys of one mapping, read one by one; what is wrong or left over goes to <paramref name="problems"/>.</summary>
+internal sealed class Fields(Node node, List<Problem> problems)
+{
+    private readonly Mapping map = node as Mapping ?? Refuse(node, problems);
+    private readonly List<string> known = [];
+
+    public Mark Mark => node.Mark;
+
+    public List<Problem> Problems => problems;
+
+    public IEnumerable<(Scalar Key, Node Value)> Entries => map.Entries.Select(entry => (entry.Key, entry.Value));
+
+    public bool Has(string key) => Node(key) is not null;
+
+    /// <summary>The value under the key, where it is given.</summary>
+    public Node? Node(string key)
+    {
+        known.Add(key);
+        return map.Find(key);
+    }
+
+    /// <summary>Nested keys, where they are given.</summary>
+    public Fields? Nested(string key) => Node(key) is { } inner ? new Fields(inner, problems) : null;
+
+    public string? Text(string key) => Node(key) is { } value ? TextOf(value) : null;
+
+    public string Required(string key)
+    {
+        if (Text(key) is { } text) return text;
+        if (!Has(key)) Missing(key);
+        return "";
+    }
+
+    public T? Read<T>(string key, Func<Node, T?> read)
+        where T : class => Node(key) is { } value ? read(value) : null;
+
+    public PartialDate? Partial(string key) => Read(key, PartialOf);
+
+    public PartialDate RequiredPartial(string key)
+    {
+        if (!Has(key)) Missing(key);
+        return Partial(key) ?? PartialDate.Of(DateOnly.MinValue);
+    }
+
+    public DateOnly? Day(string key) => Node(key) is { } value ? DayOf(value) : null;
+
+    public bool? YesNo(string key) => Word(key, ["yes", "no"]) is { } word ? word == "yes" : null;
+
+    /// <summary>One of some words.</summary>
+    public string? Word(string key, params ReadOnlySpan<string> words) => Node(key) is { } value ? WordOf(value, words) : null;
+
+    public string? WordOf(Node value, params ReadOnlySpan<string> words)
+    {
+        if (TextOf(value) is not { } text) return null;
+        text = text switch { "true" => "yes", "false" => "no", _ => text };
+        if (words.Contains(text)) return text;
+        var choices = words.ToArray();
+        problems.Add(Problem.Error("not-a-word", value.Mark, $"'{text}' is not one of {string.Join(", ", choices)}", Spelling.Tip(text, choices)));
+        return null;
+    }
+
+    public Quantity? Quantity(string key, Dimension dimension) => Read(key, value => QuantityOf(value, dimension));
+
+    /// <summary>A list of texts; a single text counts as a list of one.</summary>
+    public ImmutableArray<string> Texts(string key) => List(key, TextOf);
+
+    /// <summary>A list; a single value counts as a list of one. What cannot be read is left out and reported.</summary>
+    public ImmutableArray<T> List<T>(string key, Func<Node, T?> read)
+        where T : class => Node(key) switch
+        {
+            null => [],
+            Sequence many => [.. many.Items.Select(read).OfType<T>()],
+            var one => read(one) is { } item ? [item] : [],
+        };
+
+    /// <summary>Reports every key that nobody asked for.</summary>
+    public void Done()
+    {
+        foreach (var (key, _) in map.Entries)
+            if (!known.Contains(key.Text))
+                problems.Add(Problem.Error("unknown-key", key.Mark, $"'{key.Text}' is not a key here", Spelling.Tip(key.Text, known)));
+    }
+
+    public void Missing(string key) =>
+        problems.Add(Problem.Error("missing-key", Mark, $"the key '{key}' is missing", $"add '{key}:'"));
+
+    public void Add(string code, Mark mark, string text, string tip) => problems.Add(Problem.Error(code, mark, text, tip));
+
+    public string? TextOf(Node value)
+    {
+        if (value is Scalar { Text.Length: > 0 } scalar) return scalar.Text.Trim();
+        problems.Add(Problem.Error("wrong-shape", value.Mark, "a text is needed here", "write the value after the key"));
+        return null;
+    }
+
+    public PartialDate? PartialOf(Node value)
+    {
+        if (TextOf(value) is not { } text) return null;
+        if (PartialDate.TryParse(text, out var date)) return date;
+        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a date", "write 2018-10-26, 2016-12, 2013, 2009~ or \"[2018-05-15..2019-01-31]\""));
+        return null;
+    }
+
+    public DateOnly? DayOf(Node value)
+    {
+        if (TextOf(value) is not { } text) return null;
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
+        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26"));
+        return null;
+    }
+
+    public Quantity? QuantityOf(Node value, Dimension dimension)
+    {
+        if (TextOf(value) is not { } text) return null;
+        if (!Units.Quantity.TryParse(text, out var quantity, out var error))
+        {
+            problems.Add(Problem.Error("not-a-quantity", value.Mark, $"'{text}': {error}", ""));
+            return null;
+        }
+
+        if (quantity.Dimension == dimension) return quantity;
+        var units = string.Join(", ", Unit.All.Where(unit => unit.Dimension == dimension).Select(unit => unit.Symbol));
+        problems.Add(Problem.Error("wrong-unit", value.Mark, $"'{text}' is not a {dimension.ToString().ToLowerInvariant()}", $"use one of {units}"));
+        return null;
+    }
+
+    private static Mapping Refuse(Node node, List<Problem> problems)
+    {
+        problems.Add(Problem.Error("wrong-shape", node.Mark, "keys with values are needed here", "write 'key: value' lines"));
+        return new Mapping([], node.Mark);
+    }
+}

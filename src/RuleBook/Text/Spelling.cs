@@ -1,0 +1,23 @@
+using Quickenshtein;
+
+namespace RuleBook.Text;
+
+/// <summary>"Did you mean" by edit distance.</summary>
+public static class Spelling
+{
+    /// <summary>The nearest of <paramref name="words"/>, where one is near enough to be meant; null otherwise.</summary>
+    public static string? Nearest(string written, IEnumerable<string> words) => words
+        .Distinct()
+        .Select(word => (word, distance: Levenshtein.GetDistance(written, word)))
+        .Where(pair => pair.distance <= Math.Max(2, pair.word.Length / 3))
+        .OrderBy(pair => pair.distance)
+        .ThenBy(pair => pair.word, StringComparer.Ordinal)
+        .Select(pair => pair.word)
+        .FirstOrDefault();
+
+    /// <summary>A tip: the nearest word, or all of them.</summary>
+    public static string Tip(string written, IReadOnlyCollection<string> words) =>
+        Nearest(written, words) is { } near ? $"did you mean '{near}'?"
+        : words.Count == 0 ? ""
+        : $"known here: {string.Join(", ", words.Distinct().Order(StringComparer.Ordinal))}";
+}

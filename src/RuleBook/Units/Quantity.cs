@@ -1,0 +1,81 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Numerics;
+using System.Text.RegularExpressions;
+using Fractions;
+
+namespace RuleBook.Units;
+
+/// <summary>An exact amount with the unit in which it was written: <c>50 mm</c>, <c>2 in</c>, <c>3.5 t</c>.</summary>
+/// <param name="Amount">The number before the unit, exact.</param>
+/// <param name="Unit">The unit in which <paramref name="Amount"/> is given.</param>
+/// <example><c>Quantity.Parse("2 in").Base</c> is exactly 50.8 (mm).</example>
+public sealed partial record Quantity(Fraction Amount, Unit Unit)
+{
+    /// <summary>The most characters that a written quantity may have.</summary>
+    public const int LongestText = 40;
+
+    /// <summary>The amount in the base unit of the dimension (mm, kg, L, %, ...), exact.</summary>
+    public Fraction Base => Amount * Unit.ToBase;
+
+    /// <summary>What the quantity measures.</summary>
+    public Dimension Dimension => Unit.Dimension;
+
+    /// <summary>A quantity in the base unit of <paramref name="dimension"/>.</summary>
+    public static Quantity Of(Fraction amount, Dimension dimension) => new(amount, Unit.Base(dimension));
+
+    /// <summary>Reads <c>50 mm</c>; a decimal point, no thousands separator, the unit after a space.</summary>
+    /// <returns>False, with <paramref name="error"/> saying what would be right, when it cannot be read.</returns>
+    public static bool TryParse(string text, [NotNullWhen(true)] out Quantity? quantity, [NotNullWhen(false)] out string? error)
+    {
+        quantity = null;
+        var match = text.Length <= LongestText ? Written().Match(text) : Match.Empty;
+        if (!match.Success)
+        {
+            error = "a quantity is a number and its unit, such as 50 mm, 3.5 t or 7 %";
+            return false;
+        }
+
+        var symbol = match.Groups["unit"].Value;
+        if (symbol.Length == 0)
+        {
+            error = $"the unit is missing: write {match.Groups["number"].Value} mm, kg, L or another of {Symbols()}";
+            return false;
+        }
+
+        if (Unit.Find(symbol) is not { } unit)
+        {
+            error = $"'{symbol}' is not a known unit; known are {Symbols()}";
+            return false;
+        }
+
+        quantity = new Quantity(ReadNumber(match.Groups["number"].Value), unit);
+        error = null;
+        return true;
+    }
+
+    /// <summary>Reads a quantity that is known to be well written.</summary>
+    /// <exception cref="FormatException">The text is not a quantity.</exception>
+    public static Quantity Parse(string text) => TryParse(text, out var quantity, out var error) ? quantity : throw new FormatException(error);
+
+    /// <summary>The same amount in another unit of the same dimension, exact.</summary>
+    /// <exception cref="ArgumentException">The unit measures something else.</exception>
+    public Quantity In(Unit unit) => unit.Dimension == Dimension
+        ? new Quantity(Base / unit.ToBase, unit)
+        : throw new ArgumentException($"{unit} does not measure {Dimension}", nameof(unit));
+
+    /// <summary>The amount and its unit, as written in data.</summary>
+    public override string ToString() => $"{Numbers.Show(Amount)} {Unit.Symbol}".TrimEnd();
+
+    private static string Symbols() => string.Join(", ", Unit.All.Where(unit => unit.Symbol.Length > 0).Select(unit => unit.Symbol));
+
+    private static Fraction ReadNumber(string number)
+    {
+        var point = number.IndexOf('.', StringComparison.Ordinal);
+        var digits = BigInteger.Parse(number.Replace(".", "", StringComparison.Ordinal), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        return point < 0 ? new Fraction(digits) : new Fraction(digits, BigInteger.Pow(10, number.Length - point - 1));
+    }
+
+    [GeneratedRegex(@"^(?<number>[+-]?[0-9]+(\.[0-9]+)?)(\s*(?<unit>[A-Za-z%][A-Za-z/%]*))?$", RegexOptions.CultureInvariant)]
+    private static partial Regex Written();
+}
