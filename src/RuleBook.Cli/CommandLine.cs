@@ -21,6 +21,7 @@ internal static class CommandLine
             CasesCommand.Build(surroundings),
             ResolvedCommand.Build(surroundings),
             ChangesCommand.Build(surroundings),
+            PackCommand.Build(surroundings),
         };
         var parsed = root.Parse(args);
         var settings = new InvocationConfiguration { Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false };

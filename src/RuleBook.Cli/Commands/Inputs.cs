@@ -1,4 +1,5 @@
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Packing;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs;
 using RuleBook.Law;
@@ -12,12 +13,26 @@ internal static class Inputs
     /// <summary>The folder of the book: as given, or the nearest one upward from here or from the command.</summary>
     /// <exception cref="InputException">There is none.</exception>
     public static string BookFolder(string? given, Surroundings surroundings) => given
-        ?? Upward(surroundings.Folder).Concat(Upward(AppContext.BaseDirectory)).FirstOrDefault(folder => Directory.Exists(Path.Combine(folder, "jurisdictions")))
+        ?? Found(surroundings)
         ?? throw new InputException(Problem.Error("not-a-book", new Mark(surroundings.Folder, 1, 1), "no book is here or above", "name its folder with --book"));
 
-    /// <summary>The book, read.</summary>
+    /// <summary>The book: a packed file, or a folder. The command's own packed book stands for the folder it was packed from while nothing there has changed.</summary>
     /// <exception cref="InputException">It has errors; all of them are listed.</exception>
-    public static Book Book(string? given, Surroundings surroundings) => BookReading.Open(BookFolder(given, surroundings));
+    public static Book Book(string? given, Surroundings surroundings)
+    {
+        if (File.Exists(given)) return PackedBook.Read(File.ReadAllBytes(given), given).Open();
+        var packed = OwnPacked();
+        if (packed is not null && given is null && Found(surroundings) is null) return packed.Open();
+        var folder = BookFolder(given, surroundings);
+        return packed?.Digest == Authoring.Books.BookFolder.Load(folder).Digest ? packed.Open() : BookReading.Open(folder);
+    }
+
+    /// <summary>The book that was packed when the command was built; null where there is none.</summary>
+    private static PackedBook? OwnPacked()
+    {
+        var file = Path.Combine(AppContext.BaseDirectory, "book" + PackedBook.Extension);
+        return File.Exists(file) ? PackedBook.Read(File.ReadAllBytes(file), file) : null;
+    }
 
     /// <summary>The job with the changes asked for.</summary>
     /// <exception cref="InputException">It cannot be read; every problem is listed.</exception>
@@ -36,6 +51,10 @@ internal static class Inputs
         else if (root.Find("on") is null && root.Find("dates") is null) root = NodeEdit.Set(root, "on", Day(surroundings.Today));
         return JobReader.Read(root, book);
     }
+
+    private static string? Found(Surroundings surroundings) => Upward(surroundings.Folder)
+        .Concat(Upward(AppContext.BaseDirectory))
+        .FirstOrDefault(folder => Directory.Exists(Path.Combine(folder, "jurisdictions")));
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 

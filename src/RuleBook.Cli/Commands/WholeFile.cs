@@ -1,14 +1,18 @@
+using System.Text;
+
 namespace RuleBook.Cli.Commands;
 
 /// <summary>Writes a file whole or not at all: aside first, then renamed.</summary>
 internal static class WholeFile
 {
-    public static void Write(string path, string text)
+    public static void Write(string path, string text) => Write(path, Encoding.UTF8.GetBytes(text));
+
+    public static void Write(string path, byte[] bytes)
     {
         var aside = $"{path}.{Environment.ProcessId}.part";
         try
         {
-            File.WriteAllText(aside, text);
+            File.WriteAllBytes(aside, bytes);
             File.Move(aside, path, overwrite: true);
         }
         finally
