@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Formats.Cbor;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Packing;
 

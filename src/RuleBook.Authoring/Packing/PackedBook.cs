@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.Formats.Cbor;
 using System.Security.Cryptography;
 using RuleBook.Authoring.Books;
-using RuleBook.Reading;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Packing;
 
@@ -81,7 +82,7 @@ public sealed record PackedBook(string Digest, ImmutableArray<BookFile> Files)
 
     /// <summary>The book, ready to answer.</summary>
     /// <exception cref="InputException">A version that this one does not understand packed it.</exception>
-    public Rules.Book Open()
+    public Law.Book Open()
     {
         var problems = new List<Problem>();
         var book = BookReader.Read(Files, Digest, problems);

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using RuleBook.Authoring.Packing;
-using RuleBook.Reading;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 
