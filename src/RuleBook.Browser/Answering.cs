@@ -1,7 +1,7 @@
 using System.Globalization;
 using RuleBook.Answers;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Telling;
 using RuleBook.Text;

@@ -1,5 +1,5 @@
+using RuleBook.Answers;
 using RuleBook.Law;
-using RuleBook.Telling;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;

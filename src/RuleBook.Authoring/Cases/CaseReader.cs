@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Text;
 

@@ -4,7 +4,6 @@ using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tables;
-using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Cases;

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
+using RuleBook.Answers;
 using RuleBook.Tables;
-using RuleBook.Telling;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Changes;

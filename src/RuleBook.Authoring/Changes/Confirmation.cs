@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Authoring.Walk;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tables;

@@ -3,6 +3,7 @@ using System.Globalization;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Text;

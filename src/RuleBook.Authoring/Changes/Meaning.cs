@@ -1,8 +1,8 @@
+using RuleBook.Answers;
 using RuleBook.Authoring.Resolved;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
-using RuleBook.Telling;
 
 namespace RuleBook.Authoring.Changes;
 

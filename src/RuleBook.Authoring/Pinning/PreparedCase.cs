@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Authoring.Cases;
 using RuleBook.Law;
-using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;
-using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;

@@ -1,6 +1,6 @@
 using System.Globalization;
+using RuleBook.Answers;
 using RuleBook.Law;
-using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Authoring.Walk;
 using RuleBook.Law;
-using RuleBook.Telling;
 using RuleBook.Text;
 using RuleBook.Units;
 

@@ -1,5 +1,5 @@
+using RuleBook.Answers;
 using RuleBook.Law;
-using RuleBook.Telling;
 
 namespace RuleBook.Authoring.Pinning;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Law;
-using RuleBook.Telling;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;

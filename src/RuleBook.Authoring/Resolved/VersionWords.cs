@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
+using RuleBook.Answers;
 using RuleBook.InForce;
 using RuleBook.Law;
-using RuleBook.Telling;
 
 namespace RuleBook.Authoring.Resolved;
 

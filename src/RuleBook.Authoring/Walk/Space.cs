@@ -3,6 +3,7 @@ using Fractions;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
 

@@ -5,6 +5,7 @@ using Fractions;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Text;
 using RuleBook.Units;

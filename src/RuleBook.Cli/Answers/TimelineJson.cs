@@ -21,7 +21,7 @@ internal static class TimelineJson
         json.WriteString("topic", topic);
         json.WriteString("book", book.Digest);
         json.WriteStartArray("changes");
-        foreach (var change in changes) Write(json, change);
+        foreach (var change in changes) Write(json, book, change);
         json.WriteEndArray();
         json.WriteStartArray("positions");
         foreach (var national in TimelineText.Adopted(book, topic))
@@ -38,14 +38,14 @@ internal static class TimelineJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, Change change)
+    private static void Write(Utf8JsonWriter json, Book book, Change change)
     {
         json.WriteStartObject();
         json.WriteString("rule", change.Rule.Id);
         json.WriteString("since", change.Since?.Text);
         json.WriteString("seen-by", change.SeenBy?.Text);
         json.WriteString("kind", change.Kind.ToString().ToLowerInvariant());
-        json.WriteString("what", TimelineText.What(change));
+        json.WriteString("what", TimelineText.What(book, change));
         json.WriteString("adopts", change.Adopts);
         json.WriteNumber("exceptions", change.Exceptions);
         json.WriteString("at", change.Version.Mark.ToString());

@@ -13,7 +13,7 @@ internal static class TimelineText
     {
         var page = new Page(console);
         page.Title($"{book.Vocabulary.Topics[topic].Title}: one line a change, oldest first");
-        foreach (var change in changes) page.Item($"{Since(change)}  {change.Rule.Id}: {What(change)}", "", 0);
+        foreach (var change in changes) page.Item($"{Since(change)}  {change.Rule.Id}: {What(book, change)}", "", 0);
         foreach (var national in Adopted(book, topic))
         {
             page.Heading($"Positions on {national.Id} as on {Phrases.Day(day)}");
@@ -35,14 +35,14 @@ internal static class TimelineText
         ? $"{since.Text,-13}"
         : change.SeenBy is { } seen ? $"by {seen.Text,-10}" : "no day       ";
 
-    public static string What(Change change) => change.Kind switch
+    public static string What(Book book, Change change) => change.Kind switch
     {
         ChangeKind.Adopted => $"adopts {change.Adopts} {(change.AsOf is { } asOf ? $"as it stood on {Phrases.Day(asOf)}" : "as amended")}{(change.Exceptions > 0 ? $", with {change.Exceptions} exception{(change.Exceptions == 1 ? "" : "s")}" : "")}",
         ChangeKind.NotEstablished => "in force, what it says is not established",
         ChangeKind.NotRegulated => "not regulated",
         ChangeKind.Ended => "ended",
-        ChangeKind.Announced => $"announced, decides nothing: {change.Reach}",
-        ChangeKind.Proposed => $"proposed, decides nothing: {change.Reach}",
-        _ => change.Reach,
+        ChangeKind.Announced => $"announced, decides nothing: {FurthestLimits.Of(book, change.Version)}",
+        ChangeKind.Proposed => $"proposed, decides nothing: {FurthestLimits.Of(book, change.Version)}",
+        _ => FurthestLimits.Of(book, change.Version),
     };
 }

@@ -2,6 +2,7 @@ using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Packing;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Text;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
+using RuleBook.Answers;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Site.Limits;
-using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.Site.Data;

@@ -1,8 +1,8 @@
 using System.Numerics;
+using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Views;
-using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 

@@ -1,3 +1,4 @@
+using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;

@@ -1,3 +1,4 @@
+using RuleBook.Answers;
 using RuleBook.Site.Templating;
 using RuleBook.Tables;
 using RuleBook.Telling;

@@ -1,4 +1,4 @@
-using RuleBook.InForce;
+using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Pages;

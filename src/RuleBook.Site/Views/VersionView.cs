@@ -1,3 +1,4 @@
+using RuleBook.Answers;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Site.Limits;

@@ -1,8 +1,8 @@
+using Fractions;
 using RuleBook.Figures;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
-using RuleBook.Tables;
 
 namespace RuleBook.Answers;
 
@@ -36,10 +36,16 @@ public static class Assessor
             Undecided = effects,
             Gaps = gaps,
             Masses = MassReckoning.Of(job, place.Id),
-            Heights = HeightReckoning.Of(job, () => Margins.Of(book, job, place, Lifts.Measure)),
+            Heights = HeightReckoning.Of(job, () => LiftAllowed(book, job, place)),
             Tyres = TyreReckoning.Of(job),
             Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
             Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
         };
     }
+
+    private static IEnumerable<(Pathway Pathway, Fraction LimitMm)> LiftAllowed(Book book, Job job, Jurisdiction place) =>
+        from reach in Margins.Of(book, job, place, Lifts.Measure)?.Reaches.DistinctBy(reach => reach.Certain.Value) ?? []
+        let limit = reach.Certain.Value
+        where limit is not null
+        select (reach.Pathway, limit.Value);
 }

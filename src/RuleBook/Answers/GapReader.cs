@@ -1,7 +1,6 @@
 using RuleBook.Facts;
 using RuleBook.Law;
 using RuleBook.Tables;
-using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.Answers;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Figures;
-using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Masses;

@@ -4,11 +4,6 @@ using RuleBook.Units;
 
 namespace RuleBook.Facts;
 
-/// <summary>A measure's value with how it was derived.</summary>
-/// <param name="Value">In base units.</param>
-/// <param name="Derivation">One line that a reader can follow.</param>
-public sealed record Derived(Interval Value, string Derivation);
-
 /// <summary>What is known of a job: words, measures and what has been shown. What is absent is unknown.</summary>
 /// <param name="Words">By fact.</param>
 /// <param name="Measures">By measure.</param>

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Answers;
-using RuleBook.Facts;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;
 using RuleBook.Units;
@@ -16,12 +15,12 @@ internal static class HeightReckoning
     private const int Steps = 6;
 
     /// <param name="job">The job.</param>
-    /// <param name="reach">How much suspension lift each pathway allows.</param>
-    public static HeightAnswer? Of(Job job, Func<Margin?> reach)
+    /// <param name="allowed">How much suspension lift each pathway certainly allows, mm.</param>
+    public static HeightAnswer? Of(Job job, Func<IEnumerable<(Pathway Pathway, Fraction LimitMm)>> allowed)
     {
         if (!job.Plan.TellsLift) return null;
         var measured = Lifts.Measured(job);
-        var predicted = Predicted(job, reach);
+        var predicted = Predicted(job, allowed);
         var lift = Lifts.Of(job);
         return new HeightAnswer(
             measured,
@@ -44,7 +43,7 @@ internal static class HeightReckoning
             ? $"The lift is stated as {stated}, and that decides; the springs would give {Numbers.Show(follows)} mm."
             : null;
 
-    private static ImmutableArray<PredictedAxle> Predicted(Job job, Func<Margin?> reach)
+    private static ImmutableArray<PredictedAxle> Predicted(Job job, Func<IEnumerable<(Pathway Pathway, Fraction LimitMm)>> allowed)
     {
         if (job.Plan.FrontSprings is null && job.Plan.RearSprings is null) return [];
         var unladen = Budgets.Unladen(job);
@@ -53,25 +52,22 @@ internal static class HeightReckoning
             .. Enum.GetValues<Axle>()
                 .Select(axle => Lifts.Predicted(job, axle, unladen))
                 .OfType<PredictedLift>()
-                .Select(lift => new PredictedAxle(lift, unladen.Axles?.On(lift.Axle), lift.Table(StepKg, Steps), Needs(job, lift, reach()))),
+                .Select(lift => new PredictedAxle(lift, unladen.Axles?.On(lift.Axle), lift.Table(StepKg, Steps), Needs(job, lift, allowed()))),
         ];
     }
 
-    private static ImmutableArray<MassNeeded> Needs(Job job, PredictedLift lift, Margin? margin)
+    private static ImmutableArray<MassNeeded> Needs(Job job, PredictedLift lift, IEnumerable<(Pathway Pathway, Fraction LimitMm)> allowed)
     {
-        if (margin is null || lift.LiftMm is null) return [];
+        if (lift.LiftMm is null) return [];
         var (wheelbase, arm) = (job.Plan.WheelbaseMm, job.Plan.BallBehindRearAxleMm);
         return
         [
-            .. margin.Reaches
-                .Where(reach => reach.Certain.Value is not null)
-                .DistinctBy(reach => reach.Certain.Value)
-                .Select(reach => new MassNeeded(
-                    reach.Pathway,
-                    reach.Certain.Value!.Value,
-                    lift.MassToComeDownTo(reach.Certain.Value.Value)!.Value,
-                    wheelbase is { } length ? lift.MassToComeDownTo(reach.Certain.Value.Value, length / 2, length) : null,
-                    wheelbase is { } span && arm is { } behind ? lift.MassToComeDownTo(reach.Certain.Value.Value, span + behind, span) : null)),
+            .. allowed.Select(each => new MassNeeded(
+                each.Pathway,
+                each.LimitMm,
+                lift.MassToComeDownTo(each.LimitMm)!.Value,
+                wheelbase is { } length ? lift.MassToComeDownTo(each.LimitMm, length / 2, length) : null,
+                wheelbase is { } span && arm is { } behind ? lift.MassToComeDownTo(each.LimitMm, span + behind, span) : null)),
         ];
     }
 }

@@ -1,5 +1,4 @@
 using Fractions;
-using RuleBook.Facts;
 using RuleBook.Jobs;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;

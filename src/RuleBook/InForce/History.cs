@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using RuleBook.Facts;
 using RuleBook.Law;
-using RuleBook.Tables;
-using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.InForce;
@@ -40,10 +37,9 @@ public enum ChangeKind
 /// <param name="Adopts">Id of the rule taken over; null otherwise.</param>
 /// <param name="AsOf">The day as on which a fixed adoption took it over; null for a moving one.</param>
 /// <param name="Exceptions">How many exceptions the adopting jurisdiction makes.</param>
-/// <param name="Reach">The largest stated limit on each pathway, for a reader.</param>
 /// <param name="Version">The version.</param>
 public sealed record Change(
-    Rule Rule, ChangeKind Kind, PartialDate? Since, PartialDate? SeenBy, string? Adopts, DateOnly? AsOf, int Exceptions, string Reach, RuleVersion Version)
+    Rule Rule, ChangeKind Kind, PartialDate? Since, PartialDate? SeenBy, string? Adopts, DateOnly? AsOf, int Exceptions, RuleVersion Version)
 {
     /// <summary>The day by which changes are put in order; what has none comes last.</summary>
     public DateOnly Order => Since?.Earliest ?? SeenBy?.Earliest ?? DateOnly.MaxValue;
@@ -94,30 +90,8 @@ public static class History
                 _ => ChangeKind.Stated,
             };
         yield return new Change(
-            rule, kind, version.From ?? version.Announced, version.InForceBy, adoption?.Rule, adoption?.AsOf, adoption?.Exceptions.Length ?? 0, Reach(book, version), version);
+            rule, kind, version.From ?? version.Announced, version.InForceBy, adoption?.Rule, adoption?.AsOf, adoption?.Exceptions.Length ?? 0, version);
         if (version.Until is { } until && rule.Versions.All(other => other.From?.Text != until.Text))
-            yield return new Change(rule, ChangeKind.Ended, until, null, null, null, 0, "", version);
-    }
-
-    /// <summary>On each pathway the furthest limit: on the total where the rule has one, otherwise on its first measure.</summary>
-    private static string Reach(Book book, RuleVersion version) => version.Content is not Stated stated ? "" : string.Join("; ", stated.Tiers
-        .GroupBy(tier => (tier.Pathway, When: When(tier)))
-        .Select(tiers => $"{Wording.Of(tiers.Key.Pathway)}{tiers.Key.When} {Furthest(book, [.. tiers.SelectMany(tier => tier.Limits)])}".TrimEnd()));
-
-    private static string When(Tier tier) => string.Concat(tier.When.Tests.Where(test => test.Bounds is null).Select(test =>
-        $" ({test.Fact} {string.Join('/', test.OneOf)})"));
-
-    private static string Furthest(Book book, Limit[] limits)
-    {
-        var measure = limits.Any(limit => limit.Measure == FactSet.TotalLift) ? FactSet.TotalLift : limits.FirstOrDefault()?.Measure;
-        var own = limits.Where(limit => limit.Measure == measure).ToArray();
-        if (own.MaxBy(limit => limit.Bounds?.Upper?.Value) is not { } furthest) return "";
-        return furthest.Kind switch
-        {
-            LimitKind.None => $"{furthest.Measure} without limit",
-            LimitKind.NotEstablished => $"{furthest.Measure} not established",
-            _ when furthest.Bounds!.Upper is { } upper => $"{furthest.Measure} {new Cell(book.Vocabulary.Measures[furthest.Measure], null, upper).Label}",
-            _ => $"{furthest.Measure} {new Cell(book.Vocabulary.Measures[furthest.Measure], furthest.Bounds.Lower, null).Label}",
-        };
+            yield return new Change(rule, ChangeKind.Ended, until, null, null, null, 0, version);
     }
 }

@@ -37,8 +37,3 @@ public sealed record ResolvedVersion(
 /// <param name="From">Start of the version taken over; null when unknown or when nothing is recorded.</param>
 /// <param name="Until">Start of the one after it; null when open.</param>
 public sealed record AdoptionStep(string Rule, DateOnly AsOf, bool Moving, PartialDate? From, PartialDate? Until);
-
-/// <summary>A citation with its source found.</summary>
-/// <param name="Citation">Where in the source.</param>
-/// <param name="Source">The source.</param>
-public sealed record CitedSource(Citation Citation, Source Source);

@@ -4,7 +4,7 @@ using RuleBook.Units;
 
 namespace RuleBook.Jobs;
 
-/// <summary>A vehicle, where it is registered, when, and what is or will be fitted. Made by <see cref="JobReader"/>.</summary>
+/// <summary>A vehicle, where it is registered, when, and what is or will be fitted.</summary>
 public sealed record Job
 {
     /// <summary>The job's own name or number; null where it has none.</summary>

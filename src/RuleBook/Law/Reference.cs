@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.InForce;
 using RuleBook.Physics.Tyres;
 
 namespace RuleBook.Law;

@@ -55,3 +55,8 @@ public sealed record Source(
 /// <param name="Note">What it says here, in our own words.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Citation(string Cite, string? Clause, string? Note, Mark Mark);
+
+/// <summary>A citation with its source found.</summary>
+/// <param name="Citation">Where in the source.</param>
+/// <param name="Source">The source.</param>
+public sealed record CitedSource(Citation Citation, Source Source);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RuleBook.Answers;
 using RuleBook.Figures;
 using RuleBook.Physics.Heights;
 using RuleBook.Units;

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Fractions;
-using RuleBook.InForce;
+using RuleBook.Answers;
+using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Units;
 

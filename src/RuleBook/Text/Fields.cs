@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using RuleBook.Units;
 
 namespace RuleBook.Text;
 
@@ -40,14 +39,6 @@ internal sealed class Fields(Node node, List<Problem> problems)
     public T? Read<T>(string key, Func<Node, T?> read)
         where T : class => Node(key) is { } value ? read(value) : null;
 
-    public PartialDate? Partial(string key) => Read(key, PartialOf);
-
-    public PartialDate RequiredPartial(string key)
-    {
-        if (!Has(key)) Missing(key);
-        return Partial(key) ?? PartialDate.Of(DateOnly.MinValue);
-    }
-
     public DateOnly? Day(string key) => Node(key) is { } value ? DayOf(value) : null;
 
     public bool? YesNo(string key) => Word(key, ["yes", "no"]) is { } word ? word == "yes" : null;
@@ -64,8 +55,6 @@ internal sealed class Fields(Node node, List<Problem> problems)
         problems.Add(Problem.Error("not-a-word", value.Mark, $"'{text}' is not one of {string.Join(", ", choices)}", Spelling.Tip(text, choices)));
         return null;
     }
-
-    public Quantity? Quantity(string key, Dimension dimension) => Read(key, value => QuantityOf(value, dimension));
 
     /// <summary>A list of texts; a single text counts as a list of one.</summary>
     public ImmutableArray<string> Texts(string key) => List(key, TextOf);
@@ -99,34 +88,11 @@ internal sealed class Fields(Node node, List<Problem> problems)
         return null;
     }
 
-    public PartialDate? PartialOf(Node value)
-    {
-        if (TextOf(value) is not { } text) return null;
-        if (PartialDate.TryParse(text, out var date)) return date;
-        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a date", "write 2018-10-26, 2016-12, 2013, 2009~ or \"[2018-05-15..2019-01-31]\""));
-        return null;
-    }
-
     public DateOnly? DayOf(Node value)
     {
         if (TextOf(value) is not { } text) return null;
         if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
         problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26"));
-        return null;
-    }
-
-    public Quantity? QuantityOf(Node value, Dimension dimension)
-    {
-        if (TextOf(value) is not { } text) return null;
-        if (!Units.Quantity.TryParse(text, out var quantity, out var error))
-        {
-            problems.Add(Problem.Error("not-a-quantity", value.Mark, $"'{text}': {error}", ""));
-            return null;
-        }
-
-        if (quantity.Dimension == dimension) return quantity;
-        var units = string.Join(", ", Unit.All.Where(unit => unit.Dimension == dimension).Select(unit => unit.Symbol));
-        problems.Add(Problem.Error("wrong-unit", value.Mark, $"'{text}' is not a {dimension.ToString().ToLowerInvariant()}", $"use one of {units}"));
         return null;
     }
 

@@ -3,7 +3,7 @@ using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Yaml;
 using RuleBook.InForce;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
 

@@ -1,7 +1,7 @@
 using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests.Books;

@@ -2,7 +2,7 @@ using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Tables;

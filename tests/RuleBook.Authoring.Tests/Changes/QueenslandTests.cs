@@ -2,7 +2,7 @@ using Fractions;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
 

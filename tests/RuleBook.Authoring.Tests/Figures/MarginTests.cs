@@ -5,6 +5,7 @@ using RuleBook.Authoring.Tests.Books;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
 

@@ -2,7 +2,7 @@ using CsCheck;
 using RuleBook.Answers;
 using RuleBook.Authoring.Tests.Books;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Tests.Figures;

@@ -2,7 +2,6 @@ using System.Formats.Cbor;
 using System.Security.Cryptography;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Packing;
-using RuleBook.Law.Reading;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Packing;

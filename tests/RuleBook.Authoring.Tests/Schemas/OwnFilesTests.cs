@@ -6,7 +6,7 @@ using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Authoring.Tests.Inspecting;
 using RuleBook.Authoring.Yaml;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Telling;
 using RuleBook.Text;
 

@@ -4,7 +4,7 @@ using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Authoring.Yaml;
 using RuleBook.Cli;
-using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Site.Data;
 using RuleBook.Telling;
 using RuleBook.Text;

@@ -143,7 +143,7 @@ public sealed class AssessmentTests
     public void The_day_of_the_work_picks_the_version_where_the_state_says_so(string work, Pathway verdict)
     {
         var book = Book(Rule("raise", $$"""{{Since("2012-01-01", Tiers)}}, {{Since("2018-10-26", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited" """)}}"""));
-        var job = RuleBook.Jobs.JobReader.Read(
+        var job = RuleBook.Jobs.Reading.JobReader.Read(
             Jobs.Nodes.Of($$"""{ "registered-in": "au-a", "dates": { "work": "{{work}}", "certification": "2026-11-25" }, {{Lift("40 mm")}} }"""), book);
         Assessor.Assess(book, job).Verdict.ShouldBe(verdict);
     }

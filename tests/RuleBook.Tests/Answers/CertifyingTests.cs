@@ -50,7 +50,7 @@ public sealed class CertifyingTests
     public void The_scheme_is_that_of_the_day_of_certification(string day, string? certifier)
     {
         var book = Book();
-        var job = RuleBook.Jobs.JobReader.Read(Jobs.Nodes.Of($$"""{ "registered-in": "au-a", "dates": { "work": "2012-01-01", "certification": "{{day}}" }, {{Lift("60 mm")}} }"""), book);
+        var job = RuleBook.Jobs.Reading.JobReader.Read(Jobs.Nodes.Of($$"""{ "registered-in": "au-a", "dates": { "work": "2012-01-01", "certification": "{{day}}" }, {{Lift("60 mm")}} }"""), book);
         Assessor.Assess(book, job).Certification?.Version.Certifier.ShouldBe(certifier);
         (Assessor.Assess(book, job).Certification is null).ShouldBe(certifier is null);
     }
@@ -131,7 +131,7 @@ public sealed class CertifyingTests
         Cautions("2026-11-24").ShouldContain(caution => caution.StartsWith("Which day picks the version in State B", StringComparison.Ordinal));
         Cautions("2026-11-25").ShouldBe(["not legal advice"]);
 
-        IEnumerable<string> Cautions(string work) => Assessor.Assess(book, RuleBook.Jobs.JobReader.Read(
+        IEnumerable<string> Cautions(string work) => Assessor.Assess(book, RuleBook.Jobs.Reading.JobReader.Read(
             Jobs.Nodes.Of($$"""{ "registered-in": "au-b", "dates": { "work": "{{work}}", "certification": "2026-11-25" }, {{Lift("60 mm")}} }"""), book)).Cautions;
     }
 

@@ -1,5 +1,6 @@
 using RuleBook.Answers;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Tests.Jobs;

@@ -1,7 +1,7 @@
 using Fractions;
 using RuleBook.Facts;
 using RuleBook.Physics.Tyres;
-using RuleBook.Tests.Jobs;
+using RuleBook.Tests.Jobs.Reading;
 using RuleBook.Units;
 
 namespace RuleBook.Tests.Facts;

@@ -1,4 +1,4 @@
-using RuleBook.Tests.Jobs;
+using RuleBook.Tests.Jobs.Reading;
 
 namespace RuleBook.Tests.Facts;
 

@@ -2,10 +2,12 @@ using Fractions;
 using RuleBook.Answers;
 using RuleBook.Figures;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tests.Answers;
 using RuleBook.Tests.Jobs;
+using RuleBook.Tests.Jobs.Reading;
 
 namespace RuleBook.Tests.Figures;
 

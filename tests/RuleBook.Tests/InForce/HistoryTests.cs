@@ -1,6 +1,7 @@
 using RuleBook.Answers;
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Telling;
 using RuleBook.Tests.Answers;
 using static RuleBook.Tests.Answers.Scenario;
 
@@ -30,7 +31,7 @@ public sealed class HistoryTests
         ]);
         (changes[4].Adopts, changes[4].AsOf, changes[4].Exceptions).ShouldBe(("au/ride-height/raise", Made.Day("2015-01-01"), 1));
         (changes[5].Adopts, changes[5].AsOf, changes[5].Exceptions).ShouldBe(("au/ride-height/raise", null, 0));
-        changes[1].Reach.ShouldBe("no-certificate total-lift at most 75 mm; certificate total-lift at most 150 mm");
+        FurthestLimits.Of(book, changes[1].Version).ShouldBe("no-certificate total-lift at most 75 mm; certificate total-lift at most 150 mm");
         History.Of(book, "wheels").ShouldBeEmpty();
     }
 
@@ -45,18 +46,6 @@ public sealed class HistoryTests
     public void A_version_of_unknown_start_stands_where_it_was_seen() =>
         History.Of(Book(Rule("raise", $$"""{ "from": "unknown", "in-force-by": "2021", {{Cited}}, "not-established": { "ask": "Office A" } }""")), "ride-height").ShouldHaveSingleItem()
             .ShouldSatisfyAllConditions(change => change.Since.ShouldBeNull(), change => change.SeenBy.ShouldBe(Made.Date("2021")), change => change.Kind.ShouldBe(ChangeKind.NotEstablished));
-
-    [Theory]
-    [Trait("Basis", "derived")]
-    [InlineData("""{ "pathway": "certificate", "within": { "suspension-lift": "50 mm" } }""", "certificate suspension-lift at most 50 mm")]
-    [InlineData("""{ "pathway": "certificate", "within": { "suspension-lift": "none" } }""", "certificate suspension-lift without limit")]
-    [InlineData("""{ "pathway": "certificate", "within": { "suspension-lift": "not-established" } }""", "certificate suspension-lift not established")]
-    [InlineData("""{ "pathway": "certificate", "within": { "frame-height": { "over": "500 mm" } } }""", "certificate frame-height over 500 mm")]
-    [InlineData("""{ "pathway": "approval" }""", "approval")]
-    [InlineData("""{ "pathway": "certificate", "when": { "category": [ "MC", "NA" ], "frame-height": "900 mm" }, "within": { "suspension-lift": "50 mm" } }""", "certificate (category MC/NA) suspension-lift at most 50 mm")]
-    [InlineData("""{ "pathway": "certificate", "within": { "suspension-lift": "50 mm" } }, { "name": "b", "pathway": "certificate", "within": { "suspension-lift": "60 mm" } }""", "certificate suspension-lift at most 60 mm")]
-    public void The_reach_of_a_version_is_the_furthest_limit_on_each_pathway(string tiers, string reach) =>
-        History.Of(Stating($$""" "tiers": [ {{tiers}} ], "beyond": "prohibited" """), "ride-height").ShouldHaveSingleItem().Reach.ShouldBe(reach);
 
     [Theory]
     [Trait("Basis", "derived")]

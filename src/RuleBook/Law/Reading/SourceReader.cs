@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Law.Reading;
 

@@ -3,7 +3,7 @@ using RuleBook.Physics.Heights;
 using RuleBook.Tables;
 using RuleBook.Units;
 
-namespace RuleBook.Telling;
+namespace RuleBook.Answers;
 
 /// <summary>The words of the data for what the code enumerates.</summary>
 public static class Wording

@@ -4,7 +4,7 @@ using RuleBook.Physics.Masses;
 using RuleBook.Text;
 using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads what stands on or hangs from the vehicle: accessories, tanks, occupants, luggage and goods.</summary>
 internal sealed class ItemReader(Reference reference)

@@ -2,13 +2,15 @@ using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Facts;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tests.Answers;
 using RuleBook.Text;
+using RuleBook.Units;
 using Unit = RuleBook.Units.Unit;
 
-namespace RuleBook.Tests.Jobs;
+namespace RuleBook.Tests.Jobs.Reading;
 
 /// <summary>The words that jobs are read against here, and a reference of a scenario of our own.</summary>
 internal static class JobBook

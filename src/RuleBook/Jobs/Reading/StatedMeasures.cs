@@ -3,7 +3,7 @@ using RuleBook.Law;
 using RuleBook.Text;
 using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Collects the measures that a job states, wherever the vocabulary says they stand.</summary>
 internal sealed class StatedMeasures(Vocabulary vocabulary)

@@ -3,8 +3,9 @@ using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Text;
+using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads <c>measured.weighbridge</c>: vehicle alone, coupled, trailer alone.</summary>
 internal static class WeighbridgeReader

@@ -1,4 +1,4 @@
-namespace RuleBook.Tests.Jobs;
+namespace RuleBook.Tests.Jobs.Reading;
 
 /// <summary>What is wrong in a job is told with its place, and nothing of it is guessed. Derived: what no vehicle and no job can have.</summary>
 public sealed class WrongJobTests
@@ -19,7 +19,7 @@ public sealed class WrongJobTests
     [Fact]
     [Trait("Basis", "derived")]
     public void Certification_on_the_day_of_the_work_is_no_contradiction() =>
-        RuleBook.Jobs.JobReader.Read(
+        RuleBook.Jobs.Reading.JobReader.Read(
             Nodes.Of("""{ "registered-in": "xa", "dates": { "work": "2026-11-25", "certification": "2026-11-25" } }"""), JobBook.Book)
             .Dates.Latest.ShouldBe(new DateOnly(2026, 11, 25));
 

@@ -1,12 +1,13 @@
 using Fractions;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Physics.Tyres;
 using RuleBook.Units;
 
-namespace RuleBook.Tests.Jobs;
+namespace RuleBook.Tests.Jobs.Reading;
 
 /// <summary>A job is read as it is written: every figure in its place, in base units. Derived: what the keys say.</summary>
 public sealed class JobReaderTests

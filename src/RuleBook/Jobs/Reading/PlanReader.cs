@@ -7,7 +7,7 @@ using RuleBook.Physics.Towing;
 using RuleBook.Text;
 using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads what a job says of masses, axles, springs, heights and the trailer.</summary>
 internal static class PlanReader

@@ -3,8 +3,9 @@ using RuleBook.Facts;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Text;
+using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads a job; everything wrong in it is reported with its place.</summary>
 public static class JobReader

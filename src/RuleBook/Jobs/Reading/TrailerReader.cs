@@ -1,7 +1,8 @@
 using RuleBook.Physics.Towing;
 using RuleBook.Text;
+using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads <c>trailer</c> and <c>vehicle.towbar</c>.</summary>
 internal static class TrailerReader

@@ -1,14 +1,14 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Answers;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
 using RuleBook.Units;
 
-namespace RuleBook.Tables;
+namespace RuleBook.Answers;
 
 /// <summary>One job before the rules of one jurisdiction: what is known, and the versions that may be in force on each topic touched.</summary>
 internal sealed class Inquiry

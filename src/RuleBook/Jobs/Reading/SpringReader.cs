@@ -4,7 +4,7 @@ using RuleBook.Physics.Masses;
 using RuleBook.Text;
 using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads <c>modification.springs</c>.</summary>
 internal static class SpringReader

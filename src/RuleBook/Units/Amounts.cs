@@ -1,8 +1,7 @@
 using Fractions;
 using RuleBook.Text;
-using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Units;
 
 /// <summary>Reads amounts of a job in base units; <c>unknown</c> is as good as left out.</summary>
 internal static class Amounts

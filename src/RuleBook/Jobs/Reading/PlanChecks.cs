@@ -4,7 +4,7 @@ using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Text;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Finds figures of a job that contradict each other.</summary>
 internal static class PlanChecks

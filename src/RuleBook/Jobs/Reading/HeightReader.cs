@@ -6,7 +6,7 @@ using RuleBook.Physics.Masses;
 using RuleBook.Text;
 using RuleBook.Units;
 
-namespace RuleBook.Jobs;
+namespace RuleBook.Jobs.Reading;
 
 /// <summary>Reads heights from wheel centre to guard edge, corner by corner, and how well they are known.</summary>
 internal static class HeightReader
