@@ -38,7 +38,7 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
     /// <summary>As on the version's first certain day; a version that decides nothing is taken as written.</summary>
     private static IEnumerable<ResolvedVersion> Resolved(SiteBook site, Rule rule, RuleVersion version, int at)
     {
-        var day = version.From?.Latest ?? version.InForceBy?.Earliest ?? site.Day;
+        var day = version.From?.Latest ?? version.InForceBy?.Latest ?? site.Day;
         var alone = rule with { Versions = [version with { From = null, InForceBy = null, Announced = null, Proposed = false, Until = null }] };
         var next = version.Until ?? rule.Versions.Skip(at + 1).FirstOrDefault(later => later.Decides)?.From;
         return Resolver.Resolve(site.Book, alone, day)

@@ -44,7 +44,7 @@ internal sealed record HistoryView(string Anchor, string Date, string State, str
         { Proposed: true } => DateOnly.MaxValue,
         { Announced: { } day } => day.Earliest,
         { From: { } from } => from.Earliest,
-        { InForceBy: { } by } => by.Earliest,
+        { InForceBy: { } by } => by.Latest,
         _ => DateOnly.MinValue,
     };
 }

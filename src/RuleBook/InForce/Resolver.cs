@@ -49,7 +49,7 @@ public static class Resolver
 
     private static ResolvedVersion NothingRecorded(Book book, Rule rule, RuleVersion[] versions, DateOnly day)
     {
-        var next = versions.FirstOrDefault(version => (version.From?.Latest ?? version.InForceBy?.Earliest ?? DateOnly.MinValue) > day);
+        var next = versions.FirstOrDefault(version => (version.From?.Latest ?? version.InForceBy?.Latest ?? DateOnly.MinValue) > day);
         return new ResolvedVersion(rule, null, next?.From ?? next?.InForceBy, [], Unknown(book, rule), null, [], [], []);
     }
 

@@ -8,13 +8,13 @@ public static class Timeline
 {
     /// <summary>A version's dates.</summary>
     /// <param name="From">Start; null when unknown.</param>
-    /// <param name="InForceBy">Where the start is unknown: the day, month or year in which it is seen in force; it counts from its first day.</param>
+    /// <param name="InForceBy">Where the start is unknown: the day, month or year in which it is seen in force; it counts from its last day.</param>
     /// <param name="Until">Stated end, first day no longer in force.</param>
     public readonly record struct Span(PartialDate? From, PartialDate? InForceBy, PartialDate? Until)
     {
         internal DateOnly FirstStart => From?.Earliest ?? DateOnly.MinValue;
 
-        internal DateOnly LastStart => From?.Latest ?? InForceBy?.Earliest ?? DateOnly.MinValue;
+        internal DateOnly LastStart => From?.Latest ?? InForceBy?.Latest ?? DateOnly.MinValue;
     }
 
     /// <summary>

@@ -6,7 +6,7 @@ namespace RuleBook.Law;
 
 /// <summary>A rule as in force in <c>[From, Until)</c>.</summary>
 /// <param name="From">First day in force; null when unknown or only announced.</param>
-/// <param name="InForceBy">Where the start is unknown: the day, month or year in which it is seen in force; it counts from its first day.</param>
+/// <param name="InForceBy">Where the start is unknown: the day, month or year in which it is seen in force; it counts from its last day.</param>
 /// <param name="Until">First day no longer in force; null when the next version ends it, or nothing does.</param>
 /// <param name="Announced">Announced for this day, or on it; such a version never decides.</param>
 /// <param name="Proposed">Proposed only; never decides.</param>
