@@ -43,7 +43,8 @@ public sealed class TimelineTests
 
     [Theory]
     [InlineData("2021-07-31", new[] { -1, 0 })]
-    [InlineData("2021-08-15", new[] { 0 })]
+    [InlineData("2021-08-30", new[] { -1, 0 })]
+    [InlineData("2021-08-31", new[] { 0 })]
     public void Before_a_version_of_unknown_start_is_seen_in_force_nothing_may_have_been(string day, int[] possible) =>
         Timeline.At([new(null, Partial("2021-08"), null)], Day(day)).ShouldBe(possible);
 
