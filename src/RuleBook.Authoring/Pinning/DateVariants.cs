@@ -20,9 +20,9 @@ internal static class DateVariants
         }
     }
 
-    /// <summary>The first day moved only: a date by which a version is seen in force counts from there.</summary>
-    public static IEnumerable<(PartialDate Date, string To)> OfFirst(PartialDate date) =>
-        ((int[])[-1, 1]).Select(days => Moved(date.Earliest.AddDays(days), date.Latest < date.Earliest.AddDays(days) ? date.Earliest.AddDays(days) : date.Latest));
+    /// <summary>The last day moved only: a date by which a version is seen in force counts from there.</summary>
+    public static IEnumerable<(PartialDate Date, string To)> OfLast(PartialDate date) =>
+        ((int[])[-1, 1]).Select(days => date.Latest.AddDays(days)).Select(last => Moved(last < date.Earliest ? last : date.Earliest, last));
 
     private static (PartialDate Date, string To) Moved(DateOnly first, DateOnly last)
     {

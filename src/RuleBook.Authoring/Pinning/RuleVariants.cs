@@ -21,7 +21,7 @@ internal sealed class RuleVariants(Vocabulary vocabulary)
     private IEnumerable<Variant<RuleVersion>> Of(RuleVersion version) =>
     [
         .. version.From is { } from ? DateVariants.Of(from).Select(moved => Date(version with { From = moved.Date }, $"from {from.Text}", moved.To)) : [],
-        .. version.InForceBy is { } by ? DateVariants.OfFirst(by).Select(moved => Date(version with { InForceBy = moved.Date }, $"in-force-by {by.Text}", moved.To)) : [],
+        .. version.InForceBy is { } by ? DateVariants.OfLast(by).Select(moved => Date(version with { InForceBy = moved.Date }, $"in-force-by {by.Text}", moved.To)) : [],
         .. version.Until is { } until ? DateVariants.Of(until).Select(moved => Date(version with { Until = moved.Date }, $"until {until.Text}", moved.To)) : [],
         .. Of(version.Content, version).Select(variant => variant.In(content => version with { Content = content })),
         .. version.Measured is { Total.IsDefaultOrEmpty: false } measured

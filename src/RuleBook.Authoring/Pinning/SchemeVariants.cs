@@ -17,7 +17,7 @@ internal sealed class SchemeVariants(Vocabulary vocabulary)
     private static IEnumerable<Variant<SchemeVersion>> Of(SchemeVersion version) =>
     [
         .. version.From is { } from ? DateVariants.Of(from).Select(moved => Changed(version with { From = moved.Date }, $"from {from.Text}", moved.To)) : [],
-        .. version.InForceBy is { } by ? DateVariants.OfFirst(by).Select(moved => Changed(version with { InForceBy = moved.Date }, $"in-force-by {by.Text}", moved.To)) : [],
+        .. version.InForceBy is { } by ? DateVariants.OfLast(by).Select(moved => Changed(version with { InForceBy = moved.Date }, $"in-force-by {by.Text}", moved.To)) : [],
         .. version.Until is { } until ? DateVariants.Of(until).Select(moved => Changed(version with { Until = moved.Date }, $"until {until.Text}", moved.To)) : [],
         .. version.Certifier is { } certifier ? [Changed(version with { Certifier = null }, $"certifier {certifier}", "left out")] : Array.Empty<Variant<SchemeVersion>>(),
         .. version.Issued.OfEach(issued => Papers(issued, version)).Select(variant => variant.In(issued => version with { Issued = issued })),

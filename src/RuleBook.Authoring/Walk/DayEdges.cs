@@ -31,7 +31,7 @@ internal static class DayEdges
             foreach (var date in new[] { version.From, version.Until }.OfType<PartialDate>())
                 foreach (var day in (DateOnly[])[date.Earliest, date.Latest])
                     yield return day;
-            if (version.InForceBy is { } by) yield return by.Earliest;
+            if (version.InForceBy is { } by) yield return by.Latest;
             if (version.Content is not Adoption { AsOf: null } adoption || book.Rule(adoption.Rule) is not { } adopted) continue;
             foreach (var day in Of(book, adopted, depth + 1)) yield return day;
         }

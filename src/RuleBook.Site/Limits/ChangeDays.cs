@@ -27,7 +27,7 @@ internal static class ChangeDays
     {
         if (from is not null) yield return from.Earliest;
         if (from is not null) yield return from.Latest;
-        if (by is not null) yield return by.Earliest;
+        if (by is not null) yield return by.Latest;
         if (until is not null) yield return until.Earliest;
         if (until is not null) yield return until.Latest;
     }
