@@ -37,8 +37,8 @@ internal static class LimitsText
         switch (version.Content)
         {
             case Stated stated:
-                foreach (var tier in stated.Tiers) Write(page, book, tier);
-                page.Item($"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}", depth: 2);
+                foreach (var tier in stated.Tiers) Write(page, book, version, tier);
+                page.Item($"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {(stated.Beyond is { } beyond ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}" : "not established")}", depth: 2);
                 break;
             case NotEstablished unknown:
                 page.Item($"not established; ask {unknown.Ask}{(unknown.Open is { } document ? $"; open {document}" : "")}", "?", 2);
@@ -51,13 +51,16 @@ internal static class LimitsText
         foreach (var cited in version.Sources) page.Aside(Phrases.Source(cited.Source, cited.Citation.Clause is { } clause ? [clause] : []));
     }
 
-    private static void Write(Page page, Book book, Tier tier)
+    private static void Write(Page page, Book book, ResolvedVersion version, Tier tier)
     {
         var when = string.Join(" and ", tier.When.Tests.Select(test => Words(book, test)));
         page.Item($"{Phrases.Pathway(tier.Pathway)}{(when.Length > 0 ? $", {when}" : "")}:", depth: 2);
-        foreach (var limit in tier.Limits) page.Item(Words(book, limit), depth: 3);
+        foreach (var limit in tier.Limits) page.Item($"{Words(book, limit)}{Known(version.Evidence.Of(tier, limit))}", depth: 3);
         foreach (var condition in tier.Provided) page.Item($"to show: {book.Vocabulary.Conditions[condition].Title}", depth: 3);
     }
+
+    /// <summary>Said where it is not the authority's own text.</summary>
+    private static string Known(Standing standing) => standing.Basis == ReadAs.Primary ? "" : $" ({Phrases.Standing(standing)})";
 
     private static string Words(Book book, FactTest test) => test.Bounds is { } bounds
         ? $"{book.Vocabulary.Measures[test.Fact].Title} {Words(book.Vocabulary.Measures[test.Fact], bounds)}"

@@ -49,7 +49,8 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
     private static LimitRow Row(SiteBook site, Rule rule, RuleVersion version, ResolvedVersion resolved, Tier? tier, Limit? limit, string kind)
     {
         var measure = limit is null ? null : site.Words.Measures.GetValueOrDefault(limit.Measure);
-        var source = resolved.Sources.OrderBy(cited => cited.Source.ReadAs).FirstOrDefault();
+        var standing = resolved.Evidence.Of(tier is not null && limit is not null ? new Part(tier.Name, limit.Measure) : Evidence.PartOf(resolved.Content, true));
+        var source = standing.Cited;
         var pathway = tier?.Pathway ?? (resolved.Content as Stated)?.Beyond;
         return new LimitRow(
         [
@@ -76,7 +77,8 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
             ("conditions", string.Join(' ', tier?.Provided ?? [])),
             ("adopted-from", string.Join(' ', resolved.Adopted.Select(step => step.Rule))),
             ("disputed", resolved.Disputes.IsEmpty ? "no" : "yes"),
-            ("read-as", source is null ? "" : Wording.Of(source.Source.ReadAs)),
+            ("from-read-as", Wording.Of(resolved.Evidence.Of(Part.From))),
+            ("read-as", Wording.Of(standing)),
             ("source", source is null ? "" : $"{source.Source.Jurisdiction}/{source.Source.Id}"),
             ("clause", source?.Citation.Clause ?? ""),
             ("checked", source?.Source.Checked.Text ?? ""),

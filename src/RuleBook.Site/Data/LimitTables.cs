@@ -9,7 +9,7 @@ namespace RuleBook.Site.Data;
 internal static class LimitTables
 {
     /// <summary>Version of the table's shape; changes when a column does.</summary>
-    public const string Version = "1";
+    public const string Version = "2";
 
     public static readonly JsonWriterOptions Indented = new() { Indented = true, NewLine = "\n" };
 

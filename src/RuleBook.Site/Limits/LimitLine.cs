@@ -20,6 +20,10 @@ internal sealed record LimitLine(
     /// <summary>Stands for several rules that say the same.</summary>
     public bool Several { get; init; }
 
+    /// <summary>How it is known.</summary>
+    public Standing Standing { get; } = Version.Evidence.Of(
+        Tier is not null && Limit is not null ? new Part(Tier.Name, Limit.Measure) : Evidence.PartOf(Version.Content, Measure == LimitLines.Beyond));
+
     /// <summary>limit, none, not-established or not-regulated.</summary>
     public string Kind => (Version.Content, Limit) switch
     {

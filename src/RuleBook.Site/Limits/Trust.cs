@@ -1,29 +1,24 @@
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Limits;
 
 /// <summary>How far a version can be leaned on, in words; empty when an authority's own text stands behind it and nobody disputes it.</summary>
 internal static class Trust
 {
-    public static string Marks(ResolvedVersion version, bool certain)
+    /// <summary>Of one statement: how its own figure is known.</summary>
+    public static string Marks(LimitLine line) => Marks(line.Version, line.Certain, line.Standing);
+
+    /// <summary>Of a version as a whole: by the weakest of what it says.</summary>
+    public static string Marks(ResolvedVersion version, bool certain) => Marks(version, certain, version.Evidence.OfAll(version.Content));
+
+    private static string Marks(ResolvedVersion version, bool certain, Standing standing)
     {
         var marks = new List<string>();
         if (!certain) marks.Add("day open");
         if (!version.Disputes.IsEmpty) marks.Add("disputed");
-        if (Weak(version) is { } weak) marks.Add(weak);
+        if (!version.Sources.IsEmpty && standing.Basis != ReadAs.Primary) marks.Add(Phrases.Standing(standing));
         return string.Join(", ", marks);
-    }
-
-    /// <summary>Null when an authority's own text was read, or when no source is cited at all.</summary>
-    public static string? Weak(ResolvedVersion version)
-    {
-        if (version.Sources.IsEmpty || version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.Primary)) return null;
-        return version.Sources.Min(cited => cited.Source.ReadAs) switch
-        {
-            ReadAs.Secondary => "second hand",
-            ReadAs.CommonPractice => "common practice",
-            _ => "from memory",
-        };
     }
 }

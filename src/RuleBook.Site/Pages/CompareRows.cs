@@ -37,7 +37,7 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
         return new Cell(
             [
                 .. Told(own.Concat(open))
-                    .GroupBy(line => (Url: Links.Rule(line.Rule), Where: Where.Id(line.Version), Marks: Trust.Marks(line.Version, line.Certain), When: When(line)))
+                    .GroupBy(line => (Url: Links.Rule(line.Rule), Where: Where.Id(line.Version), Marks: Trust.Marks(line), When: When(line)))
                     .Select(rule => new CellRule(
                         rule.Key.Url,
                         rule.Key.Where,
@@ -50,7 +50,7 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
 
     /// <summary>What several rules leave open is told once, with the kinds of vehicle of all of them.</summary>
     private static IEnumerable<LimitLine> Told(IEnumerable<LimitLine> lines) => lines
-        .GroupBy(line => line.Kind is "not-established" or "not-regulated" ? $"{line.Kind} {line.Pathway} {Trust.Marks(line.Version, line.Certain)}" : "")
+        .GroupBy(line => line.Kind is "not-established" or "not-regulated" ? $"{line.Kind} {line.Pathway} {Trust.Marks(line)}" : "")
         .SelectMany(same => same.Key.Length == 0 ? same.ToArray() : [Together([.. same])]);
 
     private static LimitLine Together(LimitLine[] same) => same[0] with

@@ -93,7 +93,7 @@ internal sealed record MeasureRow(
 {
     public static MeasureRow Of(SiteBook site, LimitLine line)
     {
-        var source = line.Version.Sources.OrderBy(cited => cited.Source.ReadAs).FirstOrDefault();
+        var source = line.Standing.Cited;
         return new MeasureRow(
             line.Place.Name,
             line.Kind,
@@ -101,7 +101,7 @@ internal sealed record MeasureRow(
             line.Pathway is { } pathway ? Wording.Of(pathway) : "",
             line.Pathway is { } words ? Say.Short(words) : "",
             Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),
-            Trust.Marks(line.Version, line.Certain),
+            Trust.Marks(line),
             Links.Rule(line.Rule),
             source is null ? "" : $"{source.Source.Title}{(source.Citation.Clause is { } clause ? $", {clause}" : "")}",
             source is null ? Links.Rule(line.Rule) : Links.Source(source.Source),

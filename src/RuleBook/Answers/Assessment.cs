@@ -60,6 +60,9 @@ public sealed record Assessment
     /// <summary>Who certifies and what is issued; null where no scheme is recorded.</summary>
     public Certification? Certification { get; init; }
 
+    /// <summary>The weakest link among the limits that decide; null where nothing that is established does.</summary>
+    public WeakestEvidence? WeakestEvidence => WeakestEvidence.Of(Findings, Between);
+
     /// <summary>What a reader should bear in mind.</summary>
     public required ImmutableArray<string> Cautions { get; init; }
 }

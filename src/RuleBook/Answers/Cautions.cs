@@ -34,13 +34,19 @@ internal static class Cautions
 
     private static IEnumerable<string> Weak(ImmutableArray<Finding> findings)
     {
-        foreach (var version in findings.Select(finding => finding.Version))
+        foreach (var finding in findings)
         {
-            if (version.Sources.IsEmpty || version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.Primary)) continue;
-            var how = version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.Secondary) ? "at second hand"
-                : version.Sources.Any(cited => cited.Source.ReadAs == ReadAs.CommonPractice) ? "as common practice, without a published source"
-                : "from memory";
-            yield return $"{version.Rule.Title} ({version.Rule.Id}) is known only {how}; open the document itself before relying on it.";
+            var standing = (WeakestEvidence.Of(finding)?.Standing ?? finding.Version.Evidence.Of(Part.Existence)).Basis;
+            if (finding.Version.Sources.IsEmpty || standing == ReadAs.Primary) continue;
+            var how = standing switch
+            {
+                ReadAs.Secondary => "known only at second hand",
+                ReadAs.CommonPractice => "known only as common practice, without a published source",
+                ReadAs.Memory => "known only from memory",
+                _ => "carried by none of the sources that the book cites for it",
+            };
+            var (title, id) = (finding.Version.Rule.Title, finding.Version.Rule.Id);
+            yield return $"{title} ({id}): what decides here is {how}; open the document itself before relying on it.";
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.InForce;
 using RuleBook.Law;
 
 namespace RuleBook.Answers;
@@ -8,10 +9,14 @@ namespace RuleBook.Answers;
 /// <param name="Topic">The topic.</param>
 /// <param name="State">complete, partial or none, as the jurisdiction's coverage says.</param>
 /// <param name="Rules">Rules recorded.</param>
-/// <param name="Values">Limits with a figure, by how the best source of their version is known.</param>
+/// <param name="Values">Limits with a figure that some citation carries, by how it is known.</param>
 /// <param name="NotEstablished">Limits and rules that nobody has established.</param>
 public sealed record Holding(
-    Jurisdiction Place, Topic Topic, string State, int Rules, ImmutableSortedDictionary<ReadAs, int> Values, int NotEstablished);
+    Jurisdiction Place, Topic Topic, string State, int Rules, ImmutableSortedDictionary<ReadAs, int> Values, int NotEstablished)
+{
+    /// <summary>Limits with a figure that no citation carries.</summary>
+    public int WithoutSource { get; init; }
+}
 
 /// <summary>Counts what is established and how it is known.</summary>
 public static class Holdings
@@ -26,30 +31,32 @@ public static class Holdings
     {
         var rules = place.Rules.Where(rule => rule.Topic == topic.Name).ToArray();
         var limits = rules
-            .SelectMany(rule => rule.Versions.Where(version => version.Decides))
-            .SelectMany(version => LimitsOf(version).Select(pair => (pair.limit, basis: Best(book, place, version.Sources.AddRange(pair.own)))))
+            .SelectMany(rule => rule.Versions.Where(version => version.Decides).Select(version => (rule, version)))
+            .SelectMany(written => LimitsOf(written.version).Select(pair => (pair.limit, basis: Basis(book, written.rule, written.version, pair.tier, pair.limit))))
             .ToArray();
+        var known = limits.Where(pair => pair.limit.Kind != LimitKind.NotEstablished).ToArray();
         return new Holding(
             place,
             topic,
             place.Coverage.FirstOrDefault(coverage => coverage.Topic == topic.Name)?.State ?? "none",
             topic.Name == "certification" ? place.Schemes.Length : rules.Length,
-            limits.Where(pair => pair.limit.Kind != LimitKind.NotEstablished).CountBy(pair => pair.basis).ToImmutableSortedDictionary(),
+            known.Select(pair => pair.basis).OfType<ReadAs>().CountBy(basis => basis).ToImmutableSortedDictionary(),
             limits.Count(pair => pair.limit.Kind == LimitKind.NotEstablished)
                 + rules.SelectMany(rule => rule.Versions).Count(version => version.Content is NotEstablished)
-                + (topic.Name == "certification" ? place.Schemes.SelectMany(scheme => scheme.Versions).Sum(version => version.NotEstablished.Length) : 0));
+                + (topic.Name == "certification" ? place.Schemes.SelectMany(scheme => scheme.Versions).Sum(version => version.NotEstablished.Length) : 0))
+        {
+            WithoutSource = known.Count(pair => pair.basis is null),
+        };
     }
 
-    private static IEnumerable<(Limit limit, ImmutableArray<Citation> own)> LimitsOf(RuleVersion version) => version.Content switch
+    private static IEnumerable<(string tier, Limit limit)> LimitsOf(RuleVersion version) => version.Content switch
     {
-        Stated stated => stated.Tiers.SelectMany(tier => tier.Limits.Select(limit => (limit, tier.Sources))),
+        Stated stated => stated.Tiers.SelectMany(tier => tier.Limits.Select(limit => (tier.Name, limit))),
         Adoption adoption => adoption.Exceptions.SelectMany(change =>
-            change.Limits.Select(limit => (limit, change.Sources)).Concat(change.Added?.Limits.Select(limit => (limit, change.Sources.AddRange(change.Added.Sources))) ?? [])),
+            (change.Added?.Limits ?? change.Limits).Select(limit => (change.Added?.Name ?? change.Tier ?? "", limit))),
         _ => [],
     };
 
-    private static ReadAs Best(Book book, Jurisdiction place, ImmutableArray<Citation> citations) => citations
-        .Select(citation => book.Source(place.Id, citation.Cite)?.ReadAs ?? ReadAs.Memory)
-        .DefaultIfEmpty(ReadAs.Memory)
-        .Min();
+    private static ReadAs? Basis(Book book, Rule rule, RuleVersion version, string tier, Limit limit) =>
+        new Evidence(book, [new WrittenVersion(rule, version)]).Of(new Part(tier, limit.Measure)).Basis;
 }

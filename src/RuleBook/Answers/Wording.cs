@@ -1,3 +1,4 @@
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Tables;
@@ -34,6 +35,9 @@ public static class Wording
         ReadAs.CommonPractice => "common-practice",
         _ => "memory",
     };
+
+    /// <summary>As written in data; <c>no-source</c> where no citation carries it.</summary>
+    public static string Of(Standing standing) => standing.Basis is { } basis ? Of(basis) : "no-source";
 
     /// <summary>One pathway, or from the best to the worst.</summary>
     public static string Of(Outcome outcome) => outcome.Decided ? Of(outcome.Best) : $"{Of(outcome.Best)} to {Of(outcome.Worst)}";

@@ -26,6 +26,9 @@ public sealed record ResolvedVersion(
     ImmutableArray<Dispute> Disputes,
     ImmutableArray<string> Notes)
 {
+    /// <summary>How each figure is known.</summary>
+    public Evidence Evidence { get; init; } = Evidence.None;
+
     /// <summary>What adds up to the total lift.</summary>
     public ImmutableArray<string> Parts { get; } = FactSet.PartsOf(Measured?.Total);
 }

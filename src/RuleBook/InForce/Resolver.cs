@@ -31,7 +31,10 @@ public static class Resolver
     {
         var own = new ResolvedVersion(
             rule, version.From, until, [], version.Content, version.Measured, Cited(book, rule, version.Sources), version.Disputes,
-            version.Note is { } note ? [note] : []);
+            version.Note is { } note ? [note] : [])
+        {
+            Evidence = new Evidence(book, [new WrittenVersion(rule, version)]),
+        };
         if (version.Content is not Adoption adoption) return [own];
         if (depth >= LongestChain || book.Rule(adoption.Rule) is not { } adopted) return [own with { Content = Unknown(book, rule) }];
 
@@ -44,6 +47,7 @@ public static class Resolver
             Sources = [.. own.Sources, .. adoption.Exceptions.SelectMany(change => Cited(book, rule, change.Sources)), .. theirs.Sources],
             Disputes = [.. own.Disputes, .. theirs.Disputes],
             Notes = [.. own.Notes, .. theirs.Notes],
+            Evidence = own.Evidence.Then(theirs.Evidence),
         });
     }
 

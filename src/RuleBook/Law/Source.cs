@@ -54,7 +54,17 @@ public sealed record Source(
 /// <param name="Clause">Clause, section, page or item; null where the source has none.</param>
 /// <param name="Note">What it says here, in our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Citation(string Cite, string? Clause, string? Note, Mark Mark);
+public sealed record Citation(string Cite, string? Clause, string? Note, Mark Mark)
+{
+    /// <summary>The words of the parts that it carries; null where nothing is said: then it carries all that it stands on.</summary>
+    public ImmutableArray<string>? Carries { get; init; }
+
+    /// <summary>Whether it carries the part: named, or nothing is said.</summary>
+    public bool DoesCarry(Part part) => Carries is null || DoesName(part);
+
+    /// <summary>Whether it names the part among those that it carries.</summary>
+    public bool DoesName(Part part) => Carries is { } words && words.Any(part.IsNamed);
+}
 
 /// <summary>A citation with its source found.</summary>
 /// <param name="Citation">Where in the source.</param>

@@ -49,6 +49,9 @@ public static class AssessmentJson
         json.WritePropertyName("certification");
         if (assessment.Certification is { } certification) Write(json, certification);
         else json.WriteNullValue();
+        json.WritePropertyName("weakest-evidence");
+        if (assessment.WeakestEvidence is { } weakest) Write(json, weakest);
+        else json.WriteNullValue();
         json.Texts("cautions", assessment.Cautions);
         json.WriteEndObject();
     }
@@ -108,6 +111,15 @@ public static class AssessmentJson
         json.WriteString("reregistering", version.Reregistering);
         json.Texts("not-established", version.NotEstablished);
         json.List("sources", certification.Sources, source => json.Source(source));
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, WeakestEvidence weakest)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", weakest.Rule.Id);
+        json.WriteString("part", weakest.Part.ToString());
+        json.Standing(weakest.Standing);
         json.WriteEndObject();
     }
 

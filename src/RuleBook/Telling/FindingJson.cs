@@ -1,5 +1,6 @@
 using System.Text.Json;
 using RuleBook.Answers;
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Units;
 
@@ -29,8 +30,8 @@ internal static class FindingJson
         json.Between(finding.Outcome);
         json.WriteString("tier", finding.Tier?.Name);
         json.Texts("codes", finding.Tier?.Codes ?? []);
-        json.List("limits", finding.Limits, check => Write(json, check));
-        json.List("exceeded", finding.Exceeded, check => Write(json, check));
+        json.List("limits", finding.Limits, check => Write(json, version, check));
+        json.List("exceeded", finding.Exceeded, check => Write(json, version, check));
         json.List("conditions", finding.Conditions, condition =>
         {
             json.WriteStartObject();
@@ -56,7 +57,7 @@ internal static class FindingJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, LimitCheck check)
+    private static void Write(Utf8JsonWriter json, ResolvedVersion version, LimitCheck check)
     {
         var unit = check.Measure.Unit;
         json.WriteStartObject();
@@ -76,6 +77,7 @@ internal static class FindingJson
         }
 
         json.WriteString("holds", check.Holds switch { Truth.Yes => "yes", Truth.No => "no", _ => "unknown" });
+        json.Standing(version.Evidence.Of(check.Tier, check.Limit));
         json.WriteEndObject();
     }
 

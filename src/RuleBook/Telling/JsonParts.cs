@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Fractions;
 using RuleBook.Answers;
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Units;
@@ -44,6 +45,13 @@ internal static class JsonParts
         json.Number("at-most", interval.High, unit);
     }
 
+    /// <summary>How a figure is known, and the source on which that hangs.</summary>
+    public static void Standing(this Utf8JsonWriter json, Standing standing)
+    {
+        json.WriteString("standing", Wording.Of(standing));
+        json.WriteString("cite", standing.Cited is { Source: var source } ? $"{source.Jurisdiction}/{source.Id}" : null);
+    }
+
     public static void Source(this Utf8JsonWriter json, CitedSource cited)
     {
         json.WriteStartObject();
@@ -52,6 +60,7 @@ internal static class JsonParts
         json.WriteString("clause", cited.Citation.Clause);
         json.WriteString("read-as", Wording.Of(cited.Source.ReadAs));
         json.WriteString("checked", cited.Source.Checked.Text);
+        if (cited.Citation.Carries is { } carries) json.Texts("carries", carries);
         json.WriteString("url", cited.Source.Url);
         json.WriteEndObject();
     }

@@ -75,6 +75,16 @@ public static class Phrases
         _ => "from memory, not verified",
     };
 
+    /// <summary>How a figure is known, in at most three words.</summary>
+    public static string Standing(Standing standing) => standing.Basis switch
+    {
+        Law.ReadAs.Primary => "authority's text",
+        Law.ReadAs.Secondary => "second hand",
+        Law.ReadAs.CommonPractice => "common practice",
+        Law.ReadAs.Memory => "from memory",
+        _ => "no source",
+    };
+
     /// <summary>A source in one line, with the clauses cited of it.</summary>
     public static string Source(Source source, IEnumerable<string> clauses) =>
         $"{string.Join(", ", clauses.Prepend(source.Title))} ({source.Publisher}; {ReadAs(source)}; checked {source.Checked})";

@@ -18,7 +18,10 @@ internal static class SourceReader
     public static ImmutableArray<Citation> Citations(Fields fields) => fields.List("sources", node =>
     {
         var inner = new Fields(node, fields.Problems);
-        var citation = new Citation(inner.Required("cite"), inner.Text("clause"), inner.Text("note"), inner.Mark);
+        var citation = new Citation(inner.Required("cite"), inner.Text("clause"), inner.Text("note"), inner.Mark)
+        {
+            Carries = inner.Has("carries") ? inner.Texts("carries") : null,
+        };
         inner.Done();
         return citation;
     });
