@@ -1,19 +1,23 @@
-using RuleBook.Law;
+using RuleBook.Answers;
 
 namespace RuleBook.Cli;
 
-/// <summary>What the command's exit code says.</summary>
+/// <summary>What the command's exit code says; of <c>assess</c> it follows from the headline of the answer.</summary>
 internal static class ExitCode
 {
     public const int Permitted = 0;
     public const int Prohibited = 1;
     public const int BadInput = 2;
     public const int Undecided = 3;
+    public const int Blocked = 4;
+    public const int NothingToJudge = 5;
 
-    public static int Of(Pathway? verdict) => verdict switch
+    public static int Of(Headline headline) => headline switch
     {
-        null => Undecided,
-        Pathway.Prohibited => Prohibited,
+        Headline.NothingToJudge => NothingToJudge,
+        Headline.Prohibited => Prohibited,
+        Headline.Blocked => Blocked,
+        Headline.Undecided => Undecided,
         _ => Permitted,
     };
 }

@@ -28,7 +28,7 @@ public sealed partial class ReadmeTests
             : arg.StartsWith("out/", StringComparison.Ordinal) ? Path.Combine(folder, arg)
             : arg)];
         var answer = await Invocation.Of(rooted);
-        answer.Code.ShouldBeInRange(0, 3);
+        answer.Code.ShouldBeInRange(0, 4);
         answer.Code.ShouldNotBe(2, answer.Error);
         answer.Out.ShouldNotBeEmpty();
     }

@@ -23,7 +23,7 @@ internal static class AssessCommand
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
                 ? _ => AssessmentJson.Write(assessment)
                 : console => Page.Write(console, page => new AssessmentText(page).Write(assessment)));
-            return ExitCode.Of(assessment.Verdict);
+            return ExitCode.Of(assessment.Headline);
         });
         return command;
     }

@@ -30,8 +30,20 @@ public sealed record Assessment
     /// <summary>The pathways possible; one when decided.</summary>
     public required Outcome Between { get; init; }
 
-    /// <summary>The verdict; null when undecided.</summary>
-    public Pathway? Verdict => Between.Decided ? Between.Best : null;
+    /// <summary>The verdict; null when undecided, and where there is nothing to judge.</summary>
+    public Pathway? Verdict => Between.Decided && !JudgesNothing ? Between.Best : null;
+
+    /// <summary>True where the job states no change that any rule could judge: then no pathway is told.</summary>
+    public bool JudgesNothing => Findings.IsEmpty && Between.Worst == Pathway.NoCertificate;
+
+    /// <summary>What the first line says.</summary>
+    public Headline Headline => Headlines.Of(this);
+
+    /// <summary>What must not be driven or done as planned, whatever the pathway, most urgent first.</summary>
+    public ImmutableArray<Blocker> Blockers { get; init; } = [];
+
+    /// <summary>Changes that the job states and that no rule of the place in the book speaks of; each is a blocker too.</summary>
+    public ImmutableArray<NotJudged> NotJudged { get; init; } = [];
 
     /// <summary>The measures that bear on the rules tried.</summary>
     public required ImmutableArray<KnownMeasure> Measures { get; init; }

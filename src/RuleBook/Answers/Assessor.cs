@@ -22,7 +22,7 @@ public static class Assessor
         var (outcome, effects) = inquiry.Judge();
         var findings = inquiry.Findings();
         var gaps = outcome.Decided ? [] : inquiry.Gaps(findings, outcome);
-        return new Assessment
+        var assessment = new Assessment
         {
             Job = job.Name,
             Jurisdiction = place.Id,
@@ -40,7 +40,9 @@ public static class Assessor
             Tyres = TyreReckoning.Of(job),
             Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
             Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
+            NotJudged = NotJudgedFinder.Of(book, place, inquiry.Facts, [.. inquiry.Versions]),
         };
+        return assessment with { Blockers = Answers.Blockers.Of(assessment, job) };
     }
 
     private static IEnumerable<(Pathway Pathway, Fraction LimitMm)> LiftAllowed(Book book, Job job, Jurisdiction place) =>

@@ -28,6 +28,7 @@ public static class JobFacts
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
         if (job.FittedTyre is { } fitted) AddTyres(measures, fitted, job, basis);
         AddRatings(measures, job);
+        AddOtherRatings(measures, job);
         AddAxleSum(measures, job);
         AddLift(measures, job);
         AddCombination(measures, job);
@@ -134,6 +135,25 @@ public static class JobFacts
             measures[$"{rating}-increase"] = stated is null
                 ? new Derived(Interval.Anything, "the rating before is not stated")
                 : new Derived(Interval.Of(asked.Base - stated.Base), $"{asked} - {stated} = {Numbers.Show(asked.Base - stated.Base)} kg");
+        }
+    }
+
+    /// <summary>Ratings that are no measures themselves: only by how much they are raised.</summary>
+    private static void AddOtherRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (job.Plan.Rerated is not { } rerated) return;
+        var stated = job.Plan.Ratings;
+        Add("front-axle", rerated.FrontAxleKg, stated.FrontAxleKg);
+        Add("rear-axle", rerated.RearAxleKg, stated.RearAxleKg);
+        Add("unbraked-tow", rerated.UnbrakedTowKg, stated.UnbrakedTowKg);
+        Add("ball", rerated.BallKg, stated.BallKg);
+
+        void Add(string rating, Fraction? asked, Fraction? before)
+        {
+            if (asked is not { } after) return;
+            measures[$"{rating}-increase"] = before is { } was
+                ? new Derived(Interval.Of(after - was), $"{Numbers.Show(after)} - {Numbers.Show(was)} = {Numbers.Show(after - was)} kg")
+                : new Derived(Interval.Anything, "the rating before is not stated");
         }
     }
 

@@ -25,12 +25,10 @@ public sealed record MassAnswer(
     ImmutableArray<MissingFact> Missing)
 {
     /// <summary>The comparisons that fail against a rating that will apply, each once, in the lightest state in which it does.</summary>
-    public IEnumerable<StateCheck> Failing => In("unladen", Unladen.Left)
-        .Concat(In("loaded", Loaded?.Left ?? []))
-        .Concat(In("planned", Towing?.Planned?.Checks ?? []))
-        .Concat(In("weighed", Towing?.Weighed?.Checks ?? []))
-        .Where(each => !each.Check.Holds)
-        .DistinctBy(each => each.Check);
+    public IEnumerable<StateCheck> Failing => FailingWhere((check, all) => !IsRerated(check, all));
+
+    /// <summary>The comparisons that fail against a rating that gives way to the one asked for: they count where that one is refused.</summary>
+    public IEnumerable<StateCheck> FailingBeforeRerating => FailingWhere(IsRerated);
 
     /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
     /// <param name="check">The comparison.</param>
@@ -39,9 +37,16 @@ public sealed record MassAnswer(
         all.Any(other => other != check
             && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal));
 
-    private static IEnumerable<StateCheck> In(string state, IReadOnlyCollection<LoadCheck> checks) => checks
-        .Where(check => !IsRerated(check, checks))
-        .Select(check => new StateCheck(state, check));
+    private IEnumerable<StateCheck> FailingWhere(Func<LoadCheck, IReadOnlyCollection<LoadCheck>, bool> counts)
+    {
+        (string State, ImmutableArray<LoadCheck> Checks)[] states =
+        [
+            ("unladen", Unladen.Left), ("loaded", Loaded?.Left ?? []), ("planned", Towing?.Planned?.Checks ?? []), ("weighed", Towing?.Weighed?.Checks ?? []),
+        ];
+        return states
+            .SelectMany(each => each.Checks.Where(check => !check.Holds && counts(check, each.Checks)).Select(check => new StateCheck(each.State, check)))
+            .DistinctBy(each => each.Check);
+    }
 }
 
 /// <summary>A comparison with the state in which it was made.</summary>

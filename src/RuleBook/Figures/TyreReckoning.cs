@@ -52,9 +52,9 @@ internal static class TyreReckoning
     private static IEnumerable<LoadCheck> Loads(TyreCapacity capacity, Ratings ratings)
     {
         if (ratings.FrontAxleKg is { } front && capacity.Front.Amount is { } ahead)
-            yield return new LoadCheck("front axle rating against its tyres", front, ahead, capacity.Fact);
+            yield return new LoadCheck("front-axle-rating-tyres", "front axle rating against its tyres", front, ahead, capacity.Fact);
         if (ratings.RearAxleKg is { } rear && capacity.Rear.Amount is { } behind)
-            yield return new LoadCheck("rear axle rating against its tyres", rear, behind, capacity.Fact);
+            yield return new LoadCheck("rear-axle-rating-tyres", "rear axle rating against its tyres", rear, behind, capacity.Fact);
     }
 
     private static IEnumerable<TyreSpeedCheck> Speeds(Job job)

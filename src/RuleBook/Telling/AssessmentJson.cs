@@ -33,8 +33,12 @@ public static class AssessmentJson
     {
         json.WriteStartObject();
         json.WriteString("job", assessment.Job);
-        json.WriteString("verdict", assessment.Verdict is { } verdict ? Wording.Of(verdict) : "undecided");
-        json.Between(assessment.Between);
+        json.WriteString("headline", Headlines.Word(assessment.Headline));
+        json.List("blockers", assessment.Blockers, blocker => BlockerJson.Write(json, blocker));
+        json.WriteString("verdict", assessment.Verdict is { } verdict ? Wording.Of(verdict) : assessment.JudgesNothing ? "nothing-to-judge" : "undecided");
+        if (assessment.JudgesNothing) json.Texts("between", []);
+        else json.Between(assessment.Between);
+        json.List("not-judged", assessment.NotJudged, each => Write(json, each));
         json.WriteString("jurisdiction", assessment.Jurisdiction);
         json.WriteString("on", Day(assessment.On));
         json.WriteString("book", assessment.Book);
@@ -71,6 +75,15 @@ public static class AssessmentJson
         json.Range(known.Value, known.Measure.Unit);
         json.WriteString("unit", known.Measure.Unit.Symbol);
         json.WriteString("derivation", known.Derivation);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, NotJudged each)
+    {
+        json.WriteStartObject();
+        json.WriteString("fact", each.Fact);
+        json.WriteString("what", each.What);
+        json.WriteString("ask", each.Ask);
         json.WriteEndObject();
     }
 

@@ -37,6 +37,7 @@ internal static class MassJson
     {
         json.WriteStartObject();
         if (state is not null) json.WriteString("state", state);
+        json.WriteString("subject", check.Subject);
         json.WriteString("what", check.What);
         json.Number("value", check.ValueKg, Kg);
         json.Number("limit", check.LimitKg, Kg);

@@ -15,10 +15,10 @@ internal sealed class LoadChecks
 
     internal void Lacks(string fact, string adds) => missing.Add(new MissingFact(fact, adds));
 
-    internal void Compare(string what, Fraction? valueKg, Fraction? limitKg, string limitFact)
+    internal void Compare(string subject, string what, Fraction? valueKg, Fraction? limitKg, string limitFact)
     {
         if (limitKg is not { } limit) Lacks(limitFact, $"what is left: {what}");
-        else if (valueKg is { } value) checks.Add(new LoadCheck(what, value, limit, limitFact));
+        else if (valueKg is { } value) checks.Add(new LoadCheck(subject, what, value, limit, limitFact));
     }
 
     /// <summary>Against the maker's rating and, where a modification states one, against the new rating too.</summary>
@@ -26,8 +26,8 @@ internal sealed class LoadChecks
     {
         var rerated = limits.Rerated is { } ratings ? rating(ratings) : null;
         if (rating(limits.Original) is not null || rerated is null)
-            Compare(what, valueKg, rating(limits.Original), $"vehicle.ratings.{key}");
-        if (rerated is not null) Compare($"{what}, re-rated", valueKg, rerated, $"modification.ratings.{key}");
+            Compare(key, what, valueKg, rating(limits.Original), $"vehicle.ratings.{key}");
+        if (rerated is not null) Compare(key, $"{what}, re-rated", valueKg, rerated, $"modification.ratings.{key}");
     }
 
     internal void CompareVehicle(Fraction? totalKg, AxleMasses? axles, VehicleLimits limits)
@@ -35,7 +35,7 @@ internal sealed class LoadChecks
         CompareRated("vehicle against its GVM", totalKg, limits, ratings => ratings.GvmKg, "gvm");
         CompareRated("front axle against its rating", axles?.FrontKg, limits, ratings => ratings.FrontAxleKg, "front-axle");
         CompareRated("rear axle against its rating", axles?.RearKg, limits, ratings => ratings.RearAxleKg, "rear-axle");
-        Compare("front axle against its tyres", axles?.FrontKg, limits.FrontTyresKg, limits.TyresFact);
-        Compare("rear axle against its tyres", axles?.RearKg, limits.RearTyresKg, limits.TyresFact);
+        Compare("front-axle-tyres", "front axle against its tyres", axles?.FrontKg, limits.FrontTyresKg, limits.TyresFact);
+        Compare("rear-axle-tyres", "rear axle against its tyres", axles?.RearKg, limits.RearTyresKg, limits.TyresFact);
     }
 }

@@ -21,14 +21,14 @@ public sealed record CombinationCheck(ImmutableArray<LoadCheck> Checks, Immutabl
         var checks = new LoadChecks();
         checks.CompareVehicle(combination.VehicleKg, combination.VehicleAxles, vehicle);
         checks.CompareRated("vehicle and trailer axles against GCM", combination.TotalKg, vehicle, ratings => ratings.GcmKg, "gcm");
-        checks.Compare("trailer alone against its ATM", combination.TrailerAloneKg, trailer.AtmKg, "trailer.ratings.atm");
-        checks.Compare("trailer axles against GTM", combination.TrailerAxlesKg, trailer.GtmKg, "trailer.ratings.gtm");
+        checks.Compare("atm", "trailer alone against its ATM", combination.TrailerAloneKg, trailer.AtmKg, "trailer.ratings.atm");
+        checks.Compare("gtm", "trailer axles against GTM", combination.TrailerAxlesKg, trailer.GtmKg, "trailer.ratings.gtm");
         CompareTow(checks, combination.TrailerAloneKg, limits);
-        checks.Compare("trailer alone against the towbar", combination.TrailerAloneKg, trailer.TowbarKg, "vehicle.towbar.mass");
-        checks.Compare("trailer alone against the coupling", combination.TrailerAloneKg, trailer.CouplingKg, "trailer.coupling.mass");
+        checks.Compare("towbar", "trailer alone against the towbar", combination.TrailerAloneKg, trailer.TowbarKg, "vehicle.towbar.mass");
+        checks.Compare("coupling", "trailer alone against the coupling", combination.TrailerAloneKg, trailer.CouplingKg, "trailer.coupling.mass");
         checks.CompareRated("ball load against the vehicle maker's limit", combination.BallKg, vehicle, ratings => ratings.BallKg, "ball");
-        checks.Compare("ball load against the towbar", combination.BallKg, trailer.TowbarBallKg, "vehicle.towbar.ball");
-        checks.Compare("ball load against the coupling", combination.BallKg, trailer.CouplingBallKg, "trailer.coupling.ball");
+        checks.Compare("towbar-ball", "ball load against the towbar", combination.BallKg, trailer.TowbarBallKg, "vehicle.towbar.ball");
+        checks.Compare("coupling-ball", "ball load against the coupling", combination.BallKg, trailer.CouplingBallKg, "trailer.coupling.ball");
         return new CombinationCheck(checks.Checks, checks.Missing);
     }
 
@@ -45,6 +45,6 @@ public sealed record CombinationCheck(ImmutableArray<LoadCheck> Checks, Immutabl
         var byMaker = rating(limits.Vehicle.Original) is not null || (limits.Vehicle.Rerated is { } rerated && rating(rerated) is not null);
         var byMass = byMaker ? null : TowRating.Of(null, "", limits.UnloadedKg, limits.DefaultRatio);
         if (byMass is null) checks.CompareRated("trailer alone against the tow rating", trailerAloneKg, limits.Vehicle, rating, key);
-        else checks.Compare("trailer alone against the default by the vehicle's own mass", trailerAloneKg, byMass.Kg, byMass.Fact);
+        else checks.Compare(key, "trailer alone against the default by the vehicle's own mass", trailerAloneKg, byMass.Kg, byMass.Fact);
     }
 }

@@ -20,7 +20,7 @@ public sealed record DownRating(Fraction? LessKg, LoadCheck? Check)
     {
         var row = table.Where(row => row.BallUpToKg >= ballKg).MinBy(row => row.BallUpToKg);
         var check = gvmKg - row?.LessKg is { } lowered && vehicleKg is { } vehicle
-            ? new LoadCheck("vehicle against the GVM that its maker advises at this ball load", vehicle, lowered, "vehicle.down-rating")
+            ? new LoadCheck("advised-gvm", "vehicle against the GVM that its maker advises at this ball load", vehicle, lowered, "vehicle.down-rating")
             : null;
         return new DownRating(row?.LessKg, check);
     }

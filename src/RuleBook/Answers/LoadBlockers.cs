@@ -1,0 +1,52 @@
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Physics.Masses;
+using RuleBook.Tables;
+using RuleBook.Units;
+
+namespace RuleBook.Answers;
+
+/// <summary>Loads over a rating, and ratings asked for that nothing can certify.</summary>
+internal static class LoadBlockers
+{
+    private const string Asked = "modification.ratings.";
+
+    private static readonly Unit Kg = Unit.Base(Dimension.Mass);
+
+    public static IEnumerable<Blocker> Of(Assessment assessment, Job job)
+    {
+        var ceiling = Ceiling(job);
+        if (ceiling is not null) yield return ceiling;
+        if (assessment.Masses is not { } masses) yield break;
+        foreach (var (state, check) in masses.Failing) yield return Over(BlockerKind.OverRating, state, check);
+        foreach (var (state, check) in masses.FailingBeforeRerating.Where(each => Refused(assessment, ceiling, each.Check.Subject)))
+            yield return Over(BlockerKind.RefusedRating, state, check);
+    }
+
+    /// <summary>Common practice, no source: a GVM is certified only up to what the axles carry together.</summary>
+    private static Blocker? Ceiling(Job job)
+    {
+        var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
+        return job.Plan.Rerated?.GvmKg is { } asked && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles && asked > axles
+            ? new Blocker(BlockerKind.NotCertifiable, "gvm", "GVM asked for") { Value = asked, Limit = axles, Unit = Kg, LimitFact = "vehicle.ratings" }
+            : null;
+    }
+
+    private static Blocker Over(BlockerKind kind, string state, LoadCheck check) => new(kind, check.Subject, LoadSubjects.Noun(check.Subject))
+    {
+        State = state,
+        Value = check.ValueKg,
+        Limit = check.LimitKg,
+        Unit = Kg,
+        LimitFact = check.LimitFact,
+    };
+
+    /// <summary>A rating does not rescue a load where a rule refuses it, nothing can certify it or nobody judged it.</summary>
+    private static bool Refused(Assessment assessment, Blocker? ceiling, string rating) =>
+        (ceiling is not null && ceiling.Subject == rating)
+        || assessment.NotJudged.Any(each => each.Fact == Asked + rating)
+        || assessment.Findings.Any(finding => finding.Outcome.Best == Pathway.Prohibited && Speaks(finding, rating));
+
+    private static bool Speaks(Finding finding, string rating) =>
+        Covering.Speaks(finding.Version, $"new-{rating}") || Covering.Speaks(finding.Version, $"{rating}-increase");
+}

@@ -1,0 +1,27 @@
+namespace RuleBook.Answers;
+
+/// <summary>The ratings that loads are held against, as nouns.</summary>
+public static class LoadSubjects
+{
+    /// <summary>The noun of a subject; the subject itself where it is not known.</summary>
+    public static string Noun(string subject) => subject switch
+    {
+        "gvm" => "GVM",
+        "gcm" => "GCM",
+        "front-axle" => "the front axle rating",
+        "rear-axle" => "the rear axle rating",
+        "front-axle-tyres" => "what the front tyres carry",
+        "rear-axle-tyres" => "what the rear tyres carry",
+        "atm" => "the trailer's ATM",
+        "gtm" => "the trailer's GTM",
+        "braked-tow" => "the braked towing mass",
+        "unbraked-tow" => "the unbraked towing mass",
+        "towbar" => "the towbar's rating",
+        "coupling" => "the coupling's rating",
+        "ball" => "the ball load limit",
+        "towbar-ball" => "the towbar's ball load",
+        "coupling-ball" => "the coupling's ball load",
+        "advised-gvm" => "the GVM that the maker advises at this ball load",
+        _ => subject,
+    };
+}

@@ -1,0 +1,43 @@
+using RuleBook.Answers;
+using RuleBook.Telling;
+using RuleBook.Tests.Figures;
+
+namespace RuleBook.Tests.Answers;
+
+/// <summary>A load over a rating stands before the pathway: the ratings are the maker's, and no vehicle may be driven over them.</summary>
+public sealed class LoadBlockerTests
+{
+    private const string Vehicle = """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
+
+    private static string Job(string ratings, string rerated = "") =>
+        Vehicle + $$""" "ratings": { {{ratings}} } }, "modification": { {{rerated}} "accessories": [ { "name": "bar", "mass": "100 kg", "behind-front-axle": "1425 mm" } ] } """;
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_load_over_the_GVM_is_a_blocker_with_how_much_over_what()
+    {
+        var blocker = Reckoned.Assess(Job(""" "gvm": "2450 kg" """)).Blockers.ShouldHaveSingleItem();
+        blocker.ShouldSatisfyAllConditions(
+            each => each.Id.ShouldBe("over-rating/gvm/unladen"),
+            each => each.Over!.Value.ShouldBe(50), // 2400 + 100 - 2450
+            each => each.Limit!.Value.ShouldBe(2450),
+            each => BlockerText.Sentence(each).ShouldBe("50 kg over GVM before anybody gets in (2500 of 2450 kg)"));
+    }
+
+    [Fact]
+    [Trait("Basis", "common-practice")]
+    public void A_GVM_above_what_the_axles_carry_together_is_not_certifiable_and_does_not_rescue_the_load()
+    {
+        var answer = Reckoned.Assess(Job(""" "gvm": "2450 kg", "front-axle": "1400 kg", "rear-axle": "1200 kg" """, """ "ratings": { "gvm": "2700 kg" }, """));
+        answer.Blockers.Select(each => (each.Id, each.Over!.Value.ToInt32())).ShouldBe([("not-certifiable/gvm", 100), ("refused-rating/gvm/unladen", 50)]);
+        answer.Headline.ShouldBe(Headline.Blocked);
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_rating_asked_for_that_nobody_judged_does_not_rescue_the_load() // no book here has a rule on the GVM
+    {
+        var answer = Reckoned.Assess(Job(""" "gvm": "2450 kg", "front-axle": "1500 kg", "rear-axle": "1500 kg" """, """ "ratings": { "gvm": "2700 kg" }, """));
+        answer.Headline.ShouldNotBe(Headline.NoCertificate);
+    }
+}
