@@ -17,7 +17,7 @@ internal static class CarriesUnknown
         ["from", "until", "certifier", "appointed-by", "decides", "accepts-appointed-in", "issued", "steps", "reregistering", "fees", "not-established"];
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
-        from pair in Rules(book).Concat(Schemes(book))
+        from pair in Rules(book).Concat(Schemes(book)).Concat(On(book.Book.Jurisdictions.SelectMany(place => place.Cautions).SelectMany(caution => caution.Sources), []))
         from word in pair.Citation.Carries ?? []
         where word != Part.Existence.Name && !pair.Parts.Any(part => part.IsNamed(word))
         select Info.At(book.Word(pair.Citation.Mark, "carries", word), $"'{word}' is nothing that this citation can carry", Tip(word, pair.Parts));
