@@ -1,10 +1,10 @@
 using System.Globalization;
 using RuleBook.Answers;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Telling;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Browser;
 
@@ -23,7 +23,7 @@ internal static class Answering
             return PageJson.Write(json =>
             {
                 json.WritePropertyName("job");
-                JsonNodes.Write(json, job);
+                NodeJson.Write(json, job);
             });
         }
         catch (InputException refused)

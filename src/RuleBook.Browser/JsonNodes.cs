@@ -43,32 +43,6 @@ internal static class JsonNodes
         };
     }
 
-    /// <summary>The same the other way round.</summary>
-    internal static void Write(Utf8JsonWriter json, Node node)
-    {
-        switch (node)
-        {
-            case Mapping map:
-                json.WriteStartObject();
-                foreach (var (key, value) in map.Entries)
-                {
-                    json.WritePropertyName(key.Text);
-                    Write(json, value);
-                }
-
-                json.WriteEndObject();
-                break;
-            case Sequence list:
-                json.WriteStartArray();
-                foreach (var item in list.Items) Write(json, item);
-                json.WriteEndArray();
-                break;
-            case Scalar scalar:
-                json.WriteStringValue(scalar.Text);
-                break;
-        }
-    }
-
     private static Sequence List(ref Utf8JsonReader reader, string path, Mark mark)
     {
         var items = ImmutableArray.CreateBuilder<Node>();

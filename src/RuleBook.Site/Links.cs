@@ -64,3 +64,6 @@ internal static class Links
         return slug.Length == 0 ? "_" : slug.ToString();
     }
 }
+
+/// <summary>A text that leads somewhere in the site.</summary>
+internal sealed record Link(string Text, string Url);

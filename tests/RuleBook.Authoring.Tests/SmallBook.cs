@@ -1,7 +1,7 @@
-using RuleBook.Authoring.Yaml;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using RuleBook.Cli.Commands;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Tests;

@@ -1,4 +1,5 @@
 using RuleBook.Api.Tests;
+using RuleBook.Site.Building;
 
 namespace RuleBook.Site.Tests;
 

@@ -1,3 +1,4 @@
+using RuleBook.Site.Building;
 using RuleBook.Site.Tests.Pages;
 
 namespace RuleBook.Site.Tests;

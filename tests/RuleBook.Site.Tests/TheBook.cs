@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Law.Reading;
+using RuleBook.Site.Building;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Site.Tests;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Books;
 

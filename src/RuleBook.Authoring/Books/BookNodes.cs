@@ -1,6 +1,6 @@
-using RuleBook.Authoring.Yaml;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Books;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Law;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Cases;
 

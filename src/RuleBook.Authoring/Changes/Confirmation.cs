@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Authoring.Walk;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
@@ -9,6 +8,7 @@ using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tables;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Changes;
 

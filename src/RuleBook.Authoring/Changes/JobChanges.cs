@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Authoring.Cases;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Changes;
 

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 using RuleBook.Text;
 

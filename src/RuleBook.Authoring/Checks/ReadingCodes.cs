@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Authoring.Inspecting;
 
 namespace RuleBook.Authoring.Checks;
 

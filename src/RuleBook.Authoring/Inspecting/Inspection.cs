@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Checks;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Law.Reading;
 using RuleBook.Text;

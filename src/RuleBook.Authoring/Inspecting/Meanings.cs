@@ -1,3 +1,4 @@
+using RuleBook.Authoring.Checks;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Inspecting;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Formats.Cbor;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Packing;
 

@@ -2,13 +2,13 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Fractions;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Text;
 using RuleBook.Units;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Walk;
 

@@ -1,4 +1,3 @@
-using RuleBook.Cli.Commands;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Answers;

@@ -1,10 +1,10 @@
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Packing;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Cli.Commands;
 

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using RuleBook.Authoring.Books;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Site;
+using RuleBook.Site.Building;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Cli.Commands;
 

@@ -23,7 +23,7 @@ internal static class NodesJson
             foreach (var file in input.Files)
             {
                 json.WritePropertyName(file.Path);
-                Write(json, file.Root);
+                NodeJson.Write(json, file.Root);
             }
 
             json.WriteEndObject();
@@ -31,30 +31,5 @@ internal static class NodesJson
         }
 
         return new SiteFile(Path, buffer.WrittenMemory.ToArray());
-    }
-
-    internal static void Write(Utf8JsonWriter json, Node node)
-    {
-        switch (node)
-        {
-            case Mapping map:
-                json.WriteStartObject();
-                foreach (var (key, value) in map.Entries)
-                {
-                    json.WritePropertyName(key.Text);
-                    Write(json, value);
-                }
-
-                json.WriteEndObject();
-                break;
-            case Sequence list:
-                json.WriteStartArray();
-                foreach (var item in list.Items) Write(json, item);
-                json.WriteEndArray();
-                break;
-            case Scalar scalar:
-                json.WriteStringValue(scalar.Text);
-                break;
-        }
     }
 }

@@ -33,6 +33,3 @@ internal sealed record Page(string Path, string Title, string Section, Html Body
         return new SiteFile(Path, Encoding.UTF8.GetBytes(html.Text));
     }
 }
-
-/// <summary>A text that leads somewhere in the site.</summary>
-internal sealed record Link(string Text, string Url);

@@ -2,7 +2,6 @@ using RuleBook.Answers;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Site.Limits;
-using RuleBook.Site.Pages;
 using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;

@@ -1,11 +1,11 @@
 using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
-using RuleBook.Authoring.Yaml;
 using RuleBook.InForce;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Books;
 

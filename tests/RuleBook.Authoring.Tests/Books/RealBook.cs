@@ -1,8 +1,8 @@
 using RuleBook.Answers;
 using RuleBook.Authoring.Books;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Books;
 

@@ -1,6 +1,6 @@
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Schemas;
-using RuleBook.Authoring.Yaml;
+using RuleBook.Yaml;
 using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests.Cases;

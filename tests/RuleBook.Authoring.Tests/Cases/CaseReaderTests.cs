@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Authoring.Cases;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Law;
 using RuleBook.Text;
+using RuleBook.Yaml;
 using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests.Cases;

@@ -1,12 +1,12 @@
 using RuleBook.Answers;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Changes;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Tables;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Changes;
 

@@ -1,9 +1,9 @@
 using Fractions;
 using RuleBook.Authoring.Changes;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
+using RuleBook.Yaml;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
 
 namespace RuleBook.Authoring.Tests.Changes;

@@ -2,12 +2,12 @@ using CsCheck;
 using Fractions;
 using RuleBook.Answers;
 using RuleBook.Authoring.Tests.Books;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Facts;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Figures;
 

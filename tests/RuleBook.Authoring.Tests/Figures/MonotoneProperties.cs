@@ -1,9 +1,9 @@
 using CsCheck;
 using RuleBook.Answers;
 using RuleBook.Authoring.Tests.Books;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs.Reading;
 using RuleBook.Tables;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Figures;
 

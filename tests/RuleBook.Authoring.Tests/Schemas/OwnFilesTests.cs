@@ -5,10 +5,10 @@ using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Authoring.Tests.Inspecting;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Jobs.Reading;
 using RuleBook.Telling;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Schemas;
 

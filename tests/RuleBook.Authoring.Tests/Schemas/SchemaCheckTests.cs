@@ -1,5 +1,5 @@
 using RuleBook.Authoring.Schemas;
-using RuleBook.Authoring.Yaml;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Schemas;
 

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Sockets;
 using Microsoft.Playwright;
 using RuleBook.Cli.Commands;
+using RuleBook.Site.Building;
 using RuleBook.Site.Tests.Browser;
 using RuleBook.Site.Tests.Pages;
 

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using Microsoft.Playwright;
 using RuleBook.Cli.Commands;
+using RuleBook.Site.Building;
 
 namespace RuleBook.Site.Tests.Browser;
 

@@ -2,12 +2,12 @@ using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using RuleBook.Answers;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Cli;
+using RuleBook.Cli.Commands;
 using RuleBook.Jobs.Reading;
-using RuleBook.Site.Data;
 using RuleBook.Telling;
 using RuleBook.Text;
+using RuleBook.Yaml;
 using Spectre.Console;
 
 namespace RuleBook.Site.Tests.Browser;
@@ -50,7 +50,7 @@ internal static class TheCommand
     public static string Json(string file)
     {
         var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer)) NodesJson.Write(json, YamlText.ReadFile(file));
+        using (var json = new Utf8JsonWriter(buffer)) NodeJson.Write(json, YamlText.ReadFile(file));
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
 }

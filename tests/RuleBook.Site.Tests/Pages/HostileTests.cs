@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Law.Reading;
+using RuleBook.Site.Building;
 using RuleBook.Text;
 
 namespace RuleBook.Site.Tests.Pages;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Yaml;
+namespace RuleBook.Yaml;
 
 /// <summary>The texts of what can be wrong with a file before its keys are looked at.</summary>
 internal static class YamlProblems

@@ -3,7 +3,7 @@ using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Inspecting;
+namespace RuleBook.Authoring.Checks;
 
 /// <summary>What the checks look at: the book, and where in its files each thing is written.</summary>
 internal sealed class Inspected

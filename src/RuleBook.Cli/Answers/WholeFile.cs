@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace RuleBook.Cli.Commands;
+namespace RuleBook.Cli.Answers;
 
 /// <summary>Writes a file whole or not at all: aside first, then renamed.</summary>
 internal static class WholeFile

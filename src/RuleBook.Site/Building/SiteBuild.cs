@@ -5,7 +5,7 @@ using RuleBook.Site.Feeds;
 using RuleBook.Site.Pages;
 using RuleBook.Site.Templating;
 
-namespace RuleBook.Site;
+namespace RuleBook.Site.Building;
 
 /// <summary>Renders the comparison site of a book: pages, feeds, data. No file is touched, no clock is read.</summary>
 public static class SiteBuild

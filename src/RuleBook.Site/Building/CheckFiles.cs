@@ -3,7 +3,7 @@ using System.Text;
 using System.Text.Json;
 using RuleBook.Site.Templating;
 
-namespace RuleBook.Site;
+namespace RuleBook.Site.Building;
 
 /// <summary>The evaluator, the book that it opens, and the worker that keeps both for use without a connection.</summary>
 internal static class CheckFiles

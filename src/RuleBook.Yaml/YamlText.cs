@@ -1,7 +1,7 @@
 using System.Text;
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Yaml;
+namespace RuleBook.Yaml;
 
 /// <summary>
 /// Reads YAML 1.2 (and JSON, which is YAML in flow style) into <see cref="Node"/>s that know their place.

@@ -2,7 +2,7 @@ using RuleBook.Text;
 using YamlDotNet.Core;
 using Mark = RuleBook.Text.Mark;
 
-namespace RuleBook.Authoring.Yaml;
+namespace RuleBook.Yaml;
 
 /// <summary>Says in the maintainer's words what the parser stumbled over.</summary>
 internal static class YamlSyntax

@@ -1,8 +1,7 @@
 using System.Text;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Tests.Yaml;
+namespace RuleBook.Yaml.Tests;
 
 /// <summary>Reading against the YAML 1.2.2 specification (clauses named) and RFC 8259 for JSON.</summary>
 public sealed class YamlTextTests

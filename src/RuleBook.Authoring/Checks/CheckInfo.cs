@@ -1,6 +1,6 @@
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Inspecting;
+namespace RuleBook.Authoring.Checks;
 
 /// <summary>What a code means: the same text in messages, in SARIF and on the page about the code.</summary>
 /// <param name="Code">A word with hyphens; stable.</param>

@@ -1,8 +1,7 @@
 using System.Text;
-using RuleBook.Authoring.Yaml;
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Tests.Yaml;
+namespace RuleBook.Yaml.Tests;
 
 /// <summary>What is refused, where it is said to be, and that nothing but an <see cref="InputException"/> ever comes out.</summary>
 public sealed class YamlRefusalTests

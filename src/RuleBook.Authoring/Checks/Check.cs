@@ -1,6 +1,6 @@
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Inspecting;
+namespace RuleBook.Authoring.Checks;
 
 /// <summary>A semantic check.</summary>
 /// <param name="Info">What its code means.</param>

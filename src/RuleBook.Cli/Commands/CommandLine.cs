@@ -1,8 +1,7 @@
 using System.CommandLine;
-using RuleBook.Cli.Commands;
 using RuleBook.Text;
 
-namespace RuleBook.Cli;
+namespace RuleBook.Cli.Commands;
 
 /// <summary>The command <c>rulebook</c>.</summary>
 internal static class CommandLine

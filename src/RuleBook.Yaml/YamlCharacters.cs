@@ -1,6 +1,6 @@
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Yaml;
+namespace RuleBook.Yaml;
 
 /// <summary>Characters that no input needs and that could play tricks where the text is shown again.</summary>
 internal static class YamlCharacters

@@ -6,7 +6,7 @@ using Mark = RuleBook.Text.Mark;
 using Scalar = RuleBook.Text.Scalar;
 using YamlScalar = YamlDotNet.Core.Events.Scalar;
 
-namespace RuleBook.Authoring.Yaml;
+namespace RuleBook.Yaml;
 
 /// <summary>Builds nodes from parser events, checking depth before it goes deeper.</summary>
 internal sealed class YamlNodes(string text, string file)
