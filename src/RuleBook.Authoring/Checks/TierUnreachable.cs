@@ -17,7 +17,8 @@ internal static class TierUnreachable
         .Where(pair => pair.earlier is not null)
         .Select(pair => Info.At(pair.tier.Mark, $"whatever meets the tier '{pair.tier.Name}' meets '{pair.earlier!.Name}' before it")));
 
-    private static bool Covers(Tier earlier, Tier later) =>
+    /// <summary>Whether whatever meets <paramref name="later"/> meets <paramref name="earlier"/>.</summary>
+    internal static bool Covers(Tier earlier, Tier later) =>
         Ranges.Implies(later.When, earlier.When)
         && earlier.Provided.All(condition => later.Provided.Contains(condition))
         && earlier.Limits.All(limit => limit.Kind == LimitKind.None || (limit.Bounds is { } outer && later.Limits.Any(inner =>

@@ -48,6 +48,7 @@ public static class CheckList
         new(UnknownTier.Info, UnknownTier.Find, Leaning.OnAllValues),
         new(UnknownLimit.Info, UnknownLimit.Find, Leaning.OnAllValues),
         new(EmptyException.Info, EmptyException.Find),
+        new(ExceptionLoosens.Info, ExceptionLoosens.Find, Leaning.OnAllValues),
         new(HandCopy.Info, HandCopy.Find, Leaning.OnAllValues),
         new(UnknownJurisdiction.Info, UnknownJurisdiction.Find, Leaning.OnAllFiles),
         new(RegistersNote.Info, RegistersNote.Find),

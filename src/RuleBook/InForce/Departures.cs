@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.InForce;
 
 /// <summary>Applies the exceptions with which a rule is adopted.</summary>
 internal static class Departures
 {
-    /// <summary>The adopted tiers with limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway.</summary>
+    /// <summary>The adopted tiers with ends of limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway.</summary>
     public static Content Apply(Content content, ImmutableArray<Departure> departures) => content is Stated stated
         ? departures.Aggregate(stated, Apply)
         : content;
@@ -37,8 +38,17 @@ internal static class Departures
 
     private static Tier Change(Tier tier, Departure departure) => tier with
     {
-        Limits = [.. tier.Limits.Where(limit => departure.Limits.All(own => own.Measure != limit.Measure)), .. departure.Limits],
+        Limits =
+        [
+            .. tier.Limits.Select(limit => departure.Limits.FirstOrDefault(own => own.Measure == limit.Measure) is { } own ? Replace(limit, own) : limit),
+            .. departure.Limits.Where(own => tier.Limits.All(limit => limit.Measure != own.Measure)),
+        ],
         Provided = departure.Provided ?? tier.Provided,
         Sources = [.. tier.Sources, .. departure.Sources],
     };
+
+    /// <summary>An end that the exception does not name stays as the adopted rule has it.</summary>
+    internal static Limit Replace(Limit adopted, Limit own) => adopted.Bounds is { } theirs && own.Bounds is { } ends
+        ? own with { Bounds = new Bounds(ends.Lower ?? theirs.Lower, ends.Upper ?? theirs.Upper) }
+        : own;
 }

@@ -46,7 +46,7 @@ public static class Resolver
             Measured = own.Measured ?? theirs.Measured,
             Sources = [.. own.Sources, .. adoption.Exceptions.SelectMany(change => Cited(book, rule, change.Sources)), .. theirs.Sources],
             Disputes = [.. own.Disputes, .. theirs.Disputes],
-            Notes = [.. own.Notes, .. theirs.Notes],
+            Notes = [.. own.Notes, .. adoption.Exceptions.Select(change => change.Loosens).OfType<string>(), .. theirs.Notes],
             Evidence = own.Evidence.Then(theirs.Evidence),
         });
     }

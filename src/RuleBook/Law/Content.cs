@@ -30,7 +30,7 @@ public sealed record NotRegulated(string Why) : Content;
 
 /// <summary>A change that an adopting jurisdiction makes: to a tier of the adopted rule, or a tier of its own.</summary>
 /// <param name="Tier">Name of the adopted tier; null when <paramref name="Added"/> is given.</param>
-/// <param name="Limits">Replace the limits on the same measures.</param>
+/// <param name="Limits">Replace the limits on the same measures; of a range only the ends that are named.</param>
 /// <param name="Provided">Replaces the conditions when not null.</param>
 /// <param name="Dropped">The tier does not apply here.</param>
 /// <param name="Added">A tier of its own, placed after the adopted tiers of the same pathway.</param>
@@ -43,4 +43,8 @@ public sealed record Departure(
     bool Dropped,
     Tier? Added,
     ImmutableArray<Citation> Sources,
-    Mark Mark);
+    Mark Mark)
+{
+    /// <summary>Why the jurisdiction allows more here than the adopted rule does; null where it does not.</summary>
+    public string? Loosens { get; init; }
+}

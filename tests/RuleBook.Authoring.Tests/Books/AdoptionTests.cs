@@ -45,6 +45,16 @@ public sealed class AdoptionTests : IDisposable
         Verdict(on, lift).ShouldBe(new Outcome(best, worst));
     }
 
+    [Theory]
+    [InlineData("-50 mm", "0 mm", Pathway.NoCertificate)] // the nation's limit on the way down
+    [InlineData("-50 mm", "-0.2 mm", Pathway.Certificate)] // further down in total: how far a certificate reaches is not established
+    public void An_exception_on_the_way_up_leaves_the_nations_limit_on_the_way_down(string suspension, string growth, Pathway best)
+    {
+        Edit(1);
+        Verdict("2027-07-01", $"{suspension}, tyre-diameter-growth: {growth}").Best.ShouldBe(best);
+        if (best == Pathway.Certificate) Verdict("2027-07-01", $"{suspension}, tyre-diameter-growth: {growth}").Worst.ShouldBe(Pathway.Prohibited);
+    }
+
     [Fact]
     public void The_timeline_tells_since_when_the_rule_is_in_force_with_exceptions()
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Units;
 using static RuleBook.Tests.Answers.Made;
 
 namespace RuleBook.Tests.InForce;
@@ -77,6 +78,27 @@ public sealed class ResolverTests
         adopted = Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), Departing("Certificate", AtMost("body-lift", 0))));
         adopted[1].Limits.ShouldBe([AtMost(Lift, 75), AtMost("body-lift", 0)]);
         adopted[0].Limits.ShouldBe([AtMost(Lift, 50)]);
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void An_exception_replaces_only_the_end_of_a_range_that_it_names()
+    {
+        var (low, high) = (new Bound(-50, true), new Bound(50, false));
+        var national = Rule("xa", From("2012-01-01", new Stated([Tier(Pathway.Certificate, Range(low, high))], Pathway.Prohibited)));
+        Limits(AtMost(Lift, 40)).ShouldBe(Range(low, new Bound(40, true)));
+        Limits(Range(new Bound(-30, true), null)).ShouldBe(Range(new Bound(-30, true), high));
+        Limits(Range(new Bound(-30, true), new Bound(40, true))).ShouldBe(Range(new Bound(-30, true), new Bound(40, true)));
+        Limits(Of(Lift, LimitKind.NotEstablished)).ShouldBe(Of(Lift, LimitKind.NotEstablished));
+
+        Limit Limits(Limit own)
+        {
+            var state = State(Adopting("xa/ride-height/raise", null, Departing("Certificate", own)));
+            var resolved = Resolver.Resolve(Book(Place("xa", national), Place("xa-b", state)), state, Day("2021-01-01")).ShouldHaveSingleItem();
+            return ((Stated)resolved.Content).Tiers.ShouldHaveSingleItem().Limits.ShouldHaveSingleItem();
+        }
+
+        static Limit Range(Bound? low, Bound? high) => new(Lift, LimitKind.Bounded, new Bounds(low, high), Mark);
     }
 
     [Fact]

@@ -35,7 +35,10 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             fields.YesNo("drop") ?? false,
             fields.Nested("add") is { } added ? ReadTier(added) : null,
             SourceReader.Citations(fields),
-            fields.Mark);
+            fields.Mark)
+        {
+            Loosens = fields.Text("loosens"),
+        };
         if (departure.Tier is null == departure.Added is null)
             fields.Add("one-content", fields.Mark, "an exception changes one tier or adds one", "give either 'tier' or 'add'");
         fields.Done();
