@@ -24,21 +24,21 @@ public static class CaseRun
     public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(book, one.Job, Ask(book, one.Job), one.Expect)]);
 
     /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
-    internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Judge().Outcome;
+    internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Outcome;
 
-    internal static Inquiry Ask(Book book, Job job) => Inquiry.Open(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
+    internal static Judgement Ask(Book book, Job job) => new(book, job, book.Jurisdiction(job.RegisteredIn)!, DiameterBasis.Handbook);
 
     /// <summary>What differs from what is expected; the findings, which cost most, are read only where the case looks at them.</summary>
-    internal static IEnumerable<string> Failures(Book book, Job job, Inquiry inquiry, Expectation expect)
+    internal static IEnumerable<string> Failures(Book book, Job job, Judgement judged, Expectation expect)
     {
-        var (outcome, effects) = inquiry.Judge();
+        var outcome = judged.Outcome;
         if (expect.Between is { } between ? outcome != between : expect.Undecided && outcome.Decided)
             yield return $"expected {(expect.Between is { } range ? Wording.Of(range) : "undecided")}, got {Wording.Of(outcome)}";
-        if (expect.Asks is { } asks && Differ(asks, effects.Select(effect => effect.Opening.Name)) is { } asked)
+        if (expect.Asks is { } asks && Differ(asks, judged.Effects.Select(effect => effect.Opening.Name)) is { } asked)
             yield return $"expected to be asked for {asked}";
         if (expect.LooksAtCertification)
         {
-            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, inquiry.Facts, outcome);
+            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged.Facts, outcome);
             if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
                 yield return $"expected to be issued {papers}";
             if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
@@ -50,9 +50,9 @@ public static class CaseRun
         }
 
         if (expect is { Conditions: null, Decides: null, Findings: null }) yield break;
-        var findings = inquiry.Findings();
+        var findings = judged.Findings();
         foreach (var (rule, outcomes) in expect.Findings ?? [])
-            if (Given(rule, [.. findings, .. inquiry.OfUse(job)]) is var given && given != outcomes)
+            if (Given(rule, [.. findings, .. judged.OfUse()]) is var given && given != outcomes)
                 yield return $"expected {rule} to give {Words(outcomes)}, got {Words(given)}";
         if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
             yield return $"expected the conditions {shown}";

@@ -31,47 +31,49 @@ internal static class Candidates
         ResolvedVersion[] versions = [.. before.Versions, .. after.Versions];
         var space = new Space(vocabulary, after.Jurisdiction, after.Day, [.. versions, .. Spoken(versions, before, after, topic, vocabulary)]);
         ImmutableArray<string?> conditions = [null, .. Alike(space.Conditions, versions)];
-        FactSet[] measured = [.. space.Points.Select(point => Summed(space.Facts(ImmutableDictionary<string, string>.Empty, point), versions))];
-        var alone = space.Axes.Measures.Any(measure => measure.NeedsOwnRule && topic.TouchedBy.Contains(measure.Name));
+        var own = vocabulary.Naming(topic.Name).Where(measure => measure.NeedsOwnRule && space.Axes.Measures.Contains(measure)).ToImmutableArray();
+        var moving = Moving.Of(vocabulary, topic.OfUse).Where(each => own.Contains(each.Measure)).ToImmutableArray();
         return [.. space.Words.Where(Binding).AsParallel().AsOrdered().SelectMany(Of)];
 
-        bool Binding(ImmutableDictionary<string, string> words) =>
-            versions.Any(version => Judge.Binds(version, FactSet.Nothing with { Words = words }) != Truth.No);
+        bool Binding(ImmutableDictionary<string, string> words)
+        {
+            var at = Place();
+            at.Put(words);
+            return Enumerable.Range(0, at.Table.Rules.Length).Any(rule => at.Table.Judge(rule, at.Row).Binds != Truth.No);
+        }
 
         IEnumerable<CandidateGroup> Of(ImmutableDictionary<string, string> words)
         {
-            var found = new Dictionary<(Answer Before, Answer After), List<Witness>>();
+            var found = new Dictionary<(Given Before, Given After), List<Witness>>();
+            var at = Place();
+            at.Put(words);
             foreach (var condition in conditions)
-                for (var i = 0; i < measured.Length; i++)
+            {
+                if (condition is not null) at.NotShown(condition, true);
+                for (var i = 0; i < space.Points.Length; i++)
                 {
-                    var facts = measured[i] with { Words = words };
-                    if (condition is not null) facts = Space.NotShown(facts, condition);
-                    var pair = (Try(before, facts), Try(after, facts));
+                    at.Put(space.Points[i]);
+                    var pair = (Answer(before, at, 0), Answer(after, at, before.Rules.Length));
                     if (pair.Item1 == pair.Item2) continue;
                     if (!found.TryGetValue(pair, out var list)) found[pair] = list = [];
                     list.Add(space.Witness(words, space.Points[i], condition is null ? [] : [condition]));
                 }
 
+                if (condition is not null) at.NotShown(condition, false);
+            }
+
             return found.Values.Select(list => new CandidateGroup(words, Classes(words, versions, vocabulary), Picked(list), Furthest(list)));
         }
 
-        Answer Try(Slice slice, FactSet facts) => new(slice.Try(facts), alone ? Unmet(slice, facts, topic, vocabulary) : "");
+        PointRow Place() => new(vocabulary, space.Axes, before.Rules.Concat(after.Rules), moving);
     }
 
-    /// <summary>With the sums worked out once for all vehicles and conditions, where all versions count the same parts.</summary>
-    private static FactSet Summed(FactSet facts, ResolvedVersion[] versions)
+    private static Given Answer(Slice slice, PointRow at, int first)
     {
-        if (versions.Length == 0 || versions.Any(version => !version.Parts.SequenceEqual(versions[0].Parts))) return facts;
-        foreach (var name in (string[])[FactSet.TyreLift, FactSet.TotalLift])
-            if (facts.Measure(name, versions[0].Parts).Exact is { } sum) facts = facts.With(name, sum, "");
-        return facts;
+        var unmet = at.Table.Touched(at.Row.Cells).Own;
+        for (var rule = first; unmet != 0 && rule < first + slice.Rules.Length; rule++) unmet &= ~at.Table.Judge(rule, at.Row).Speaks;
+        return new Given(slice.Judge(at.Table, at.Row, first), unmet);
     }
-
-    /// <summary>The changed measures that ask for a rule of their own and that no rule which binds speaks of.</summary>
-    private static string Unmet(Slice slice, FactSet facts, Topic topic, Vocabulary vocabulary) => string.Join(' ', Covering.Changed(topic, vocabulary, facts)
-        .Select(measure => measure.Name)
-        .Where(name => !slice.Rules.Any(candidates =>
-            candidates.Any(version => Covering.Speaks(version, name)) && candidates.Any(version => Judge.Binds(version, facts) == Truth.Yes))));
 
     /// <summary>
     /// Points away from zero on measures that mean something else in the two vocabularies; whether an answer differs there is for the evaluator to say.
@@ -93,9 +95,10 @@ internal static class Candidates
 
     /// <summary>An edge at zero for each measure of which only one of the books speaks, so that a point away from zero is tried.</summary>
     private static IEnumerable<ResolvedVersion> Spoken(
-        ResolvedVersion[] versions, Slice before, Slice after, Topic topic, Vocabulary vocabulary) => topic.TouchedBy
-        .Where(name => vocabulary.Measures.TryGetValue(name, out var measure) && measure.NeedsOwnRule
-            && before.Versions.Any(version => Covering.Speaks(version, name)) != after.Versions.Any(version => Covering.Speaks(version, name)))
+        ResolvedVersion[] versions, Slice before, Slice after, Topic topic, Vocabulary vocabulary) => vocabulary.Naming(topic.Name)
+        .Where(measure => measure.NeedsOwnRule)
+        .Select(measure => measure.Name)
+        .Where(name => before.Versions.Any(version => version.Speaks(name)) != after.Versions.Any(version => version.Speaks(name)))
         .Select(name => AtZero(versions[0], name));
 
     private static ResolvedVersion AtZero(ResolvedVersion version, string measure)
@@ -132,5 +135,7 @@ internal static class Candidates
             StringComparer.Ordinal);
     }
 
-    private readonly record struct Answer(Outcome? Outcome, string Unmet);
+    /// <param name="Outcome">The pathways; null where no rule binds.</param>
+    /// <param name="Unmet">The changed measures that ask for a rule of their own and find none, a bit each.</param>
+    private readonly record struct Given(Outcome? Outcome, ulong Unmet);
 }

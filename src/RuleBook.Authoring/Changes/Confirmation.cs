@@ -1,3 +1,4 @@
+using RuleBook.Answers;
 using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Authoring.Walk;
@@ -70,7 +71,7 @@ internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Ju
     /// <summary>Where a job has to name a tyre size: those of the trade on a placard of one size, in the order in which the book lists them.</summary>
     private Confirmed? Tyres(CandidateGroup group, ref bool tried)
     {
-        if (!topic.TouchedBy.Contains(FactSet.TyreGrowth)) return null;
+        if (!vocabulary.Naming(topic.Name).Any(measure => measure.Name == FactSet.TyreGrowth)) return null;
         var (witness, sizes) = (group.Witnesses[0] with { Measures = [], NotShown = [] }, after.Reference.TyreSizes);
         var placards = sizes.OrderBy(size => size.SectionWidth).Take(1).Select(size => size.Designation).Prepend(Restated.Placard);
         foreach (var (placard, fitted) in placards.SelectMany(placard => sizes.Select(size => (placard, size.Designation))))
@@ -127,9 +128,9 @@ internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Ju
     {
         var job = Read(text, book) ?? (ReferenceEquals(book, before) && Read(renamed, after) is { } read ? read with { RegisteredIn = place.Id } : null);
         if (job is null) return null;
-        var inquiry = Inquiry.Open(book, job, place, DiameterBasis.Handbook);
-        if (!topic.OfUse) return inquiry.Judge().Outcome;
-        var findings = inquiry.OfUse(job).Where(finding => finding.Version.Rule.Topic == topic.Name).Select(finding => finding.Outcome).ToImmutableArray();
+        var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
+        if (!topic.OfUse) return judged.Outcome;
+        var findings = judged.OfUse().Where(finding => finding.Version.Rule.Topic == topic.Name).Select(finding => finding.Outcome).ToImmutableArray();
         return findings.IsEmpty ? new Outcome(Pathway.NoCertificate, Pathway.NoCertificate) : findings.Aggregate((left, right) => left.And(right));
     }
 

@@ -28,7 +28,7 @@ internal static class Words
     ];
 
     private static ImmutableArray<string> Touching(Vocabulary vocabulary, string topic) =>
-        vocabulary.Topics.TryGetValue(topic, out var found) ? found.TouchedBy : [];
+        [.. vocabulary.Naming(topic).Select(measure => measure.Name)];
 
     private static (bool Touches, bool OfUse, Fraction? IfAbsent, bool? NeedsOwnRule) Meaning(Vocabulary vocabulary, string topic, string name)
     {

@@ -1,3 +1,4 @@
+using RuleBook.Answers;
 using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Authoring.Cases;
@@ -8,7 +9,7 @@ namespace RuleBook.Authoring.Pinning;
 /// <summary>A case with its question to the book opened once, so that a changed book need not be asked about what did not change.</summary>
 internal sealed class PreparedCase(Book book, Case one)
 {
-    private readonly Inquiry inquiry = CaseRun.Ask(book, one.Job);
+    private readonly Judgement judged = CaseRun.Ask(book, one.Job);
 
     public Case Case { get; } = one;
 
@@ -16,10 +17,10 @@ internal sealed class PreparedCase(Book book, Case one)
     public bool FailsOn(Book other) => Fails(other, CaseRun.Ask(other, Case.Job));
 
     /// <summary>Whether the case fails on a book in which only some rules differ.</summary>
-    public bool FailsOn(Book other, ImmutableArray<string> rules) => inquiry.Under(other, Case.Job, rules) is { } under && Fails(other, under);
+    public bool FailsOn(Book other, ImmutableArray<string> rules) => judged.Under(other, rules) is { } under && Fails(other, under);
 
     /// <summary>Whether the case fails on a book in which only schemes of certification differ.</summary>
-    public bool FailsOnCertification(Book other) => Case.Expect.LooksAtCertification && Fails(other, inquiry);
+    public bool FailsOnCertification(Book other) => Case.Expect.LooksAtCertification && Fails(other, judged);
 
-    private bool Fails(Book other, Inquiry asked) => CaseRun.Failures(other, Case.Job, asked, Case.Expect).Any();
+    private bool Fails(Book other, Judgement asked) => CaseRun.Failures(other, Case.Job, asked, Case.Expect).Any();
 }

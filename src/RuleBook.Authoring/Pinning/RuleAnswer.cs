@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
-using RuleBook.Answers;
-using RuleBook.Facts;
-using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;
+using RuleBook.Telling;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;
@@ -12,19 +9,21 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Binds">Whether it binds the vehicle.</param>
 /// <param name="Outcome">The pathways possible; meaningless where it does not bind.</param>
 /// <param name="Conditions">The conditions of the first tiers that may hold.</param>
-internal sealed record RuleAnswer(Truth Binds, Outcome Outcome, string Conditions)
+internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string Conditions)
 {
     private static readonly RuleAnswer None = new(Truth.No, new(Pathway.NoCertificate, Pathway.NoCertificate), "");
 
-    /// <summary>The answer of versions of which each may be in force.</summary>
-    public static RuleAnswer Of(ImmutableArray<ResolvedVersion> candidates, FactSet facts)
+    /// <summary>The answer of a rule of a table.</summary>
+    public static RuleAnswer Of(DecisionTable table, int rule, ReadOnlySpan<ulong> row)
     {
         var answer = None;
-        foreach (var version in candidates)
+        var line = table.Rules[rule];
+        for (var version = line.FirstVersion; version < line.EndVersion; version++)
         {
-            var binds = Judge.Binds(version, facts);
+            var binds = table.Binds(version, row);
             if (binds == Truth.No) continue;
-            var (outcome, conditions) = (Judge.Try(version, facts), Asked(version, facts));
+            var watch = default(NoWatch);
+            var (outcome, conditions) = (table.JudgeVersion(version, row, ref watch), Asked(table, version, row));
             answer = answer.Binds == Truth.No ? new RuleAnswer(binds, outcome, conditions)
                 : new RuleAnswer(binds > answer.Binds ? binds : answer.Binds, answer.Outcome.Or(outcome), answer.Conditions == conditions ? conditions : $"{answer.Conditions} / {conditions}");
         }
@@ -36,8 +35,17 @@ internal sealed record RuleAnswer(Truth Binds, Outcome Outcome, string Condition
     public override string ToString() => Binds == Truth.No ? "the rule does not bind"
         : Wording.Of(Outcome) + (Conditions.Length == 0 ? "" : $", provided {Conditions}");
 
-    private static string Asked(ResolvedVersion version, FactSet facts) =>
-        version.Content is Stated stated && stated.Tiers.FirstOrDefault(tier => Judge.Holds(tier, version, facts) != Truth.No) is { Provided.IsEmpty: false } tier
-            ? string.Join(", ", tier.Provided.Order(StringComparer.Ordinal))
-            : "";
+    private static string Asked(DecisionTable table, int version, ReadOnlySpan<ulong> row)
+    {
+        if (table.Version(version).Content is not Stated stated) return "";
+        for (var tier = 0; tier < stated.Tiers.Length; tier++)
+            if (table.Holds(version, tier, row) != Truth.No)
+                return stated.Tiers[tier].Provided.Length switch
+                {
+                    0 => "",
+                    1 => stated.Tiers[tier].Provided[0],
+                    _ => string.Join(", ", stated.Tiers[tier].Provided.Order(StringComparer.Ordinal)),
+                };
+        return "";
+    }
 }

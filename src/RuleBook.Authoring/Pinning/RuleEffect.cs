@@ -38,24 +38,28 @@ internal static class RuleEffect
     {
         var space = new Space(vocabulary, stretch.Rule.Jurisdiction, stretch.Day, [.. stretch.Old, .. stretch.Now], Within(stretch, focus));
         var vehicles = space.Words.Where(words => focus is not OnWord only || words.GetValueOrDefault(only.Fact) == only.Word).ToArray();
-        var tiers = ChangedTiers.Between(stretch.Old, stretch.Now);
+        var at = new PointRow(vocabulary, space.Axes, [stretch.Old, stretch.Now]);
         foreach (var point in points(space))
         {
-            var measures = space.Facts(ImmutableDictionary<string, string>.Empty, point);
+            at.Put(point);
             foreach (var words in vehicles)
             {
-                var facts = measures with { Words = words };
-                if (tiers?.Bear(facts) == false) continue;
-                if (Differ(facts) is { } all) yield return new Shown(space.Witness(words, point), all.Before, all.After);
+                at.Put(words);
+                if (Differ() is { } all) yield return new Shown(space.Witness(words, point), all.Before, all.After);
                 foreach (var condition in space.Conditions)
-                    if (Differ(Space.NotShown(facts, condition)) is { } without)
-                        yield return new Shown(space.Witness(words, point, condition), without.Before, without.After);
+                {
+                    at.NotShown(condition, true);
+                    var without = Differ();
+                    at.NotShown(condition, false);
+                    if (without is { } shown) yield return new Shown(space.Witness(words, point, condition), shown.Before, shown.After);
+                }
             }
         }
 
-        (RuleAnswer Before, RuleAnswer After)? Differ(FactSet facts)
+        (RuleAnswer Before, RuleAnswer After)? Differ()
         {
-            var (before, after) = (RuleAnswer.Of(stretch.Old, facts), RuleAnswer.Of(stretch.Now, facts));
+            var row = at.Row.Cells;
+            var (before, after) = (RuleAnswer.Of(at.Table, 0, row), RuleAnswer.Of(at.Table, 1, row));
             return before == after ? null : (before, after);
         }
     }

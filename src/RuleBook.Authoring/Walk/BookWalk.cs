@@ -1,3 +1,4 @@
+using RuleBook.InForce;
 using System.Collections.Immutable;
 using RuleBook.Law;
 

@@ -23,14 +23,22 @@ internal static class CoverWalk
         var slice = Slice.Of(book, place, topic, day, rules.Contains);
         ResolvedVersion[] scopes = [.. slice.Rules.Select(candidates => candidates[0] with { Content = new NotRegulated("") })];
         var space = new Space(book.Vocabulary, place.Id, day, scopes);
+        var row = new PointRow(book.Vocabulary, space.Axes, scopes.Select(scope => ImmutableArray.Create(scope)));
+        var moved = book.Vocabulary.Naming(topic).Select(measure => measure.Name).ToHashSet();
         foreach (var words in Vehicles(book, space.Words, named))
-            foreach (var point in space.Points.Where(point => Touches(book.Vocabulary.Topics[topic], space, point)))
-                if (scopes.All(scope => Judge.Binds(scope, space.Facts(words, point)) == Truth.No))
+        {
+            row.Put(words);
+            foreach (var point in space.Points.Where(point => Touches(moved, space, point)))
+            {
+                row.Put(point);
+                if (Enumerable.Range(0, scopes.Length).All(scope => row.Table.Judge(scope, row.Row).Binds == Truth.No))
                 {
                     yield return new WalkFault(
                         FaultKind.NotCovered, $"{place.Id}/{topic}", rules[0].Mark, $"no rule covers {Describe(words)}", space.Witness(words, point));
                     break;
                 }
+            }
+        }
     }
 
     /// <summary>Every combination of words, category by category where a rule tells categories apart.</summary>
@@ -41,9 +49,9 @@ internal static class CoverWalk
             .DistinctBy(rest => string.Join(' ', rest.OrderBy(pair => pair.Key, StringComparer.Ordinal)))
             .SelectMany(rest => book.Vocabulary.Facts[Category].Values.Where(one => named.Contains(one)).Select(one => rest.SetItem(Category, one)));
 
-    private static bool Touches(Topic topic, Space space, Fraction[] point) =>
-        !space.Axes.Measures.Any(measure => topic.TouchedBy.Contains(measure.Name))
-        || point.Where((value, axis) => !value.IsZero && topic.TouchedBy.Contains(space.Axes.Measures[axis].Name)).Any();
+    private static bool Touches(HashSet<string> moved, Space space, Fraction[] point) =>
+        !space.Axes.Measures.Any(measure => moved.Contains(measure.Name))
+        || point.Where((value, axis) => !value.IsZero && moved.Contains(space.Axes.Measures[axis].Name)).Any();
 
     private static string Describe(ImmutableDictionary<string, string> words) =>
         words.IsEmpty ? "such a vehicle" : string.Join(", ", words.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}"));

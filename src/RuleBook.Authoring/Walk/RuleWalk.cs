@@ -14,6 +14,7 @@ internal sealed class RuleWalk
     private readonly Slice slice;
     private readonly Rule rule;
     private readonly Space space;
+    private readonly PointRow at;
     private readonly HashSet<Tier> reached;
     private readonly Dictionary<FaultKind, WalkFault> faults = [];
     private long cells;
@@ -25,35 +26,48 @@ internal sealed class RuleWalk
         this.rule = rule;
         this.reached = reached;
         space = new Space(vocabulary, slice.Jurisdiction, slice.Day, [.. slice.Versions]);
+        at = new PointRow(vocabulary, space.Axes, slice.Rules);
     }
+
+    private Outcome? Outcome => slice.Judge(at.Table, at.Row);
 
     public WalkReport Walk()
     {
         foreach (var words in space.Words)
             foreach (var point in space.Points)
             {
-                var facts = space.Facts(words, point);
-                var outcome = slice.Try(facts);
-                Visit(facts);
+                at.Put(words);
+                at.Put(point);
+                var outcome = Outcome;
+                Visit();
                 Compare(words, point, outcome);
-                Unknown(words, point, facts, outcome);
-                foreach (var condition in space.Conditions) Visit(Space.NotShown(facts, condition));
+                Unknown(words, point, outcome);
+                foreach (var condition in space.Conditions)
+                {
+                    at.NotShown(condition, true);
+                    Visit();
+                    at.NotShown(condition, false);
+                }
             }
 
         return new WalkReport(0, 1, cells, 0, partial, [.. faults.Values]);
     }
 
     /// <summary>A tier is reached where it may hold and none before it surely does.</summary>
-    private void Visit(FactSet facts)
+    private void Visit()
     {
         cells++;
-        foreach (var version in slice.Versions.Where(version => Judge.Binds(version, facts) != Truth.No))
-            foreach (var tier in version.Content is Stated stated ? stated.Tiers : [])
+        var row = at.Row.Cells;
+        for (var version = 0; version < at.Table.Versions.Length; version++)
+        {
+            if (at.Table.Binds(version, row) == Truth.No || at.Table.Version(version).Content is not Stated stated) continue;
+            for (var tier = 0; tier < stated.Tiers.Length; tier++)
             {
-                var holds = Judge.Holds(tier, version, facts);
-                if (holds != Truth.No) reached.Add(tier);
+                var holds = at.Table.Holds(version, tier, row);
+                if (holds != Truth.No) reached.Add(stated.Tiers[tier]);
                 if (holds == Truth.Yes) break;
             }
+        }
     }
 
     /// <summary>
@@ -66,9 +80,10 @@ internal sealed class RuleWalk
         for (var axis = 0; axis < point.Length; axis++)
         {
             if (!IsChange(space.Axes.Measures[axis]) || point[axis].IsZero || Opposed(point, axis)) continue;
-            Fraction[] nearer = [.. point];
-            nearer[axis] = point[axis].IsPositive ? Max(point[axis] - space.Axes.Step(axis)) : Min(point[axis] + space.Axes.Step(axis));
-            if (slice.Try(space.Facts(words, nearer)) is not { } there || (there.Best <= here.Best && there.Worst <= here.Worst)) continue;
+            at.Put(axis, point[axis].IsPositive ? Max(point[axis] - space.Axes.Step(axis)) : Min(point[axis] + space.Axes.Step(axis)));
+            var nearer = Outcome;
+            at.Put(axis, point[axis]);
+            if (nearer is not { } there || (there.Best <= here.Best && there.Worst <= here.Worst)) continue;
             Add(
                 FaultKind.Easier,
                 $"{space.Axes.Measures[axis].Title} grows, and the answer goes from '{Wording.Of(there)}' to '{Wording.Of(here)}'",
@@ -77,12 +92,22 @@ internal sealed class RuleWalk
     }
 
     /// <summary>What is answered without a fact has to leave room for what is answered with it.</summary>
-    private void Unknown(ImmutableDictionary<string, string> words, Fraction[] point, FactSet facts, Outcome? outcome)
+    private void Unknown(ImmutableDictionary<string, string> words, Fraction[] point, Outcome? outcome)
     {
         if (outcome is not { } known) return;
-        foreach (var word in words.Keys) Covers(slice.Try(facts with { Words = words.Remove(word) }), word);
+        foreach (var word in words.Keys)
+        {
+            at.Put(words.Remove(word));
+            Covers(Outcome, word);
+        }
+
+        at.Put(words);
         for (var axis = 0; axis < point.Length; axis++)
-            Covers(slice.Try(facts with { Measures = facts.Measures.RemoveRange([space.Axes.Measures[axis].Name, FactSet.TyreLift, FactSet.TotalLift]) }), space.Axes.Measures[axis].Name);
+        {
+            at.Put(axis, null);
+            Covers(Outcome, space.Axes.Measures[axis].Name);
+            at.Put(axis, point[axis]);
+        }
 
         void Covers(Outcome? open, string what)
         {

@@ -20,18 +20,18 @@ internal sealed record Slice(string Jurisdiction, string Topic, DateOnly Day, Im
         place.Id, topic, day, [.. place.Rules.Where(rule => rule.Topic == topic && chosen?.Invoke(rule) != false).Select(rule => Resolver.Resolve(book, rule, day))]);
 
     /// <summary>
-    /// The pathways possible: the most onerous over the rules that bind. Null when none binds, or when that is open.
+    /// The pathways possible of the rules of a table from <paramref name="first"/> on: the most onerous over those that bind. Null when none does.
     /// </summary>
-    public Outcome? Try(FactSet facts)
+    /// <param name="table">Holds these rules one after another.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="first">Index of the first.</param>
+    public Outcome? Judge(DecisionTable table, Row row, int first = 0)
     {
         Outcome? verdict = null;
-        foreach (var candidates in Rules)
+        for (var rule = first; rule < first + Rules.Length; rule++)
         {
-            var binds = candidates.Max(version => Judge.Binds(version, facts));
-            if (binds == Truth.No) continue;
-            var outcome = candidates.Select(version => Judge.Try(version, facts)).Aggregate((left, right) => left.Or(right));
-            if (binds == Truth.Unknown) outcome = outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate));
-            verdict = verdict?.And(outcome) ?? outcome;
+            var given = table.Judge(rule, row);
+            if (given.Binds != Truth.No) verdict = verdict?.And(given.Outcome) ?? given.Outcome;
         }
 
         return verdict;

@@ -34,7 +34,7 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
             .Select(rule => Resolver.Resolve(book, rule, day))
             .Where(candidates => candidates.Length == 1)
             .SelectMany(candidates => candidates)
-            .Where(version => Judge.Binds(version, vehicle) == Truth.Yes)
+            .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
             .ToArray();
         return versions
             .SelectMany(version => version.Content is Stated stated ? stated.Tiers : [])

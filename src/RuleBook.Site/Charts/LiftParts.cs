@@ -32,7 +32,7 @@ internal sealed record LiftParts(
         var versions = place.Rules
             .Where(rule => rule.Topic == "ride-height" && !rule.GovernedByTravel)
             .SelectMany(rule => Resolver.Resolve(book, rule, day))
-            .Where(version => Judge.Binds(version, vehicle) == Truth.Yes)
+            .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
             .ToImmutableArray();
         foreach (var pathway in (Pathway[])[Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval])
             yield return Of(place, vehicle, pathway, versions);

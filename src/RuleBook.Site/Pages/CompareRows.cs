@@ -14,7 +14,7 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
     public Row[] Of(Topic topic, ILookup<string, LimitLine> lines)
     {
         var measures = lines.SelectMany(place => place).Select(line => line.Measure).Where(name => name.Length > 0).Distinct().ToArray();
-        var order = topic.TouchedBy.ToArray();
+        var order = site.Words.Naming(topic.Name).Select(measure => measure.Name).ToArray();
         return
         [
             .. (measures.Length == 0 ? [LimitLines.Beyond] : measures)

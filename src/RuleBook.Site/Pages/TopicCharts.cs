@@ -29,7 +29,7 @@ internal static class TopicCharts
     public static StepsView[] Steps(SiteBook site, Topic topic)
     {
         if (topic.Name == "ride-height") return [Steps(site, topic, FactSet.TotalLift, "height gained in all")];
-        var measure = topic.TouchedBy.FirstOrDefault(name => site.Words.Measures.GetValueOrDefault(name) is { IsDate: false });
+        var measure = site.Words.Naming(topic.Name).FirstOrDefault(measure => !measure.IsDate)?.Name;
         if (measure is null) return [];
         var steps = Steps(site, topic, measure, site.MeasureTitle(measure));
         return steps.Places.Length > 0 ? [steps] : [];

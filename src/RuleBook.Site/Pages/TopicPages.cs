@@ -47,15 +47,19 @@ internal static class TopicPages
         return new Page(path, table.Title, "topics", body, []);
     }
 
-    private static IEnumerable<IGrouping<string, LimitLine>> Measures(SiteBook site, Topic topic) =>
-    [
-        .. site.Lines
-            .Where(line => line.Rule.Topic == topic.Name)
-            .GroupBy(line => line.Measure)
-            .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitLines.Beyond ? 1 : 0)
-            .ThenBy(group => topic.TouchedBy.IndexOf(group.Key) is var at && at < 0 ? int.MaxValue : at)
-            .ThenBy(group => group.Key, StringComparer.Ordinal),
-    ];
+    private static IEnumerable<IGrouping<string, LimitLine>> Measures(SiteBook site, Topic topic)
+    {
+        var order = site.Words.Naming(topic.Name).Select(measure => measure.Name).ToList();
+        return
+        [
+            .. site.Lines
+                .Where(line => line.Rule.Topic == topic.Name)
+                .GroupBy(line => line.Measure)
+                .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitLines.Beyond ? 1 : 0)
+                .ThenBy(group => order.IndexOf(group.Key) is var at && at < 0 ? int.MaxValue : at)
+                .ThenBy(group => group.Key, StringComparer.Ordinal),
+        ];
+    }
 
     private static CoverageView[] Coverage(SiteBook site, Topic topic) =>
     [

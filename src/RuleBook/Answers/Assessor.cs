@@ -18,10 +18,9 @@ public static class Assessor
     {
         var place = book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
-        var inquiry = Inquiry.Open(book, job, place, DiameterBasis.Handbook);
-        var (outcome, effects) = inquiry.Judge();
-        var findings = inquiry.Findings();
-        var gaps = outcome.Decided ? [] : inquiry.Gaps(findings, outcome);
+        var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
+        var outcome = judged.Outcome;
+        var findings = judged.Findings();
         var assessment = new Assessment
         {
             Job = job.Name,
@@ -30,17 +29,17 @@ public static class Assessor
             On = job.Dates.Latest,
             Book = book.Digest,
             Between = outcome,
-            Measures = inquiry.Measures(),
+            Measures = judged.Measures(),
             Findings = findings,
-            OfUse = inquiry.OfUse(job),
-            Undecided = effects,
-            Gaps = gaps,
+            OfUse = judged.OfUse(),
+            Undecided = judged.Effects,
+            Gaps = outcome.Decided ? [] : judged.Gaps(findings),
+            NotJudged = judged.NotJudged(),
             Masses = MassReckoning.Of(job, place.Id),
             Heights = HeightReckoning.Of(job, () => LiftAllowed(book, job, place)),
             Tyres = TyreReckoning.Of(job),
-            Certification = Certifying.Of(book, place, job, inquiry.Facts, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, inquiry.Facts, outcome, findings)],
-            NotJudged = NotJudgedFinder.Of(book, place, inquiry.Facts, [.. inquiry.Versions]),
+            Certification = Certifying.Of(book, place, job, judged.Facts, outcome),
+            Cautions = [.. Cautions.Of(book, place, job, judged.Facts, outcome, findings)],
         };
         return assessment with { Blockers = Answers.Blockers.Of(assessment, job) };
     }

@@ -18,7 +18,9 @@ internal static class Cautions
         if (Flip(book, place, job, outcome) is { } flip) yield return flip;
         foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct()) yield return text;
         var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
-        foreach (var caution in own.Where(caution => Judge.Holds(caution.When, facts) == Truth.Yes)) yield return caution.Text.Trim();
+        var scopes = TableBook.Of(book).Scopes(place);
+        var row = scopes.Place(facts);
+        foreach (var caution in own.Where(caution => scopes.Holds(caution.When, row) == Truth.Yes)) yield return caution.Text.Trim();
         foreach (var caution in book.Cautions) yield return caution;
     }
 
@@ -26,7 +28,7 @@ internal static class Cautions
     private static string? Flip(Book book, Jurisdiction place, Job job, Outcome outcome)
     {
         if (job.FittedTyre is null) return null;
-        var nominal = Inquiry.Open(book, job, place, DiameterBasis.Nominal).Judge().Outcome;
+        var nominal = new Judgement(book, job, place, DiameterBasis.Nominal).Outcome;
         return nominal == outcome
             ? null
             : $"The basis of the tyre diameters decides: by the handbook's diameters the answer is {Wording.Of(outcome)}, by the unrounded nominal diameters {Wording.Of(nominal)}. Measure the tyre and ask the certifier which basis counts.";

@@ -15,9 +15,11 @@ internal static class Certifying
     {
         var day = job.Dates.Certification ?? job.Dates.Latest;
         var national = place.Within is { } nation ? book.Jurisdiction(nation) : null;
-        var current = (national?.Schemes ?? []).Where(scheme => !scheme.For.Tests.IsEmpty && Judge.Holds(scheme.For, facts) == Truth.Yes)
+        var scopes = TableBook.Of(book).Scopes(place);
+        var row = scopes.Place(facts);
+        var current = (national?.Schemes ?? []).Where(scheme => !scheme.For.Tests.IsEmpty && scopes.Holds(scheme.For, row) == Truth.Yes)
             .Select(scheme => (owner: national!, scheme, version: At(scheme, day)))
-            .Concat(place.Schemes.Where(scheme => Judge.Holds(scheme.For, facts) != Truth.No).Select(scheme => (owner: place, scheme, version: At(scheme, day))))
+            .Concat(place.Schemes.Where(scheme => scopes.Holds(scheme.For, row) != Truth.No).Select(scheme => (owner: place, scheme, version: At(scheme, day))))
             .FirstOrDefault(each => each.version is not null);
         if (current.version is not { } version) return null;
         var (may, why) = MayCertify(current.owner, version, job.CertifierAppointedIn);

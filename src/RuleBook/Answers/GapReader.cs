@@ -1,4 +1,3 @@
-using RuleBook.Facts;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Units;
@@ -8,7 +7,7 @@ namespace RuleBook.Answers;
 /// <summary>Names what nobody has established in a finding.</summary>
 internal static class GapReader
 {
-    public static IEnumerable<Gap> Read(Finding finding, FactSet facts, Jurisdiction place, Vocabulary vocabulary)
+    public static IEnumerable<Gap> Read(Finding finding, Jurisdiction place, Vocabulary vocabulary)
     {
         var rule = finding.Version.Rule;
         switch (finding.Version.Content)
@@ -21,11 +20,11 @@ internal static class GapReader
                 break;
             case Stated stated:
                 var open = stated.Tiers
-                    .Where(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Unknown)
+                    .Where(tier => finding.Judged.Holds(tier) == Truth.Unknown)
                     .SelectMany(tier => tier.Limits.Where(limit => limit.Kind == LimitKind.NotEstablished).Select(limit => (tier, limit)));
                 foreach (var (tier, limit) in open)
                     yield return new Gap(rule.Id, $"how far {Wording.Noun(tier.Pathway)} reaches is not established: {vocabulary.Measures[limit.Measure].Title}", place.Ask.Name, place.Ask.Url);
-                if (stated.Beyond is null && !stated.Tiers.Any(tier => Judge.Holds(tier, finding.Version, facts) == Truth.Yes))
+                if (stated.Beyond is null && !stated.Tiers.Any(tier => finding.Judged.Holds(tier) == Truth.Yes))
                     yield return new Gap(rule.Id, "what holds beyond these limits is not established", place.Ask.Name, place.Ask.Url);
                 break;
         }

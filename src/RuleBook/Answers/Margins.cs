@@ -30,21 +30,20 @@ public static class Margins
     public static Margin? Of(Book book, Job job, Jurisdiction place, string measure)
     {
         if (!book.Vocabulary.Measures.TryGetValue(measure, out var known)) return null;
-        var inquiry = Inquiry.About(book, job, place, DiameterBasis.Handbook, measure);
-        var facts = inquiry.Facts;
+        var judged = Judgement.About(book, job, place, DiameterBasis.Handbook, measure);
+        var facts = judged.Facts;
         var shares = GrowthShares.Of(job, DiameterBasis.Handbook);
         var free = Without(facts, measure);
         ImmutableArray<Fraction> edges =
         [
-            .. inquiry.Versions
-                .SelectMany(version => Openings.Edges(version, free))
+            .. judged.Edges(free)
                 .Select(edge => InTermsOf(measure, edge.Measure, edge.Value, shares))
                 .OfType<Fraction>()
                 .Where(edge => edge.IsPositive)
                 .Distinct()
                 .Order(),
         ];
-        Outcome[] outcomes = [.. Witnesses(edges).Select(value => inquiry.Judge(With(free, measure, value, shares)))];
+        Outcome[] outcomes = [.. Witnesses(edges).Select(value => judged.With(With(free, measure, value, shares)))];
         return new Margin(known, facts.Measure(measure, FactSet.PartsOf(null)).Exact,
         [
             .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(

@@ -60,7 +60,7 @@ internal static class SizeFits
         var fitted = job with { FittedTyre = size, Measures = job.Measures.RemoveRange([FactSet.TyreGrowth, "tyre-diameter-reduction"]) };
         var growth = TyreGrowth.Of(size, job.PlacardTyres, DiameterBasis.Handbook);
         if (growth.Growth.Amount is null) return null;
-        var outcome = Inquiry.About(book, fitted, place, DiameterBasis.Handbook, FactSet.TyreGrowth).Judge().Outcome;
+        var outcome = Judgement.About(book, fitted, place, DiameterBasis.Handbook, FactSet.TyreGrowth).Outcome;
         var speedometer = SpeedometerReckoning.Of(fitted, growth)!;
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         return new SizeFit(

@@ -16,7 +16,11 @@ public sealed record Vocabulary(
     ImmutableDictionary<string, FactWord> Facts,
     ImmutableDictionary<string, Term> Conditions,
     ImmutableDictionary<string, Topic> Topics,
-    ImmutableDictionary<string, Term> Pathways);
+    ImmutableDictionary<string, Term> Pathways)
+{
+    /// <summary>The measures that name a topic, in the order in which they are written.</summary>
+    public IEnumerable<Measure> Naming(string topic) => Measures.Values.Where(measure => measure.Topics.Contains(topic)).OrderBy(measure => measure.Mark);
+}
 
 /// <summary>A named quantity with a unit and a definition.</summary>
 /// <param name="Name">Name.</param>
@@ -33,6 +37,12 @@ public sealed record Measure(string Name, string Title, Unit Unit, string Job, F
 {
     /// <summary>Whether it can be less than zero, and whether a job may state it so.</summary>
     public BelowZero BelowZero { get; init; }
+
+    /// <summary>
+    /// Topics on which a job that changes it has to be judged whatever the place: where no rule there covers the vehicle on one of them, the answer is
+    /// open. The rules of a place that read the measure touch their own topics, named here or not.
+    /// </summary>
+    public ImmutableArray<string> Topics { get; init; } = [];
 
     /// <summary>The smallest step that matters, in base units; null for the usual one of the unit.</summary>
     public Fraction? Step { get; init; }
@@ -71,7 +81,6 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
 /// <param name="Name">Name.</param>
 /// <param name="Title">For a reader.</param>
 /// <param name="Definition">In our own words.</param>
-/// <param name="TouchedBy">Measures: a job touches the topic when one of them is known to differ from zero or is stated.</param>
 /// <param name="OfUse">Its rules bind the use of the vehicle, not its modification: they are told beside the verdict and do not enter it.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Topic(string Name, string Title, string Definition, ImmutableArray<string> TouchedBy, bool OfUse, Mark Mark);
+public sealed record Topic(string Name, string Title, string Definition, bool OfUse, Mark Mark);

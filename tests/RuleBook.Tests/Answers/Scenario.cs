@@ -38,9 +38,9 @@ internal static class Scenario
             { "conditions": [ { "condition": "travel-kept", "title": "travel kept", "definition": "t" }, { "condition": "lane-change-test", "title": "test", "definition": "t" } ] }
             """),
         ("topics", """
-            { "topics": [ { "topic": "ride-height", "title": "height", "definition": "h", "touched-by": [ "suspension-lift", "body-lift", "tyre-diameter-growth", "frame-height" ] },
-              { "topic": "wheels", "title": "wheels", "definition": "w", "touched-by": [ "track-increase" ] },
-              { "topic": "road-use", "title": "use", "definition": "u", "touched-by": [ "suspension-lift" ], "of-use": "yes" },
+            { "topics": [ { "topic": "ride-height", "title": "height", "definition": "h" },
+              { "topic": "wheels", "title": "wheels", "definition": "w" },
+              { "topic": "road-use", "title": "use", "definition": "u", "of-use": "yes" },
               { "topic": "certification", "title": "who", "definition": "c" } ] }
             """),
         ("cautions", """{ "cautions": [ { "caution": "not legal advice" } ] }"""),

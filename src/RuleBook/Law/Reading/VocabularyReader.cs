@@ -52,6 +52,7 @@ internal static class VocabularyReader
             name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.YesNo("own-rule") ?? false, fields.Required("definition"), fields.Mark)
         {
             BelowZero = fields.Word("below-zero", "derived", "stated") switch { "derived" => BelowZero.Derived, "stated" => BelowZero.Stated, _ => BelowZero.Never },
+            Topics = fields.Texts("topics"),
             Step = fields.Quantity("step", unit.Dimension)?.Base,
         };
     }
@@ -69,5 +70,5 @@ internal static class VocabularyReader
     }
 
     private static Topic ReadTopic(Fields fields) => new(
-        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.Texts("touched-by"), fields.YesNo("of-use") ?? false, fields.Mark);
+        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.YesNo("of-use") ?? false, fields.Mark);
 }

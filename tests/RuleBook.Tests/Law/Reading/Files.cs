@@ -27,7 +27,7 @@ internal static class Files
             """),
         ("schema/vocabulary/conditions", """{ "conditions": [ { "condition": "lane-change-test", "title": "test", "definition": "passed" } ] }"""),
         ("schema/vocabulary/topics", """
-            { "topics": [ { "topic": "ride-height", "title": "height", "definition": "lift", "touched-by": [ "suspension-lift" ] },
+            { "topics": [ { "topic": "ride-height", "title": "height", "definition": "lift" },
               { "topic": "certification", "title": "who certifies", "definition": "who", "of-use": "yes" } ] }
             """),
         ("schema/vocabulary/pathways", """{ "pathways": [ { "pathway": "certificate", "title": "certificate", "definition": "by an engineer" } ] }"""),

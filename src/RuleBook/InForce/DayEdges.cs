@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using RuleBook.Law;
 using RuleBook.Units;
 
-namespace RuleBook.Authoring.Walk;
+namespace RuleBook.InForce;
 
 /// <summary>The days on which the version in force, or what may be in force, changes.</summary>
 internal static class DayEdges

@@ -1,0 +1,204 @@
+using System.Collections.Immutable;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
+using RuleBook.Units;
+
+namespace RuleBook.Answers;
+
+/// <summary>One job before the rules of one jurisdiction: what is known, placed on the table of the days that may decide, and judged.</summary>
+internal sealed class Judgement
+{
+    private readonly Book book;
+    private readonly Jurisdiction place;
+    private readonly Job job;
+    private readonly TableBook tables;
+    private Completion? completion;
+
+    public Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis)
+        : this(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis))
+    {
+    }
+
+    private Judgement(Book book, Job job, Jurisdiction place, FactSet facts)
+    {
+        (this.book, this.job, this.place, Facts) = (book, job, place, facts);
+        tables = TableBook.Of(book);
+        Table = tables.Table(place, job.Dates);
+        Row = Table.NewRow();
+        Row.Set(facts);
+        Touched = Table.Touched(Row.Cells);
+    }
+
+    /// <summary>What the job makes known.</summary>
+    public FactSet Facts { get; }
+
+    public DecisionTable Table { get; }
+
+    public Row Row { get; }
+
+    public Touched Touched { get; private init; }
+
+    public Outcome Outcome => Completion.Outcome;
+
+    /// <summary>What is not known and would change the verdict.</summary>
+    public ImmutableArray<Effect> Effects => Completion.Effects();
+
+    /// <summary>Every version that may be in force on a topic touched.</summary>
+    public IEnumerable<ResolvedVersion> Versions => Rules.SelectMany(rule => Table.InForce[rule].Candidates);
+
+    private Completion Completion => completion ??= new Completion(Table, Row, Touched);
+
+    /// <summary>The topics touched, in ordinal order.</summary>
+    private IEnumerable<string> Topics => Table.Topics.Where((_, topic) => (Touched.Topics >> topic & 1) != 0);
+
+    private IEnumerable<int> Rules => Enumerable.Range(0, Table.Rules.Length).Where(rule => (Touched.Topics >> Table.Rules[rule].Topic & 1) != 0);
+
+    /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
+    public static Judgement About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure)
+    {
+        var judged = new Judgement(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis));
+        return new Judgement(book, job, place, judged.Facts) { Touched = judged.About(measure, judged.Row) };
+    }
+
+    /// <summary>
+    /// The same job before a book in which only some rules differ; null where what may be in force of them on this job says the same as here.
+    /// </summary>
+    /// <param name="other">The other book, with the same words.</param>
+    /// <param name="rules">Full ids of the rules that may differ.</param>
+    public Judgement? Under(Book other, IEnumerable<string> rules)
+    {
+        foreach (var id in rules)
+        {
+            var at = Table.RuleIds.IndexOf(id);
+            if (at < 0 || (Touched.Topics >> Table.Rules[at].Topic & 1) == 0) continue;
+            var rule = other.Rule(id)!;
+            var now = RuleInForce.On(other, rule, job.Dates.For(rule.DecidedBy ?? place.DecidedBy));
+            if (!now.Candidates.SequenceEqual(Table.InForce[at].Candidates, SameContent.Instance))
+                return new Judgement(other, job, other.Jurisdiction(place.Id)!, Facts);
+        }
+
+        return null;
+    }
+
+    /// <summary>What other facts would give, on the same topics.</summary>
+    public Outcome With(FactSet facts)
+    {
+        var row = Table.NewRow();
+        row.Set(facts);
+        return new Completion(Table, row, Touched with { Own = Table.Touched(row.Cells).Own }).Outcome;
+    }
+
+    /// <summary>Every edge of the rules at which something could change with a measure that <paramref name="facts"/> leave open.</summary>
+    public IEnumerable<(string Measure, Fractions.Fraction Value)> Edges(FactSet facts)
+    {
+        var row = Table.NewRow();
+        row.Set(facts);
+        return Unknowns.Edges(Table, row);
+    }
+
+    /// <summary>What each rule gives, the most onerous first.</summary>
+    public ImmutableArray<Finding> Findings() =>
+    [
+        .. Bind(Table, Row, Rules)
+            .Select(Read)
+            .OrderByDescending(finding => finding.Outcome.Worst)
+            .ThenBy(finding => finding.Version.Rule.Id, StringComparer.Ordinal)
+            .ThenBy(finding => finding.Version.From?.Earliest),
+    ];
+
+    /// <summary>
+    /// The rules of use that the job meets: those of the state of registration, and on each road it travels those that follow the road.
+    /// </summary>
+    public ImmutableArray<Finding> OfUse()
+    {
+        var roads = job.TravelsThrough.Prepend(place.Id).Distinct().Select(book.Jurisdiction).OfType<Jurisdiction>();
+        return [.. roads.Select(road => tables.OfUse(road, true, place, job.Dates)).Prepend(tables.OfUse(place, false, place, job.Dates)).SelectMany(Use)];
+    }
+
+    /// <summary>The measures that bear on the rules tried, so far as they are known.</summary>
+    public ImmutableArray<KnownMeasure> Measures() =>
+    [
+        .. Topics.SelectMany(topic => book.Vocabulary.Naming(topic).Select(measure => measure.Name))
+            .Concat(Versions.SelectMany(version => version.Tiers()).SelectMany(tier => tier.Limits).Where(limit => limit.Kind == LimitKind.Bounded).Select(limit => limit.Measure))
+            .Distinct()
+            .Where(book.Vocabulary.Measures.ContainsKey)
+            .Select(name => Known(book.Vocabulary.Measures[name]))
+            .Where(known => known.Value != Interval.Anything && !known.Measure.IsDate)
+            .OrderBy(known => known.Measure.Name, StringComparer.Ordinal),
+    ];
+
+    /// <summary>What nobody has established, in findings that could still make the verdict more onerous.</summary>
+    public ImmutableArray<Gap> Gaps(ImmutableArray<Finding> findings) =>
+    [
+        .. findings.Where(finding => finding.Outcome.Worst > Outcome.Best).SelectMany(finding => GapReader.Read(finding, place, book.Vocabulary)).Distinct(),
+        .. Topics
+            .Where(topic => !Binding.Any(rule => Table.InForce[rule].Rule.Topic == topic))
+            .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
+        .. Topics.SelectMany(topic => book.Vocabulary.Naming(topic).Where(measure => IsUnmet(measure)).Select(measure => (topic, measure)))
+            .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
+    ];
+
+    /// <summary>What the job changes and no rule of the place that may bind the vehicle reads.</summary>
+    public ImmutableArray<NotJudged> NotJudged()
+    {
+        var left = ImmutableArray.CreateBuilder<NotJudged>();
+        foreach (ref readonly var movement in Table.Movements)
+        {
+            if (!movement.Moves(Row.Cells)) continue;
+            var (measure, suggested) = (book.Vocabulary.Measures[movement.Measure], movement.Suggested);
+            if (Binding.Any(rule => Reads(rule, measure.Name) || (!measure.NeedsOwnRule && (suggested >> Table.Rules[rule].Topic & 1) != 0))) continue;
+            left.Add(new NotJudged(measure, measure.Topics.IsEmpty ? null : measure.Topics[0], place.Ask.Name, place.Ask.Url));
+        }
+
+        return left.ToImmutable();
+    }
+
+    /// <summary>The rules touched that bind the vehicle or may bind it.</summary>
+    private IEnumerable<int> Binding => Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No);
+
+    private bool IsUnmet(Measure measure) => measure.NeedsOwnRule && Moves(measure.Name)
+        && !Binding.Any(rule => Table.InForce[rule].Candidates.Any(version => version.Speaks(measure.Name)));
+
+    private bool Moves(string measure)
+    {
+        foreach (ref readonly var movement in Table.Movements)
+            if (movement.Measure == measure) return movement.Moves(Row.Cells);
+        return false;
+    }
+
+    private bool Reads(int rule, string measure) => Table.InForce[rule].Candidates.Any(version => version.Reads(measure) || version.Speaks(measure) && version.Content is not Stated);
+
+    private Touched About(string measure, Row row)
+    {
+        foreach (ref readonly var movement in Table.Movements)
+            if (movement.Measure == measure) return new Touched(movement.Topics, Table.Touched(row.Cells).Own);
+        return default;
+    }
+
+    private IEnumerable<Finding> Use(DecisionTable table)
+    {
+        var row = table.NewRow();
+        row.Set(Facts);
+        var touched = table.Touched(row.Cells).Topics;
+        return Bind(table, row, Enumerable.Range(0, table.Rules.Length).Where(rule => (touched >> table.Rules[rule].Topic & 1) != 0)).Select(Read);
+    }
+
+    private static IEnumerable<VersionOnRow> Bind(DecisionTable table, Row row, IEnumerable<int> rules) => rules
+        .SelectMany(rule => Enumerable.Range(table.Rules[rule].FirstVersion, table.InForce[rule].Candidates.Length).Select(version => new VersionOnRow(table, row, rule, version)))
+        .Where(version => version.Binds != Truth.No);
+
+    private Finding Read(VersionOnRow version) =>
+        FindingReader.Read(book, version, tables.AsOn(version, job.Dates, place), Facts, job.Dates.Latest);
+
+    private KnownMeasure Known(Measure measure)
+    {
+        var parts = Versions.FirstOrDefault(version => version.Measured is { Total.IsEmpty: false })?.Parts ?? FactSet.PartsOf(null);
+        var value = Facts.Measure(measure.Name, parts);
+        var derivation = Facts.Measures.TryGetValue(measure.Name, out var derived) ? derived.Derivation : Derivations.Of(measure.Name, Facts, parts);
+        return new KnownMeasure(measure, value, derivation);
+    }
+}

@@ -1,0 +1,94 @@
+using Fractions;
+using RuleBook.Units;
+using RuleBook.Law;
+
+namespace RuleBook.Tables;
+
+/// <summary>
+/// A measure cut into cells by every bound that some rule sets on it: below the first edge, at it, between it and the next, and so on. Whatever
+/// the rules can tell apart about the measure is its cell.
+/// </summary>
+/// <remarks>An axis takes one column of the table for each <see cref="EdgesOfColumn"/> edges: a column is one set of at most 64 cells.</remarks>
+internal sealed class Axis
+{
+    private const int EdgesOfColumn = 31;
+
+    private readonly Exact[] edges;
+
+    public Axis(string measure, MeasureSum sum, IEnumerable<Fraction> bounds, int column)
+    {
+        (Measure, Sum, Column) = (measure, sum, column);
+        edges = [.. bounds.Distinct().Order().Select(Exact.Of)];
+        Columns = Math.Max(1, (edges.Length + EdgesOfColumn - 1) / EdgesOfColumn);
+    }
+
+    /// <summary>Name of the measure.</summary>
+    public string Measure { get; }
+
+    /// <summary>How it is known.</summary>
+    public MeasureSum Sum { get; }
+
+    /// <summary>Its first column.</summary>
+    public int Column { get; }
+
+    /// <summary>How many columns it takes.</summary>
+    public int Columns { get; }
+
+    /// <summary>How many cells there are: <c>2k + 1</c> for k edges.</summary>
+    public int Cells => 2 * edges.Length + 1;
+
+    public ReadOnlySpan<Exact> Edges => edges;
+
+    /// <summary>The cell of a value: odd at an edge, even between two.</summary>
+    public int Place(Exact value)
+    {
+        var (low, high) = (0, edges.Length);
+        while (low < high)
+        {
+            var middle = (low + high) >>> 1;
+            var side = value.CompareTo(edges[middle]);
+            if (side == 0) return 2 * middle + 1;
+            if (side < 0) high = middle;
+            else low = middle + 1;
+        }
+
+        return 2 * low;
+    }
+
+    /// <summary>One of its columns and the cell in it, as a bit, of a value at an edge.</summary>
+    public (int Column, ulong Cell) At(Exact edge)
+    {
+        var cell = Place(edge);
+        var column = cell / 2 / EdgesOfColumn;
+        return (column, Mask(column, cell, cell));
+    }
+
+    /// <summary>All cells of one of its columns.</summary>
+    public ulong All(int column) => Mask(column, 0, Cells - 1);
+
+    /// <summary>Puts what is known into a row.</summary>
+    public void Put(Span<ulong> row, ExactRange known)
+    {
+        var (first, last) = known.On(this);
+        for (var i = 0; i < Columns; i++) row[Column + i] = Mask(i, first, last);
+    }
+
+    /// <summary>The tests that pass just within the bounds; at most two, since the two ends may lie in different columns.</summary>
+    public IEnumerable<Test> Within(Bounds bounds)
+    {
+        var first = bounds.Lower is { } lower ? Place(Exact.Of(lower.Value)) + (lower.Closed ? 0 : 1) : 0;
+        var last = bounds.Upper is { } upper ? Place(Exact.Of(upper.Value)) - (upper.Closed ? 0 : 1) : Cells - 1;
+        for (var i = 0; i < Columns; i++)
+            if (Mask(i, first, last) is var passes && (passes != All(i) || first > last))
+                yield return new Test((ushort)(Column + i), first > last ? 0 : passes);
+    }
+
+    /// <summary>The cells from <paramref name="first"/> to <paramref name="last"/> as one column sees them; it lumps what lies outside of its edges.</summary>
+    private ulong Mask(int column, int first, int last)
+    {
+        var start = 2 * EdgesOfColumn * column;
+        var most = 2 * Math.Min(EdgesOfColumn, edges.Length - EdgesOfColumn * column);
+        var (low, high) = (Math.Clamp(first - start, 0, most), Math.Clamp(last - start, 0, most));
+        return (ulong.MaxValue >> (63 - (high - low))) << low;
+    }
+}

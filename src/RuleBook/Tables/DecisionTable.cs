@@ -1,0 +1,206 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Units;
+using RuleBook.Law;
+
+namespace RuleBook.Tables;
+
+/// <summary>
+/// The versions that are in force in a jurisdiction over a span of days, compiled for judging: every bound becomes a set of cells of a column, every
+/// tier a run of tests on columns. Judging compares small integers and allocates nothing; what it gives is what the rules say, exactly.
+/// </summary>
+/// <remarks>
+/// <para>
+/// A table is immutable and may be used by any number of threads; a <see cref="Row"/> belongs to one thread at a time. Get tables from
+/// <see cref="TableBook"/>, which keeps them.
+/// </para>
+/// <para>
+/// Truth is three-valued (Kleene's strong logic): a test on a column of which several cells are possible is yes, no or unknown. <see cref="Judge(Row)"/>
+/// walks the table once; where facts lack, the outcome is a range of pathways that is never too narrow, and <see cref="Complete(Row)"/> makes it as
+/// narrow as trying every value of what lacks would.
+/// </para>
+/// </remarks>
+/// <example>
+/// <code>
+/// var table = TableBook.Of(book).Table("au-qld", new DateOnly(2026, 11, 20));
+/// var (lift, drive) = (table.Input("suspension-lift"), table.Input("four-wheel-drive"));
+/// var row = table.NewRow();                       // reuse it for the next job: row.Clear()
+/// row.Set(drive, "yes");
+/// row.Set(lift, 45);                              // base units: mm, kg, %, days from the common era
+/// Outcome outcome = table.Judge(row);             // no-certificate, no-certificate
+/// </code>
+/// </example>
+public sealed partial class DecisionTable
+{
+    /// <summary>Column 0: never known, for limits that nobody has established.</summary>
+    internal const ulong Unestablished = 0b11;
+
+    /// <summary>The cells of a condition.</summary>
+    internal const ulong MetOrToShow = 0b01;
+
+    /// <inheritdoc cref="MetOrToShow"/>
+    internal const ulong NotMet = 0b10;
+
+    private readonly Test[] tests;
+    private readonly TierLine[] tiers;
+    private readonly VersionLine[] versions;
+    private readonly RuleLine[] rules;
+    private readonly Movement[] movements;
+    private readonly ulong[] blank;
+
+    private readonly Axis?[] axisOfSlot;
+    private readonly ExactRange[] absent;
+    private readonly bool[] isAbsent;
+    private readonly ulong[] ownOfTopic;
+    private readonly ulong withoutRules;
+    private readonly FrozenDictionary<string, Input> byName;
+    private readonly FrozenDictionary<string, Axis> byQuantity;
+    private readonly string[] names;
+    private readonly ImmutableArray<ResolvedVersion> resolved;
+
+    internal DecisionTable(TableBuilder built)
+    {
+        (tests, tiers, versions, rules, movements, blank) = (built.Tests, built.Tiers, built.Versions, built.Rules, built.Movements, built.Blank);
+        (Axes, Inputs, InForce, Topics, Vocabulary) = (built.Axes, built.Inputs, built.InForce, built.Topics, built.Vocabulary);
+        Sums = [.. Axes.Where(axis => axis.Sum.Terms.Length > 0)];
+        byName = Inputs.DistinctBy(input => input.Name).ToFrozenDictionary(input => input.Name, StringComparer.Ordinal);
+        byQuantity = built.ByQuantity.ToFrozenDictionary(StringComparer.Ordinal);
+        names = new string[built.Slots];
+        foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure)) names[input.At] = input.Name;
+        RuleIds = [.. InForce.Select(rule => rule.Rule.Id)];
+        resolved = [.. InForce.SelectMany(rule => rule.Candidates)];
+        (axisOfSlot, absent, isAbsent) = (new Axis?[built.Slots], new ExactRange[built.Slots], new bool[built.Slots]);
+        foreach (var axis in Axes.Where(axis => axis.Sum.Terms.Length == 0)) axisOfSlot[axis.Sum.Slot] = axis;
+        foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure))
+        {
+            isAbsent[input.At] = Vocabulary.Measures[input.Name].IfAbsent is not null;
+            absent[input.At] = Vocabulary.Measures[input.Name].IfAbsent is { } value ? new ExactRange(Exact.Of(value)) : ExactRange.Anything;
+            if (isAbsent[input.At]) axisOfSlot[input.At]?.Put(blank, absent[input.At]);
+        }
+
+        ownOfTopic = new ulong[Topics.Length];
+        foreach (var movement in movements)
+            for (var topic = 0; topic < ownOfTopic.Length; topic++)
+                if ((movement.Suggested >> topic & 1) != 0) ownOfTopic[topic] |= movement.Own;
+        withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
+    }
+
+    /// <summary>What can be placed: words about the vehicle, measures and conditions, those on which some rule bears and those that a job can change.</summary>
+    public ImmutableArray<Input> Inputs { get; }
+
+    /// <summary>The topics, in ordinal order.</summary>
+    public ImmutableArray<string> Topics { get; }
+
+    /// <summary>Full ids of the rules, in the order of the table.</summary>
+    public ImmutableArray<string> RuleIds { get; }
+
+    /// <summary>The rules with the versions that are or may be in force, in ordinal order of their ids.</summary>
+    internal ImmutableArray<RuleInForce> InForce { get; }
+
+    internal ImmutableArray<Axis> Axes { get; }
+
+    /// <summary>The axes whose measures follow from others unless they are stated.</summary>
+    internal ImmutableArray<Axis> Sums { get; }
+
+    internal Vocabulary Vocabulary { get; }
+
+    internal int Width => blank.Length;
+
+    internal int Slots => absent.Length;
+
+    internal ReadOnlySpan<RuleLine> Rules => rules;
+
+    internal ReadOnlySpan<VersionLine> Versions => versions;
+
+    internal ReadOnlySpan<Movement> Movements => movements;
+
+    internal ReadOnlySpan<ulong> Blank => blank;
+
+    /// <summary>Bits of the topics without any rule.</summary>
+    internal ulong WithoutRules => withoutRules;
+
+    /// <summary>The table of one rule, of which each version given may be in force.</summary>
+    /// <param name="vocabulary">The words that it uses.</param>
+    /// <param name="versions">At least one.</param>
+    public static DecisionTable Of(Vocabulary vocabulary, params ImmutableArray<ResolvedVersion> versions) =>
+        TableBuilder.Build(vocabulary, [RuleInForce.Of(versions)], []);
+
+    /// <summary>The input of this name.</summary>
+    /// <exception cref="KeyNotFoundException">No rule of the table bears on such a fact, and no job changes it.</exception>
+    public Input Input(string name) =>
+        byName.TryGetValue(name, out var input) ? input : throw new KeyNotFoundException($"no rule of this table reads '{name}'");
+
+    /// <summary>The input of this name, or null where no rule of the table bears on it.</summary>
+    public Input? Find(string name) => byName.GetValueOrDefault(name);
+
+    /// <summary>A row on which nothing is known but what a job that does not state it leaves as it was.</summary>
+    public Row NewRow() => new(this);
+
+    /// <summary>What a job touches: the topics of the rules that read what it moves, and those that the vocabulary names for it.</summary>
+    internal Touched Touched(ReadOnlySpan<ulong> row)
+    {
+        var (topics, own) = (0ul, 0ul);
+        foreach (ref readonly var movement in movements.AsSpan())
+            if (movement.Moves(row)) (topics, own) = (topics | movement.Topics, own | movement.Own);
+        return new Touched(topics, own);
+    }
+
+    /// <summary>The measures asking for a rule of their own that the vocabulary names for a topic, a bit each.</summary>
+    internal ulong OwnOf(int topic) => ownOfTopic[topic];
+
+    /// <summary>The axis of a measure as a version counts it.</summary>
+    internal Axis AxisOf(string measure, ImmutableArray<string> parts) => byQuantity[TableBuilder.Key(measure, parts)];
+
+    /// <summary>Name of the measure that is kept in a slot.</summary>
+    internal string MeasureOf(int slot) => names[slot];
+
+    /// <summary>Whether a measure lies within bounds.</summary>
+    internal Truth Holds(Axis axis, Bounds bounds, ReadOnlySpan<ulong> row)
+    {
+        var truth = Truth.Yes;
+        foreach (var test in axis.Within(bounds))
+        {
+            var possible = row[test.Column];
+            if ((possible & test.Passes) == 0) return Truth.No;
+            if ((possible & ~test.Passes) != 0) truth = Truth.Unknown;
+        }
+
+        return truth;
+    }
+
+    /// <summary>The axis of a measure that follows from no other, by its slot.</summary>
+    internal Axis? AxisOf(int slot) => axisOfSlot[slot];
+
+    internal void Absent(ExactRange[] stated, bool[] isStated)
+    {
+        absent.CopyTo(stated, 0);
+        isAbsent.CopyTo(isStated, 0);
+    }
+
+    /// <summary>The resolved version behind a line.</summary>
+    internal ResolvedVersion Version(int version) => resolved[version];
+
+    /// <summary>Whether all tests pass.</summary>
+    private Truth All(Tests run, ReadOnlySpan<ulong> row)
+    {
+        var truth = Truth.Yes;
+        foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First))
+        {
+            var possible = row[test.Column];
+            if ((possible & test.Passes) == 0) return Truth.No;
+            if ((possible & ~test.Passes) != 0) truth = Truth.Unknown;
+        }
+
+        return truth;
+    }
+
+    private void Tell<TWatch>(Tests run, ReadOnlySpan<ulong> row, ref TWatch watch)
+        where TWatch : struct, IWatch, allows ref struct
+    {
+        if (!TWatch.Watches) return;
+        foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First))
+            if ((row[test.Column] & ~test.Passes) != 0) watch.Add(test.Column);
+    }
+}

@@ -1,0 +1,131 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Units;
+
+namespace RuleBook.Tables;
+
+/// <summary>
+/// The decision tables of a book. Each is compiled when it is first asked for and then kept: one for a jurisdiction and a stretch of days on which the
+/// same versions are in force. Safe for any number of threads.
+/// </summary>
+public sealed class TableBook
+{
+    private static readonly ConditionalWeakTable<Book, TableBook> Known = [];
+
+    private readonly Book book;
+    private readonly Lazy<ImmutableArray<Moving>> moving;
+    private readonly Lazy<ImmutableArray<Moving>> movingInUse;
+    private readonly ConcurrentDictionary<string, ImmutableArray<DateOnly>> edges = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<Key, DecisionTable> tables = new();
+    private readonly ConcurrentDictionary<(string Rule, int Stretch), DecisionTable> ofRules = new();
+    private readonly ConcurrentDictionary<string, PredicateTable> scopes = new(StringComparer.Ordinal);
+
+    private TableBook(Book book)
+    {
+        this.book = book;
+        moving = new(() => Moving.Of(book.Vocabulary, ofUse: false));
+        movingInUse = new(() => Moving.Of(book.Vocabulary, ofUse: true));
+    }
+
+    private enum Kind
+    {
+        Modification,
+        Use,
+        UseByRoad,
+    }
+
+    /// <summary>The tables of a book, the same whenever it is asked.</summary>
+    public static TableBook Of(Book book) => Known.GetValue(book, static book => new TableBook(book));
+
+    /// <summary>The rules of modification of a jurisdiction as on a day: all three days of a job (work, certification, inspection) are that day.</summary>
+    /// <param name="jurisdiction">Id or alias.</param>
+    /// <param name="day">The day.</param>
+    /// <exception cref="ArgumentException">The book has no such jurisdiction.</exception>
+    public DecisionTable Table(string jurisdiction, DateOnly day) => Table(
+        book.Jurisdiction(jurisdiction) ?? throw new ArgumentException($"the book has no jurisdiction '{jurisdiction}'", nameof(jurisdiction)),
+        JobDates.On(day));
+
+    /// <summary>Whether the rule of a version binds a vehicle of which some facts are known.</summary>
+    public Truth Binds(ResolvedVersion version, FactSet facts)
+    {
+        var table = DecisionTable.Of(book.Vocabulary, version);
+        var row = table.NewRow();
+        row.Set(facts);
+        return table.Judge(0, row).Binds;
+    }
+
+    /// <summary>The rules of modification that may decide a job with these days.</summary>
+    internal DecisionTable Table(Jurisdiction place, JobDates dates) => Table(place, dates, Kind.Modification);
+
+    /// <summary>The rules of use: those that follow the registration, or those that follow the road.</summary>
+    internal DecisionTable OfUse(Jurisdiction place, bool byRoad, Jurisdiction decidedBy, JobDates dates) =>
+        Table(place, dates, byRoad ? Kind.UseByRoad : Kind.Use, decidedBy);
+
+    /// <summary>
+    /// The version as found on the days of a job: what is adopted as amended is looked up on the day that decides, and the table is the same on many.
+    /// </summary>
+    internal ResolvedVersion AsOn(VersionOnRow judged, JobDates dates, Jurisdiction place)
+    {
+        var rule = judged.Table.InForce[judged.Rule];
+        if (judged.Version.Adopted is not [{ Moving: true }, ..]) return judged.Version;
+        var days = edges.GetOrAdd(rule.Rule.Jurisdiction, _ => DayEdges.Of(book, book.Jurisdiction(rule.Rule.Jurisdiction)!.Rules));
+        var stretch = Stretch(days, rule.Days[judged.At - judged.Table.Rules[judged.Rule].FirstVersion]);
+        var asOf = dates.For(rule.Rule.DecidedBy ?? place.DecidedBy).First(day => Stretch(days, day) == stretch);
+        return judged.Version with
+        {
+            Adopted = [.. judged.Version.Adopted.Select((step, i) => judged.Version.Adopted.Take(i + 1).All(each => each.Moving) ? step with { AsOf = asOf } : step)],
+        };
+    }
+
+    /// <summary>One rule alone as on a day.</summary>
+    internal DecisionTable Table(Rule rule, DateOnly day)
+    {
+        var days = edges.GetOrAdd(rule.Id, _ => DayEdges.Of(book, [rule]));
+        return ofRules.GetOrAdd(
+            (rule.Id, Stretch(days, day)),
+            _ => TableBuilder.Build(book.Vocabulary, [RuleInForce.On(book, rule, [day])], []));
+    }
+
+    /// <summary>The vehicles that schemes serve and cautions are for, in a jurisdiction and the nation above it.</summary>
+    internal PredicateTable Scopes(Jurisdiction place) => scopes.GetOrAdd(place.Id, _ =>
+    {
+        var both = new[] { place, place.Within is { } nation ? book.Jurisdiction(nation) : null }.OfType<Jurisdiction>().ToArray();
+        return new PredicateTable(
+            book.Vocabulary,
+            both.SelectMany(each => each.Schemes.Select(scheme => scheme.For).Concat(each.Cautions.Select(caution => caution.When))));
+    });
+
+    private static int Stretch(ImmutableArray<DateOnly> edges, DateOnly? day)
+    {
+        if (day is not { } known) return -2;
+        var at = edges.BinarySearch(known);
+        return at < 0 ? ~at - 1 : at;
+    }
+
+    private DecisionTable Table(Jurisdiction place, JobDates dates, Kind kind, Jurisdiction? decidedBy = null)
+    {
+        var days = edges.GetOrAdd(place.Id, _ => DayEdges.Of(book, place.Rules));
+        var key = new Key(place.Id, kind, (decidedBy ?? place).DecidedBy, Stretch(days, dates.Work), Stretch(days, dates.Certification), Stretch(days, dates.Inspection));
+        return tables.TryGetValue(key, out var known) ? known : tables.GetOrAdd(key, TableBuilder.Build(
+            book.Vocabulary,
+            [
+                .. place.Rules.Where(rule => Is(rule, kind))
+                    .OrderBy(rule => kind == Kind.Modification ? rule.Id : "", StringComparer.Ordinal)
+                    .Select(rule => RuleInForce.On(book, rule, dates.For(rule.DecidedBy ?? key.DecidedBy))),
+            ],
+            kind == Kind.Modification ? moving.Value : movingInUse.Value));
+    }
+
+    private bool Is(Rule rule, Kind kind)
+    {
+        var ofUse = book.Vocabulary.Topics[rule.Topic].OfUse;
+        return kind == Kind.Modification ? !ofUse : ofUse && rule.GovernedByTravel == (kind == Kind.UseByRoad);
+    }
+
+    private readonly record struct Key(string Place, Kind Kind, string? DecidedBy, int Work, int Certification, int Inspection);
+}

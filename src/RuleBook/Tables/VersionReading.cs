@@ -1,0 +1,51 @@
+using RuleBook.Facts;
+using RuleBook.InForce;
+using RuleBook.Units;
+using RuleBook.Law;
+
+namespace RuleBook.Tables;
+
+/// <summary>What a version tests and bounds.</summary>
+internal static class VersionReading
+{
+    /// <summary>The tiers that a version states; none where it states none.</summary>
+    public static IEnumerable<Tier> Tiers(this ResolvedVersion version) => version.Content is Stated stated ? stated.Tiers : [];
+
+    /// <summary>Every range that it sets on a measure: tier by tier its limits and what opens it, then the vehicles that it binds.</summary>
+    public static IEnumerable<(string Measure, Bounds Bounds)> Bounded(this ResolvedVersion version) => version.Tiers()
+        .SelectMany(tier => tier.Limits.Select(limit => (limit.Measure, limit.Bounds)).Concat(tier.When.Tests.Select(test => (test.Fact, test.Bounds))))
+        .Concat(version.Rule.For.Tests.Select(test => (test.Fact, test.Bounds)))
+        .Where(pair => pair.Bounds is not null)
+        .Select(pair => (pair.Item1, pair.Bounds!));
+
+    /// <summary>Every test by words: the vehicles that it binds, then what opens its tiers.</summary>
+    public static IEnumerable<FactTest> WordTests(this ResolvedVersion version) => version.Rule.For.Tests
+        .Concat(version.Tiers().SelectMany(tier => tier.When.Tests))
+        .Where(test => test.Bounds is null);
+
+    /// <summary>Whether it tests or limits a measure, itself or as a part of a sum.</summary>
+    public static bool Reads(this ResolvedVersion version, string measure) => version.Tiers()
+        .SelectMany(tier => tier.Limits.Select(limit => limit.Measure).Concat(tier.When.Tests.Select(test => test.Fact)))
+        .Concat(version.Rule.For.Tests.Select(test => test.Fact))
+        .Any(name => name == measure || version.Counts(name, measure));
+
+    /// <summary>
+    /// Whether it speaks of a measure that asks for a rule of its own: tests or limits it, or says of its whole subject that nothing is established
+    /// or regulated.
+    /// </summary>
+    public static bool Speaks(this ResolvedVersion version, string measure)
+    {
+        var bind = version.Rule.For.Tests;
+        if (bind.Any(test => test.Fact == measure)) return true;
+        return version.Content is Stated stated
+            ? stated.Tiers.Any(tier => tier.Limits.Any(limit => limit.Measure == measure) || tier.When.Tests.Any(test => test.Fact == measure))
+            : bind.All(test => test.Bounds is null);
+    }
+
+    private static bool Counts(this ResolvedVersion version, string sum, string measure) => sum switch
+    {
+        FactSet.TyreLift => measure == FactSet.TyreGrowth,
+        FactSet.TotalLift => version.Parts.Any(part => part == measure || version.Counts(part, measure)),
+        _ => false,
+    };
+}
