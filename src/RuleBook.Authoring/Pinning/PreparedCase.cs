@@ -1,6 +1,5 @@
 using RuleBook.Answers;
 using System.Collections.Immutable;
-using RuleBook.Answers;
 using RuleBook.Authoring.Cases;
 using RuleBook.Law;
 

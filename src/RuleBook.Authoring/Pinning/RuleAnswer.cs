@@ -1,6 +1,6 @@
 using RuleBook.Law;
 using RuleBook.Tables;
-using RuleBook.Telling;
+using RuleBook.Answers;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;

@@ -50,7 +50,7 @@ internal static class Made
         "made",
         new Vocabulary(
             ImmutableDictionary<string, Measure>.Empty.Add(Lift, MeasureOf(Lift)),
-            ImmutableDictionary<string, FactWord>.Empty, ImmutableDictionary<string, Term>.Empty,
+            ImmutableDictionary<string, FactWord>.Empty.Add("stability-control", new FactWord("stability-control", "sc", "vehicle.stability-control", ["yes", "no", "certified"], "sc", Mark)), ImmutableDictionary<string, Term>.Empty,
             ImmutableDictionary<string, Topic>.Empty, ImmutableDictionary<string, Term>.Empty),
         [],
         places);

@@ -34,6 +34,18 @@ public sealed class CellTests
     public void A_length_is_told_in_the_unit_of_its_measure() =>
         new Cell(Made.MeasureOf("lift") with { Unit = RuleBook.Units.Unit.Find("in")! }, null, new Bound(new Fraction(508, 10), true)).Label.ShouldBe("at most 2 in");
 
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_stretch_of_days_is_told_in_days()
+    {
+        var built = Made.MeasureOf("built") with { IsDate = true };
+        var day = new Fraction(new DateOnly(2006, 7, 1).DayNumber);
+        new Cell(built, null, new Bound(day, false)).Label.ShouldBe("before 2006-07-01");
+        new Cell(built, new Bound(day, true), null).Label.ShouldBe("from 2006-07-01");
+        new Cell(built, new Bound(day, true), new Bound(day, true)).Label.ShouldBe("2006-07-01");
+        new Cell(built, new Bound(day, false), new Bound(day + 30, true)).Label.ShouldBe("after 2006-07-01 up to 2006-07-31");
+    }
+
     private static string Label(Bound? lower, Bound? upper) => Cell(lower, upper).Label;
 
     private static Cell Cell(Bound? lower, Bound? upper) => new(Made.MeasureOf("lift"), lower, upper);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Facts;
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Units;
@@ -84,7 +85,7 @@ public sealed class JudgeTests
     public void A_rule_binds_the_vehicles_that_it_names(string? word, Truth binds)
     {
         var facts = word is null ? FactSet.Nothing : FactSet.Nothing.With(Fitted, word);
-        Judge.Binds(Resolved(FiftyThenSeventyFive, When(Fitted, "yes", "certified")), facts).ShouldBe(binds);
+        Judged(Resolved(FiftyThenSeventyFive, When(Fitted, "yes", "certified")), facts).Binds.ShouldBe(binds);
     }
 
     [Theory]
@@ -94,8 +95,7 @@ public sealed class JudgeTests
     public void A_rule_may_bind_by_a_measure(int lift, Truth binds)
     {
         var upTo60 = new Predicate([new FactTest(Lift, [], new Bounds(null, new Bound(60, true)), Mark)]);
-        Judge.Binds(Resolved(FiftyThenSeventyFive, upTo60), Raised(lift)).ShouldBe(binds);
-        Judge.Holds(upTo60, Raised(lift)).ShouldBe(binds);
+        Judged(Resolved(FiftyThenSeventyFive, upTo60), Raised(lift)).Binds.ShouldBe(binds);
     }
 
     [Fact]
@@ -104,10 +104,9 @@ public sealed class JudgeTests
     {
         var tier = Tier(Pathway.NoCertificate, AtMost(Lift, 50)) with { Provided = ["travel-kept"] };
         var version = Resolved(new Stated([tier], Pathway.Prohibited));
-        Judge.Holds(tier, version, Raised(40)).ShouldBe(Truth.Yes);
-        Judge.Holds(tier, version, Shown(true)).ShouldBe(Truth.Yes);
-        Judge.Holds(tier, version, Shown(false)).ShouldBe(Truth.No);
-        Judge.Try(version, Shown(false)).ShouldBe(new Outcome(Pathway.Prohibited, Pathway.Prohibited));
+        Judged(version, Raised(40)).Outcome.ShouldBe(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate));
+        Judged(version, Shown(true)).Outcome.ShouldBe(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate));
+        Judged(version, Shown(false)).Outcome.ShouldBe(new Outcome(Pathway.Prohibited, Pathway.Prohibited));
 
         static FactSet Shown(bool met) => Raised(40) with { Shown = ImmutableDictionary<string, bool>.Empty.Add("travel-kept", met) };
     }
@@ -116,9 +115,10 @@ public sealed class JudgeTests
     [Trait("Basis", "derived")]
     public void No_limit_always_holds_and_a_limit_that_is_not_established_is_neither_kept_nor_broken()
     {
-        var version = Resolved(FiftyThenSeventyFive);
-        Judge.Holds(Of(Lift, LimitKind.None), version, Raised(500)).ShouldBe(Truth.Yes);
-        Judge.Holds(Of(Lift, LimitKind.NotEstablished), version, Raised(0)).ShouldBe(Truth.Unknown);
+        Try(new Stated([Tier(Pathway.NoCertificate, Of(Lift, LimitKind.None))], Pathway.Prohibited), Raised(500))
+            .ShouldBe(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate));
+        Try(new Stated([Tier(Pathway.NoCertificate, Of(Lift, LimitKind.NotEstablished))], Pathway.Prohibited), Raised(0))
+            .ShouldBe(new Outcome(Pathway.NoCertificate, Pathway.Prohibited));
     }
 
     [Fact]
@@ -163,5 +163,13 @@ public sealed class JudgeTests
         facts.Uncertainty("track-increase", FactSet.PartsOf(null)).ShouldBe(Fraction.Zero);
     }
 
-    private static Outcome Try(Content content, FactSet facts) => Judge.Try(Resolved(content), facts);
+    private static Outcome Try(Content content, FactSet facts) => Judged(Resolved(content), facts).Outcome;
+
+    private static RuleResult Judged(ResolvedVersion version, FactSet facts)
+    {
+        var table = DecisionTable.Of(Book().Vocabulary, version);
+        var row = table.NewRow();
+        row.Set(facts);
+        return table.Judge(0, row);
+    }
 }

@@ -32,7 +32,7 @@ public sealed class BookReaderTests
         words.Conditions.Keys.ShouldBe(["lane-change-test"]);
         words.Pathways.Keys.ShouldBe(["certificate"]);
         words.Topics["ride-height"].OfUse.ShouldBeFalse();
-        words.Topics["ride-height"].TouchedBy.ShouldBe(["suspension-lift"]);
+        words.Naming("ride-height").Select(measure => measure.Name).ShouldBe(["suspension-lift"]);
         words.Topics["certification"].OfUse.ShouldBeTrue();
         Book.Cautions.ShouldBe(["not legal advice"]);
     }

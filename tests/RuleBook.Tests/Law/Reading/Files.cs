@@ -12,7 +12,7 @@ internal static class Files
     [
         ("schema/vocabulary/measures", """
             { "measures": [
-              { "measure": "suspension-lift", "title": "lift", "unit": "mm", "job": "modification.suspension-lift", "if-absent": "0 mm", "definition": "how far" },
+              { "measure": "suspension-lift", "title": "lift", "unit": "mm", "job": "modification.suspension-lift", "if-absent": "0 mm", "topics": [ "ride-height" ], "definition": "how far" },
               { "measure": "total-lift", "title": "total", "unit": "mm", "job": "modification.total-lift", "derived": "yes", "own-rule": "yes", "definition": "sum" },
               { "measure": "doors", "title": "doors", "unit": "count", "job": "vehicle.doors", "definition": "how many" },
               { "measure": "built", "title": "built", "unit": "date", "job": "vehicle.built", "definition": "day" },
