@@ -32,12 +32,15 @@ public static class JobFacts
         AddAxleSum(measures, job);
         AddLift(measures, job);
         AddCombination(measures, job);
+        foreach (var (name, known) in Changes.Of(job)) measures[name] = known;
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
         if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
         if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        if (job.NotYetRegistered)
+            measures["first-registered"] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not registered yet: later than every day of the job");
         if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures, job);
         var shown = Shown.Of(job)

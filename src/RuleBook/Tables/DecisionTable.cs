@@ -121,7 +121,7 @@ public sealed partial class DecisionTable
     /// <summary>Bits of the topics without any rule.</summary>
     internal ulong WithoutRules => withoutRules;
 
-    /// <summary>The table of one rule, of which each version given may be in force.</summary>
+    /// <summary>The table of one rule, of which each version given may be in force; it is judged whatever a row touches.</summary>
     /// <param name="vocabulary">The words that it uses.</param>
     /// <param name="versions">At least one.</param>
     public static DecisionTable Of(Vocabulary vocabulary, params ImmutableArray<ResolvedVersion> versions) =>
@@ -141,6 +141,7 @@ public sealed partial class DecisionTable
     /// <summary>What a job touches: the topics of the rules that read what it moves, and those that the vocabulary names for it.</summary>
     internal Touched Touched(ReadOnlySpan<ulong> row)
     {
+        if (movements.Length == 0) return new Touched((1ul << Topics.Length) - 1, 0);
         var (topics, own) = (0ul, 0ul);
         foreach (ref readonly var movement in movements.AsSpan())
             if (movement.Moves(row)) (topics, own) = (topics | movement.Topics, own | movement.Own);

@@ -26,6 +26,7 @@ internal static class Scenario
             { "measures": [ {{Measure("suspension-lift", "modification.suspension-lift", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\", \"road-use\" ]")}}, {{Measure("body-lift", "modification.body-lift", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\" ]")}},
               {{Measure("tyre-diameter-growth", "modification.tyre-diameter-growth", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\" ]")}}, {{Measure("tyre-lift", "tyre-lift", "\"derived\": \"yes\"")}},
               {{Measure("total-lift", "total-lift", "\"derived\": \"yes\"")}}, {{Measure("track-increase", "modification.track-increase", "\"if-absent\": \"0 mm\", \"own-rule\": \"yes\", \"topics\": [ \"wheels\" ]")}},
+              {{Measure("guard-flare", "modification.guard-flare", "\"if-absent\": \"0 mm\"")}},
               {{Measure("frame-height", "measured.frame-height", "\"own-rule\": \"no\", \"topics\": [ \"ride-height\" ]")}},
               { "measure": "built", "title": "built", "unit": "date", "job": "vehicle.built", "definition": "day" } ] }
             """),
