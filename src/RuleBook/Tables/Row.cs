@@ -69,7 +69,7 @@ public sealed class Row
     /// <param name="denominator">Positive.</param>
     public void Set(Input input, long numerator, long denominator = 1) => Put(input, new ExactRange(new Exact(numerator, denominator)));
 
-    /// <summary>Sets what is known of a measure: both ends included, a missing end unbounded; anything at all where both are missing.</summary>
+    /// <summary>Sets what is known of a measure: both ends included, a missing end unbounded. Where both are missing nothing is known of it, and a sum follows from its parts.</summary>
     public void Set(Input input, Interval known) => Put(input, ExactRange.Of(known));
 
     /// <summary>Sets whether a condition is met; null where it is still to be shown.</summary>
@@ -124,7 +124,7 @@ public sealed class Row
     /// <summary>Sets what is known of a measure by its slot.</summary>
     internal void Set(int slot, ExactRange known)
     {
-        (stated[slot], isStated[slot]) = (known, true);
+        (stated[slot], isStated[slot]) = (known, known.IsKnown);
         if (Table.AxisOf(slot) is { } axis) axis.Put(cells, known);
         sums = true;
     }
