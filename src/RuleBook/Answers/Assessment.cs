@@ -60,9 +60,6 @@ public sealed record Assessment
     /// <summary>What nobody has established and keeps the verdict open.</summary>
     public required ImmutableArray<Gap> Gaps { get; init; }
 
-    /// <summary>What the job changes and nobody's rule in the book reads for this vehicle and place: nobody judged it.</summary>
-    public ImmutableArray<NotJudged> NotJudged { get; init; } = [];
-
     /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
     public MassAnswer? Masses { get; init; }
 
@@ -152,13 +149,6 @@ public sealed record Indication(string Rule, Outcome Outcome);
 /// <param name="Ask">Whom to ask.</param>
 /// <param name="Open">Which document to open; null where none is named.</param>
 public sealed record Gap(string Rule, string What, string Ask, string? Open);
-
-/// <summary>A change that no rule of the place reads.</summary>
-/// <param name="Measure">What is changed.</param>
-/// <param name="Topic">Id of the topic that the vocabulary names for it; null where it names none.</param>
-/// <param name="Ask">Whom to ask.</param>
-/// <param name="Url">Where to find them; null where not known.</param>
-public sealed record NotJudged(Measure Measure, string? Topic, string Ask, string? Url);
 
 /// <summary>Who certifies.</summary>
 /// <param name="Scheme">The scheme's title.</param>

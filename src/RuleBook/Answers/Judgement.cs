@@ -142,16 +142,20 @@ internal sealed class Judgement
             .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
     ];
 
-    /// <summary>What the job changes and no rule of the place that may bind the vehicle reads.</summary>
+    /// <summary>
+    /// What the job changes and no rule of the place that binds the vehicle, or may bind it, reads. A measure that the vocabulary puts on a topic is
+    /// left out where that topic is open for want of a rule, which its gap tells; what only describes the vehicle is no change.
+    /// </summary>
     public ImmutableArray<NotJudged> NotJudged()
     {
         var left = ImmutableArray.CreateBuilder<NotJudged>();
         foreach (ref readonly var movement in Table.Movements)
         {
             if (!movement.Moves(Row.Cells)) continue;
-            var (measure, suggested) = (book.Vocabulary.Measures[movement.Measure], movement.Suggested);
-            if (Binding.Any(rule => Reads(rule, measure.Name) || (!measure.NeedsOwnRule && (suggested >> Table.Rules[rule].Topic & 1) != 0))) continue;
-            left.Add(new NotJudged(measure, measure.Topics.IsEmpty ? null : measure.Topics[0], place.Ask.Name, place.Ask.Url));
+            var measure = book.Vocabulary.Measures[movement.Measure];
+            if (!measure.NeedsOwnRule && (movement.Suggested != 0 || measure.IfAbsent is null)) continue;
+            if (!Binding.Any(rule => Reads(rule, measure.Name)))
+                left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
 
         return left.ToImmutable();

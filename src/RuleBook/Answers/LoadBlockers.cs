@@ -48,5 +48,5 @@ internal static class LoadBlockers
         || assessment.Findings.Any(finding => finding.Outcome.Best == Pathway.Prohibited && Speaks(finding, rating));
 
     private static bool Speaks(Finding finding, string rating) =>
-        Covering.Speaks(finding.Version, $"new-{rating}") || Covering.Speaks(finding.Version, $"{rating}-increase");
+        finding.Version.Speaks($"new-{rating}") || finding.Version.Speaks($"{rating}-increase");
 }

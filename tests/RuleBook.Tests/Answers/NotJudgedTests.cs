@@ -29,7 +29,7 @@ public sealed class NotJudgedTests
         var here = Assess(book, Flared);
         here.Findings.ShouldBeEmpty();
         var left = here.NotJudged.ShouldHaveSingleItem();
-        (left.Measure.Name, left.Topic, left.Ask).ShouldBe(("guard-flare", null, "Office A"));
+        (left.Fact, left.What, left.Ask).ShouldBe(("modification.guard-flare", "guard-flare", "Office A"));
     }
 
     [Fact]
@@ -56,7 +56,7 @@ public sealed class NotJudgedTests
         var book = Book(Rule("raise", Since("2012-01-01", Free)));
         var answer = Assess(book, """ "modification": { "suspension-lift": "40 mm", "track-increase": "20 mm" } """);
         answer.Between.ShouldBe(Outcome.Open);
-        answer.NotJudged.ShouldHaveSingleItem().Measure.Name.ShouldBe("track-increase");
+        answer.NotJudged.ShouldHaveSingleItem().What.ShouldBe("track-increase");
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public sealed class NotJudgedTests
         var book = Book(
             Rule("raise", Since("2012-01-01", Free)) + ", " + Rule("flare", Since("2012-01-01", Wider), """ "for": { "category": "NA" },"""));
         Assess(book, Flared + """, "vehicle": { "category": "NA" } """).NotJudged.ShouldBeEmpty();
-        Assess(book, Flared + """, "vehicle": { "category": "MC" } """).NotJudged.ShouldHaveSingleItem().Measure.Name.ShouldBe("guard-flare");
+        Assess(book, Flared + """, "vehicle": { "category": "MC" } """).NotJudged.ShouldHaveSingleItem().What.ShouldBe("guard-flare");
         Assess(book, Flared).NotJudged.ShouldBeEmpty(); // it may be bound: the category is asked for
     }
 
