@@ -153,13 +153,17 @@ internal sealed class Judgement
         {
             if (!movement.Moves(Row.Cells)) continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
-            if (!measure.NeedsOwnRule && (movement.Suggested != 0 || measure.IfAbsent is null)) continue;
+            if (!measure.NeedsOwnRule && (measure.IfAbsent is null || OnTopic(measure))) continue;
             if (!Binding.Any(rule => Reads(rule, measure.Name)))
                 left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
 
         return left.ToImmutable();
     }
+
+    /// <summary>Whether the vocabulary puts the measure on a topic, or another one that a job states in the same place and that moves with it.</summary>
+    private bool OnTopic(Measure measure) =>
+        book.Vocabulary.Measures.Values.Any(other => other.Job == measure.Job && !other.Topics.IsEmpty);
 
     /// <summary>The rules touched that bind the vehicle or may bind it.</summary>
     private IEnumerable<int> Binding => Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No);
