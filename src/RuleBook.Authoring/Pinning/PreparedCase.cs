@@ -1,4 +1,6 @@
 using RuleBook.Answers;
+using RuleBook.Jobs;
+using RuleBook.Tables;
 using System.Collections.Immutable;
 using RuleBook.Authoring.Cases;
 using RuleBook.Law;
@@ -16,7 +18,13 @@ internal sealed class PreparedCase(Book book, Case one)
     public bool FailsOn(Book other) => Fails(other, CaseRun.Ask(other, Case.Job));
 
     /// <summary>Whether the case fails on a book in which only some rules differ.</summary>
-    public bool FailsOn(Book other, ImmutableArray<string> rules) => judged.Under(other, rules) is { } under && Fails(other, under);
+    /// <param name="other">The other book.</param>
+    /// <param name="rules">Full ids of the rules that may differ.</param>
+    /// <param name="tables">The tables of the other book that were made so far.</param>
+    public bool FailsOn(Book other, ImmutableArray<string> rules, Dictionary<(DecisionTable, JobDates), DecisionTable?> tables) =>
+        judged.Under(other, rules, tables) is { } under
+        && (Case.Expect.Decides is not null || !judged.GivesTheSame(under, rules))
+        && Fails(other, under);
 
     /// <summary>Whether the case fails on a book in which only schemes of certification differ.</summary>
     public bool FailsOnCertification(Book other) => Case.Expect.LooksAtCertification && Fails(other, judged);

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using RuleBook.Jobs;
 using RuleBook.Law;
+using RuleBook.Tables;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
@@ -8,6 +10,7 @@ namespace RuleBook.Authoring.Pinning;
 internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, string Becomes, Focus Focus, ImmutableArray<string> Reached)
     : Change(Book, Rule.Id, Mark, What, Becomes)
 {
+    private readonly Dictionary<(DecisionTable, JobDates), DecisionTable?> tables = [];
     private readonly bool ofUse = Book.Vocabulary.Topics[Rule.Topic].OfUse;
 
     public override IEnumerable<string> Places => Reached.Select(rule => rule.Split('/')[0]).Distinct();
@@ -16,7 +19,7 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
 
     public override bool NoticedBy(PreparedCase one) => ofUse
         ? one.Case.Topic == Topic && one.FailsOn(Book)
-        : one.FailsOn(Book, Reached);
+        : one.FailsOn(Book, Reached, tables);
 
     public override Unpinned? Effect(Book before) => RuleEffect.Find(before, this) is { } shown
         ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())

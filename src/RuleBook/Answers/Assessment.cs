@@ -9,9 +9,22 @@ using RuleBook.Units;
 
 namespace RuleBook.Answers;
 
-/// <summary>The answer to a job.</summary>
+/// <summary>The answer to a job; what it tells beside the pathways is worked out when it is first read.</summary>
 public sealed record Assessment
 {
+    private readonly Later<ImmutableArray<Blocker>> blockers = ImmutableArray<Blocker>.Empty;
+    private readonly Later<ImmutableArray<NotJudged>> notJudged = ImmutableArray<NotJudged>.Empty;
+    private readonly Later<ImmutableArray<KnownMeasure>> measures = ImmutableArray<KnownMeasure>.Empty;
+    private readonly Later<ImmutableArray<Finding>> findings = ImmutableArray<Finding>.Empty;
+    private readonly Later<ImmutableArray<Finding>> ofUse = ImmutableArray<Finding>.Empty;
+    private readonly Later<ImmutableArray<Effect>> undecided = ImmutableArray<Effect>.Empty;
+    private readonly Later<ImmutableArray<Gap>> gaps = ImmutableArray<Gap>.Empty;
+    private readonly Later<MassAnswer?> masses = (MassAnswer?)null;
+    private readonly Later<HeightAnswer?> heights = (HeightAnswer?)null;
+    private readonly Later<TyreAnswer?> tyres = (TyreAnswer?)null;
+    private readonly Later<Certification?> certification = (Certification?)null;
+    private readonly Later<ImmutableArray<string>> cautions = ImmutableArray<string>.Empty;
+
     /// <summary>The job's own name; null where it has none.</summary>
     public string? Job { get; init; }
 
@@ -34,49 +47,73 @@ public sealed record Assessment
     public Pathway? Verdict => Between.Decided && !JudgesNothing ? Between.Best : null;
 
     /// <summary>True where the job states no change that any rule could judge: then no pathway is told.</summary>
-    public bool JudgesNothing => Findings.IsEmpty && Between.Worst == Pathway.NoCertificate;
+    public bool JudgesNothing => Between.Worst == Pathway.NoCertificate && Findings.IsEmpty;
 
     /// <summary>What the first line says.</summary>
     public Headline Headline => Headlines.Of(this);
 
     /// <summary>What must not be driven or done as planned, whatever the pathway, most urgent first.</summary>
-    public ImmutableArray<Blocker> Blockers { get; init; } = [];
+    public ImmutableArray<Blocker> Blockers { get => blockers.Value; init => blockers = value; }
 
     /// <summary>Changes that the job states and that no rule of the place in the book speaks of; each is a blocker too.</summary>
-    public ImmutableArray<NotJudged> NotJudged { get; init; } = [];
+    public ImmutableArray<NotJudged> NotJudged { get => notJudged.Value; init => notJudged = value; }
 
     /// <summary>The measures that bear on the rules tried.</summary>
-    public required ImmutableArray<KnownMeasure> Measures { get; init; }
+    public ImmutableArray<KnownMeasure> Measures { get => measures.Value; init => measures = value; }
 
     /// <summary>What each rule gives.</summary>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    public ImmutableArray<Finding> Findings { get => findings.Value; init => findings = value; }
 
     /// <summary>Rules of use that the job meets; they do not enter the verdict.</summary>
-    public required ImmutableArray<Finding> OfUse { get; init; }
+    public ImmutableArray<Finding> OfUse { get => ofUse.Value; init => ofUse = value; }
 
     /// <summary>What is not known and would change the verdict.</summary>
-    public required ImmutableArray<Effect> Undecided { get; init; }
+    public ImmutableArray<Effect> Undecided { get => undecided.Value; init => undecided = value; }
 
     /// <summary>What nobody has established and keeps the verdict open.</summary>
-    public required ImmutableArray<Gap> Gaps { get; init; }
+    public ImmutableArray<Gap> Gaps { get => gaps.Value; init => gaps = value; }
 
     /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
-    public MassAnswer? Masses { get; init; }
+    public MassAnswer? Masses { get => masses.Value; init => masses = value; }
 
     /// <summary>The lift as measured and as predicted; null where the job gives neither heights nor springs.</summary>
-    public HeightAnswer? Heights { get; init; }
+    public HeightAnswer? Heights { get => heights.Value; init => heights = value; }
 
     /// <summary>The tyres on the road; null where the job names no tyre.</summary>
-    public TyreAnswer? Tyres { get; init; }
+    public TyreAnswer? Tyres { get => tyres.Value; init => tyres = value; }
 
     /// <summary>Who certifies and what is issued; null where no scheme is recorded.</summary>
-    public Certification? Certification { get; init; }
+    public Certification? Certification { get => certification.Value; init => certification = value; }
 
     /// <summary>The weakest link among the limits that decide; null where nothing that is established does.</summary>
     public WeakestEvidence? WeakestEvidence => WeakestEvidence.Of(Findings, Between);
 
     /// <summary>What a reader should bear in mind.</summary>
-    public required ImmutableArray<string> Cautions { get; init; }
+    public ImmutableArray<string> Cautions { get => cautions.Value; init => cautions = value; }
+
+    internal Later<ImmutableArray<Blocker>> LaterBlockers { init => blockers = value; }
+
+    internal Later<ImmutableArray<NotJudged>> LaterNotJudged { init => notJudged = value; }
+
+    internal Later<ImmutableArray<KnownMeasure>> LaterMeasures { init => measures = value; }
+
+    internal Later<ImmutableArray<Finding>> LaterFindings { init => findings = value; }
+
+    internal Later<ImmutableArray<Finding>> LaterOfUse { init => ofUse = value; }
+
+    internal Later<ImmutableArray<Effect>> LaterUndecided { init => undecided = value; }
+
+    internal Later<ImmutableArray<Gap>> LaterGaps { init => gaps = value; }
+
+    internal Later<MassAnswer?> LaterMasses { init => masses = value; }
+
+    internal Later<HeightAnswer?> LaterHeights { init => heights = value; }
+
+    internal Later<TyreAnswer?> LaterTyres { init => tyres = value; }
+
+    internal Later<Certification?> LaterCertification { init => certification = value; }
+
+    internal Later<ImmutableArray<string>> LaterCautions { init => cautions = value; }
 }
 
 /// <summary>A measure as the job gives it.</summary>

@@ -20,8 +20,8 @@ public static class Assessor
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
         var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
         var outcome = judged.Outcome;
-        var findings = judged.Findings();
-        var assessment = new Assessment
+        Assessment? assessment = null;
+        assessment = new Assessment
         {
             Job = job.Name,
             Jurisdiction = place.Id,
@@ -29,19 +29,20 @@ public static class Assessor
             On = job.Dates.Latest,
             Book = book.Digest,
             Between = outcome,
-            Measures = judged.Measures(),
-            Findings = findings,
-            OfUse = judged.OfUse(),
-            Undecided = judged.Effects,
-            Gaps = outcome.Decided ? [] : judged.Gaps(findings),
-            NotJudged = judged.NotJudged(),
-            Masses = MassReckoning.Of(job, place.Id),
-            Heights = HeightReckoning.Of(job, () => LiftAllowed(book, job, place)),
-            Tyres = TyreReckoning.Of(job),
-            Certification = Certifying.Of(book, place, job, judged.Facts, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, judged.Facts, outcome, findings)],
+            LaterMeasures = new(judged.Measures),
+            LaterFindings = new(judged.Findings),
+            LaterOfUse = new(judged.OfUse),
+            LaterUndecided = new(() => judged.Effects),
+            LaterGaps = new(() => outcome.Decided ? [] : judged.Gaps(assessment!.Findings)),
+            LaterNotJudged = new(judged.NotJudged),
+            LaterMasses = new(() => MassReckoning.Of(job, place.Id)),
+            LaterHeights = new(() => HeightReckoning.Of(job, () => LiftAllowed(book, job, place))),
+            LaterTyres = new(() => TyreReckoning.Of(job)),
+            LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome)),
+            LaterCautions = new(() => [.. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]),
+            LaterBlockers = new(() => Blockers.Of(assessment!, job)),
         };
-        return assessment with { Blockers = Answers.Blockers.Of(assessment, job) };
+        return assessment;
     }
 
     private static IEnumerable<(Pathway Pathway, Fraction LimitMm)> LiftAllowed(Book book, Job job, Jurisdiction place) =>

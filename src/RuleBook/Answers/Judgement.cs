@@ -23,11 +23,11 @@ internal sealed class Judgement
     {
     }
 
-    private Judgement(Book book, Job job, Jurisdiction place, FactSet facts)
+    private Judgement(Book book, Job job, Jurisdiction place, FactSet facts, DecisionTable? table = null)
     {
         (this.book, this.job, this.place, Facts) = (book, job, place, facts);
         tables = TableBook.Of(book);
-        Table = tables.Table(place, job.Dates);
+        Table = table ?? tables.Table(place, job.Dates);
         Row = Table.NewRow();
         Row.Set(facts);
         Touched = Table.Touched(Row.Cells);
@@ -69,19 +69,52 @@ internal sealed class Judgement
     /// </summary>
     /// <param name="other">The other book, with the same words.</param>
     /// <param name="rules">Full ids of the rules that may differ.</param>
-    public Judgement? Under(Book other, IEnumerable<string> rules)
+    /// <param name="known">The tables of the other book that were made so far, by table of this one and days.</param>
+    public Judgement? Under(Book other, IEnumerable<string> rules, Dictionary<(DecisionTable, JobDates), DecisionTable?> known)
     {
+        if (!known.TryGetValue((Table, job.Dates), out var changed)) known[(Table, job.Dates)] = changed = Changed(other, rules);
+        return changed is null ? null : new Judgement(other, job, place, Facts, changed);
+    }
+
+    /// <summary>Whether the rules that differ give the same here and there, by the same tiers with the same conditions, and all is known that they ask for.</summary>
+    public bool GivesTheSame(Judgement other, IEnumerable<string> rules) => rules.Select(id => Table.RuleIds.IndexOf(id)).All(at => at < 0 || Same(other, at));
+
+    private bool Same(Judgement other, int rule)
+    {
+        var (here, there) = (Table.InForce[rule].Candidates, other.Table.InForce[rule].Candidates);
+        if (here.Length != there.Length) return false;
+        var left = Row.Cells;
+        var right = other.Row.Cells;
+        for (var i = 0; i < here.Length; i++)
+        {
+            var (own, others) = (Table.Rules[rule].FirstVersion + i, other.Table.Rules[rule].FirstVersion + i);
+            var (open, opened) = (default(AnyWatch), default(AnyWatch));
+            var binds = Table.Binds(own, left);
+            if (binds != other.Table.Binds(others, right) || binds == Truth.Unknown) return false;
+            if (binds == Truth.No) continue;
+            if (Table.JudgeVersion(own, left, ref open) != other.Table.JudgeVersion(others, right, ref opened) || open.Found || opened.Found) return false;
+            var (tiers, changed) = (here[i].Tiers().ToArray(), there[i].Tiers().ToArray());
+            if (tiers.Length != changed.Length) return false;
+            for (var tier = 0; tier < tiers.Length; tier++)
+                if (Table.Holds(own, tier, left) != other.Table.Holds(others, tier, right) || Table.When(own, tier, left) != other.Table.When(others, tier, right)
+                    || tiers[tier].Pathway != changed[tier].Pathway || !tiers[tier].Provided.SequenceEqual(changed[tier].Provided)) return false;
+        }
+
+        return true;
+    }
+
+    private DecisionTable? Changed(Book other, IEnumerable<string> rules)
+    {
+        var changed = Table.InForce;
         foreach (var id in rules)
         {
             var at = Table.RuleIds.IndexOf(id);
-            if (at < 0 || (Touched.Topics >> Table.Rules[at].Topic & 1) == 0) continue;
-            var rule = other.Rule(id)!;
-            var now = RuleInForce.On(other, rule, job.Dates.For(rule.DecidedBy ?? place.DecidedBy));
-            if (!now.Candidates.SequenceEqual(Table.InForce[at].Candidates, SameContent.Instance))
-                return new Judgement(other, job, other.Jurisdiction(place.Id)!, Facts);
+            if (at < 0) continue;
+            var now = RuleInForce.On(other, other.Rule(id)!, job.Dates.For(other.Rule(id)!.DecidedBy ?? place.DecidedBy));
+            if (!now.Candidates.SequenceEqual(changed[at].Candidates, SameContent.Instance)) changed = changed.SetItem(at, now);
         }
 
-        return null;
+        return changed == Table.InForce ? null : TableBook.Of(book).Build(changed);
     }
 
     /// <summary>What other facts would give, on the same topics.</summary>
@@ -122,7 +155,7 @@ internal sealed class Judgement
     /// <summary>The measures that bear on the rules tried, so far as they are known.</summary>
     public ImmutableArray<KnownMeasure> Measures() =>
     [
-        .. Topics.SelectMany(topic => book.Vocabulary.Naming(topic).Select(measure => measure.Name))
+        .. Topics.SelectMany(topic => tables.Naming(topic).Select(measure => measure.Name))
             .Concat(Versions.SelectMany(version => version.Tiers()).SelectMany(tier => tier.Limits).Where(limit => limit.Kind == LimitKind.Bounded).Select(limit => limit.Measure))
             .Distinct()
             .Where(book.Vocabulary.Measures.ContainsKey)
@@ -138,7 +171,7 @@ internal sealed class Judgement
         .. Topics
             .Where(topic => !Binding.Any(rule => Table.InForce[rule].Rule.Topic == topic))
             .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
-        .. Topics.SelectMany(topic => book.Vocabulary.Naming(topic).Where(measure => IsUnmet(measure)).Select(measure => (topic, measure)))
+        .. Topics.SelectMany(topic => tables.Naming(topic).Where(measure => IsUnmet(measure)).Select(measure => (topic, measure)))
             .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
     ];
 
@@ -178,7 +211,7 @@ internal sealed class Judgement
         return false;
     }
 
-    private bool Reads(int rule, string measure) => Table.InForce[rule].Candidates.Any(version => version.Reads(measure) || version.Speaks(measure) && version.Content is not Stated);
+    private bool Reads(int rule, string measure) => Table.InForce[rule].Candidates.Any(version => version.Reads().Contains(measure) || version.Speaks(measure) && version.Content is not Stated);
 
     private Touched About(string measure, Row row)
     {

@@ -55,6 +55,7 @@ public sealed partial class DecisionTable
     private readonly bool[] isAbsent;
     private readonly ulong[] ownOfTopic;
     private readonly ulong withoutRules;
+    private readonly bool[] tested;
     private readonly FrozenDictionary<string, Input> byName;
     private readonly FrozenDictionary<string, Axis> byQuantity;
     private readonly string[] names;
@@ -84,6 +85,9 @@ public sealed partial class DecisionTable
         foreach (var movement in movements)
             for (var topic = 0; topic < ownOfTopic.Length; topic++)
                 if ((movement.Suggested >> topic & 1) != 0) ownOfTopic[topic] |= movement.Own;
+        FitsLanes = ownOfTopic.All(own => own <= byte.MaxValue);
+        tested = new bool[blank.Length];
+        foreach (var test in tests) tested[test.Column] = true;
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }
 

@@ -19,5 +19,11 @@ public readonly record struct Outcome(Pathway Best, Pathway Worst)
     /// <summary>Either may apply.</summary>
     public Outcome Or(Outcome other) => new(Best < other.Best ? Best : other.Best, Max(Worst, other.Worst));
 
+    /// <summary>An outcome as a batch gives it: the best pathway in the two lowest bits, the worst in the next two.</summary>
+    public static Outcome Unpack(byte packed) => new((Pathway)(packed & 3), (Pathway)(packed >> 2 & 3));
+
+    /// <summary>The reverse of <see cref="Unpack"/>.</summary>
+    public byte Pack() => (byte)((int)Best | (int)Worst << 2);
+
     private static Pathway Max(Pathway left, Pathway right) => left > right ? left : right;
 }

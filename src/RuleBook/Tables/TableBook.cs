@@ -23,6 +23,7 @@ public sealed class TableBook
     private readonly ConcurrentDictionary<string, ImmutableArray<DateOnly>> edges = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<Key, DecisionTable> tables = new();
     private readonly ConcurrentDictionary<(string Rule, int Stretch), DecisionTable> ofRules = new();
+    private readonly ConcurrentDictionary<string, ImmutableArray<Measure>> naming = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PredicateTable> scopes = new(StringComparer.Ordinal);
 
     private TableBook(Book book)
@@ -81,6 +82,12 @@ public sealed class TableBook
             Adopted = [.. judged.Version.Adopted.Select((step, i) => judged.Version.Adopted.Take(i + 1).All(each => each.Moving) ? step with { AsOf = asOf } : step)],
         };
     }
+
+    /// <summary>A table of modification of other rules in force, such as those of a changed book with the same words.</summary>
+    internal DecisionTable Build(ImmutableArray<RuleInForce> inForce) => TableBuilder.Build(book.Vocabulary, inForce, moving.Value);
+
+    /// <summary>The measures that the vocabulary puts on a topic, in the order in which they are written.</summary>
+    internal ImmutableArray<Measure> Naming(string topic) => naming.GetOrAdd(topic, name => [.. book.Vocabulary.Naming(name)]);
 
     /// <summary>One rule alone as on a day.</summary>
     internal DecisionTable Table(Rule rule, DateOnly day)

@@ -83,9 +83,10 @@ internal sealed class TableBuilder
 
         Axes = [.. axes.Values];
         foreach (var name in InForce.SelectMany(rule => rule.Candidates).SelectMany(version => version.WordTests()).Select(test => test.Fact).Distinct()) AddWord(name);
-        foreach (var moving in Moved.Where(moving => moving.Own)) own[moving.Measure.Name] = 1ul << own.Count;
+        foreach (var moving in Moved.Where(moving => moving.Own && !moving.Suggested.IsEmpty)) own[moving.Measure.Name] = 1ul << own.Count;
         Rules = [.. InForce.Select(Line)];
-        Movements = [.. Moved.Select(Movement)];
+        var read = InForce.Select(rule => (Topic: 1ul << Topics.IndexOf(rule.Rule.Topic), Names: rule.Candidates.SelectMany(version => version.Reads()).ToHashSet())).ToArray();
+        Movements = [.. Moved.Select(moving => Movement(moving, read.Where(rule => rule.Names.Contains(moving.Measure.Name)).Aggregate(0ul, (all, rule) => all | rule.Topic)))];
         Inputs =
         [
             .. words.Values,
@@ -195,12 +196,10 @@ internal sealed class TableBuilder
         return new Test((ushort)input.At, DecisionTable.MetOrToShow);
     }
 
-    private Movement Movement(Moving moving)
+    private Movement Movement(Moving moving, ulong read)
     {
         var axis = axes[moving.Measure.Name];
         var (column, unchanged) = axis.At(Exact.Of(moving.Unchanged));
-        var read = InForce.Where(rule => rule.Candidates.Any(version => version.Reads(moving.Measure.Name)))
-            .Aggregate(0ul, (all, rule) => all | 1ul << Topics.IndexOf(rule.Rule.Topic));
         var suggested = moving.Suggested.Aggregate(0ul, (all, topic) => all | 1ul << Topics.IndexOf(topic));
         return new Movement(
             moving.Measure.Name, axis.Column + column, unchanged, moving.OnlyKnown ? axis.All(column) : 0,

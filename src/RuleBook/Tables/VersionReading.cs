@@ -23,11 +23,12 @@ internal static class VersionReading
         .Concat(version.Tiers().SelectMany(tier => tier.When.Tests))
         .Where(test => test.Bounds is null);
 
-    /// <summary>Whether it tests or limits a measure, itself or as a part of a sum.</summary>
-    public static bool Reads(this ResolvedVersion version, string measure) => version.Tiers()
+    /// <summary>The facts and measures that it tests or limits, with the parts of sums.</summary>
+    public static IEnumerable<string> Reads(this ResolvedVersion version) => version.Tiers()
         .SelectMany(tier => tier.Limits.Select(limit => limit.Measure).Concat(tier.When.Tests.Select(test => test.Fact)))
         .Concat(version.Rule.For.Tests.Select(test => test.Fact))
-        .Any(name => name == measure || version.Counts(name, measure));
+        .Distinct()
+        .SelectMany(version.WithParts);
 
     /// <summary>
     /// Whether it speaks of a measure that asks for a rule of its own: tests or limits it, or says of its whole subject that nothing is established
@@ -42,10 +43,10 @@ internal static class VersionReading
             : bind.All(test => test.Bounds is null);
     }
 
-    private static bool Counts(this ResolvedVersion version, string sum, string measure) => sum switch
+    private static IEnumerable<string> WithParts(this ResolvedVersion version, string name) => name switch
     {
-        FactSet.TyreLift => measure == FactSet.TyreGrowth,
-        FactSet.TotalLift => version.Parts.Any(part => part == measure || version.Counts(part, measure)),
-        _ => false,
+        FactSet.TyreLift => [name, FactSet.TyreGrowth],
+        FactSet.TotalLift => version.Parts.SelectMany(version.WithParts).Prepend(name),
+        _ => [name],
     };
 }
