@@ -36,6 +36,7 @@ public static class JobFacts
         AddLift(measures, job);
         AddCombination(measures, job);
         if (Changes.FuelAdded(job) is { } fuel) measures["added-fuel-capacity"] = fuel;
+        TowingFacts.Add(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
@@ -49,7 +50,7 @@ public static class JobFacts
         var shown = Shown.Of(job)
             .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
-        return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), shown)
+        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), measures.ToImmutable(), shown)
         {
             Uncertainties = Uncertainties(job),
             GuardFactor = job.Plan.Reference.GuardFactor,

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Figures;
+using RuleBook.Jobs;
+using RuleBook.Units;
+
+namespace RuleBook.Facts;
+
+/// <summary>What a job makes known of the trailer for the rules on what may be towed.</summary>
+internal static class TowingFacts
+{
+    /// <summary>Whether the towing vehicle's maker gives a towing mass.</summary>
+    private const string MakerGives = "maker-gives-towing-mass";
+
+    /// <summary>Adds the trailer's GTM and its mass as a share of the unladen mass of the towing vehicle.</summary>
+    public static void Add(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    {
+        if (job.Plan.Trailer is not { } trailer) return;
+        if (trailer.Limits.GtmKg is { } gtm) measures["trailer-gtm"] = new Derived(Interval.Of(gtm), $"{Numbers.Show(gtm)} kg (stated)");
+        if (Budgets.Unladen(job).TotalKg is not { IsPositive: true } unladen || measures["trailer-mass"].Value.Exact is not { } alone) return;
+        measures["trailer-share-of-unladen"] = new Derived(
+            Interval.Of(alone / unladen * new Fraction(100)), $"{Numbers.Show(alone)} kg over an unladen mass of {Numbers.Show(unladen)} kg");
+    }
+
+    /// <summary>A towing mass that is stated is one that the maker gives; without one the job has to say that there is none.</summary>
+    public static ImmutableDictionary<string, string> Known(Job job, ImmutableDictionary<string, string> words)
+    {
+        if (words.ContainsKey(MakerGives) || job.Plan.Trailer is not { } trailer) return words;
+        var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
+        var given = trailer.Limits.Braked is false ? ratings.UnbrakedTowKg : ratings.BrakedTowKg;
+        return given is null ? words : words.SetItem(MakerGives, "yes");
+    }
+}
