@@ -16,10 +16,13 @@ internal static class TowingFacts
     public static void Add(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
-        if (trailer.Limits.GtmKg is { } gtm) measures["trailer-gtm"] = new Derived(Interval.Of(gtm), $"{Numbers.Show(gtm)} kg (stated)");
-        if (Budgets.Unladen(job).TotalKg is not { IsPositive: true } unladen || measures["trailer-mass"].Value.Exact is not { } alone) return;
-        measures["trailer-share-of-unladen"] = new Derived(
-            Interval.Of(alone / unladen * new Fraction(100)), $"{Numbers.Show(alone)} kg over an unladen mass of {Numbers.Show(unladen)} kg");
+        measures["trailer-gtm"] = trailer.Limits.GtmKg is { } gtm
+            ? new Derived(Interval.Of(gtm), $"{Numbers.Show(gtm)} kg (stated)")
+            : new Derived(Interval.Anything, "a trailer is given, its GTM is not");
+        measures["trailer-share-of-unladen"] =
+            Budgets.Unladen(job).TotalKg is { IsPositive: true } unladen && measures["trailer-mass"].Value.Exact is { } alone
+                ? new Derived(Interval.Of(alone / unladen * new Fraction(100)), $"{Numbers.Show(alone)} kg over an unladen mass of {Numbers.Show(unladen)} kg")
+                : new Derived(Interval.Anything, "the mass of the trailer or the unladen mass of the vehicle is not known");
     }
 
     /// <summary>A towing mass that is stated is one that the maker gives; without one the job has to say that there is none.</summary>
