@@ -14,6 +14,8 @@ public static class JobFacts
     /// <summary>Whether the vehicle has been registered for the first time.</summary>
     public const string Registered = "registered";
 
+    private const string Gvm = "gvm";
+
     private const string TyreReduction = "tyre-diameter-reduction";
 
     /// <summary>The facts of a job.</summary>
@@ -29,10 +31,12 @@ public static class JobFacts
         if (job.FittedTyre is { } fitted) AddTyres(measures, fitted, job, basis);
         AddRatings(measures, job);
         AddOtherRatings(measures, job);
+        AddCategoryGvm(measures, job, vocabulary);
         AddAxleSum(measures, job);
         AddLift(measures, job);
         AddCombination(measures, job);
         if (Changes.FuelAdded(job) is { } fuel) measures["added-fuel-capacity"] = fuel;
+        TowingFacts.Add(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
@@ -46,7 +50,7 @@ public static class JobFacts
         var shown = Shown.Of(job)
             .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
-        return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), shown)
+        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), measures.ToImmutable(), shown)
         {
             Uncertainties = Uncertainties(job),
             GuardFactor = job.Plan.Reference.GuardFactor,
@@ -158,6 +162,15 @@ public static class JobFacts
                 ? new Derived(Interval.Of(after - was), $"{Numbers.Show(after)} - {Numbers.Show(was)} = {Numbers.Show(after - was)} kg")
                 : new Derived(Interval.Anything, "the rating before is not stated");
         }
+    }
+
+    /// <summary>A GVM that is not stated lies within the category's own bounds. Ratings are whole kilograms, so an open end begins a kilogram further on.</summary>
+    private static void AddCategoryGvm(ImmutableDictionary<string, Derived>.Builder measures, Job job, Vocabulary vocabulary)
+    {
+        if (measures.ContainsKey(Gvm) || job.Unknown.Contains(Gvm) || !job.Words.TryGetValue("category", out var category)
+            || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm)) return;
+        var why = gvm.Assumed ? $"not stated; a vehicle of category {category} is taken to be no heavier" : $"not stated; that of category {category}";
+        measures[Gvm] = new Derived(new Interval(gvm.Over + Fraction.One, gvm.AtMost), why);
     }
 
     /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>

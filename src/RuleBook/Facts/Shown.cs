@@ -14,6 +14,7 @@ internal static class Shown
 
     private const string TrailerBraked = "trailer-braked";
     private const string TrailerWithin = "trailer-within-tow-ratings";
+    private const string ApparatusCarries = "trailer-within-towing-apparatus";
 
     /// <summary>Each condition that the figures decide, with whether it is met. What they do not decide is left out.</summary>
     public static IEnumerable<(string Condition, bool Met)> Of(Job job)
@@ -33,6 +34,7 @@ internal static class Shown
         {
             if (trailer.Limits.Braked is { } braked) yield return (TrailerBraked, braked);
             if (TrailerKeepsRatings(job, trailer) is { } keeps) yield return (TrailerWithin, keeps);
+            if (trailer is { AloneKg: { } alone, Limits.TowbarKg: { } towbar }) yield return (ApparatusCarries, alone <= towbar);
         }
 
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
@@ -60,7 +62,7 @@ internal static class Shown
     /// <summary>Weighed unconnected against the maker's figure for its brakes and against the towbar; both have to be known for a yes.</summary>
     private static bool? TrailerKeepsRatings(Job job, TrailerPlan trailer)
     {
-        if ((trailer.MassKg ?? trailer.AxlesKg + trailer.BallKg) is not { } alone || trailer.Limits.Braked is not { } braked) return null;
+        if (trailer.AloneKg is not { } alone || trailer.Limits.Braked is not { } braked) return null;
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var (maker, apparatus) = (braked ? ratings.BrakedTowKg : ratings.UnbrakedTowKg, trailer.Limits.TowbarKg);
         if (alone > maker || alone > apparatus) return false;

@@ -40,7 +40,7 @@ internal static class TowingReckoning
     {
         var byDefault = job.Plan.Reference.Towing.FirstOrDefault(each => each.Jurisdiction == jurisdiction);
         var trailer = job.Plan.Trailer?.Limits ?? new TrailerLimits();
-        return new CombinationLimits(Budgets.Limits(job), trailer, job.Plan.TareKg, trailer.Braked switch
+        return new CombinationLimits(Budgets.Limits(job), trailer, Budgets.Unladen(job).TotalKg, trailer.Braked switch
         {
             true => byDefault?.Braked,
             false => byDefault?.Unbraked,

@@ -99,4 +99,8 @@ public sealed record SpeedometerReading(Fraction Indicated, Fraction True);
 /// <param name="AxlesKg">On its axles when hitched, kg.</param>
 /// <param name="BallKg">On the ball, kg.</param>
 /// <param name="Limits">What the trailer, towbar and coupling are rated for.</param>
-public sealed record TrailerPlan(Fraction? MassKg, Fraction? AxlesKg, Fraction? BallKg, TrailerLimits Limits);
+public sealed record TrailerPlan(Fraction? MassKg, Fraction? AxlesKg, Fraction? BallKg, TrailerLimits Limits)
+{
+    /// <summary>Standing alone, kg: as stated, or its axles and the ball together.</summary>
+    public Fraction? AloneKg => MassKg ?? AxlesKg + BallKg;
+}

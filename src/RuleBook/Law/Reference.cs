@@ -76,9 +76,11 @@ public sealed record NamedSpeedometerRule(string Name, SpeedometerRule Rule);
 /// <summary>Least clearance above a level road.</summary>
 /// <param name="MidwayMmPerMetre">Midway between two axles, mm for each metre between them.</param>
 /// <param name="RunningMm">Anywhere, mm.</param>
-/// <param name="State">The mass state in which it holds, in words.</param>
+/// <param name="MidwayState">The mass state in which the first holds, in words.</param>
+/// <param name="RunningState">The mass state in which the second holds, in words.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record ClearanceRule(Fraction MidwayMmPerMetre, Fraction RunningMm, string State, ImmutableArray<CitedSource> Sources);
+public sealed record ClearanceRule(
+    Fraction MidwayMmPerMetre, Fraction RunningMm, string MidwayState, string RunningState, ImmutableArray<CitedSource> Sources);
 
 /// <summary>A share of the vehicle's own unloaded mass that it may tow where its maker gives no figure.</summary>
 /// <param name="Jurisdiction">Where it holds.</param>

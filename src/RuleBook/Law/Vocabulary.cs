@@ -18,6 +18,9 @@ public sealed record Vocabulary(
     ImmutableDictionary<string, Topic> Topics,
     ImmutableDictionary<string, Term> Pathways)
 {
+    /// <summary>The GVM within which a category lies, by category; none where the vocabulary gives none.</summary>
+    public ImmutableDictionary<string, CategoryGvm> CategoryGvms { get; init; } = ImmutableDictionary<string, CategoryGvm>.Empty;
+
     /// <summary>The measures that name a topic, in the order in which they are written.</summary>
     public IEnumerable<Measure> Naming(string topic) => Measures.Values.Where(measure => measure.Topics.Contains(topic)).OrderBy(measure => measure.Mark);
 }

@@ -43,8 +43,9 @@ internal sealed class TyreText(AnswerPage page)
     private void Write(RoadAnswer road)
     {
         if (road.LeastMidwayMm is { } least)
-            page.Item($"clearance midway between the axles: at least {Show(least)} mm ({road.Clearance!.State}){Measured(road.Midway)}", Mark(road.Midway));
-        if (road.Running is { } running) page.Item($"running clearance: at least {Show(running.LeastMm)} mm{Measured(running)}", Mark(running));
+            page.Item($"clearance midway between the axles: at least {Show(least)} mm ({road.Clearance!.MidwayState}){Measured(road.Midway)}", Mark(road.Midway));
+        if (road.Running is { } running)
+            page.Item($"running clearance: at least {Show(running.LeastMm)} mm ({road.Clearance!.RunningState}){Measured(running)}", Mark(running));
         if (road.StabilityBefore is not { } before) return;
         page.Item($"static stability factor {Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "")}");
         page.Aside(StaticStability.Caution);

@@ -1,5 +1,6 @@
 using RuleBook.Answers;
 using RuleBook.Law;
+using RuleBook.Tables;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Tests.Books;
@@ -13,9 +14,17 @@ public sealed class MassRatingTests
     [InlineData("au-qld", "2018-06-01", Pathway.Prohibited)] // motoring press, August 2018: GCM increases in service stopped earlier that year
     [InlineData("au-qld", "2023-06-01", Pathway.Certificate)] // motoring press, 17 March 2023: a new GCM code
     [InlineData("au-wa", "2019-06-01", Pathway.Prohibited)] // trade association: refused in service from December 2018
-    [InlineData("au-nt", "2026-11-20", Pathway.Prohibited)] // an engineering firm's account: no change of GCM is recognised (disputed)
     public void A_higher_gcm_depends_on_the_state_and_the_year(string place, string on, Pathway expected) =>
         Assess(place, on, Rated, "ratings: { gcm: 6500 kg }").Verdict.ShouldBe(expected);
+
+    [Fact]
+    public void In_the_Northern_Territory_the_Registrar_may_record_a_higher_gcm_and_whether_he_does_is_open()
+    {
+        // Motor Vehicles Act (NT) section 60B(2) and (3), against two engineering firms' accounts that the office recognises none.
+        var answer = Assess("au-nt", "2026-11-20", Rated, "ratings: { gcm: 6500 kg }");
+        answer.Verdict.ShouldBeNull();
+        answer.Between.ShouldBe(new Outcome(Pathway.Approval, Pathway.Prohibited));
+    }
 
     [Fact]
     public void Before_the_first_registration_a_higher_gvm_takes_the_national_route()

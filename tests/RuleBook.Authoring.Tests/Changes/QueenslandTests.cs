@@ -16,6 +16,9 @@ public sealed class QueenslandTests
 {
     private static readonly Book Before = Of(path => path == "jurisdictions/au-qld/ride-height.yaml", WithoutTheAmendment);
     private static readonly Book After = TestBook.Book;
+    /// <summary>An approval at best.</summary>
+    private static readonly Outcome Departments = new(Pathway.Approval, Pathway.Prohibited);
+
     private static readonly ChangeReport Report = BookChanges.Between(Before, After);
 
     [Fact]
@@ -44,10 +47,11 @@ public sealed class QueenslandTests
     }
 
     [Fact]
-    public void Between_125_and_150_mm_a_prohibition_becomes_a_certificate()
+    public void Between_125_and_150_mm_what_no_approved_person_certified_becomes_a_certificate()
     {
-        // lift-standards-2018: 125 mm certified since 2012; standards-notifications-2018: up to 150 mm.
-        var opened = Report.Answers.Where(change => change.Before == Only(Pathway.Prohibited) && change.After == Only(Pathway.Certificate)).ToArray();
+        // lift-standards-2018: 125 mm certified since 2012; standards-notifications-2018: up to 150 mm. booklet-2008: what the scheme does not reach is
+        // for the department, and whether it approved such a lift is not established.
+        var opened = Report.Answers.Where(change => change.Before == Departments && change.After == Only(Pathway.Certificate)).ToArray();
         opened.ShouldNotBeEmpty();
         foreach (var change in opened)
         {
@@ -60,8 +64,6 @@ public sealed class QueenslandTests
     [InlineData("yes", 50, 50, 0, Pathway.Certificate, Pathway.NoCertificate)] // 75 mm = 50 mm of suspension and 25 mm of tyres
     [InlineData("no", 50, 50, 0, Pathway.NoCertificate, Pathway.NoCertificate)]
     [InlineData("yes", 50, 0, 0, Pathway.NoCertificate, Pathway.NoCertificate)]
-    [InlineData("yes", 75, 50, 50, Pathway.Prohibited, Pathway.Certificate)] // 150 mm
-    [InlineData("no", 75, 50, 50, Pathway.Prohibited, Pathway.Certificate)]
     public void The_jobs_that_the_sources_describe_change_as_they_say(string control, int suspension, int growth, int body, Pathway before, Pathway after)
     {
         var job = $$"""
@@ -72,6 +74,21 @@ public sealed class QueenslandTests
             """;
         Answer(Before, job).ShouldBe(Only(before));
         Answer(After, job).ShouldBe(Only(after));
+    }
+
+    [Theory]
+    [InlineData("yes")]
+    [InlineData("no")]
+    public void A_lift_of_150_mm_was_for_the_department_and_takes_a_certificate_since(string control) // the same sources
+    {
+        var job = $$"""
+            registered-in: au-qld
+            on: 2018-10-26
+            vehicle: { category: MC, four-wheel-drive: yes, stability-control: {{control}} }
+            modification: { suspension-lift: 75 mm, tyre-diameter-growth: 50 mm, body-lift: 50 mm }
+            """;
+        Answer(Before, job).ShouldBe(Departments);
+        Answer(After, job).ShouldBe(Only(Pathway.Certificate));
     }
 
     [Fact]

@@ -24,6 +24,18 @@ public sealed class JobFactsTests
 
     [Fact]
     [Trait("Basis", "published")]
+    public void A_GVM_that_is_not_stated_lies_within_the_bounds_of_the_category()
+    {
+        // ADR Definitions and Vehicle Categories: NB1 is over 3.5 t and up to 4.5 t of GVM. That a passenger vehicle is no heavier is assumed.
+        Value(""" "vehicle": { "category": "NB1" } """, "gvm").ShouldBe(new Interval(3501, 4500));
+        Value(""" "vehicle": { "category": "MC" } """, "gvm").ShouldBe(new Interval(null, 4500));
+        Value(""" "vehicle": { "category": "MC", "ratings": { "gvm": "4900 kg" } } """, "gvm").ShouldBe(Interval.Of(4900));
+        Value(""" "vehicle": { "category": "MC", "ratings": { "gvm": "unknown" } } """, "gvm").ShouldBe(Interval.Anything);
+        Value("", "gvm").ShouldBe(Interval.Anything);
+    }
+
+    [Fact]
+    [Trait("Basis", "published")]
     public void The_growth_of_a_tyre_follows_from_the_sizes_on_the_basis_asked_for()
     {
         // Handbook diameters 804 and 776 mm; nominal 17 x 25.4 + 2 x 185.5 and + 2 x 172.25 mm (UN Regulation 30, wording from memory).

@@ -18,7 +18,7 @@ internal static class Reckoned
     {
         Reference = JobBook.Book.Reference with
         {
-            Clearance = new ClearanceRule(new Fraction(100, 3), 100, "loaded", []),
+            Clearance = new ClearanceRule(new Fraction(100, 3), 100, "loaded", "unladen", []),
             Towing = [new DefaultTowing("xa", new Fraction(3, 2), 1, []), new DefaultTowing("xb", 1, new Fraction(1, 2), [])],
             Speedometer =
             [

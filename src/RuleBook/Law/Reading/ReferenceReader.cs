@@ -123,7 +123,11 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
         Cited(fields));
 
     private ClearanceRule ReadClearance(Fields fields) => new(
-        Amount(fields, "midway-per-metre", Dimension.Length), Amount(fields, "running", Dimension.Length), fields.Required("state"), Cited(fields));
+        Amount(fields, "midway-per-metre", Dimension.Length),
+        Amount(fields, "running", Dimension.Length),
+        fields.Required("midway-state"),
+        fields.Required("running-state"),
+        Cited(fields));
 
     private DefaultTowing ReadTowing(Fields fields) => new(
         fields.Required("jurisdiction"), Amount(fields, "braked", Dimension.Ratio) / 100, Amount(fields, "unbraked", Dimension.Ratio) / 100, Cited(fields));

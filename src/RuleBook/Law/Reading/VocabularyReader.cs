@@ -9,14 +9,17 @@ internal static class VocabularyReader
 {
     public static (Vocabulary Vocabulary, ImmutableArray<string> Cautions) Read(IReadOnlyList<BookFile> files, List<Problem> problems)
     {
-        var categories = Terms("categories", "category", files, problems);
+        var categories = Each("categories", files, problems, ReadCategory).DistinctBy(category => category.Name).ToArray();
         return (
             new Vocabulary(
                 Each("measures", files, problems, ReadMeasure).DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name),
                 Each("facts", files, problems, fields => ReadFact(fields, categories)).DistinctBy(fact => fact.Name).ToImmutableDictionary(fact => fact.Name),
                 Terms("conditions", "condition", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
                 Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
-                Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name)),
+                Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name))
+            {
+                CategoryGvms = categories.Where(category => category.Gvm is not null).ToImmutableDictionary(category => category.Name, category => category.Gvm!),
+            },
             [.. Each("cautions", files, problems, fields => fields.Required("caution"))]);
     }
 
@@ -39,6 +42,21 @@ internal static class VocabularyReader
     private static List<Term> Terms(string name, string key, IReadOnlyList<BookFile> files, List<Problem> problems) =>
         Each(name, files, problems, fields => new Term(fields.Required(key), fields.Required("title"), fields.Required("definition"), fields.Mark));
 
+    private static Category ReadCategory(Fields fields)
+    {
+        fields.Required("title");
+        fields.Required("definition");
+        return new Category(fields.Required("category"), fields.Nested("gvm") is { } gvm ? ReadGvm(gvm) : null);
+    }
+
+    private static CategoryGvm ReadGvm(Fields fields)
+    {
+        var gvm = new CategoryGvm(
+            fields.Quantity("over", Dimension.Mass)?.Base, fields.Quantity("at-most", Dimension.Mass)?.Base, fields.YesNo("assumed") ?? false);
+        fields.Done();
+        return gvm;
+    }
+
     private static Measure ReadMeasure(Fields fields)
     {
         var name = fields.Required("measure");
@@ -57,18 +75,20 @@ internal static class VocabularyReader
         };
     }
 
-    private static FactWord ReadFact(Fields fields, List<Term> categories)
+    private static FactWord ReadFact(Fields fields, Category[] categories)
     {
         var values = fields.Texts("values");
         return new FactWord(
             fields.Required("fact"),
             fields.Required("title"),
             fields.Required("job"),
-            values is ["categories"] ? [.. categories.Select(term => term.Name)] : values,
+            values is ["categories"] ? [.. categories.Select(category => category.Name)] : values,
             fields.Required("definition"),
             fields.Mark);
     }
 
     private static Topic ReadTopic(Fields fields) => new(
         fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.YesNo("of-use") ?? false, fields.Mark);
+
+    private sealed record Category(string Name, CategoryGvm? Gvm);
 }

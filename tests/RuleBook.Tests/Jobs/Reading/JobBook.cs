@@ -42,7 +42,12 @@ internal static class JobBook
             new[] { "lane-change-test", "tyre-load-rating-kept", "tyres-carry-new-mass", "axle-ratings-carry-gvm", "trailer-braked", "trailer-within-tow-ratings" }
                 .ToImmutableDictionary(name => name, name => new Term(name, name, name, Made.Mark)),
             ImmutableDictionary<string, Topic>.Empty,
-            ImmutableDictionary<string, Term>.Empty),
+            ImmutableDictionary<string, Term>.Empty)
+        {
+            CategoryGvms = ImmutableDictionary<string, CategoryGvm>.Empty
+                .Add("MC", new CategoryGvm(null, 4500, true))
+                .Add("NB1", new CategoryGvm(3500, 4500, false)),
+        },
         [],
         [Made.Place("xa"), Made.Place("xb")])
     {

@@ -172,7 +172,10 @@ public sealed class BookReaderTests
         (period.From, period.Before).ShouldBe((Made.Day("2006-07-01"), Made.Day("2030-01-01")));
         period.Rules.ShouldHaveSingleItem().Rule.ShouldBe(new SpeedometerRule(0, 10, 4, 40));
         reference.Clearance!.ShouldSatisfyAllConditions(
-            each => each.MidwayMmPerMetre.ShouldBe(new Fraction(3333, 100)), each => each.RunningMm.ShouldBe((Fraction)100), each => each.State.ShouldBe("loaded"));
+            each => each.MidwayMmPerMetre.ShouldBe(new Fraction(3333, 100)),
+            each => each.RunningMm.ShouldBe((Fraction)100),
+            each => each.MidwayState.ShouldBe("loaded"),
+            each => each.RunningState.ShouldBe("unladen"));
         reference.Towing.ShouldHaveSingleItem().ShouldSatisfyAllConditions(each => each.Braked.ShouldBe(new Fraction(3, 2)), each => each.Unbraked.ShouldBe(Fraction.One));
         var speeds = reference.TyreSpeeds.ShouldHaveSingleItem();
         speeds.For("MC").ShouldBe((Fraction)140);

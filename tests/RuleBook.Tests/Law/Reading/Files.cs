@@ -50,7 +50,7 @@ internal static class Files
               "rules": [ { "rule": "first", "under": "0 %", "over": "10 %", "over-constant": "4 km/h", "above": "40 km/h" } ] } ] }
             """),
         ("schema/reference/clearance", """
-            { "clearance": { "midway-per-metre": "33.33 mm", "running": "100 mm", "state": "loaded", "sources": [ { "cite": "table" } ] } }
+            { "clearance": { "midway-per-metre": "33.33 mm", "running": "100 mm", "midway-state": "loaded", "running-state": "unladen", "sources": [ { "cite": "table" } ] } }
             """),
         ("schema/reference/towing", """
             { "towing": [ { "jurisdiction": "xa", "braked": "150 %", "unbraked": "100 %", "sources": [ { "cite": "table" } ] } ] }
