@@ -13,7 +13,7 @@ public sealed class AssessmentText(AnswerPage page)
     public void Write(Assessment assessment)
     {
         Finding[] findings = [.. assessment.Findings.Where(Tells)];
-        page.Title($"{Phrases.Verdict(assessment)}.", Colour(assessment.Verdict));
+        OpeningText.Write(page, assessment);
         page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
         foreach (var finding in findings) new FindingText(page).Write(finding);
         WriteTooClose(findings);
@@ -116,12 +116,4 @@ public sealed class AssessmentText(AnswerPage page)
             if (source.Key.Url is { } url) page.Aside(url);
         }
     }
-
-    private static VerdictColour Colour(Pathway? verdict) => verdict switch
-    {
-        null => VerdictColour.Open,
-        Pathway.NoCertificate => VerdictColour.Free,
-        Pathway.Prohibited => VerdictColour.Prohibited,
-        _ => VerdictColour.Certified,
-    };
 }
