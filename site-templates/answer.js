@@ -14,14 +14,14 @@ export function show(target, answer) {
   let heading = "";
   for (const block of answer.blocks) {
     if (block.kind === "title" || block.kind === "heading") heading = block.text;
-    parts.push(part(block, answer.verdict, heading));
+    parts.push(part(block, answer.headline, heading));
   }
   target.replaceChildren(...parts);
 }
 
-function part(block, verdict, heading) {
+function part(block, headline, heading) {
   switch (block.kind) {
-    case "title": return element(verdict ? "h2" : "h3", block.text, verdict ? "verdict " + verdict : "");
+    case "title": return element(headline ? "h2" : "h3", block.text, headline ? "verdict " + headline : "");
     case "heading": return element("h3", block.text);
     case "line": return element("p", block.text);
     case "table": return table(block, heading);

@@ -5,49 +5,103 @@ import { yaml } from "./yaml.js";
 
 const at = id => document.getElementById(id);
 const form = at("job");
-let evaluator, last = "", timer;
+let evaluator, unloaded, last = "", timer;
 
 // Answering.
 function ask() {
+  try {
+    answer();
+  } catch (error) {
+    fail(error.message);
+  }
+}
+
+function answer() {
   clearTimeout(timer);
   for (const field of fields()) {
     field.removeAttribute("aria-invalid");
     field.removeAttribute("aria-describedby");
   }
   for (const said of form.querySelectorAll(".wrong")) said.remove();
-  at("problems").replaceChildren();
+  clear();
 
   let job;
   try {
     job = read();
+    last = JSON.stringify(job);
   } catch (error) {
     return complain([{ at: "", text: `The other keys cannot be read as JSON: ${error.message}`, tip: "" }]);
   }
 
-  last = JSON.stringify(job);
-  const address = Object.keys(job).length ? "#" + encodeURIComponent(last) : "";
-  if (location.hash !== address) history.replaceState(null, "", location.pathname + location.search + address);
-  if (!evaluator) return;
-  at("more").hidden = true;
+  keep(Object.keys(job).length ? "#" + encodeURIComponent(last) : "");
+  if (!evaluator) {
+    if (unloaded) complain(unloaded);
+    return;
+  }
   if (!job["registered-in"]) {
     at("said").replaceChildren(element("p", "Choose where the vehicle is registered: that state's rules decide. Or open a job file. The answer stands here and follows what you type.", "plate"));
     return;
   }
 
-  const answer = JSON.parse(evaluator.Assess(last, ""));
-  if (answer.problems) return complain(answer.problems);
-  show(at("said"), answer);
-  brief(answer.blocks[0].text);
-  at("json").textContent = answer.json;
+  const given = told("Assess", last, "");
+  if (given.problems) return complain(given.problems, undefined, given.unlisted);
+  if (given.failure) return fail(given.failure);
+  show(at("said"), given);
+  // What stands in the way comes first, the pathway second.
+  brief(given.headline === "blocked" ? given.blocks[0].text + " " + given.blocks.find(block => block.kind === "line").text : given.blocks[0].text, given.headline);
+  at("json").textContent = given.json;
   at("told").lastElementChild.textContent = JSON.stringify(job, null, 2);
   at("more").hidden = false;
-  for (const name of ["across", "margin"]) at(name).lastElementChild.replaceChildren();
   timer = setTimeout(further, 150);
 }
 
+// A browser may refuse an address that is too long or changes too often; the answer is given all the same.
+function keep(address) {
+  try {
+    if (location.hash !== address) history.replaceState(null, "", location.pathname + location.search + address);
+  } catch {
+    // The job then stands in the form alone.
+  }
+}
+
+// Nothing of an earlier answer stays, whatever comes next.
+function clear() {
+  at("problems").replaceChildren();
+  at("said").replaceChildren();
+  at("json").textContent = "";
+  at("more").hidden = true;
+  brief("");
+  for (const name of ["across", "margin"]) at(name).lastElementChild.replaceChildren();
+}
+
+// What the evaluator says; where it says nothing that can be read, that it failed.
+function told(call, ...given) {
+  try {
+    const answer = JSON.parse(evaluator[call](...given));
+    return answer.blocks || answer.job || answer.problems || answer.failure ? answer : { failure: "the evaluator gave no answer" };
+  } catch (error) {
+    return { failure: `${error?.message ?? error}` };
+  }
+}
+
+function failed(reason) {
+  const plate = element("div", "", "plate failed");
+  plate.append(
+    element("p", "No answer could be made. Nothing on this page is a verdict on this job.", "strong"),
+    element("p", `The fault is the program's, not the job's: ${reason}. Please report it with the job, which you can save above. The same limits are in the tables.`));
+  return plate;
+}
+
+function fail(reason) {
+  clear();
+  brief("No answer could be made");
+  at("problems").replaceChildren(failed(reason));
+}
+
 // On a narrow screen the answer stands below the form; this button keeps the verdict in sight and leads there.
-function brief(text) {
+function brief(text, headline = "") {
   at("brief").hidden = !text;
+  at("brief").className = headline;
   at("brief").textContent = text;
 }
 
@@ -55,15 +109,15 @@ function further() {
   for (const [name, call] of [["across", "Across"], ["margin", "Margin"]]) {
     const part = at(name);
     if (!part.open || part.lastElementChild.hasChildNodes()) continue;
-    const answer = JSON.parse(evaluator[call](last));
+    const answer = told(call, last);
     if (answer.blocks) show(part.lastElementChild, answer);
+    else part.lastElementChild.replaceChildren(failed(answer.failure ?? "the job was refused"));
   }
 }
 
-function complain(problems, lead = "The job cannot be read yet:") {
+function complain(problems, lead = "The job cannot be read yet:", unlisted = 0) {
+  clear();
   brief(evaluator && last !== "{}" ? "The job cannot be read yet" : "");
-  at("said").replaceChildren();
-  at("more").hidden = true;
   const list = element("ul");
   problems.forEach((problem, i) => {
     const text = problem.text + (problem.tip ? ` (${problem.tip})` : "");
@@ -76,6 +130,7 @@ function complain(problems, lead = "The job cannot be read yet:") {
     field.closest("p, td").append(said);
     list.append(element("li", `${field.getAttribute("aria-label") ?? field.labels[0].textContent}: ${text}`));
   });
+  if (unlisted) list.append(element("li", `and ${unlisted} more`));
   at("problems").replaceChildren(element("p", lead), list);
 }
 
@@ -87,13 +142,17 @@ function save(name, text, type = "application/json") {
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }
 
+// Whether the address leaves a job to ask for.
 function fromAddress() {
-  if (location.hash.length < 2) return;
+  if (location.hash.length < 2) return true;
   try {
     const job = JSON.parse(decodeURIComponent(location.hash.slice(1)));
-    if (isMap(job)) fill(job);
+    if (!isMap(job)) throw new Error("not a job");
+    fill(job);
+    return true;
   } catch {
-    complain([{ at: "", text: "The address holds no job that can be read.", tip: "" }]);
+    complain([{ at: "", text: "The address holds no job that can be read.", tip: "open a job file, or fill in the form" }], "No answer:");
+    return false;
   }
 }
 
@@ -108,28 +167,29 @@ async function load() {
     .withModuleConfig({ onDownloadResourceProgress: (done, all) => { if (all) progress.value = done / all; } })
     .create();
   const exported = await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName);
+  exported.RuleBook.Browser.Evaluator.Open(book);
   evaluator = exported.RuleBook.Browser.Evaluator;
-  evaluator.Open(book);
   at("loading").hidden = true;
   document.documentElement.dataset.ready = "yes";
-  ask();
+  if (readable) ask();
 }
 
 let typing;
 at("brief").addEventListener("click", () => { at("answer").scrollIntoView(); at("answer").focus({ preventScroll: true }); });
 form.hidden = false;
 fill({ on: new Date().toLocaleDateString("sv") });
-fromAddress();
+let readable = fromAddress();
 form.addEventListener("submit", event => event.preventDefault());
 form.addEventListener("input", event => {
   if (event.target.type === "file") return;
   // One day, or a day for each: what is typed last holds.
   if (event.target.name === "on") for (const each of fields().filter(field => field.name.startsWith("dates."))) each.value = "";
   if (event.target.name?.startsWith("dates.")) at("i-on").value = "";
+  readable = true;
   clearTimeout(typing);
   typing = setTimeout(ask, 120);
 });
-window.addEventListener("hashchange", () => { fromAddress(); ask(); });
+window.addEventListener("hashchange", () => { readable = fromAddress(); if (readable) ask(); });
 function saveJob(ending, write, type) {
   const job = JSON.parse(last || "{}");
   save(`${job.job ?? "job"}`.replace(/[^\w.-]/g, "_") + ending, write(job), type);
@@ -137,9 +197,16 @@ function saveJob(ending, write, type) {
 
 async function open(file) {
   if (file.size > 1024 * 1024) return complain([{ at: "", text: "The file is larger than 1 MiB.", tip: "" }]);
-  const opened = JSON.parse(evaluator.Read(await file.text()));
-  if (opened.problems) return complain(opened.problems, "The file cannot be read as a job:");
-  fill(opened.job);
+  let opened;
+  try {
+    opened = told("Read", await file.text());
+    if (opened.job) fill(opened.job);
+  } catch (error) {
+    opened = { failure: error.message };
+  }
+  if (opened.problems) return complain(opened.problems, "The file cannot be read as a job:", opened.unlisted);
+  if (opened.failure) return fail(opened.failure);
+  readable = true;
   ask();
 }
 
@@ -158,6 +225,12 @@ at("save-answer").addEventListener("click", () => save("answer.json", at("json")
 for (const name of ["across", "margin"]) at(name).addEventListener("toggle", () => evaluator && further());
 load().catch(error => {
   at("loading").hidden = true;
-  complain([{ at: "", text: `The evaluator could not be loaded: ${error.message}`, tip: "the same limits are in the tables" }]);
+  unloaded = [{ at: "", text: `The evaluator could not be loaded: ${error.message}`, tip: "the same limits are in the tables" }];
+  complain(unloaded);
 });
-if ("serviceWorker" in navigator && location.protocol !== "file:") navigator.serviceWorker.register("worker.js").catch(() => {});
+if ("serviceWorker" in navigator && location.protocol !== "file:") {
+  // A newer edition came in beside the one that answers here; it answers from the next load on.
+  if (navigator.serviceWorker.controller) navigator.serviceWorker.addEventListener("controllerchange", () => { at("newer").hidden = false; });
+  navigator.serviceWorker.register("worker.js").catch(() => {});
+  at("reload").addEventListener("click", () => location.reload());
+}

@@ -19,14 +19,14 @@ internal static partial class Evaluator
 
     /// <summary>A job file, YAML or JSON, for the form.</summary>
     [JSExport]
-    internal static string Read(string file) => Answering.ReadFile(file);
+    internal static string Read(string file) => PageJson.Whole("", () => Answering.ReadFile(file));
 
     [JSExport]
-    internal static string Assess(string job, string place) => Answering.Assess(Book, job, place);
+    internal static string Assess(string job, string place) => PageJson.Whole(job, () => Answering.Assess(Book, job, place));
 
     [JSExport]
-    internal static string Across(string job) => Answering.Across(Book, job);
+    internal static string Across(string job) => PageJson.Whole(job, () => Answering.Across(Book, job));
 
     [JSExport]
-    internal static string Margin(string job) => Answering.Margin(Book, job);
+    internal static string Margin(string job) => PageJson.Whole(job, () => Answering.Margin(Book, job));
 }

@@ -8,8 +8,11 @@ namespace RuleBook.Browser;
 /// <summary>What the evaluator tells the page.</summary>
 internal static class PageJson
 {
-    /// <summary>An answer, or the problems of the job.</summary>
-    public static string Whole(Func<string> answer)
+    /// <summary>The most problems that the page lists.</summary>
+    private const int MostProblems = 100;
+
+    /// <summary>An answer, or the problems of the job, or <c>{ "failure" }</c>: whatever happens, the page is told.</summary>
+    public static string Whole(string job, Func<string> answer)
     {
         try
         {
@@ -17,23 +20,28 @@ internal static class PageJson
         }
         catch (InputException refused)
         {
-            return Problems(refused.Problems);
+            return Problems(JsonPaths.Placed(job, refused.Problems));
+        }
+        catch (Exception failure)
+        {
+            return Write(json => json.WriteString("failure", $"{failure.GetType().Name}: {failure.Message}"));
         }
     }
 
-    public static string Of(string verdict, string command, PageBlocks page) => Write(json =>
+    public static string Of(string headline, string command, PageBlocks page) => Write(json =>
     {
-        json.WriteString("verdict", verdict);
+        json.WriteString("headline", headline);
         json.WriteString("json", command);
         json.WriteStartArray("blocks");
         foreach (var block in page.Blocks) Write(json, block);
         json.WriteEndArray();
     });
 
-    public static string Problems(IEnumerable<Problem> problems) => Write(json =>
+    public static string Problems(IReadOnlyList<Problem> problems) => Write(json =>
     {
+        json.WriteNumber("unlisted", Math.Max(0, problems.Count - MostProblems));
         json.WriteStartArray("problems");
-        foreach (var problem in problems)
+        foreach (var problem in problems.Take(MostProblems))
         {
             json.WriteStartObject();
             json.WriteString("at", problem.Mark.File);

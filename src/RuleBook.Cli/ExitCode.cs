@@ -12,6 +12,15 @@ internal static class ExitCode
     public const int Blocked = 4;
     public const int NothingToJudge = 5;
 
+    /// <summary>The fault is the program's: EX_SOFTWARE of sysexits.h.</summary>
+    public const int Fault = 70;
+
+    /// <summary>128 and the number of the signal, as shells say it.</summary>
+    public const int Interrupted = 130;
+
+    /// <inheritdoc cref="Interrupted"/>
+    public const int Terminated = 143;
+
     public static int Of(Headline headline) => headline switch
     {
         Headline.NothingToJudge => NothingToJudge,

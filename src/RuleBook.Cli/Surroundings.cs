@@ -10,11 +10,17 @@ namespace RuleBook.Cli;
 /// <param name="Folder">The folder from which a book is looked for.</param>
 internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConsole Console, DateOnly Today, string Folder)
 {
-    public static Surroundings OfTheProcess()
+    /// <summary>To whom a fault is reported.</summary>
+    public const string ReportTo = "the maintainers, as an issue of the repository that the command came from";
+
+    /// <summary>Requested when the process is asked to end: what is being written is taken back.</summary>
+    public CancellationToken Stop { get; init; }
+
+    public static Surroundings OfTheProcess(CancellationToken stop)
     {
 #pragma warning disable RS0030 // the command's entry point is the one place that reads the clock
         var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 #pragma warning restore RS0030
-        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory());
+        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory()) { Stop = stop };
     }
 }

@@ -71,6 +71,10 @@ public static class YamlText
         return length > LargestInput ? throw new InputException(YamlProblems.TooLarge(file)) : Decode(buffer.AsSpan(0, length), file);
     }
 
+    /// <summary>The text of bytes within the same bounds.</summary>
+    /// <inheritdoc cref="Read(ReadOnlySpan{byte}, string)"/>
+    public static string Text(ReadOnlySpan<byte> bytes, string file) => Decode(bytes, file);
+
     private static string Decode(ReadOnlySpan<byte> bytes, string file)
     {
         if (bytes.Length > LargestInput) throw new InputException(YamlProblems.TooLarge(file));

@@ -1,5 +1,5 @@
 using RuleBook.Api.Tests;
-using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests;

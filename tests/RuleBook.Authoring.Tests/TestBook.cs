@@ -1,4 +1,4 @@
-using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests;

@@ -21,7 +21,8 @@ public sealed class GitBook : IDisposable
         Git("rm", "--quiet", "README");
         var text = System.IO.File.ReadAllText(Full(File));
         var at = text.IndexOf("      - from: 2018-10-26", StringComparison.Ordinal);
-        System.IO.File.WriteAllText(Full(File), text.Remove(at, text.IndexOf("  - rule: raise-other-vehicle", StringComparison.Ordinal) - at));
+        // What is only announced decides nothing: as if there were no amendment, and its sources are cited all the same.
+        System.IO.File.WriteAllText(Full(File), text.Remove(at, "      - from:".Length).Insert(at, "      - announced:"));
         CopyTo(Folder, Old);
         All("without");
         System.IO.File.WriteAllText(Full(File), text);

@@ -36,10 +36,10 @@ public static class JobChanges
     /// <exception cref="InputException">There is no such folder.</exception>
     public static JobReport In(string folder, Book before, Book after, DateOnly today)
     {
-        if (!Directory.Exists(folder))
+        if (folder.Trim().Length == 0 || !Directory.Exists(folder))
             throw new InputException(Problem.Error("no-folder", new Mark(folder, 1, 1), "there is no such folder", "name the folder of the job files"));
         var (answered, changed, problems) = (0, ImmutableArray.CreateBuilder<JobChange>(), new List<Problem>());
-        foreach (var file in Files(folder))
+        foreach (var file in Files(folder, problems))
             try
             {
                 var node = Dated(YamlText.ReadFile(Path.Combine(folder, file), file), today);
@@ -56,11 +56,26 @@ public static class JobChanges
         return new JobReport(answered, changed.ToImmutable(), [.. problems]);
     }
 
-    private static IEnumerable<string> Files(string folder) => Directory
-        .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint })
-        .Where(file => Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase))
-        .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
-        .Order(StringComparer.Ordinal);
+    /// <summary>A folder that cannot be looked into is a problem: a job in it may change.</summary>
+    private static string[] Files(string folder, List<Problem> problems)
+    {
+        var (files, open) = (new List<string>(), new Stack<string>([folder]));
+        while (open.TryPop(out var next))
+            try
+            {
+                files.AddRange(Directory.GetFiles(next).Where(file => Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase) && new FileInfo(file).LinkTarget is null));
+                foreach (var below in Directory.GetDirectories(next))
+                    if (new DirectoryInfo(below).LinkTarget is null) open.Push(below);
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                problems.Add(Problem.Error("unreadable-folder", new Mark(Relative(folder, next), 1, 1), $"the folder cannot be looked into: {failure.Message}", "check its permissions"));
+            }
+
+        return [.. files.Select(file => Relative(folder, file)).Order(StringComparer.Ordinal)];
+    }
+
+    private static string Relative(string folder, string path) => Path.GetRelativePath(folder, path).Replace('\\', '/');
 
     private static Node Dated(Node node, DateOnly today) => node is Mapping root && root.Find("on") is null && root.Find("dates") is null
         ? NodeEdit.Set(root, "on", today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Changes;
 
@@ -12,10 +13,10 @@ internal static class Markdown
     public static string Escaped(string text)
     {
         var escaped = new StringBuilder();
-        foreach (var rune in text.EnumerateRunes())
+        foreach (var rune in Visible.Of(text).EnumerateRunes())
             if (Rune.IsLetterOrDigit(rune) || Plain.Contains((char)Math.Min(rune.Value, char.MaxValue), StringComparison.Ordinal)) escaped.Append(rune);
-            else if (Rune.IsControl(rune) || Rune.IsWhiteSpace(rune)) escaped.Append(' ');
-            else if (Rune.GetUnicodeCategory(rune) != UnicodeCategory.Format) escaped.Append(CultureInfo.InvariantCulture, $"&#{rune.Value};");
+            else if (Rune.IsWhiteSpace(rune)) escaped.Append(' ');
+            else escaped.Append(CultureInfo.InvariantCulture, $"&#{rune.Value};");
         return escaped.Replace("www.", "www&#46;").Replace("WWW.", "WWW&#46;").ToString();
     }
 
@@ -27,6 +28,7 @@ internal static class Markdown
     {
         var longest = text.Split('\n').Select(line => line.TrimStart().TakeWhile(mark => mark == '`').Count()).Max();
         var fence = new string('`', Math.Max(3, longest + 1));
-        return $"{fence}{language}\n{text.TrimEnd('\n')}\n{fence}\n";
+        var lines = text.TrimEnd('\n').Split('\n').Select(Visible.Of);
+        return $"{fence}{language}\n{string.Join('\n', lines)}\n{fence}\n";
     }
 }

@@ -7,19 +7,23 @@ namespace RuleBook.Authoring.Checks;
 /// <summary>What an adoption takes over.</summary>
 internal static class Adopted
 {
-    private const int LongestChain = 8;
-
     /// <summary>Every tier that the adopted rule has or had in a version that may be meant, before this adoption's own exceptions.</summary>
-    internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption, int depth = 0) =>
-        depth > LongestChain || book.Book.Rule(adoption.Rule) is not { } rule ? [] :
-        [
-            .. Versions(rule, adoption.AsOf).SelectMany(version => version.Content switch
-            {
-                Stated stated => stated.Tiers,
-                Adoption further => Tiers(book, further, depth + 1).Concat(further.Exceptions.Select(change => change.Added).OfType<Tier>()),
-                _ => [],
-            }),
-        ];
+    internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption)
+    {
+        var tiers = ImmutableArray.CreateBuilder<Tier>();
+        var (seen, open) = (new HashSet<(string Rule, DateOnly? Day)>(), new Stack<Adoption>([adoption]));
+        while (open.TryPop(out var next))
+            if (book.Book.Rule(next.Rule) is { } rule && seen.Add((rule.Id, next.AsOf)))
+                foreach (var version in Versions(rule, next.AsOf))
+                    if (version.Content is Stated stated) tiers.AddRange(stated.Tiers);
+                    else if (version.Content is Adoption further)
+                    {
+                        open.Push(further);
+                        tiers.AddRange(further.Exceptions.Select(change => change.Added).OfType<Tier>());
+                    }
+
+        return tiers.ToImmutable();
+    }
 
     /// <summary>The versions that may be in force on the day; all that decide where no day is given.</summary>
     internal static IEnumerable<RuleVersion> Versions(Rule rule, DateOnly? day)

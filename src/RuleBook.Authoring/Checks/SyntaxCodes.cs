@@ -11,6 +11,7 @@ internal static class SyntaxCodes
     internal static ImmutableArray<CheckInfo> All { get; } =
     [
         new("not-a-book", "the folder is not a book", "There is nothing to inspect.", "name the folder that has jurisdictions/ and schema/ in it"),
+        new("link-in-book", "a file or folder of the book is a link", "What it leads to would be read, and published with the site, though it is not the book's.", "put the file itself there"),
         new("too-large", "an input is too large", Bounded, "split it, or check that it is the file you meant"),
         new("nested-too-deep", "lists and mappings lie too deep", Bounded, "check the indentation and the brackets"),
         new("anchor-or-alias", "an anchor or alias is used", Bounded + " What is the same elsewhere is said by adoption.", "write the value out"),

@@ -45,6 +45,7 @@ public static class CheckList
         new(UnknownRule.Info, UnknownRule.Find, Leaning.OnAllFiles),
         new(UnknownIndication.Info, UnknownIndication.Find, Leaning.OnAllFiles),
         new(AdoptionCircle.Info, AdoptionCircle.Find, Leaning.OnAllFiles),
+        new(AdoptionFan.Info, AdoptionFan.Find, Leaning.OnAllFiles),
         new(AdoptedNotInForce.Info, AdoptedNotInForce.Find, Leaning.OnAllFiles),
         new(UnknownTier.Info, UnknownTier.Find, Leaning.OnAllValues),
         new(UnknownLimit.Info, UnknownLimit.Find, Leaning.OnAllValues),

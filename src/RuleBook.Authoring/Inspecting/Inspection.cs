@@ -32,11 +32,20 @@ public static class Inspection
     {
         var problems = new List<Problem>(folder.Problems);
         var files = BookNodes.Read(folder, problems);
+        return Run(files, problems, folder.Files.Length, folder.Digest, today);
+    }
+
+    /// <summary>Inspects the nodes of a book's files.</summary>
+    /// <inheritdoc cref="Run(string, DateOnly)"/>
+    public static InspectionReport Run(IReadOnlyList<BookFile> files, string digest, DateOnly today) => Run(files, [], files.Count, digest, today);
+
+    private static InspectionReport Run(IReadOnlyList<BookFile> files, List<Problem> problems, int count, string digest, DateOnly today)
+    {
         var unread = problems.Where(problem => problem.Code != "stray-file").Select(problem => problem.Mark.File).ToHashSet(StringComparer.Ordinal);
         if (unread.Any(IsVocabulary)) return Report([.. problems, .. Shapes(files)]);
 
         var bound = new List<Problem>();
-        var book = BookReader.Read(files, folder.Digest, bound);
+        var book = BookReader.Read(files, digest, bound);
         var shapeless = bound.Where(problem => problem.Code == "wrong-shape").Select(problem => problem.Mark).ToHashSet();
         bound.RemoveAll(problem => unread.Contains(problem.Mark.File) || (problem.Code == "missing-key" && shapeless.Contains(problem.Mark)));
         problems.AddRange(bound.Distinct());
@@ -44,7 +53,7 @@ public static class Inspection
         problems.AddRange(Without(Shapes(files), problems, SamePlace));
         return Report(problems) with { Book = book };
 
-        InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), folder.Files.Length, folder.Digest, null);
+        InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), count, digest, null);
     }
 
     private static IEnumerable<Problem> Shapes(IEnumerable<BookFile> files) => files

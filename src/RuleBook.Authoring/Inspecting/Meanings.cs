@@ -13,8 +13,23 @@ internal static class Meanings
         return CheckList.Semantic
             .Where(check => check.Leans < Leaning.OnAllFiles || unread.Count == 0)
             .Where(check => check.Leans < Leaning.OnAllValues || misread.Count == 0)
-            .SelectMany(check => check.Find(book).Where(problem => check.Leans != Leaning.OnValues || !In(doubtful, problem)))
+            .SelectMany(check => Found(check, book).Where(problem => check.Leans != Leaning.OnValues || !In(doubtful, problem)))
             .Where(problem => !In(silent, problem));
+    }
+
+    /// <summary>What a check finds; where it fails itself, that it did: no book is so bad that an inspection would not end.</summary>
+    private static IReadOnlyList<Problem> Found(Check check, Inspected book)
+    {
+        try
+        {
+            return [.. check.Find(book)];
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            return [Problem.Error(
+                "check-failed", new Mark("jurisdictions", 1, 1), $"the check '{check.Info.Code}' failed on this book ({fault.GetType().Name}: {fault.Message})",
+                "mend the other problems first; if it stays, report it with the book")];
+        }
     }
 
     private static string[] Folders(IEnumerable<string> files) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Formats.Cbor;
 using System.Security.Cryptography;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
 
@@ -80,9 +81,13 @@ public sealed record PackedBook(string Digest, ImmutableArray<BookFile> Files)
         }
     }
 
-    /// <summary>The book, ready to answer.</summary>
-    /// <exception cref="InputException">A version that this one does not understand packed it.</exception>
-    public Law.Book Open()
+    /// <summary>The book, ready to answer; one with errors is refused as its folder would be.</summary>
+    /// <exception cref="InputException">It has errors, or a version that this one does not understand packed it.</exception>
+    public Law.Book Open() => BookReading.Open(Files, Digest);
+
+    /// <summary>The book that was packed, and thus inspected, when the command was built.</summary>
+    /// <inheritdoc cref="Open()"/>
+    public Law.Book OpenOwn()
     {
         var problems = new List<Problem>();
         var book = BookReader.Read(Files, Digest, problems);

@@ -1,3 +1,4 @@
+using RuleBook.Authoring.Files;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Resolved;
@@ -21,8 +22,10 @@ public static class ResolvedFolder
     }
 
     /// <summary>Writes what is missing or differs, takes away what belongs to no jurisdiction, and names what it changed.</summary>
-    /// <inheritdoc cref="Stale"/>
-    public static IReadOnlyList<string> Refresh(string folder, Book book)
+    /// <param name="folder">The folder of the texts.</param>
+    /// <param name="book">The book.</param>
+    /// <param name="stop">Requested when the process is asked to end: no text is half written.</param>
+    public static IReadOnlyList<string> Refresh(string folder, Book book, CancellationToken stop = default)
     {
         var stale = Stale(folder, book);
         Directory.CreateDirectory(folder);
@@ -35,8 +38,7 @@ public static class ResolvedFolder
                 continue;
             }
 
-            File.WriteAllText($"{path}.part", ResolvedText.Of(book, place));
-            File.Move($"{path}.part", path, overwrite: true);
+            WholeFile.Write(path, ResolvedText.Of(book, place), stop);
         }
 
         return stale;

@@ -30,7 +30,7 @@ internal static class ChangesText
         page.Aside($"{change.Rule}{(change.Removed ? " (removed)" : "")}, {ChangeWords.Place(change)}");
         if (change.Furthest is { } furthest) page.Aside($"as well as {furthest.Says}");
         page.Aside($"for example {change.Witness.Says}:");
-        page.Aside(change.Witness.Yaml.TrimEnd('\n'), depth: 3);
+        page.Lines(change.Witness.Yaml, depth: 3);
     }
 
     private static void Write(Page page, JobReport jobs)

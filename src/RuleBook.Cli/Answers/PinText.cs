@@ -18,7 +18,7 @@ internal static class PinText
             {
                 page.Line($"{unpinned.What}: {unpinned.To} would go unnoticed");
                 page.Aside($"{unpinned.Before} -> {unpinned.After}");
-                page.Aside(unpinned.Witness.Yaml(book.Vocabulary));
+                page.Lines(unpinned.Witness.Yaml(book.Vocabulary), depth: 2);
             }
         }
 

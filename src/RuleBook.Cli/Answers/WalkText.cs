@@ -15,7 +15,7 @@ internal static class WalkText
         {
             page.Heading($"{fault.Mark}: {fault.Rule}");
             page.Line(fault.Text);
-            if (fault.Witness is { } witness) page.Aside(witness.Yaml(book.Vocabulary));
+            if (fault.Witness is { } witness) page.Lines(witness.Yaml(book.Vocabulary), depth: 2);
         }
 
         page.Title(

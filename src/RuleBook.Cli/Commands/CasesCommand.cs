@@ -32,7 +32,7 @@ internal static class CasesCommand
             var place = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var opened = Inputs.Book(place, surroundings);
             if (parsed.GetValue(walk)) return Walk(surroundings, opened, parsed.GetValue(output));
-            var cases = CaseFolder.Load(parsed.GetValue(folder) ?? CaseFolder.Within(place), opened);
+            var cases = CaseFolder.Load(Paths.Given("DIR", parsed.GetValue(folder)) ?? CaseFolder.Within(place), opened);
             var results = Run(surroundings.Console, opened, cases);
             if (parsed.GetValue(pin) && results.All(result => result.Passed))
                 return Pins.Give(surroundings, opened, cases, parsed.GetValue(topic) ?? [], parsed.GetValue(within), parsed.GetValue(require), parsed.GetValue(format)!, parsed.GetValue(output));

@@ -21,7 +21,7 @@ internal static class ChangesCommand
             var current = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var (left, right) = (Revision.Open(parsed.GetValue(old)!, current), Revision.Open(parsed.GetValue(now) ?? current, current));
             var report = Between(left, right, surroundings.Console);
-            var saved = parsed.GetValue(jobs) is { } folder ? JobChanges.In(folder, left, right, surroundings.Today) : null;
+            var saved = Paths.Given("--jobs", parsed.GetValue(jobs)) is { } folder ? JobChanges.In(folder, left, right, surroundings.Today) : null;
             var compared = new ComparedBooks(
                 new NamedBook(parsed.GetValue(old)!, left.Digest), new NamedBook(parsed.GetValue(now) ?? "the current book", right.Digest), report, saved);
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
@@ -35,7 +34,7 @@ internal static class Choices
     public static DateOnly? Day(string option, string? text)
     {
         if (text is null) return null;
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
-        throw new InputException(Problem.Error("not-a-date", new Mark(option, 1, 1), $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26"));
+        if (CalendarDay.TryParse(text, out var day)) return day;
+        throw new InputException(Problem.Error("not-a-date", new Mark(option, 1, 1), $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26, of the years 1900 to 2999"));
     }
 }

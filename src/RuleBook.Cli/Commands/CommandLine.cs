@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
@@ -6,9 +7,51 @@ namespace RuleBook.Cli.Commands;
 /// <summary>The command <c>rulebook</c>.</summary>
 internal static class CommandLine
 {
+    /// <summary>The most problems of an input that are printed.</summary>
+    internal const int MostProblems = 100;
+
+    /// <summary>Carries out a command and returns its exit code; never throws.</summary>
     public static async Task<int> RunAsync(string[] args, Surroundings surroundings)
     {
-        var root = new RootCommand("Limits on modified vehicles, by jurisdiction and day: is it allowed, measured how, certified by whom, and by which clause?")
+        try
+        {
+            var root = Root(surroundings);
+            // An argument that begins with @ is a file's name, not a file of further arguments.
+            var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            var settings = new InvocationConfiguration
+            {
+                Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null,
+            };
+            var code = await parsed.InvokeAsync(settings, surroundings.Stop).ConfigureAwait(false);
+            return parsed.Errors.Count > 0 ? ExitCode.BadInput : code;
+        }
+        catch (InputException refused)
+        {
+            foreach (var problem in refused.Problems.Take(MostProblems)) Say(surroundings, problem.ToString());
+            if (refused.Problems.Count is var count and > MostProblems)
+                Say(surroundings, string.Create(CultureInfo.InvariantCulture, $"and {count - MostProblems} more problems, not printed"));
+            return ExitCode.BadInput;
+        }
+        catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)
+        {
+            return ExitCode.Interrupted;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            Say(surroundings, $"error: {Visible.Of(failure.Message)}");
+            return ExitCode.BadInput;
+        }
+        catch (Exception fault)
+        {
+            var cause = fault is AggregateException { InnerException: { } inner } ? inner : fault;
+            Say(surroundings, $"fault: no answer was made, and the fault is the program's, not the input's: {cause.GetType().Name}: {Visible.Of(cause.Message)} "
+                + $"({At(cause)}). Please report this line with the command and its files: {Surroundings.ReportTo}");
+            return ExitCode.Fault;
+        }
+    }
+
+    private static RootCommand Root(Surroundings surroundings) =>
+        new("Limits on modified vehicles, by jurisdiction and day: is it allowed, measured how, certified by whom, and by which clause?")
         {
             AssessCommand.Build(surroundings),
             AcrossCommand.Build(surroundings),
@@ -22,22 +65,21 @@ internal static class CommandLine
             ChangesCommand.Build(surroundings),
             PackCommand.Build(surroundings),
         };
-        var parsed = root.Parse(args);
-        var settings = new InvocationConfiguration { Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false };
+
+    /// <summary>The method that failed, for whoever mends it.</summary>
+    private static string At(Exception fault) =>
+        fault.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains("RuleBook", StringComparison.Ordinal)) ?? "place unknown";
+
+    /// <summary>A standard error that is closed or full takes nothing away from the exit code.</summary>
+    private static void Say(Surroundings surroundings, string line)
+    {
         try
         {
-            var code = await parsed.InvokeAsync(settings).ConfigureAwait(false);
-            return parsed.Errors.Count > 0 ? ExitCode.BadInput : code;
+            surroundings.Error.WriteLine(line);
         }
-        catch (InputException refused)
+        catch (Exception gone) when (gone is IOException or ObjectDisposedException or UnauthorizedAccessException)
         {
-            foreach (var problem in refused.Problems) await surroundings.Error.WriteLineAsync(problem.ToString()).ConfigureAwait(false);
-            return ExitCode.BadInput;
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            await surroundings.Error.WriteLineAsync($"error: {failure.Message}").ConfigureAwait(false);
-            return ExitCode.BadInput;
+            // There is nobody left to tell.
         }
     }
 }

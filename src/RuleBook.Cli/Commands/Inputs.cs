@@ -1,4 +1,5 @@
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Packing;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
@@ -13,7 +14,7 @@ internal static class Inputs
 {
     /// <summary>The folder of the book: as given, or the nearest one upward from here or from the command.</summary>
     /// <exception cref="InputException">There is none.</exception>
-    public static string BookFolder(string? given, Surroundings surroundings) => given
+    public static string BookFolder(string? given, Surroundings surroundings) => Paths.Given("--book", given)
         ?? Found(surroundings)
         ?? throw new InputException(Problem.Error("not-a-book", new Mark(surroundings.Folder, 1, 1), "no book is here or above", "name its folder with --book"));
 
@@ -21,12 +22,18 @@ internal static class Inputs
     /// <exception cref="InputException">It has errors; all of them are listed.</exception>
     public static Book Book(string? given, Surroundings surroundings)
     {
-        if (File.Exists(given)) return PackedBook.Read(File.ReadAllBytes(given), given).Open();
+        Paths.Given("--book", given);
+        if (File.Exists(given)) return PackedBook.Read(Bytes(given), given).Open();
         var packed = OwnPacked();
-        if (packed is not null && given is null && Found(surroundings) is null) return packed.Open();
-        var folder = BookFolder(given, surroundings);
-        return packed?.Digest == Authoring.Books.BookFolder.Load(folder).Digest ? packed.Open() : BookReading.Open(folder);
+        if (packed is not null && given is null && Found(surroundings) is null) return packed.OpenOwn();
+        var folder = Authoring.Books.BookFolder.Load(BookFolder(given, surroundings));
+        return packed?.Digest == folder.Digest && folder.Problems.IsEmpty ? packed.OpenOwn() : BookReading.Open(folder);
     }
+
+    /// <summary>A packed book's bytes, no more of them than a book may have.</summary>
+    private static byte[] Bytes(string file) => new FileInfo(file).Length <= Authoring.Books.BookFolder.MostBytes
+        ? File.ReadAllBytes(file)
+        : throw new InputException(Problem.Error("too-large", new Mark(file, 1, 1), "the file is larger than any book", "check that this is the file you meant"));
 
     /// <summary>The book that was packed when the command was built; null where there is none.</summary>
     private static PackedBook? OwnPacked()
@@ -39,6 +46,7 @@ internal static class Inputs
     /// <exception cref="InputException">It cannot be read; every problem is listed.</exception>
     public static Job Job(string path, Book book, string? on, IReadOnlyList<string> changes, Surroundings surroundings)
     {
+        Paths.Given("JOB", path);
         var node = path == "-" ? YamlText.Read(Console.OpenStandardInput(), "standard input") : YamlText.ReadFile(path);
         if (node is not Mapping root) throw new InputException(Problem.Error("wrong-shape", node.Mark, "a job is keys with values", "start with 'registered-in:' and 'vehicle:'"));
         foreach (var change in changes)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RuleBook.Authoring.Files;
 using RuleBook.Authoring.Packing;
 using RuleBook.Cli.Answers;
 using RuleBook.Text;
@@ -15,12 +16,13 @@ internal static class PackCommand
         var command = new Command("pack", "The book as one file; --book takes it in place of a folder") { file, book };
         command.SetAction(parsed =>
         {
+            var target = Paths.Given("FILE", parsed.GetValue(file))!;
             var packed = PackedBook.Of(Inputs.BookFolder(parsed.GetValue(book), surroundings));
             var bytes = packed.ToBytes();
-            if (!PackedBook.Read(bytes, parsed.GetValue(file)!).ToBytes().AsSpan().SequenceEqual(bytes))
-                throw new InputException(Problem.Error("not-a-packed-book", new Mark(parsed.GetValue(file)!, 1, 1), "what was packed does not read back as it was", ""));
-            WholeFile.Write(parsed.GetValue(file)!, bytes);
-            surroundings.Out.WriteLine($"{parsed.GetValue(file)}: {packed.Files.Length} files, {packed.Digest}");
+            if (!PackedBook.Read(bytes, target).ToBytes().AsSpan().SequenceEqual(bytes))
+                throw new InputException(Problem.Error("not-a-packed-book", new Mark(target, 1, 1), "what was packed does not read back as it was", ""));
+            WholeFile.Write(target, bytes, surroundings.Stop);
+            surroundings.Out.WriteLine($"{Visible.Of(target)}: {packed.Files.Length} files, {packed.Digest}");
             return ExitCode.Permitted;
         });
         return command;

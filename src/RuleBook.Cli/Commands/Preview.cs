@@ -1,4 +1,6 @@
 using System.Net;
+using System.Net.Sockets;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 
@@ -20,9 +22,7 @@ internal static class Preview
 
     public static async Task ServeAsync(string folder, int port, TextWriter say, CancellationToken stop)
     {
-        using var listener = new HttpListener();
-        listener.Prefixes.Add($"http://127.0.0.1:{port}/");
-        listener.Start();
+        using var listener = Listen(port);
         await using var stopping = stop.Register(listener.Stop).ConfigureAwait(false);
         await say.WriteLineAsync($"http://127.0.0.1:{port}/ (Ctrl+C ends it)").ConfigureAwait(false);
         while (listener.IsListening)
@@ -36,6 +36,24 @@ internal static class Preview
             {
                 return;
             }
+        }
+    }
+
+    /// <exception cref="InputException">The port is none, or somebody else has it.</exception>
+    private static HttpListener Listen(int port)
+    {
+        var listener = new HttpListener();
+        try
+        {
+            listener.Prefixes.Add($"http://127.0.0.1:{port}/");
+            listener.Start();
+            return listener;
+        }
+        catch (Exception refused) when (refused is HttpListenerException or SocketException or ArgumentException or UriFormatException)
+        {
+            listener.Close();
+            throw new InputException(Problem.Error(
+                "no-port", new Mark("--port", 1, 1), $"the preview cannot listen on port {port}: {refused.Message}", "name another with --port, such as 8322"));
         }
     }
 
@@ -67,7 +85,7 @@ internal static class Preview
                 if (asked.Request.HttpMethod == "GET") await answer.OutputStream.WriteAsync(content).ConfigureAwait(false);
             }
         }
-        catch (Exception gone) when (gone is HttpListenerException or IOException or UriFormatException)
+        catch (Exception gone) when (gone is HttpListenerException or IOException or UriFormatException or ArgumentException or UnauthorizedAccessException or ObjectDisposedException)
         {
             answer.Abort();
         }

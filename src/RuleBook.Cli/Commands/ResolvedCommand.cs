@@ -15,7 +15,7 @@ internal static class ResolvedCommand
         {
             var place = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var (opened, folder) = (Inputs.Book(place, surroundings), ResolvedFolder.Within(place));
-            var stale = parsed.GetValue(write) ? ResolvedFolder.Refresh(folder, opened) : ResolvedFolder.Stale(folder, opened);
+            var stale = parsed.GetValue(write) ? ResolvedFolder.Refresh(folder, opened, surroundings.Stop) : ResolvedFolder.Stale(folder, opened);
             if (stale.Count == 0) surroundings.Out.WriteLine("fresh: tests/resolved says what the book says");
             foreach (var name in stale) surroundings.Out.WriteLine($"{(parsed.GetValue(write) ? "written" : "not fresh")}: tests/resolved/{name}");
             if (stale.Count > 0 && !parsed.GetValue(write)) surroundings.Error.WriteLine("run 'rulebook resolved --write' and look at what changed");

@@ -1,7 +1,7 @@
-using System.ComponentModel;
-using System.Diagnostics;
-using System.Formats.Tar;
+using System.Globalization;
+using System.Text;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 using RuleBook.Text;
 
@@ -18,13 +18,12 @@ internal static class Revision
     /// <exception cref="InputException">It is neither, or cannot be read.</exception>
     public static Book Open(string name, string current)
     {
-        if (Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.Open(name);
+        if (name.Trim().Length == 0) throw new InputException(Refused("(empty)", "no book is named: a variable of a script may be unset"));
+        if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.Open(name);
         var commit = Commit(name, current);
-        var folder = Directory.CreateTempSubdirectory($"rulebook-revision-{Environment.ProcessId}-").FullName;
         try
         {
-            Unpack(name, commit, current, folder);
-            return BookReading.Open(folder);
+            return BookReading.Open(BookFolder.Of(Files(name, commit, current)));
         }
         catch (InputException refused)
         {
@@ -33,79 +32,63 @@ internal static class Revision
                 ? Refused(name, "the revision has no folders jurisdictions and schema where the book is")
                 : problem with { Mark = problem.Mark with { File = $"{name}:{problem.Mark.File}" } })]);
         }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
     }
 
     private static string Commit(string name, string current)
     {
         var refused = new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
-        if (name.Length == 0 || name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r')) throw refused;
-        using var git = Git(name, current, "rev-parse", "--verify", "--quiet", $"{name}^{{commit}}");
-        var commit = git.StandardOutput.ReadToEnd().Trim();
-        git.WaitForExit();
-        return git.ExitCode == 0 && commit.Length >= 40 && commit.All(char.IsAsciiHexDigitLower) ? commit : throw refused;
+        if (name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r')) throw refused;
+        using var git = Git.Start(name, current, "rev-parse", "--verify", "--quiet", $"{name}^{{commit}}");
+        var commit = git.Output.ReadToEnd().Trim();
+        return git.Ended() && commit.Length >= 40 && commit.All(char.IsAsciiHexDigitLower) ? commit : throw refused;
     }
 
-    /// <summary>Only the YAML files of a book, and no link.</summary>
-    private static void Unpack(string name, string commit, string current, string folder)
+    /// <summary>
+    /// The YAML files of the book as they are stored: no attribute of the repository has a say in what is left out or rewritten, and no link is followed.
+    /// </summary>
+    private static List<BookBytes> Files(string name, string commit, string current)
     {
-        using var git = Git(name, current, "archive", "--format=tar", commit, "jurisdictions", "schema");
-        using (var tar = new TarReader(git.StandardOutput.BaseStream, leaveOpen: true))
-            while (Next(tar) is { } entry)
-            {
-                var parts = entry.Name.Split('/');
-                if (entry.EntryType is not (TarEntryType.RegularFile or TarEntryType.V7RegularFile)) continue;
-                if (parts[0] is not ("jurisdictions" or "schema") || parts.Contains("..")) continue;
-                var path = Path.Combine([folder, .. parts]);
-                Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-                entry.ExtractToFile(path, overwrite: true);
-            }
-
-        // The blocks that pad an archive are read too: git fails when it cannot write them.
-        git.StandardOutput.BaseStream.CopyTo(Stream.Null);
-        git.WaitForExit();
-        if (git.ExitCode != 0) throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
+        var listed = Listed(name, commit, current);
+        if (listed.Count == 0) throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
+        using var git = Git.Start(name, current, "cat-file", "--batch");
+        var asked = Task.Run(() =>
+        {
+            foreach (var (_, blob) in listed) git.Input.Write($"{blob}\n");
+            git.Input.Close();
+        });
+        var files = listed.ConvertAll(file => new BookBytes(file.Path, Content(name, git.Bytes)));
+        asked.GetAwaiter().GetResult();
+        return git.Ended() ? files : throw new InputException(Refused(name, "the revision cannot be read from the repository"));
     }
 
-    /// <summary>Null at the end, and when git gave nothing at all.</summary>
-    private static TarEntry? Next(TarReader tar)
+    private static List<(string Path, string Blob)> Listed(string name, string commit, string current)
     {
-        try
+        using var git = Git.Start(name, current, "ls-tree", "-r", "-z", commit, "--", "jurisdictions", "schema");
+        var files = new List<(string, string)>();
+        foreach (var entry in git.Output.ReadToEnd().Split('\0', StringSplitOptions.RemoveEmptyEntries))
         {
-            return tar.GetNextEntry();
+            // Mode, kind, name of the content; after a tab the path.
+            if (entry.Split('\t', 2) is not [var about, var path] || about.Split(' ') is not [var mode, "blob", var blob]) continue;
+            if (mode == "120000") throw new InputException(BookProblems.Link(path));
+            if (path.EndsWith(".yaml", StringComparison.Ordinal)) files.Add((path, blob));
         }
-        catch (Exception failure) when (failure is EndOfStreamException or InvalidDataException)
-        {
-            return null;
-        }
+
+        return git.Ended() ? files : throw new InputException(Refused(name, "the revision cannot be read from the repository"));
     }
 
-    private static Process Git(string name, string current, params string[] arguments)
+    /// <summary>One answer of <c>cat-file --batch</c>: a line with name, kind and size, the content, a line end.</summary>
+    private static byte[] Content(string name, Stream git)
     {
-        var start = new ProcessStartInfo("git", arguments)
-        {
-            WorkingDirectory = current,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            RedirectStandardInput = true,
-        };
-        try
-        {
-            var git = Process.Start(start)!;
-            git.StandardInput.Close();
-            git.ErrorDataReceived += (_, _) => { };
-            git.BeginErrorReadLine();
-            return git;
-        }
-        catch (Exception failure) when (failure is Win32Exception or IOException)
-        {
-            throw new InputException(Refused(name, "it is not a book's folder, and git cannot be run to look for a revision"));
-        }
+        var head = new StringBuilder();
+        for (var next = git.ReadByte(); next is not ('\n' or -1) && head.Length < 200; next = git.ReadByte()) head.Append((char)next);
+        if (head.ToString().Split(' ') is not [_, "blob", var size] || !int.TryParse(size, NumberStyles.None, CultureInfo.InvariantCulture, out var length) || length > BookFolder.MostBytes)
+            throw new InputException(Refused(name, $"a file of the revision is missing or too large ({head})"));
+        var content = new byte[length];
+        git.ReadExactly(content);
+        git.ReadByte();
+        return content;
     }
 
-    private static Problem Refused(string name, string text) =>
+    internal static Problem Refused(string name, string text) =>
         Problem.Error(Code, new Mark(name, 1, 1), text, "name a folder that has jurisdictions/ in it, or a revision such as main~3");
 }

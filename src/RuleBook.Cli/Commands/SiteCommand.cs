@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Site;
@@ -31,14 +32,15 @@ internal static class SiteCommand
         var command = new Command("site", "Render the comparison site") { folder, book, on, since, check, report, preview, port };
         command.SetAction(async (parsed, stop) =>
         {
-            var target = parsed.GetValue(folder)!;
+            var target = Paths.Given("OUT", parsed.GetValue(folder))!;
             var source = Inputs.BookFolder(parsed.GetValue(book), surroundings);
+            RefuseInside(source, target);
             var input = Read(source, Choices.Day("--on", parsed.GetValue(on)));
-            input = input with { Check = Bundle(parsed.GetValue(check), surroundings.Folder), ReportTo = parsed.GetValue(report) };
+            input = input with { Check = Bundle(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder), ReportTo = parsed.GetValue(report) };
             if (parsed.GetValue(since) is { } earlier)
                 input = input with { Since = EarlierEdition.Of(earlier, source, input.Book, (old, now) => ChangesCommand.Between(old, now, surroundings.Console)) };
             var files = SiteBuild.Render(input);
-            SiteFolder.Write(files, target);
+            SiteFolder.Write(files, target, surroundings.Stop);
             await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);
             if (input.Check.IsEmpty)
                 await surroundings.Error.WriteLineAsync("without the check page: run dotnet publish src/RuleBook.Browser -c Release first, or name its folder with --check-page").ConfigureAwait(false);
@@ -48,16 +50,22 @@ internal static class SiteCommand
         return command;
     }
 
+    /// <summary>A site inside the data would be read as part of the book.</summary>
+    private static void RefuseInside(string book, string target)
+    {
+        var there = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target)) + Path.DirectorySeparatorChar;
+        foreach (var own in (string[])["jurisdictions", "schema"])
+            if (there.StartsWith(Path.Combine(Path.GetFullPath(book), own) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+                throw new InputException(Problem.Error("wrong-folder", new Mark("OUT", 1, 1), $"{target} lies inside the book's {own}/", "name a folder outside of the data, such as out/site"));
+    }
+
     /// <summary>The book's files and the book that they make. The day is the latest on which a source was checked, unless given.</summary>
     /// <exception cref="InputException">The book has errors.</exception>
     internal static SiteInput Read(string folder, DateOnly? day)
     {
         var texts = BookFolder.Load(folder);
-        var problems = new List<Problem>(texts.Problems);
-        var files = texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path))).ToImmutableArray();
-        var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], texts.Digest, problems);
-        if (problems.Exists(problem => problem.Severity == Severity.Error)) throw new InputException(problems);
-        return new SiteInput(book, files, day ?? LatestCheck(book), []);
+        var book = BookReading.Open(texts);
+        return new SiteInput(book, [.. texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path)))], day ?? LatestCheck(book), []);
     }
 
     private static DateOnly LatestCheck(Book book) => book.Jurisdictions

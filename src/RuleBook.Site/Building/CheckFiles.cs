@@ -10,10 +10,15 @@ internal static class CheckFiles
 {
     private static readonly string[] Scripts = ["check.js", "form.js", "yaml.js", "answer.js"];
 
-    /// <summary>What the check page needs, without the page itself.</summary>
+    /// <summary>What the check page needs, without the page itself; for a site without one, what takes an earlier edition's out of browsers.</summary>
     public static IEnumerable<SiteFile> Of(SiteInput input, SiteFile page, SiteFile style)
     {
-        if (input.Check.IsEmpty) yield break;
+        if (input.Check.IsEmpty)
+        {
+            yield return new SiteFile("worker.js", Templates.File("retire.js"));
+            yield break;
+        }
+
         SiteFile[] files =
         [
             .. input.Check,

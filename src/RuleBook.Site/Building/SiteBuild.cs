@@ -34,13 +34,14 @@ public static class SiteBuild
             .. written
                 .Concat(CheckFiles.Of(input, written[0], new SiteFile("site.css", Templates.File("site.css"))))
                 .Concat(Fixed.Select(name => new SiteFile(name, Templates.File(name))))
+                .Append(new SiteFile("licences.txt", (byte[])[.. Templates.File("LICENSE"), .. "\n"u8, .. Templates.File("THIRD-PARTY.txt")]))
                 .Concat(LimitTables.Of(site))
                 .Concat(DataPackage.Of(site))
                 .Concat(RawFiles.Of(site))
                 .Append(AtomFeed.Write(site))
                 .Append(Calendar.Write(site))
                 .Append(new SiteFile(SiteFolder.Marker, Encoding.UTF8.GetBytes(
-                    $"A site rendered by the command; it replaces this folder whole.\n{input.Book.Digest}\n")))
+                    $"A site rendered by the command, which replaces and takes away the files named here and no others.\n{input.Book.Digest}\n")))
                 .OrderBy(file => file.Path, StringComparer.Ordinal),
         ];
     }

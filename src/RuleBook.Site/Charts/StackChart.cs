@@ -30,10 +30,10 @@ internal static class StackChart
 
     private static IEnumerable<XElement> Grid(double most, double height)
     {
-        for (var at = 0; at <= most; at += 25)
+        foreach (var at in Ticks.Of(most, 25))
         {
             yield return Svg.Line(X(at, most), Top - 6, X(at, most), height - 8, at == 0 ? "axis" : "grid");
-            if (at % 50 == 0) yield return Svg.Text(X(at, most), Top - 12, $"{at.ToString(CultureInfo.InvariantCulture)} mm", "label middle");
+            if (at % (2 * Ticks.Step(most, 25)) == 0) yield return Svg.Text(X(at, most), Top - 12, $"{at.ToString(CultureInfo.InvariantCulture)} mm", "label middle");
         }
     }
 

@@ -33,15 +33,16 @@ internal static class StepChart
 
     private static IEnumerable<XElement> Grid(DateOnly first, DateOnly last, double most, Func<DateOnly, double> x, Func<double, double> y)
     {
-        for (var value = 0; value <= most; value += 50)
+        foreach (var value in Ticks.Of(most, 50))
         {
             yield return Svg.Line(Left, y(value), Right, y(value), value == 0 ? "axis" : "grid");
             yield return Svg.Text(Left - 6, y(value) + 4, value.ToString(CultureInfo.InvariantCulture), "label end");
         }
 
+        var step = (int)Ticks.Step(last.Year - first.Year, last.Year - first.Year > 20 ? 10 : 5);
         for (var year = first.Year + 1; year <= last.Year; year++)
         {
-            if (year % (last.Year - first.Year > 20 ? 10 : 5) != 0) continue;
+            if (year % step != 0) continue;
             var at = x(new DateOnly(year, 1, 1));
             yield return Svg.Line(at, Bottom, at, Bottom + 4, "axis");
             yield return Svg.Text(at, Bottom + 18, year.ToString(CultureInfo.InvariantCulture), "label middle");

@@ -31,13 +31,10 @@ internal static class LimitTables
     private static byte[] Csv(IReadOnlyList<LimitRow> rows)
     {
         var text = new StringBuilder();
-        if (rows.Count > 0) text.AppendJoin(',', rows[0].Fields.Select(field => field.Name)).Append("\r\n");
-        foreach (var row in rows) text.AppendJoin(',', row.Fields.Select(field => Quote(field.Text))).Append("\r\n");
+        if (rows.Count > 0) text.Append(Text.Csv.Row(rows[0].Fields.Select(field => field.Name)));
+        foreach (var row in rows) text.Append(Text.Csv.Row(row.Fields.Select(field => field.Text)));
         return Encoding.UTF8.GetBytes(text.ToString());
     }
-
-    private static string Quote(string text) =>
-        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 
     private static byte[] Json(Book book, IReadOnlyList<LimitRow> rows)
     {

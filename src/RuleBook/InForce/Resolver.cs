@@ -7,7 +7,8 @@ namespace RuleBook.InForce;
 /// <summary>Finds the versions in force on a day and follows adoption; apart from evaluating, so that one resolution serves many verdicts.</summary>
 public static class Resolver
 {
-    private const int LongestChain = 8;
+    /// <summary>The most adoptions that may follow one another; the checks of a book refuse more.</summary>
+    public const int LongestChain = 8;
 
     /// <summary>
     /// The versions of <paramref name="rule"/> that are or may be in force on <paramref name="day"/>: one when that is known, more when a date

@@ -14,7 +14,7 @@ public sealed class AssessmentText(AnswerPage page)
     public void Write(Assessment assessment)
     {
         Finding[] findings = [.. assessment.Findings.Where(Tells)];
-        page.Title($"{Phrases.Verdict(assessment)}.", Colour(assessment.Verdict));
+        OpeningText.Write(page, assessment);
         page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
         foreach (var warning in assessment.Warnings) page.Item($"{warning.Mark}: {warning.Text} ({warning.Tip})", "! ");
         if (assessment.Category is { } change) page.Item(Category(change), "! ");
@@ -124,12 +124,4 @@ public sealed class AssessmentText(AnswerPage page)
         ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
         : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
             + "the seats would tell which";
-
-    private static VerdictColour Colour(Pathway? verdict) => verdict switch
-    {
-        null => VerdictColour.Open,
-        Pathway.NoCertificate => VerdictColour.Free,
-        Pathway.Prohibited => VerdictColour.Prohibited,
-        _ => VerdictColour.Certified,
-    };
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace RuleBook.Text;
 
@@ -83,7 +82,7 @@ internal sealed class Fields(Node node, List<Problem> problems)
 
     public string? TextOf(Node value)
     {
-        if (value is Scalar { Text.Length: > 0 } scalar) return scalar.Text.Trim();
+        if (value is Scalar scalar && !string.IsNullOrWhiteSpace(scalar.Text)) return scalar.Text.Trim();
         problems.Add(Problem.Error("wrong-shape", value.Mark, "a text is needed here", "write the value after the key"));
         return null;
     }
@@ -91,8 +90,8 @@ internal sealed class Fields(Node node, List<Problem> problems)
     public DateOnly? DayOf(Node value)
     {
         if (TextOf(value) is not { } text) return null;
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
-        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26"));
+        if (CalendarDay.TryParse(text, out var day)) return day;
+        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26, of the years 1900 to 2999"));
         return null;
     }
 

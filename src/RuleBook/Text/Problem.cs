@@ -24,9 +24,9 @@ public sealed record Problem(string Code, Severity Severity, Mark Mark, string T
     /// <summary>A warning.</summary>
     public static Problem Warning(string code, Mark mark, string text, string tip) => new(code, Severity.Warning, mark, text, tip);
 
-    /// <summary><c>file:line:column: error code: text (tip)</c>.</summary>
+    /// <summary><c>file:line:column: error code: text (tip)</c>, one line in which everything is <see cref="Visible"/>.</summary>
     public override string ToString() =>
-        $"{Mark}: {(Severity == Severity.Error ? "error" : "warning")} {Code}: {Text}{(Tip.Length > 0 ? $" ({Tip})" : "")}";
+        $"{Visible.Of($"{Mark}")}: {(Severity == Severity.Error ? "error" : "warning")} {Code}: {Visible.Of(Text)}{(Tip.Length > 0 ? $" ({Visible.Of(Tip)})" : "")}";
 }
 
 /// <summary>An input could not be read; <see cref="Problems"/> says where and why.</summary>

@@ -5,9 +5,13 @@ namespace RuleBook.Text;
 /// <summary>"Did you mean" by edit distance.</summary>
 public static class Spelling
 {
+    /// <summary>What is longer is no word that was misspelt.</summary>
+    private const int Longest = 64;
+
     /// <summary>The nearest of <paramref name="words"/>, where one is near enough to be meant; null otherwise.</summary>
-    public static string? Nearest(string written, IEnumerable<string> words) => words
+    public static string? Nearest(string written, IEnumerable<string> words) => written.Length > Longest ? null : words
         .Distinct()
+        .Where(word => Math.Abs(word.Length - written.Length) <= Math.Max(2, word.Length / 3))
         .Select(word => (word, distance: Levenshtein.GetDistance(written, word)))
         .Where(pair => pair.distance <= Math.Max(2, pair.word.Length / 3))
         .OrderBy(pair => pair.distance)

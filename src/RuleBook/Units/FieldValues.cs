@@ -1,3 +1,4 @@
+using Fractions;
 using RuleBook.Text;
 
 namespace RuleBook.Units;
@@ -5,6 +6,9 @@ namespace RuleBook.Units;
 /// <summary>Reads dates and quantities from the keys of a mapping.</summary>
 internal static class FieldValues
 {
+    /// <summary>In base units: a million kilometres, a billion tonnes.</summary>
+    private static readonly Fraction Largest = 1_000_000_000_000;
+
     public static PartialDate? Partial(this Fields fields, string key) => fields.Read(key, fields.PartialOf);
 
     public static PartialDate RequiredPartial(this Fields fields, string key)
@@ -30,6 +34,12 @@ internal static class FieldValues
         if (!Units.Quantity.TryParse(text, out var quantity, out var error))
         {
             fields.Add("not-a-quantity", value.Mark, $"'{text}': {error}", "");
+            return null;
+        }
+
+        if (Fraction.Abs(quantity.Base) > Largest)
+        {
+            fields.Add("not-a-quantity", value.Mark, $"'{text}' is more than anything on a vehicle measures", "check the digits and the unit");
             return null;
         }
 

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using RuleBook.Text;
 
 namespace RuleBook.Units;
 
@@ -41,7 +42,7 @@ public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnl
         var year = Number(match, 1);
         var month = match.Groups[2].Success ? Number(match, 2) : 0;
         var day = match.Groups[3].Success ? Number(match, 3) : 0;
-        if (year is < 1900 or > 9998 || month > 12 || (match.Groups[2].Success && month < 1)) return false;
+        if (year is < CalendarDay.FirstYear or > CalendarDay.LastYear || month > 12 || (match.Groups[2].Success && month < 1)) return false;
         if (match.Groups[3].Success && (day < 1 || day > DateTime.DaysInMonth(year, month))) return false;
 
         var earliest = new DateOnly(year, Math.Max(month, 1), Math.Max(day, 1));

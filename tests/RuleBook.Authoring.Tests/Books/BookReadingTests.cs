@@ -1,4 +1,5 @@
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Tests.Inspecting;
 using RuleBook.Text;
 

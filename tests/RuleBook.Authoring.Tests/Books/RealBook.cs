@@ -1,5 +1,5 @@
 using RuleBook.Answers;
-using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Yaml;

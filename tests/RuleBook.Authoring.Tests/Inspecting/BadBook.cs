@@ -5,7 +5,8 @@ namespace RuleBook.Authoring.Tests.Inspecting;
 
 /// <summary>
 /// A book with one fault, named after the code of the fault. Its folder has only the files that differ from <c>sound</c>, and <c>expected.txt</c>
-/// with one line for each problem (<c>file:line:column code</c>, placed by hand) after <c>without: PATH</c> and <c>fill: PATH BYTES</c>.
+/// with one line for each problem (<c>file:line:column code</c>, placed by hand) after <c>without: PATH</c>, <c>fill: PATH BYTES</c>
+/// and <c>link: PATH TARGET</c>.
 /// </summary>
 internal sealed class BadBook : IDisposable
 {
@@ -18,6 +19,7 @@ internal sealed class BadBook : IDisposable
         Copy(Path.Combine(Root, code));
         foreach (var line in expected.Where(line => line.StartsWith("without: ", StringComparison.Ordinal))) Remove(line.Split(' ')[1]);
         foreach (var line in expected.Where(line => line.StartsWith("fill: ", StringComparison.Ordinal))) Fill(line.Split(' '));
+        foreach (var line in expected.Where(line => line.StartsWith("link: ", StringComparison.Ordinal))) File.CreateSymbolicLink(Path.Combine(Folder, line.Split(' ')[1]), line.Split(' ')[2]);
         Expected = [.. expected.Where(line => line.Length > 0 && !IsDirective(line))];
     }
 
@@ -39,7 +41,7 @@ internal sealed class BadBook : IDisposable
     public void Dispose() => _folder.Dispose();
 
     private static bool IsDirective(string line) =>
-        line.StartsWith("without: ", StringComparison.Ordinal) || line.StartsWith("fill: ", StringComparison.Ordinal);
+        (string[])["without: ", "fill: ", "link: "] is var directives && directives.Any(each => line.StartsWith(each, StringComparison.Ordinal));
 
     private void Copy(string from)
     {

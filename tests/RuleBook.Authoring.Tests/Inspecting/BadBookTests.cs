@@ -1,4 +1,7 @@
+using System.Globalization;
+using System.Text;
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Inspecting;
 
@@ -21,6 +24,39 @@ public sealed class BadBookTests
         found.ShouldBe(book.Expected);
         problems.ShouldAllBe(problem => problem.Text.Length > 0 && CheckList.All.Any(info => info.Code == problem.Code));
         book.Expected.ShouldContain(line => line.EndsWith(" " + code, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void A_book_with_an_error_is_never_used_and_is_refused_with_what_an_inspection_prints(string code)
+    {
+        using var book = BadBook.Open(code);
+        Problem[] errors = [.. Inspection.Run(book.Folder, DateOnly.MaxValue).Problems.Where(problem => problem.Severity == Severity.Error)];
+        if (errors.Length == 0) BookReading.Open(book.Folder).ShouldNotBeNull();
+        else Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.ShouldBe(errors);
+    }
+
+    [Theory]
+    [InlineData(12)]
+    [InlineData(400)]
+    public void Adoptions_that_go_round_in_a_circle_or_fan_out_are_errors_however_many_there_are(int rules)
+    {
+        using var book = BadBook.Open("sound");
+        var text = new StringBuilder("topic: ride-height\nrules:\n");
+        for (var rule = 0; rule < rules; rule++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"  - rule: r{rule}\n    title: Rule {rule}\n    versions:\n");
+            for (var version = 0; version < 12; version++)
+                text.Append(CultureInfo.InvariantCulture, $"      - from: \"[2001-01-{version + 1:00}..2020-01-{version + 1:00}]\"\n        sources: [ {{ cite: code, clause: \"1\" }} ]\n")
+                    .Append(CultureInfo.InvariantCulture, $"        adopts: {{ rule: xa/ride-height/r{(rule + 1) % rules}, as-of: amended }}\n");
+        }
+
+        File.WriteAllText(Path.Combine(book.Folder, "jurisdictions/xa/ride-height.yaml"), text.ToString());
+        var codes = Inspection.Run(book.Folder, Today).Problems.Select(problem => problem.Code).Distinct().ToArray();
+        codes.ShouldContain("adoption-circle");
+        codes.ShouldContain("adoption-fan");
+        codes.ShouldNotContain("check-failed");
+        Should.Throw<InputException>(() => BookReading.Open(book.Folder));
     }
 
     [Fact]

@@ -30,6 +30,9 @@ public sealed class BrowserSite : IAsyncLifetime
     /// <summary>Ends with a slash.</summary>
     public string Root { get; private set; } = "";
 
+    /// <summary>The folder that is served.</summary>
+    internal string Folder { get; private set; } = "";
+
     internal static string Bundle { get; } = Path.Combine(TheBook.Folder, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
 
     /// <summary>A page of its own; fails under CI, and is skipped elsewhere, when there is no browser or no published evaluator.</summary>
@@ -47,7 +50,7 @@ public sealed class BrowserSite : IAsyncLifetime
             : !File.Exists(Path.Combine(Bundle, "_framework", "dotnet.js")) ? "the evaluator is not published: dotnet publish src/RuleBook.Browser -c Release"
             : null;
         if (lacking is not null) return;
-        var folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
+        var folder = Folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
         SiteFolder.Write(SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder), Since = SampleEdition.OfEachKind }), Path.Combine(folder, SubPath));
         var port = FreePort();
         Root = $"http://127.0.0.1:{port}/{SubPath}/";

@@ -16,6 +16,7 @@ public static class JobReader
     /// <exception cref="InputException">The job cannot be read; every problem is listed.</exception>
     public static Job Read(Node root, Book book)
     {
+        JobBounds.Check(root);
         var problems = new List<Problem>();
         var fields = new Fields(root, problems);
         var vehicle = fields.Nested("vehicle");

@@ -3,6 +3,7 @@ using RuleBook.Figures;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Jobs.Reading;
 
@@ -15,6 +16,10 @@ internal static class PlanChecks
         if (plan.Start.Problem is { } start)
             job.Add(
                 "contradiction", (vehicle?.Node("tare-axles") ?? measured?.Node("weighbridge"))?.Mark ?? job.Mark, start, "correct the mass or the axles");
+        else if (plan.Start.TotalKg is not null && Budgets.Unladen(read).KnownKg is { IsPositive: false } left)
+            job.Add(
+                "contradiction", modification?.Node("accessories")?.Mark ?? job.Mark, $"the accessories take off more than the vehicle weighs: {Numbers.Show(left)} kg would be left",
+                "correct the tare or what is taken off");
         if (TowingPlans.Of(read).Problem is { } towing)
             job.Add("contradiction", job.Node("trailer")?.Mark ?? job.Mark, towing, "leave one of the three out, or correct it");
         if (plan.Weighed is { } readings && Weighing.Of(readings, plan.WeighedToleranceKg).Error is { } weighing)

@@ -22,7 +22,7 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
         Must.NotBeNegative(toleranceKg, nameof(toleranceKg));
         var (trailer, vehicle) = (readings.BallByTrailerKg, readings.BallByVehicleKg);
         Fraction? apart = trailer - vehicle is { } difference ? Fraction.Abs(difference) : null;
-        var error = Negative(readings) ?? (apart > toleranceKg
+        var error = Negative(readings) ?? Lifting(trailer ?? vehicle, toleranceKg) ?? (apart > toleranceKg
             ? $"the trailer gives off {Numbers.Show(trailer!.Value)} kg but the vehicle gains {Numbers.Show(vehicle!.Value)} kg: "
                 + $"{Numbers.Show(apart.Value)} kg apart, more than the {Numbers.Show(toleranceKg)} kg stated; weigh again in one state of load"
             : null);
@@ -42,6 +42,11 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
         };
         return new Weighing(error is null ? combination : null, apart, error, Lacking(readings));
     }
+
+    /// <summary>A ball load below zero by more than the weighbridge can be off: the trailer is tail-heavy, or two readings were swapped.</summary>
+    private static string? Lifting(Fraction? ballKg, Fraction toleranceKg) => ballKg < -toleranceKg
+        ? $"the readings give a ball load of {Numbers.Show(ballKg.Value)} kg: the trailer would lift the vehicle at the ball"
+        : null;
 
     private static string? Negative(WeighbridgeReadings readings) => Named(readings)
         .Where(reading => reading.Kg < Fraction.Zero)

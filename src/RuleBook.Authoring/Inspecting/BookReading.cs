@@ -1,0 +1,29 @@
+using RuleBook.Authoring.Books;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
+using RuleBook.Law;
+
+namespace RuleBook.Authoring.Inspecting;
+
+/// <summary>Reads a book from its folder.</summary>
+public static class BookReading
+{
+    /// <summary>The book in a folder, ready to answer. One with errors is never used: it is refused with what an inspection prints.</summary>
+    /// <exception cref="InputException">It has errors; every one is listed.</exception>
+    public static Book Open(string folder) => Open(BookFolder.Load(folder));
+
+    /// <summary>The same of a book that is already read from disk.</summary>
+    /// <inheritdoc cref="Open(string)"/>
+    public static Book Open(BookFolder folder) => Sound(Inspection.Run(folder, Unhurried));
+
+    /// <summary>The same of the nodes of a book's files.</summary>
+    /// <inheritdoc cref="Open(string)"/>
+    public static Book Open(IReadOnlyList<BookFile> files, string digest) => Sound(Inspection.Run(files, digest, Unhurried));
+
+    /// <summary>Whether a source is due to be compared again is a question for whoever keeps the book, not for its answers.</summary>
+    private static DateOnly Unhurried => DateOnly.MaxValue;
+
+    private static Book Sound(InspectionReport report) => report is { IsSound: true, Book: { } book }
+        ? book
+        : throw new InputException([.. report.Problems.Where(problem => problem.Severity == Severity.Error)]);
+}

@@ -1,0 +1,88 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace RuleBook.Fuzz;
+
+/// <summary>One run over all targets.</summary>
+internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
+{
+    private const int MostFindings = 20;
+
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
+
+    private readonly Mutation mutation = new(new Random(seed));
+    private readonly Dictionary<string, List<string>> seeds = targets.ToDictionary(target => target.Kind, target => (List<string>)[.. target.Seeds, .. corpus.Kept(target.Kind)]);
+    private readonly Dictionary<string, HashSet<int>> known = targets.ToDictionary(target => target.Kind, _ => new HashSet<int>());
+    private readonly Dictionary<string, long> tried = targets.ToDictionary(target => target.Kind, _ => 0L);
+    private readonly Dictionary<string, TimeSpan> slowest = targets.ToDictionary(target => target.Kind, _ => TimeSpan.Zero);
+
+    public int Findings { get; private set; }
+
+    /// <summary>Every input that is kept, once.</summary>
+    public void Kept()
+    {
+        foreach (var target in targets)
+            foreach (var input in seeds[target.Kind].ToArray())
+                Try(target, input);
+    }
+
+    public void Run(TimeSpan time)
+    {
+        var clock = Stopwatch.StartNew();
+        var wheel = targets.SelectMany(target => Enumerable.Repeat(target, target.Share)).ToArray();
+        // Each share is a tenth of a second, so that slow kinds do not starve for fast ones, nor the other way round.
+        for (var turn = 0; clock.Elapsed < time && Findings < MostFindings; turn++)
+        {
+            var target = wheel[turn % wheel.Length];
+            for (var end = clock.Elapsed + TimeSpan.FromSeconds(0.1); clock.Elapsed < end && clock.Elapsed < time;)
+            {
+                var from = seeds[target.Kind][mutation.Next(seeds[target.Kind].Count)];
+                Try(target, target.Mutate(mutation, from));
+            }
+        }
+    }
+
+    /// <summary>How many inputs of each kind, how many outcomes were told apart, and the slowest.</summary>
+    public string Table()
+    {
+        var text = new StringBuilder("| kind | inputs | outcomes told apart | slowest, ms |\n| --- | ---: | ---: | ---: |\n");
+        foreach (var target in targets)
+            text.Append(CultureInfo.InvariantCulture, $"| {target.Kind} | {tried[target.Kind]} | {known[target.Kind].Count} | {slowest[target.Kind].TotalMilliseconds:0} |\n");
+        return text.Append(CultureInfo.InvariantCulture, $"{tried.Values.Sum()} inputs, {Findings} findings\n").ToString();
+    }
+
+    private void Try(Target target, string input)
+    {
+        tried[target.Kind]++;
+        using var watch = new Timer(_ => Hung(target, input), null, TimeSpan.FromSeconds(120), Timeout.InfiniteTimeSpan);
+        try
+        {
+            var before = Environment.CpuUsage.TotalTime;
+            var outcome = target.Outcome(input);
+            var took = Environment.CpuUsage.TotalTime - before;
+            if (took > slowest[target.Kind]) slowest[target.Kind] = took;
+            if (took > Longest) Found(target, input, $"took {took.TotalSeconds:0.0} s");
+            if (known[target.Kind].Add(Target.Signature(outcome)) && input.Length < 100_000) seeds[target.Kind].Add(input);
+            else if (tried[target.Kind] % 8 != 0) return;
+            if (target.Outcome(input) != outcome) Found(target, input, "two runs gave two outcomes");
+        }
+        catch (Exception fault)
+        {
+            Found(target, input, fault.ToString());
+        }
+    }
+
+    private void Found(Target target, string input, string what)
+    {
+        Findings++;
+        Console.WriteLine($"FOUND {target.Kind}: {corpus.Keep(target.Kind, input)}\n{what}\n");
+    }
+
+    private void Hung(Target target, string input)
+    {
+        Found(target, input, "did not end within two minutes");
+        Console.Write(Table());
+        Environment.Exit(1);
+    }
+}
