@@ -3,6 +3,7 @@ using RuleBook.Authoring.Changes;
 using RuleBook.Facts;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
+using RuleBook.Tables;
 using RuleBook.Yaml;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
 

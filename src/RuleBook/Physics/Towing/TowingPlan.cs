@@ -42,8 +42,6 @@ public sealed record TowingPlan
     public string? Problem =>
         TrailerAloneKg - TrailerAxlesKg is { } ball && BallKg is { } stated && ball != stated
             ? $"trailer alone less trailer axles is {Numbers.Show(ball)} kg, but the ball load is given as {Numbers.Show(stated)} kg"
-        : TrailerAloneKg < TrailerAxlesKg
-            ? $"the trailer weighs {Numbers.Show(TrailerAloneKg.Value)} kg, but its axles are said to carry {Numbers.Show(TrailerAxlesKg.Value)} kg: it would lift the vehicle at the ball"
         : UnhitchedKg is { } mass && UnhitchedAxles?.TotalKg is { } sum && sum != mass
             ? $"the vehicle's axles together are {Numbers.Show(sum)} kg, but its mass is given as {Numbers.Show(mass)} kg"
         : null;
