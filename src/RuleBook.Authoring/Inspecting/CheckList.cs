@@ -27,6 +27,7 @@ public static class CheckList
         new(VersionsGap.Info, VersionsGap.Find, Leaning.OnValues),
         new(PartialDatesOverlap.Info, PartialDatesOverlap.Find, Leaning.OnValues),
         new(BoundsContradict.Info, BoundsContradict.Find),
+        new(LimitImplausible.Info, LimitImplausible.Find),
         new(TiersOutOfOrder.Info, TiersOutOfOrder.Find, Leaning.OnValues),
         new(TierUnreachable.Info, TierUnreachable.Find, Leaning.OnValues),
         new(UnknownPart.Info, UnknownPart.Find),

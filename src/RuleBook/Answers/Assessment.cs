@@ -5,6 +5,7 @@ using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Tables;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Answers;
@@ -59,6 +60,12 @@ public sealed record Assessment
 
     /// <summary>What nobody has established and keeps the verdict open.</summary>
     public required ImmutableArray<Gap> Gaps { get; init; }
+
+    /// <summary>What is hardly possible in the job, though it was read.</summary>
+    public ImmutableArray<Problem> Warnings { get; init; } = [];
+
+    /// <summary>The category that a re-rating leads to, by which the vehicle is judged; null where it stays in its own.</summary>
+    public CategoryChange? Category { get; init; }
 
     /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
     public MassAnswer? Masses { get; init; }

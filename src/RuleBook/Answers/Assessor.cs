@@ -14,7 +14,9 @@ public static class Assessor
     /// <param name="job">The job.</param>
     /// <param name="elsewhere">Id or alias of another jurisdiction; null for the state of registration.</param>
     /// <exception cref="ArgumentException">The book has no such jurisdiction.</exception>
-    public static Assessment Assess(Book book, Job job, string? elsewhere = null)
+    public static Assessment Assess(Book book, Job job, string? elsewhere = null) => EachAxle.Assess(job, each => One(book, each, elsewhere));
+
+    private static Assessment One(Book book, Job job, string? elsewhere)
     {
         var place = book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
@@ -35,6 +37,8 @@ public static class Assessor
             Undecided = judged.Effects,
             Gaps = outcome.Decided ? [] : judged.Gaps(findings),
             NotJudged = judged.NotJudged(),
+            Warnings = job.Warnings,
+            Category = VehicleCategory.ChangeOf(job),
             Masses = MassReckoning.Of(job, place.Id),
             Heights = HeightReckoning.Of(job, () => LiftAllowed(book, job, place)),
             Tyres = TyreReckoning.Of(job),

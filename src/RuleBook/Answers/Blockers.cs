@@ -15,6 +15,7 @@ internal static class Blockers
     [
         .. Forbidden(assessment),
         .. LoadBlockers.Of(assessment, job),
+        .. HeightBlockers.Of(assessment),
         .. Unjudged(assessment),
     ];
 

@@ -1,3 +1,4 @@
+using Fractions;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Masses;
@@ -15,17 +16,33 @@ internal static class LoadBlockers
 
     public static IEnumerable<Blocker> Of(Assessment assessment, Job job)
     {
-        var ceiling = Ceiling(job);
+        var ceiling = Ceiling(assessment, job);
         if (ceiling is not null) yield return ceiling;
         if (assessment.Masses is not { } masses) yield break;
+        if (masses.Towing?.LiftsBallKg is { } lift)
+            yield return new Blocker(BlockerKind.Unsafe, "ball-load", "ball load")
+            {
+                State = masses.Towing.WeighedCombination is null ? "planned" : "weighed",
+                Value = -lift,
+                Limit = Fraction.Zero,
+                Unit = Kg,
+                LimitFact = "trailer.ball-load",
+                Why = "the trailer lifts the back of the vehicle: load it further forward",
+            };
         foreach (var (state, check) in masses.Failing) yield return Over(BlockerKind.OverRating, state, check);
         foreach (var (state, check) in masses.FailingBeforeRerating.Where(each => Refused(assessment, ceiling, each.Check.Subject)))
             yield return Over(BlockerKind.RefusedRating, state, check);
     }
 
     /// <summary>Common practice, no source: a GVM is certified only up to what the axles carry together.</summary>
-    private static Blocker? Ceiling(Job job)
+    private static Blocker? Ceiling(Assessment assessment, Job job)
     {
+        if (assessment.Masses?.Rerating is { Carries: false, AskedKg: { } wanted, Kg: { } most } carried)
+            return new Blocker(BlockerKind.NotCertifiable, "gvm", "GVM asked for")
+            {
+                Value = wanted, Limit = most, Unit = Kg, LimitFact = "vehicle.ratings", Why = $"{string.Join(" and ", carried.Binding)} carry no more together",
+            };
+
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         return job.Plan.Rerated?.GvmKg is { } asked && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles && asked > axles
             ? new Blocker(BlockerKind.NotCertifiable, "gvm", "GVM asked for") { Value = asked, Limit = axles, Unit = Kg, LimitFact = "vehicle.ratings" }
@@ -36,6 +53,7 @@ internal static class LoadBlockers
     {
         State = state,
         Value = check.ValueKg,
+        AtLeast = check.Known == Known.AtLeast,
         Limit = check.LimitKg,
         Unit = Kg,
         LimitFact = check.LimitFact,

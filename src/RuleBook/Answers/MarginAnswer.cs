@@ -92,9 +92,12 @@ public static class MarginFinder
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var vehicle = Budgets.Unhitched(job).TotalKg;
         if (ratings.GcmKg - vehicle is { } byGcm) yield return new TrailerRoom("GCM less the vehicle as loaded", byGcm);
-        if (ratings.BrakedTowKg is { } braked) yield return new TrailerRoom("tow rating of the vehicle, braked trailer", braked);
+        var unbraked = job.Plan.Trailer?.Limits.Braked is false;
+        if ((unbraked ? ratings.UnbrakedTowKg : ratings.BrakedTowKg) is { } tow)
+            yield return new TrailerRoom($"tow rating of the vehicle, {(unbraked ? "un" : "")}braked trailer", tow);
         if (masses.Towing is null || job.Plan.Trailer?.Limits is not { } limits) yield break;
         if (limits.AtmKg is { } atm) yield return new TrailerRoom("ATM of the trailer", atm);
+        if (limits.GtmKg + Budgets.BallKg(job.Plan.Trailer) is { } gtm) yield return new TrailerRoom("GTM of the trailer with the ball load", gtm);
         if (limits.TowbarKg is { } towbar) yield return new TrailerRoom("towbar", towbar);
         if (limits.CouplingKg is { } coupling) yield return new TrailerRoom("coupling", coupling);
     }

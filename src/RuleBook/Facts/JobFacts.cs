@@ -26,7 +26,8 @@ public static class JobFacts
         var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
         foreach (var (name, quantity) in job.Measures)
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
-        if (job.FittedTyre is { } fitted) AddTyres(measures, fitted, job, basis);
+        if (FittedTyre.Growth(job, basis) is { } growth) AddTyres(measures, growth);
+        else AddMeasuredDiameter(measures, job, GrowthShares.Of(job, basis));
         AddRatings(measures, job);
         AddOtherRatings(measures, job);
         AddAxleSum(measures, job);
@@ -37,10 +38,10 @@ public static class JobFacts
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
-        if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
-        if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        if (job.Built is { } built) measures["built"] = Stated(built);
+        if (job.FirstRegistered is { } first) measures["first-registered"] = Stated(first);
         if (job.NotYetRegistered)
-            measures["first-registered"] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not registered yet: later than every day of the job");
+            measures["first-registered"] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not yet: later than every day of the job");
         if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures, job);
         var shown = Shown.Of(job)
@@ -58,9 +59,9 @@ public static class JobFacts
     /// </summary>
     public static string? Contradiction(Job job)
     {
-        if (job.FittedTyre is not { } fitted || job.PlacardTyres.Length == 0 || !job.Measures.TryGetValue(FactSet.TyreGrowth, out var stated)) return null;
+        if (job.FittedTyre is null || job.PlacardTyres.Length == 0 || !job.Measures.TryGetValue(FactSet.TyreGrowth, out var stated)) return null;
         var growths = new[] { DiameterBasis.Handbook, DiameterBasis.Nominal }
-            .Select(basis => TyreGrowth.Of(fitted, job.PlacardTyres, basis).Growth)
+            .Select(basis => FittedTyre.Growth(job, basis)!.Growth)
             .Where(growth => growth.Amount is not null)
             .ToArray();
         return growths.Length == 0 || growths.Any(growth => growth.Amount == stated.Base)
@@ -70,10 +71,22 @@ public static class JobFacts
 
     private static ImmutableDictionary<string, string> RegisteredOn(Job job, ImmutableArray<DateOnly> days)
     {
-        if (job.NotYetRegistered) return job.Words.SetItem(Registered, "no");
-        if (job.FirstRegistered is not { } first) return job.Words;
-        var answers = days.Select(day => first <= day ? "yes" : "no").Distinct().ToArray();
-        return answers is [var one] ? job.Words.SetItem(Registered, one) : job.Words;
+        var words = VehicleCategory.Words(job);
+        if (job.NotYetRegistered) return words.SetItem(Registered, "no");
+        if (job.FirstRegistered is not { } first) return words;
+        var answers = days.SelectMany(day => new[] { first.Earliest <= day, first.Latest <= day }).Distinct().ToArray();
+        return answers is [var one] ? words.SetItem(Registered, one ? "yes" : "no") : words;
+    }
+
+    private static Derived Stated(PartialDate date) => new(new Interval(date.Earliest.DayNumber, date.Latest.DayNumber), $"{date.Words} (stated)");
+
+    /// <summary>A diameter that was measured on a tyre whose size is not stated: over the largest placard size.</summary>
+    private static void AddMeasuredDiameter(ImmutableDictionary<string, Derived>.Builder measures, Job job, GrowthShares? shares)
+    {
+        if (shares is null || !job.Measures.TryGetValue(FittedTyre.Diameter, out var measured) || measures.ContainsKey(FactSet.TyreGrowth)) return;
+        var growth = measured.Base - shares.Largest;
+        measures[FactSet.TyreGrowth] = new Derived(
+            Interval.Of(growth), $"{Numbers.Show(measured.Base)} - {Numbers.Show(shares.Largest)} = {Numbers.Show(growth)} mm (measured less the largest placard size)");
     }
 
     private static bool OpenTyres(Job job, Measure measure) =>
@@ -89,31 +102,41 @@ public static class JobFacts
     private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
-        if (!measures.ContainsKey("trailer-mass"))
+        if (!measures.TryGetValue("trailer-mass", out var towed))
         {
-            measures["trailer-mass"] = trailer.AxlesKg + trailer.BallKg is { } alone
+            measures["trailer-mass"] = towed = trailer.AxlesKg + trailer.BallKg is { } alone
                 ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
-                : new Derived(Interval.Anything, "a trailer is given, its mass is not");
+                : new Derived(new Interval(trailer.AxlesKg ?? trailer.BallKg ?? Fraction.Zero, null), "a trailer is given, its whole mass is not");
         }
 
-        measures["combination-mass"] = Budgets.Unhitched(job).TotalKg + measures["trailer-mass"].Value.Exact is { } total
-            ? new Derived(Interval.Of(total), $"vehicle as loaded and trailer together = {Numbers.Show(total)} kg")
-            : new Derived(Interval.Anything, "the mass of the vehicle as loaded or of the trailer is not known");
+        var total = Budgets.Unhitched(job).Possible.Total + towed.Value;
+        measures["combination-mass"] = new Derived(total, total.Exact is { } known
+            ? $"vehicle as loaded and trailer together = {Numbers.Show(known)} kg"
+            : "vehicle as loaded and trailer together; part of it is not known");
     }
 
     /// <summary>What is stated for a measure, and the usual figure for a lift that was measured at the corners.</summary>
     private static ImmutableDictionary<string, Fraction> Uncertainties(Job job)
     {
         var stated = job.Plan.Uncertainties;
+        if (job.Measures.ContainsKey(FittedTyre.Diameter) && !stated.ContainsKey(FactSet.TyreGrowth)
+            && (stated.TryGetValue(FittedTyre.Diameter, out var own) || Usual(FittedTyre.Diameter, out own)))
+            stated = stated.Add(FactSet.TyreGrowth, own);
         return !stated.ContainsKey(Lifts.Measure) && job.Plan.Heights.After is not null
-            && job.Plan.Reference.Uncertainties.TryGetValue(Lifts.Measure, out var usual)
-            ? stated.Add(Lifts.Measure, usual.Expanded)
+            && Usual(Lifts.Measure, out var usual)
+            ? stated.Add(Lifts.Measure, usual)
             : stated;
+
+        bool Usual(string measure, out Fraction expanded)
+        {
+            var known = job.Plan.Reference.Uncertainties.GetValueOrDefault(measure);
+            expanded = known?.Expanded ?? Fraction.Zero;
+            return known is not null;
+        }
     }
 
-    private static void AddTyres(ImmutableDictionary<string, Derived>.Builder measures, TyreSize fitted, Job job, DiameterBasis basis)
+    private static void AddTyres(ImmutableDictionary<string, Derived>.Builder measures, TyreGrowth growth)
     {
-        var growth = TyreGrowth.Of(fitted, job.PlacardTyres, basis);
         Add(FactSet.TyreGrowth, growth.Growth);
         Add(TyreReduction, growth.Reduction);
         Add("tyre-diameter-growth-percent", growth.GrowthPercent);
@@ -141,7 +164,7 @@ public static class JobFacts
         }
     }
 
-    /// <summary>Ratings that are no measures themselves: only by how much they are raised.</summary>
+    /// <summary>Ratings that a job states beside those.</summary>
     private static void AddOtherRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (job.Plan.Rerated is not { } rerated) return;
@@ -153,6 +176,8 @@ public static class JobFacts
 
         void Add(string rating, Fraction? asked, Fraction? before)
         {
+            if ((asked ?? before) is { } applies)
+                measures[$"new-{rating}"] = new Derived(Interval.Of(applies), $"{Numbers.Show(applies)} kg ({(asked is null ? "unchanged" : "asked for")})");
             if (asked is not { } after) return;
             measures[$"{rating}-increase"] = before is { } was
                 ? new Derived(Interval.Of(after - was), $"{Numbers.Show(after)} - {Numbers.Show(was)} = {Numbers.Show(after - was)} kg")

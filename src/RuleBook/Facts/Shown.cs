@@ -36,7 +36,7 @@ internal static class Shown
         }
 
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
-            if (rule.For(job.Words.GetValueOrDefault("category")) is { } speed && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true)
+            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } speed && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true)
                 yield return (rule.Condition, true);
     }
 

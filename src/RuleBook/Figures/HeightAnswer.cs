@@ -3,32 +3,64 @@ using Fractions;
 using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;
+using RuleBook.Units;
 
 namespace RuleBook.Figures;
 
 /// <summary>How far the suspension raises the vehicle: as measured, and as to expect before the work.</summary>
 /// <param name="Measured">From the corner readings; null where nothing was measured after the work.</param>
 /// <param name="Predicted">From the springs, an axle each; empty where no springs are given.</param>
-/// <param name="SuspensionMm">The lift of the governing axle, mm; null where it cannot be told.</param>
+/// <param name="Suspension">What is known of the lift of the axle that decides, mm; null where the job tells none.</param>
 /// <param name="Derivation">How it came about.</param>
 /// <param name="UncertaintyMm">Expanded uncertainty that counts at the limits, mm; null where nothing was measured.</param>
-/// <param name="Note">What a reader should know; null where there is nothing.</param>
+/// <param name="Denied">A stated lift that the springs cannot give; null where they can.</param>
+/// <param name="Uneven">Axles whose left and right stand further apart than they should.</param>
 /// <param name="Missing">What is not known, and what it would add.</param>
 public sealed record HeightAnswer(
     MeasuredLift? Measured,
     ImmutableArray<PredictedAxle> Predicted,
-    Fraction? SuspensionMm,
+    Interval? Suspension,
     string? Derivation,
     Fraction? UncertaintyMm,
-    string? Note,
-    ImmutableArray<MissingFact> Missing);
+    DeniedLift? Denied,
+    ImmutableArray<UnevenAxle> Uneven,
+    ImmutableArray<MissingFact> Missing)
+{
+    /// <summary>The axle that decides where the axles were judged one by one; null where one figure stands for both.</summary>
+    public Axle? DecidingAxle { get; init; }
+}
+
+/// <summary>A lift that is stated, and that the springs to be fitted cannot give.</summary>
+/// <param name="StatedMm">As stated, mm.</param>
+/// <param name="Predicted">Between which two heights the prediction lies, mm.</param>
+/// <param name="Derivation">How it came about, axle by axle.</param>
+public sealed record DeniedLift(Fraction StatedMm, Interval Predicted, string Derivation);
+
+/// <summary>An axle whose left and right corners stand too far apart after the work for their mean to mean anything.</summary>
+/// <param name="Axle">The axle.</param>
+/// <param name="LeftMm">Left, wheel centre to guard edge, mm.</param>
+/// <param name="RightMm">Right, mm.</param>
+/// <param name="WarningMm">The most that is usual, mm.</param>
+public sealed record UnevenAxle(Axle Axle, Fraction LeftMm, Fraction RightMm, Fraction WarningMm)
+{
+    /// <summary>How far apart, mm.</summary>
+    public Fraction ApartMm => Fraction.Abs(LeftMm - RightMm);
+}
 
 /// <summary>The lift to expect on one axle.</summary>
 /// <param name="Lift">The prediction at the unladen mass.</param>
+/// <param name="Range">Between which two heights it lies, the uncertainty of the prediction counted, mm.</param>
+/// <param name="UncertaintyMm">That uncertainty, expanded, mm.</param>
 /// <param name="AxleLoadKg">What the axle carries at that mass, kg.</param>
 /// <param name="Table">Lift against constant mass added to the axle.</param>
 /// <param name="Needs">What still has to come onto the axle to come within each pathway that reaches further than an easier one.</param>
-public sealed record PredictedAxle(PredictedLift Lift, Fraction? AxleLoadKg, ImmutableArray<LiftStep> Table, ImmutableArray<MassNeeded> Needs);
+public sealed record PredictedAxle(
+    PredictedLift Lift,
+    Interval Range,
+    Fraction UncertaintyMm,
+    Fraction? AxleLoadKg,
+    ImmutableArray<LiftStep> Table,
+    ImmutableArray<MassNeeded> Needs);
 
 /// <summary>Constant mass still needed to come down to a pathway's limit, and where it would have to sit.</summary>
 /// <param name="Pathway">The pathway.</param>

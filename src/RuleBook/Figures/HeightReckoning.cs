@@ -25,11 +25,15 @@ internal static class HeightReckoning
         return new HeightAnswer(
             measured,
             predicted,
-            lift?.Value.Exact,
+            lift?.Value,
             lift?.Derivation,
             measured is null ? null : Uncertainty(job),
-            Note(job, lift),
-            [.. (measured?.Missing ?? []).Concat(predicted.SelectMany(axle => axle.Lift.Missing)).Distinct()]);
+            Lifts.Denied(job),
+            [.. Uneven(job.Plan.Heights)],
+            [.. (measured?.Missing ?? []).Concat(predicted.SelectMany(axle => axle.Lift.Missing)).Distinct()])
+        {
+            DecidingAxle = job.Plan.JudgedAxle,
+        };
     }
 
     private static Fraction? Uncertainty(Job job) =>
@@ -37,11 +41,12 @@ internal static class HeightReckoning
         : job.Plan.Reference.Uncertainties.TryGetValue(Lifts.Measure, out var usual) ? usual.Expanded
         : null;
 
-    private static string? Note(Job job, Derived? lift) =>
-        job.Plan.Heights.After is null && job.Measures.TryGetValue(Lifts.Measure, out var stated)
-        && lift?.Value.Exact is { } follows && follows != stated.Base
-            ? $"The lift is stated as {stated}, and that decides; the springs would give {Numbers.Show(follows)} mm."
-            : null;
+    private static IEnumerable<UnevenAxle> Uneven(LiftMeasurement heights) => Enum.GetValues<Axle>()
+        .Select(axle => heights is { After: { } after, LeftRightWarningMm: { } warning } && after.On(axle) is { LeftMm: { } left, RightMm: { } right }
+            ? new UnevenAxle(axle, left, right, warning)
+            : null)
+        .OfType<UnevenAxle>()
+        .Where(each => each.ApartMm > each.WarningMm);
 
     private static ImmutableArray<PredictedAxle> Predicted(Job job, Func<IEnumerable<(Pathway Pathway, Fraction LimitMm)>> allowed)
     {
@@ -52,7 +57,13 @@ internal static class HeightReckoning
             .. Enum.GetValues<Axle>()
                 .Select(axle => Lifts.Predicted(job, axle, unladen))
                 .OfType<PredictedLift>()
-                .Select(lift => new PredictedAxle(lift, unladen.Axles?.On(lift.Axle), lift.Table(StepKg, Steps), Needs(job, lift, allowed()))),
+                .Select(lift => new PredictedAxle(
+                    lift,
+                    Lifts.PredictedRange(job, job.Plan.Springs(lift.Axle)!, unladen),
+                    Lifts.PredictedUncertainty(job),
+                    unladen.Axles?.On(lift.Axle),
+                    lift.Table(StepKg, Steps),
+                    Needs(job, lift, allowed()))),
         ];
     }
 

@@ -8,7 +8,8 @@ namespace RuleBook.Figures;
 /// <summary>What the vehicle weighs, line by line, and what is left of each rating. Loads decide no pathway.</summary>
 /// <param name="Unladen">Fixed accessories aboard and every tank full.</param>
 /// <param name="Loaded">As it travels; null where the job names nobody and nothing aboard and no trailer.</param>
-/// <param name="Rerating">The highest GVM that a re-rating can reach; null where none is asked for.</param>
+/// <param name="Weighed">The vehicle alone as it stood on the weighbridge; null where it was not weighed.</param>
+/// <param name="Rerating">The highest GVM that axles and tyres carry; null where no re-rating is asked for.</param>
 /// <param name="Towing">The combination; null where there is no trailer.</param>
 /// <param name="TradeOff">What the trailer's axles may carry at each mass of the vehicle, by the ratings as they were.</param>
 /// <param name="ReratedTradeOff">The same after the re-rating; empty where the GVM and the GCM stay.</param>
@@ -17,6 +18,7 @@ namespace RuleBook.Figures;
 public sealed record MassAnswer(
     MassBudget Unladen,
     MassBudget? Loaded,
+    VehicleWeighed? Weighed,
     ReratingCeiling? Rerating,
     TowingAnswer? Towing,
     ImmutableArray<TradeOffPoint> TradeOff,
@@ -25,10 +27,13 @@ public sealed record MassAnswer(
     ImmutableArray<MissingFact> Missing)
 {
     /// <summary>The comparisons that fail against a rating that will apply, each once, in the lightest state in which it does.</summary>
-    public IEnumerable<StateCheck> Failing => FailingWhere((check, all) => !IsRerated(check, all));
+    public IEnumerable<StateCheck> Failing => Where((check, all) => !check.Holds && !IsRerated(check, all));
 
     /// <summary>The comparisons that fail against a rating that gives way to the one asked for: they count where that one is refused.</summary>
-    public IEnumerable<StateCheck> FailingBeforeRerating => FailingWhere(IsRerated);
+    public IEnumerable<StateCheck> FailingBeforeRerating => Where((check, all) => !check.Holds && IsRerated(check, all));
+
+    /// <summary>The comparisons with weighed masses that are too close to call.</summary>
+    public IEnumerable<StateCheck> TooClose => Where((check, all) => check.TooClose && !IsRerated(check, all));
 
     /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
     /// <param name="check">The comparison.</param>
@@ -37,20 +42,21 @@ public sealed record MassAnswer(
         all.Any(other => other != check
             && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal));
 
-    private IEnumerable<StateCheck> FailingWhere(Func<LoadCheck, IReadOnlyCollection<LoadCheck>, bool> counts)
+    private IEnumerable<StateCheck> Where(Func<LoadCheck, IReadOnlyCollection<LoadCheck>, bool> counts)
     {
         (string State, ImmutableArray<LoadCheck> Checks)[] states =
         [
-            ("unladen", Unladen.Left), ("loaded", Loaded?.Left ?? []), ("planned", Towing?.Planned?.Checks ?? []), ("weighed", Towing?.Weighed?.Checks ?? []),
+            ("unladen", Unladen.Left), ("loaded", Loaded?.Left ?? []), ("weighed-alone", Weighed?.Checks ?? []),
+            ("planned", Towing?.Planned?.Checks ?? []), ("weighed", Towing?.Weighed?.Checks ?? []),
         ];
         return states
-            .SelectMany(each => each.Checks.Where(check => !check.Holds && counts(check, each.Checks)).Select(check => new StateCheck(each.State, check)))
+            .SelectMany(each => each.Checks.Where(check => counts(check, each.Checks)).Select(check => new StateCheck(each.State, check)))
             .DistinctBy(each => each.Check);
     }
 }
 
 /// <summary>A comparison with the state in which it was made.</summary>
-/// <param name="State"><c>unladen</c>, <c>loaded</c>, <c>planned</c> (hitched, by the plan) or <c>weighed</c>.</param>
+/// <param name="State"><c>unladen</c>, <c>loaded</c>, <c>weighed-alone</c>, <c>planned</c> (hitched, by the plan) or <c>weighed</c> (hitched).</param>
 /// <param name="Check">The comparison.</param>
 public sealed record StateCheck(string State, LoadCheck Check);
 
@@ -63,7 +69,7 @@ public sealed record StateCheck(string State, LoadCheck Check);
 /// <param name="BallByVehicleKg">Ball load as what the vehicle gains, kg.</param>
 /// <param name="BallDisagreementKg">The two apart, kg.</param>
 /// <param name="ImpliedArmMm">Overhang of the ball that would explain the gain of the rear axle, mm.</param>
-/// <param name="CapacityKg">Lesser of the towbar's rating and GCM less GVM, kg.</param>
+/// <param name="Capacity">Rated towing capacity: the maker's figure, or where there is none the lesser of the towbar's rating and GCM less GVM.</param>
 /// <param name="CargoLeft">What the vehicle may still carry by GVM and by GCM; null where a mass or rating lacks.</param>
 /// <param name="DownRating">The maker's advice at this ball load; null where there is none.</param>
 public sealed record TowingAnswer(
@@ -75,6 +81,10 @@ public sealed record TowingAnswer(
     Fraction? BallByVehicleKg,
     Fraction? BallDisagreementKg,
     Fraction? ImpliedArmMm,
-    Fraction? CapacityKg,
+    TowRating? Capacity,
     CargoLeft? CargoLeft,
-    DownRating? DownRating);
+    DownRating? DownRating)
+{
+    /// <summary>A ball load below zero: the trailer lifts the back of the vehicle; kg, null where it is not so.</summary>
+    public Fraction? LiftsBallKg => (WeighedCombination?.BallKg ?? PlannedCombination?.BallKg) is { IsNegative: true } ball ? -ball : null;
+}

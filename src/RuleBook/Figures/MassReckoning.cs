@@ -27,7 +27,8 @@ public static class MassReckoning
         return new MassAnswer(
             unladen,
             loaded,
-            plan.Rerated?.GvmKg is { } asked ? ReratingCeiling.Of(ratings.FrontAxleKg, ratings.RearAxleKg, asked, null) : null,
+            plan.Weighed is { } readings ? VehicleWeighed.Of(readings, Budgets.Limits(job), plan.ReadingGuardKg) : null,
+            plan.Rerated?.GvmKg is { } asked ? Ceiling(job, ratings, asked) : null,
             towing,
             TradeOffOf(job, plan.Ratings, unladen.TotalKg),
             plan.Rerated is { GvmKg: not null } or { GcmKg: not null } ? TradeOffOf(job, ratings, unladen.TotalKg) : [],
@@ -35,12 +36,20 @@ public static class MassReckoning
             Missing(unladen, loaded, towing, unhitched, job));
     }
 
+    private static ReratingCeiling Ceiling(Job job, Ratings ratings, Fraction askedKg)
+    {
+        var tyres = TyreCapacity.Of(job);
+        return ReratingCeiling.Of(ratings, tyres.Front.Amount, tyres.Rear.Amount, tyres.Fact, askedKg);
+    }
+
     private static ImmutableArray<TradeOffPoint> TradeOffOf(Job job, Ratings ratings, Fraction? unladenKg)
     {
-        var ball = Budgets.BallKg(job.Plan.Trailer) ?? Fraction.Zero;
+        var ball = Budgets.BallKg(job.Plan.Trailer) is { IsPositive: true } down ? down : Fraction.Zero;
+        var trailer = job.Plan.Trailer?.Limits;
+        var rated = trailer?.Braked is false ? ratings.UnbrakedTowKg : ratings.BrakedTowKg;
         return job.Plan.Trailer is null && job.Plan.Rerated is null ? []
-            : ratings is { GvmKg: { } gvm, GcmKg: { } gcm, BrakedTowKg: { } tow } && unladenKg + ball is { } from && from <= gvm
-            ? TradeOff.TrailerAgainstVehicle(from, gvm, gcm, tow, ball)
+            : ratings is { GvmKg: { } gvm, GcmKg: { } gcm } && rated is { } tow && unladenKg + ball is { } from && from <= gvm
+            ? TradeOff.TrailerAgainstVehicle(from, gvm, gcm, tow, ball, trailer?.GtmKg, trailer?.AtmKg)
             : [];
     }
 

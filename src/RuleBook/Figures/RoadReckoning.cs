@@ -28,7 +28,7 @@ internal static class RoadReckoning
     {
         if (job.Plan is not { TrackMm: { } track, CentreOfMassMm: { } height }) return (null, null);
         var before = StaticStability.Factor(track, height);
-        var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.Exact : Fraction.Zero);
+        var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.High : Fraction.Zero);
         var tyre = growth is null ? Stated(job, "tyre-diameter-growth") / 2 ?? Fraction.Zero : growth.TyreLift.Amount;
         var rise = suspension + tyre + (Stated(job, "body-lift") ?? Fraction.Zero);
         var wider = track + (Stated(job, "track-increase") ?? Fraction.Zero);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Jobs;
 using RuleBook.Law;
@@ -16,20 +17,22 @@ internal static class SpeedometerReckoning
         if (growth.Largest is not { } before) return null;
         var reading = job.Plan.Speedometer ?? new SpeedometerReading(Usual, Usual);
         var after = Speedometer.TrueSpeed(reading.True, before, growth.New);
-        var period = PeriodOf(job);
+        var periods = PeriodsOf(job);
         return new SpeedometerAnswer(
             reading.Indicated, reading.True, job.Plan.Speedometer is null, after,
-            [.. (period?.Rules ?? []).Select(rule => Check(rule, reading, after))], period);
+            [.. periods.SelectMany(period => period.Rules).DistinctBy(rule => rule.Name).Select(rule => Check(rule, reading, after, growth.GrowthPercent.Amount))],
+            periods);
     }
 
-    /// <summary>The rules for the day of manufacture; null where it is not known.</summary>
-    public static SpeedometerPeriod? PeriodOf(Job job) => job.Built is { } built
-        ? job.Plan.Reference.Speedometer.FirstOrDefault(period =>
-            (period.From is not { } from || from <= built) && (period.Before is not { } end || built < end))
-        : null;
+    /// <summary>The rules for the day of manufacture, of every day that it may be; none where it is not known.</summary>
+    public static ImmutableArray<SpeedometerPeriod> PeriodsOf(Job job) => job.Built is { } built
+        ? [.. job.Plan.Reference.Speedometer.Where(period =>
+            (period.From is not { } from || from <= built.Latest) && (period.Before is not { } end || built.Earliest < end))]
+        : [];
 
-    private static SpeedometerCheck Check(NamedSpeedometerRule rule, SpeedometerReading reading, DerivedFigure after) => new(
+    private static SpeedometerCheck Check(NamedSpeedometerRule rule, SpeedometerReading reading, DerivedFigure after, Fraction? usedPercent) => new(
         rule,
         after.Amount is { } real ? rule.Rule.Check(reading.Indicated, real) : null,
-        Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True));
+        Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True),
+        Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True) - usedPercent);
 }

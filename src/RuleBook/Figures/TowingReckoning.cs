@@ -23,12 +23,12 @@ internal static class TowingReckoning
             planned,
             planned is null ? null : CombinationCheck.Of(planned, limits),
             weighed,
-            weighed is null ? null : CombinationCheck.Of(weighed, limits),
+            weighed is null ? null : CombinationCheck.Of(weighed, limits, plan.ReadingGuardKg),
             plan.Weighed?.BallByTrailerKg,
             plan.Weighed?.BallByVehicleKg,
             weighing?.DisagreementKg,
             Arm(plan, weighed),
-            limits.Trailer.TowbarKg is { } towbar && ratings is { GcmKg: { } gcm, GvmKg: { } gvm } ? TowRating.CapacityKg(towbar, gcm, gvm) : null,
+            Capacity(ratings, limits.Trailer),
             Cargo(ratings, counted),
             plan.DownRating.IsEmpty || counted?.BallKg is not { } ball ? null : DownRating.Of(plan.DownRating, ball, counted.VehicleKg, ratings.GvmKg));
     }
@@ -40,12 +40,24 @@ internal static class TowingReckoning
     {
         var byDefault = job.Plan.Reference.Towing.FirstOrDefault(each => each.Jurisdiction == jurisdiction);
         var trailer = job.Plan.Trailer?.Limits ?? new TrailerLimits();
-        return new CombinationLimits(Budgets.Limits(job), trailer, job.Plan.TareKg, trailer.Braked switch
+        return new CombinationLimits(Budgets.Limits(job), trailer, Budgets.Unladen(job).TotalKg, trailer.Braked switch
         {
             true => byDefault?.Braked,
             false => byDefault?.Unbraked,
             null => null,
         });
+    }
+
+    /// <summary>The maker's figure for the trailer's brakes; only where the maker states none, what the design rules' definition leaves.</summary>
+    private static TowRating? Capacity(Ratings ratings, TrailerLimits trailer)
+    {
+        var (makers, fact) = trailer.Braked is false
+            ? (ratings.UnbrakedTowKg, "vehicle.ratings.unbraked-tow")
+            : (ratings.BrakedTowKg, "vehicle.ratings.braked-tow");
+        return makers is { } stated ? new TowRating(stated, true, fact)
+            : trailer.TowbarKg is { } towbar && ratings is { GcmKg: { } gcm, GvmKg: { } gvm }
+                ? new TowRating(TowRating.CapacityKg(towbar, gcm, gvm), false, "vehicle.towbar.mass")
+            : null;
     }
 
     /// <summary>What the vehicle may still carry: the hitched vehicle less its ball load, the trailer alone.</summary>

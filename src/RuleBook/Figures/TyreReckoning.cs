@@ -12,7 +12,7 @@ internal static class TyreReckoning
     public static TyreAnswer? Of(Job job)
     {
         if (job.FittedTyre is null && job.PlacardTyres.IsEmpty) return null;
-        var growth = job.FittedTyre is { } fitted ? TyreGrowth.Of(fitted, job.PlacardTyres, DiameterBasis.Handbook) : null;
+        var growth = FittedTyre.Growth(job, DiameterBasis.Handbook);
         var capacity = TyreCapacity.Of(job);
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var missing = ImmutableArray.CreateBuilder<MissingFact>();
@@ -61,7 +61,7 @@ internal static class TyreReckoning
     {
         if (job.FittedTyre?.SpeedSymbol is not { } symbol) yield break;
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
-            if (rule.For(job.Words.GetValueOrDefault("category")) is { } least)
+            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } least)
                 yield return new TyreSpeedCheck(rule.Condition, symbol, least, symbol.IsGoodFor(least), rule);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Physics.Tyres;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Jobs;
@@ -34,14 +35,17 @@ public sealed record Job
     /// <summary>The size fitted; null where the tyres do not change.</summary>
     public TyreSize? FittedTyre { get; init; }
 
-    /// <summary>Day of first registration; null when not stated or not yet registered.</summary>
-    public DateOnly? FirstRegistered { get; init; }
+    /// <summary>First registration, as far as it is known; null when not stated or not yet registered.</summary>
+    public PartialDate? FirstRegistered { get; init; }
 
     /// <summary>The vehicle has never been registered.</summary>
     public bool NotYetRegistered { get; init; }
 
-    /// <summary>Month of manufacture as its first day, or the day; null when not stated.</summary>
-    public DateOnly? Built { get; init; }
+    /// <summary>Day, month or year of manufacture; null when not stated.</summary>
+    public PartialDate? Built { get; init; }
+
+    /// <summary>What is hardly possible in the job, though it was read: told before anything else.</summary>
+    public ImmutableArray<Problem> Warnings { get; init; } = [];
 
     /// <summary>Conditions known to be met or not met.</summary>
     public ImmutableDictionary<string, bool> Shown { get; init; } = ImmutableDictionary<string, bool>.Empty;

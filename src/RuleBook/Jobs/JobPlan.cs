@@ -70,8 +70,14 @@ public sealed record JobPlan
     /// <summary>Weighbridge readings; null where nothing was weighed.</summary>
     public WeighbridgeReadings? Weighed { get; init; }
 
+    /// <summary>Expanded uncertainty of one weighbridge reading, kg.</summary>
+    public Fraction ReadingKg { get; init; }
+
     /// <summary>How far two ball loads may be apart, kg: six readings of the weighbridge's uncertainty.</summary>
-    public Fraction WeighedToleranceKg { get; init; }
+    public Fraction WeighedToleranceKg => 6 * ReadingKg;
+
+    /// <summary>Guard band of one weighbridge reading, kg.</summary>
+    public Fraction ReadingGuardKg => ReadingKg * Reference.GuardFactor;
 
     /// <summary>Expanded uncertainties that the job states, by measure, in base units.</summary>
     public ImmutableDictionary<string, Fraction> Uncertainties { get; init; } = ImmutableDictionary<string, Fraction>.Empty;
@@ -81,6 +87,9 @@ public sealed record JobPlan
 
     /// <summary>The trailer; null where there is none.</summary>
     public TrailerPlan? Trailer { get; init; }
+
+    /// <summary>The axle whose lift is judged; null for the one that governs.</summary>
+    public Axle? JudgedAxle { get; init; }
 
     /// <summary>Whether a lift was measured or follows from springs.</summary>
     public bool TellsLift => Heights.After is not null || FrontSprings is not null || RearSprings is not null;

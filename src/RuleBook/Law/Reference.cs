@@ -37,6 +37,9 @@ public sealed record Reference
     /// <summary>Towing mass where the vehicle's maker gives none.</summary>
     public ImmutableArray<DefaultTowing> Towing { get; init; } = [];
 
+    /// <summary>Where GVM and seats part the vehicle categories.</summary>
+    public ImmutableArray<CategoryBounds> Categories { get; init; } = [];
+
     /// <summary>Speeds for which tyres in service have to be made.</summary>
     public ImmutableArray<TyreSpeedRule> TyreSpeeds { get; init; } = [];
 

@@ -44,6 +44,12 @@ public sealed record Measure(string Name, string Title, Unit Unit, string Job, F
     /// </summary>
     public ImmutableArray<string> Topics { get; init; } = [];
 
+    /// <summary>What no vehicle that a book is about goes beyond, in base units; a value outside is warned of. Open where it is not said.</summary>
+    public Interval Plausible { get; init; } = Interval.Anything;
+
+    /// <summary>What no vehicle at all goes beyond, in base units; a value outside is refused. Open where it is not said.</summary>
+    public Interval Possible { get; init; } = Interval.Anything;
+
     /// <summary>The smallest step that matters, in base units; null for the usual one of the unit.</summary>
     public Fraction? Step { get; init; }
 }

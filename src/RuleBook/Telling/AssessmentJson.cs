@@ -5,6 +5,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Fractions;
 using RuleBook.Answers;
+using RuleBook.Figures;
 using RuleBook.Tables;
 using RuleBook.Units;
 
@@ -14,6 +15,16 @@ namespace RuleBook.Telling;
 /// <remarks>The shape is described by <c>schema/assessment.schema.json</c>. Numbers are rounded to six decimals for the reader; they decide nothing.</remarks>
 public static class AssessmentJson
 {
+    private static void Category(Utf8JsonWriter json, CategoryChange change)
+    {
+        json.WriteStartObject();
+        json.WriteString("stated", change.Stated);
+        json.Texts("judged-as", change.Judged.Select(each => each.Category));
+        json.Number("gvm", (Fraction?)change.GvmKg, Unit.Base(Dimension.Mass));
+        json.List("sources", change.Judged.SelectMany(each => each.Sources).Distinct(), json.Source);
+        json.WriteEndObject();
+    }
+
     private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default };
 
     /// <summary>One assessment, indented, ending with a line feed.</summary>
@@ -47,6 +58,16 @@ public static class AssessmentJson
         json.List("of-use", assessment.OfUse, finding => FindingJson.Write(json, finding));
         json.List("undecided", assessment.Undecided, effect => Write(json, effect));
         json.List("not-established", assessment.Gaps, gap => Write(json, gap));
+        json.List("warnings", assessment.Warnings, warning =>
+        {
+            json.WriteStartObject();
+            json.WriteString("code", warning.Code);
+            json.WriteString("at", warning.Mark.ToString());
+            json.WriteString("what", warning.Text);
+            json.WriteString("tip", warning.Tip);
+            json.WriteEndObject();
+        });
+        Part(json, "category", assessment.Category, Category);
         Part(json, "masses", assessment.Masses, MassJson.Write);
         Part(json, "heights", assessment.Heights, HeightJson.Write);
         Part(json, "tyres", assessment.Tyres, TyreJson.Write);

@@ -1,4 +1,5 @@
 using RuleBook.Answers;
+using RuleBook.Figures;
 using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Tables;
@@ -15,6 +16,8 @@ public sealed class AssessmentText(AnswerPage page)
         Finding[] findings = [.. assessment.Findings.Where(Tells)];
         page.Title($"{Phrases.Verdict(assessment)}.", Colour(assessment.Verdict));
         page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
+        foreach (var warning in assessment.Warnings) page.Item($"{warning.Mark}: {warning.Text} ({warning.Tip})", "! ");
+        if (assessment.Category is { } change) page.Item(Category(change), "! ");
         foreach (var finding in findings) new FindingText(page).Write(finding);
         WriteTooClose(findings);
         WriteOpen(assessment);
@@ -116,6 +119,11 @@ public sealed class AssessmentText(AnswerPage page)
             if (source.Key.Url is { } url) page.Aside(url);
         }
     }
+
+    private static string Category(CategoryChange change) => change.Judged is [var one]
+        ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
+        : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
+            + "the seats would tell which";
 
     private static VerdictColour Colour(Pathway? verdict) => verdict switch
     {

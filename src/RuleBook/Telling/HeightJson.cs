@@ -15,16 +15,41 @@ internal static class HeightJson
     public static void Write(Utf8JsonWriter json, HeightAnswer heights)
     {
         json.WriteStartObject();
-        json.Number("suspension-lift", heights.SuspensionMm, Mm);
+        json.Number("suspension-lift", heights.Suspension?.Exact, Mm);
+        json.Number("suspension-lift-at-least", heights.Suspension?.Low, Mm);
+        json.Number("suspension-lift-at-most", heights.Suspension?.High, Mm);
+        json.WriteString("deciding-axle", heights.DecidingAxle is { } deciding ? Lifts.Word(deciding) : null);
         json.WriteString("derivation", heights.Derivation);
         json.Number("uncertainty", heights.UncertaintyMm, Mm);
-        json.WriteString("note", heights.Note);
+        json.WritePropertyName("denied");
+        if (heights.Denied is { } denied) Denied(json, denied);
+        else json.WriteNullValue();
+        json.List("uneven", heights.Uneven, each =>
+        {
+            json.WriteStartObject();
+            json.WriteString("axle", Lifts.Word(each.Axle));
+            json.Number("left", each.LeftMm, Mm);
+            json.Number("right", each.RightMm, Mm);
+            json.Number("apart", each.ApartMm, Mm);
+            json.Number("most", each.WarningMm, Mm);
+            json.WriteEndObject();
+        });
         json.WritePropertyName("measured");
         if (heights.Measured is { } measured) Measured(json, measured);
         else json.WriteNullValue();
         json.List("predicted", heights.Predicted, axle => Predicted(json, axle));
         json.WriteString("assumption", heights.Predicted.IsEmpty ? null : PredictedLift.Assumption);
         json.Missing(heights.Missing);
+        json.WriteEndObject();
+    }
+
+    private static void Denied(Utf8JsonWriter json, DeniedLift denied)
+    {
+        json.WriteStartObject();
+        json.Number("stated", denied.StatedMm, Mm);
+        json.Number("at-least", denied.Predicted.Low, Mm);
+        json.Number("at-most", denied.Predicted.High, Mm);
+        json.WriteString("derivation", denied.Derivation);
         json.WriteEndObject();
     }
 
@@ -61,8 +86,11 @@ internal static class HeightJson
     private static void Predicted(Utf8JsonWriter json, PredictedAxle axle)
     {
         json.WriteStartObject();
-        json.WriteString("axle", axle.Lift.Axle == Physics.Masses.Axle.Front ? "front" : "rear");
+        json.WriteString("axle", Lifts.Word(axle.Lift.Axle));
         json.Number("lift", axle.Lift.LiftMm, Mm);
+        json.Number("uncertainty", axle.UncertaintyMm, Mm);
+        json.Number("at-least", axle.Range.Low, Mm);
+        json.Number("at-most", axle.Range.High, Mm);
         json.Number("axle-load", axle.AxleLoadKg, Kg);
         json.List("table", axle.Table, step =>
         {

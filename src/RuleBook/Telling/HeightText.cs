@@ -11,10 +11,14 @@ internal sealed class HeightText(AnswerPage page)
 {
     public void Write(HeightAnswer heights)
     {
+        if (heights.Denied is { } denied)
+            page.Heading($"THE SPRINGS DO NOT GIVE THE LIFT STATED: {Mm(denied.StatedMm)} mm stated, {Between(denied.Predicted)} mm predicted");
+        foreach (var uneven in heights.Uneven)
+            page.Heading($"{Lifts.Word(uneven.Axle).ToUpperInvariant()} LEFT AND RIGHT STAND {Mm(uneven.ApartMm)} mm APART: measure again before relying on the lift");
         if (heights.Measured is { } measured) Write(measured, heights.UncertaintyMm);
         foreach (var axle in heights.Predicted) Write(axle);
         if (!heights.Predicted.IsEmpty) page.Aside($"taken for granted: {PredictedLift.Assumption}");
-        if (heights.Note is { } note) page.Item(note, "! ");
+        if (heights.DecidingAxle is { } axleThatDecides) page.Item($"each axle was judged by itself: the {Lifts.Word(axleThatDecides)} axle decides");
         MissingText.Write(page, heights.Missing);
     }
 
@@ -42,9 +46,9 @@ internal sealed class HeightText(AnswerPage page)
         var word = axle.Lift.Axle == Axle.Front ? "front" : "rear";
         page.Heading($"Lift to expect from the {word} springs, unladen");
         if (axle.Lift.LiftMm is not { } lift) return;
-        page.Item($"{Mm(lift)} mm with {MassText.Kg(axle.AxleLoadKg)} kg on the axle; each {MassText.Kg(axle.Lift.KgPerMm)} kg more lowers it by 1 mm");
+        page.Item($"{Numbers.Show(lift, 0)} mm, give or take {Mm(axle.UncertaintyMm)} mm, with {MassText.Kg(axle.AxleLoadKg)} kg on the axle; each {MassText.Kg(axle.Lift.KgPerMm)} kg more lowers it by 1 mm");
         foreach (var need in axle.Needs) page.Item(Need(need, word), need.OnAxleKg.IsZero ? "ok" : "! ");
-        page.Aside($"lift by mass added to the axle: {string.Join(", ", axle.Table.Select(step => $"+{Numbers.Show(step.AddedKg)} kg {Mm(step.LiftMm)} mm"))}");
+        page.Aside($"lift by mass added to the axle: {string.Join(", ", axle.Table.Select(step => $"+{Numbers.Show(step.AddedKg)} kg {Numbers.Show(step.LiftMm, 0)} mm"))}");
     }
 
     private static string Need(MassNeeded need, string axle)
@@ -55,6 +59,14 @@ internal sealed class HeightText(AnswerPage page)
         var ball = need.AtBallKg is { } behind ? $", or {MassText.Kg(behind)} kg at the tow ball" : "";
         return $"{limit}: needs {MassText.Kg(need.OnAxleKg)} kg more of fixed mass over the {axle} axle{midway}{ball}";
     }
+
+    private static string Between(Interval range) => (range.Low, range.High) switch
+    {
+        ({ } low, { } high) => $"{Numbers.Show(low, 0)} to {Numbers.Show(high, 0)}",
+        ({ } low, null) => $"{Numbers.Show(low, 0)} or more",
+        (null, { } high) => $"{Numbers.Show(high, 0)} or less",
+        _ => "?",
+    };
 
     private static string Mm(Fraction value) => Numbers.Show(value, 1);
 }

@@ -19,6 +19,9 @@ internal static class MassJson
         Budget(json, "unladen", masses.Unladen);
         if (masses.Loaded is { } loaded) Budget(json, "loaded", loaded);
         else json.WriteNull("loaded");
+        json.WritePropertyName("weighed-alone");
+        if (masses.Weighed is { } weighed) Weighed(json, weighed);
+        else json.WriteNullValue();
         json.WritePropertyName("re-rating");
         if (masses.Rerating is { } ceiling) Rerating(json, ceiling);
         else json.WriteNullValue();
@@ -29,6 +32,7 @@ internal static class MassJson
         json.List("trailer-against-vehicle-re-rated", masses.ReratedTradeOff, point => Point(json, point));
         json.List("rear-load-against-ball", masses.RearLoadAgainstBall, point => Point(json, point));
         json.List("failing", masses.Failing, each => Check(json, each.Check, each.State));
+        json.List("too-close", masses.TooClose, each => Check(json, each.Check, each.State));
         json.Missing(masses.Missing);
         json.WriteEndObject();
     }
@@ -40,9 +44,12 @@ internal static class MassJson
         json.WriteString("subject", check.Subject);
         json.WriteString("what", check.What);
         json.Number("value", check.ValueKg, Kg);
+        json.WriteString("known", check.Known switch { Known.AtLeast => "at-least", Known.AtMost => "at-most", _ => "exactly" });
         json.Number("limit", check.LimitKg, Kg);
         json.Number("margin", check.MarginKg, Kg);
         json.WriteBoolean("holds", check.Holds);
+        json.Number("guard-band", check.GuardKg, Kg);
+        json.WriteBoolean("too-close", check.TooClose);
         json.WriteString("limit-fact", check.LimitFact);
         json.WriteEndObject();
     }
@@ -62,6 +69,7 @@ internal static class MassJson
         json.Number("front", budget.Axles?.FrontKg, Kg);
         json.Number("rear", budget.Axles?.RearKg, Kg);
         json.Number("known", budget.KnownKg, Kg);
+        Possible(json, budget.Possible);
         json.List("lines", budget.Lines, line =>
         {
             json.WriteStartObject();
@@ -70,6 +78,7 @@ internal static class MassJson
             json.Number("front", line.Axles?.FrontKg, Kg);
             json.Number("rear", line.Axles?.RearKg, Kg);
             json.Number("total", line.RunningTotalKg, Kg);
+            Possible(json, line.Possible);
             json.WriteString("derivation", line.Derivation);
             json.WriteEndObject();
         });
@@ -77,11 +86,36 @@ internal static class MassJson
         json.WriteEndObject();
     }
 
+    /// <summary>What is known of a mass and its shares: null for an end that is open.</summary>
+    private static void Possible(Utf8JsonWriter json, MassRange mass)
+    {
+        json.WriteStartObject("possible");
+        foreach (var (name, range) in new[] { ("total", mass.Total), ("front", mass.Front), ("rear", mass.Rear) })
+        {
+            json.WriteStartObject(name);
+            json.Number("at-least", range.Low, Kg);
+            json.Number("at-most", range.High, Kg);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Weighed(Utf8JsonWriter json, VehicleWeighed weighed)
+    {
+        json.WriteStartObject();
+        Possible(json, weighed.Mass);
+        json.List("checks", weighed.Checks, check => Check(json, check));
+        json.WriteEndObject();
+    }
+
     private static void Rerating(Utf8JsonWriter json, ReratingCeiling ceiling)
     {
         json.WriteStartObject();
+        json.Number("asked", ceiling.AskedKg, Kg);
         json.Number("highest-gvm", ceiling.Kg, Kg);
         json.Texts("binding", ceiling.Binding);
+        json.WriteString("carries", ceiling.Carries switch { true => "yes", false => "no", null => "not-known" });
         json.WriteString("condition", ReratingCeiling.Condition);
         json.WriteString("why-gcm-stays", TradeOff.WhyGcmStays);
         json.Missing(ceiling.Missing);
@@ -97,7 +131,9 @@ internal static class MassJson
         json.Number("ball-by-vehicle", towing.BallByVehicleKg, Kg);
         json.Number("ball-disagreement", towing.BallDisagreementKg, Kg);
         json.Number("implied-overhang-mm", towing.ImpliedArmMm, Mm);
-        json.Number("rated-towing-capacity", towing.CapacityKg, Kg);
+        json.Number("lifts-ball", towing.LiftsBallKg, Kg);
+        json.Number("rated-towing-capacity", towing.Capacity?.Kg, Kg);
+        json.WriteString("rated-towing-capacity-by", towing.Capacity?.ByMaker switch { true => "maker", false => "towbar-and-gcm", null => null });
         json.Number("cargo-left-by-gvm", towing.CargoLeft?.ByGvmKg, Kg);
         json.Number("cargo-left-by-gcm", towing.CargoLeft?.ByGcmKg, Kg);
         json.WritePropertyName("down-rating");

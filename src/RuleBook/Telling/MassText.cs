@@ -15,11 +15,8 @@ internal sealed class MassText(AnswerPage page)
         WriteFailing(masses);
         Write("Mass budget, unladen (fixed accessories, every tank full)", masses.Unladen, 0);
         if (masses.Loaded is { } loaded) Write("Mass budget, loaded", loaded, Shared(masses.Unladen, loaded));
-        if (masses.Rerating is { Kg: { } highest } ceiling)
-        {
-            page.Item($"a re-rating reaches at most {Kg(highest)} kg ({string.Join(", ", ceiling.Binding)})");
-            page.Aside(ReratingCeiling.Condition);
-        }
+        if (masses.Weighed is { } weighed) Write(weighed);
+        if (masses.Rerating is { } ceiling) Write(ceiling);
 
         if (masses.Towing is { } towing) Write(towing, masses.Loaded);
         WriteTradeOff("What the trailer's axles may carry at each mass of the vehicle", "vehicle", masses.TradeOff);
@@ -29,8 +26,26 @@ internal sealed class MassText(AnswerPage page)
         MissingText.Write(page, masses.Missing);
     }
 
+    private void Write(VehicleWeighed weighed)
+    {
+        page.Heading("The vehicle alone as weighed, whatever was aboard");
+        page.Item($"{Range(weighed.Mass.Total)} kg, front {Range(weighed.Mass.Front)} kg, rear {Range(weighed.Mass.Rear)} kg");
+        WriteChecks(weighed.Checks, weighed.Checks);
+    }
+
+    private void Write(ReratingCeiling ceiling)
+    {
+        if (ceiling.Kg is { } highest)
+            page.Item($"axles and tyres carry {Kg(highest)} kg together ({string.Join(", ", ceiling.Binding)}); asked for {Kg(ceiling.AskedKg)} kg"
+                + (ceiling.Carries is false ? $", {Kg(ceiling.AskedKg - highest)} kg more than they carry" : ""), ceiling.Carries switch { true => "ok", false => "x ", null => "? " });
+        page.Aside(ReratingCeiling.Condition);
+        MissingText.Write(page, ceiling.Missing);
+    }
+
     private void WriteFailing(MassAnswer masses)
     {
+        if (masses.Towing?.LiftsBallKg is { } lift)
+            page.Heading($"BALL LOAD BELOW ZERO: the trailer lifts the back of the vehicle by {Kg(lift)} kg; load it further forward and weigh again");
         var failing = masses.Failing.ToArray();
         if (failing.Length == 0) return;
         page.Heading("OVERLOADED: limits that are passed (no matter of the pathway, but of driving it at all)");
@@ -45,10 +60,10 @@ internal sealed class MassText(AnswerPage page)
     {
         page.Heading(heading);
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
-        if (shared > 0 && budget.Lines[shared - 1] is { RunningTotalKg: var total, RunningAxles: var axles }) rows.Add(Cells("unladen", total, axles?.FrontKg, axles?.RearKg, total));
+        if (shared > 0 && budget.Lines[shared - 1] is { RunningPossible: var all }) rows.Add(Cells("unladen", all, all.Total));
         foreach (var line in budget.Lines.Skip(shared))
-            rows.Add(Cells(line.Item + (line.Derivation is { } derivation ? $" ({derivation})" : ""), line.MassKg, line.Axles?.FrontKg, line.Axles?.RearKg, line.RunningTotalKg));
-        rows.Add(Cells("in all", budget.TotalKg, budget.Axles?.FrontKg, budget.Axles?.RearKg, budget.TotalKg));
+            rows.Add(Cells(line.Item + (line.Derivation is { } derivation ? $" ({derivation})" : ""), line.Possible, line.RunningPossible.Total));
+        rows.Add(Cells("in all", budget.Possible, budget.Possible.Total));
         page.Table(["item", "kg", "front", "rear", "total"], rows, 1);
         WriteChecks(budget.Left, budget.Left);
     }
@@ -72,7 +87,8 @@ internal sealed class MassText(AnswerPage page)
         if (towing.ImpliedArmMm is { } arm) page.Item($"the gain of the rear axle would fit a ball {Numbers.Show(arm, 0)} mm behind it");
         if (towing.CargoLeft is { } cargo)
             page.Item($"cargo left in the vehicle: {Kg(cargo.ByGvmKg)} kg by GVM, {Kg(cargo.ByGcmKg)} kg by GCM; the lower governs");
-        if (towing.CapacityKg is { } capacity) page.Item($"rated towing capacity (lesser of towbar and GCM less GVM): {Kg(capacity)} kg");
+        if (towing.Capacity is { } capacity)
+            page.Item($"rated towing capacity: {Kg(capacity.Kg)} kg ({(capacity.ByMaker ? "the maker's figure" : "no maker's figure; the lesser of towbar and GCM less GVM")})");
         if (towing.DownRating is not { } advice) return;
         page.Item(advice.LessKg is { } less
             ? $"the maker advises {Kg(less)} kg less in the vehicle at this ball load"
@@ -97,17 +113,27 @@ internal sealed class MassText(AnswerPage page)
             page.Item($"{given} {Kg(point.GivenKg)} kg: {Kg(point.LeftKg)} kg left{(point.Binding.IsEmpty ? "" : $" ({string.Join(" and ", point.Binding)})")}");
     }
 
-    internal static string Line(LoadCheck check) => check.Holds
-        ? $"{check.What}: {Kg(check.ValueKg)} of {Kg(check.LimitKg)} kg, {Kg(check.MarginKg)} kg left"
-        : $"{check.What}: {Kg(check.ValueKg)} of {Kg(check.LimitKg)} kg, {Kg(-check.MarginKg)} kg too much";
+    internal static string Line(LoadCheck check)
+    {
+        var known = check.Known switch { Known.AtLeast => "at least ", Known.AtMost => "at most ", _ => "" };
+        var left = check.Known == Known.AtMost ? "at least " : "";
+        var close = check.TooClose ? $"; too close to call, weighed to within {Kg(check.GuardKg)} kg" : "";
+        return $"{check.What}: {known}{Kg(check.ValueKg)} of {Kg(check.LimitKg)} kg, "
+            + (check.Holds ? $"{left}{Kg(check.MarginKg)} kg left" : $"{known}{Kg(-check.MarginKg)} kg too much") + close;
+    }
+
+    /// <summary>A figure, or between which two it lies; a question mark where neither end is known.</summary>
+    internal static string Range(Interval mass) => (mass.Exact, mass.Low, mass.High) switch
+    {
+        ({ } exact, _, _) => Kg(exact),
+        (_, { } low, { } high) => $"{Kg(low)} to {Kg(high)}",
+        (_, { IsPositive: true } low, null) => $"{Kg(low)} or more",
+        (_, null, { } high) => $"{Kg(high)} or less",
+        _ => "?",
+    };
 
     internal static string Kg(Fraction? mass) => mass is { } known ? Numbers.Show(known, 1) : "?";
 
-    private static ImmutableArray<string> Cells(string item, params ReadOnlySpan<Fraction?> masses)
-    {
-        var cells = ImmutableArray.CreateBuilder<string>(masses.Length + 1);
-        cells.Add(item);
-        foreach (var mass in masses) cells.Add(Kg(mass));
-        return cells.ToImmutable();
-    }
+    private static ImmutableArray<string> Cells(string item, MassRange mass, Interval running) =>
+        [item, Range(mass.Total), Range(mass.Front), Range(mass.Rear), Range(running)];
 }

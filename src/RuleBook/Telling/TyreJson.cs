@@ -105,9 +105,10 @@ internal static class TyreJson
             json.WriteString("rule", check.Rule.Name);
             json.WriteString("finding", Words(check.Finding));
             json.Number("largest-growth-percent", check.LargestGrowthPercent, Percent);
+            json.Number("growth-left-percent", check.GrowthLeftPercent, Percent);
             json.WriteEndObject();
         });
-        json.List("sources", answer.Period?.Sources ?? [], json.Source);
+        json.List("sources", answer.Periods.SelectMany(period => period.Sources), json.Source);
         json.WriteEndObject();
     }
 

@@ -35,9 +35,10 @@ internal sealed class TyreText(AnswerPage page)
         var assumed = answer.Assumed ? ", if the speedometer was exact before" : "";
         page.Item($"at {Show(answer.Indicated)} km/h shown: true {answer.TrueAfter.Derivation}{assumed}");
         foreach (var check in answer.Findings)
-            page.Item($"{check.Rule.Name}: {Words(check.Finding)}; room for {Show(check.LargestGrowthPercent)} % more diameter",
+            page.Item($"{check.Rule.Name}: {Words(check.Finding)}; {Room(check)}",
                 Mark(check.Finding, answer.Assumed), 2);
-        if (answer.Period is { Rules.IsEmpty: true }) page.Item("no accuracy was asked for when the vehicle was made", depth: 2);
+        if (answer.Periods.Any(period => period.Rules.IsEmpty))
+            page.Item($"no accuracy was asked for when the vehicle {(answer.Periods.Length > 1 ? "may have been" : "was")} made", depth: 2);
     }
 
     private void Write(RoadAnswer road)
@@ -59,6 +60,13 @@ internal sealed class TyreText(AnswerPage page)
         SpeedometerFinding.Within or SpeedometerFinding.NotCovered => "ok",
         null => "? ",
         _ => assumed ? "! " : "x ",
+    };
+
+    private static string Room(SpeedometerCheck check) => check.GrowthLeftPercent switch
+    {
+        null => $"up to {Show(check.LargestGrowthPercent)} % over the placard's diameter",
+        { IsNegative: true } over => $"{Show(-over)} % more than the {Show(check.LargestGrowthPercent)} % over the placard's diameter that it bears",
+        { } left => $"{Show(left)} % left of {Show(check.LargestGrowthPercent)} % over the placard's diameter",
     };
 
     private static string Words(SpeedometerFinding? finding) => finding switch

@@ -21,6 +21,9 @@ public sealed record Problem(string Code, Severity Severity, Mark Mark, string T
     /// <summary>An error.</summary>
     public static Problem Error(string code, Mark mark, string text, string tip) => new(code, Severity.Error, mark, text, tip);
 
+    /// <summary>A warning.</summary>
+    public static Problem Warning(string code, Mark mark, string text, string tip) => new(code, Severity.Warning, mark, text, tip);
+
     /// <summary><c>file:line:column: error code: text (tip)</c>.</summary>
     public override string ToString() =>
         $"{Mark}: {(Severity == Severity.Error ? "error" : "warning")} {Code}: {Text}{(Tip.Length > 0 ? $" ({Tip})" : "")}";

@@ -16,6 +16,9 @@ public readonly record struct Interval(Fraction? Low, Fraction? High)
     /// <summary>A known value.</summary>
     public static Interval Of(Fraction value) => new(value, value);
 
+    /// <summary>Whether a value lies in it, the ends included.</summary>
+    public bool Contains(Fraction value) => !(value < Low) && !(value > High);
+
     /// <summary>Sum of two independent measures.</summary>
     public static Interval operator +(Interval left, Interval right) => new(left.Low + right.Low, left.High + right.High);
 

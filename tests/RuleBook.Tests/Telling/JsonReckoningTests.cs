@@ -27,7 +27,7 @@ public sealed partial class JsonAnswerTests
             unladen.lines.0.rear = 1250
             unladen.lines.1.mass = 83.5
             unladen.lines.1.total = 2733.5
-            unladen.lines.1.derivation = 100 L x 0.835 kg/L
+            unladen.lines.1.derivation = 110 L less 10 L in tare, x 0.835 kg/L
             unladen.left.0.what = vehicle against its GVM
             unladen.left.0.value = 2733.5
             unladen.left.0.limit = 3500
@@ -36,7 +36,7 @@ public sealed partial class JsonAnswerTests
             unladen.left.0.limit-fact = vehicle.ratings.gvm
             loaded.total = 2973.5
             re-rating.highest-gvm = 3750
-            re-rating.binding.0 = sum of the axle ratings
+            re-rating.binding.0 = front axle
             towing.planned.vehicle = 2973.5
             towing.planned.trailer-axles = 2650
             towing.planned.trailer-alone = 2890
@@ -52,7 +52,8 @@ public sealed partial class JsonAnswerTests
             towing.ball-by-vehicle = 640
             towing.ball-disagreement = 0
             towing.implied-overhang-mm = 445.3125
-            towing.rated-towing-capacity = 3200
+            towing.rated-towing-capacity = 3500
+            towing.rated-towing-capacity-by = maker
             towing.cargo-left-by-gvm = 310
             towing.cargo-left-by-gcm = 860
             towing.down-rating.less = null
@@ -91,6 +92,8 @@ public sealed partial class JsonAnswerTests
             """))).GetProperty("heights");
         Told(heights, """
             suspension-lift = null
+            suspension-lift-at-least = 29.5
+            suspension-lift-at-most = null
             uncertainty = 5
             measured.refusal = null
             measured.correction = null
@@ -103,7 +106,7 @@ public sealed partial class JsonAnswerTests
             measured.front.uneven = false
             measured.rear = null
             assumption = null
-            note = null
+            denied = null
             """);
         At(heights, "missing.0.fact").ShouldNotBeNull();
         var book = Stating(Tiers);
@@ -113,7 +116,10 @@ public sealed partial class JsonAnswerTests
             "modification": { "suspension-lift": "70 mm", "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "80 mm", "at-axle-load": "1050 kg" } } }
             """))).GetProperty("heights");
         Told(springs, """
-            suspension-lift = 80
+            suspension-lift-at-least = 80
+            suspension-lift-at-most = 80
+            denied.stated = 70
+            denied.at-least = 80
             measured = null
             predicted.0.axle = rear
             predicted.0.lift = 80
@@ -126,9 +132,13 @@ public sealed partial class JsonAnswerTests
             predicted.0.mass-needed.0.midway = 1200
             predicted.0.mass-needed.0.at-ball = 420
             """); // 2 x 98.0665 N/mm carries 20 kg a mm: 30 mm are 600 kg on the axle, twice that midway, 600 x 2800 / 4000 at the ball
-        foreach (var key in new[] { "derivation", "note", "assumption" }) At(springs, key).ShouldNotBeNull(key);
+        foreach (var key in new[] { "derivation", "assumption" }) At(springs, key).ShouldNotBeNull(key);
         Told(Json(AssessmentJson.Write(Assess(book, """ "modification": { "springs": { "front": { "wheel-rate": "30 N/mm" } } } """))).GetProperty("heights"), "predicted.0.axle = front");
-        Told(Json(AssessmentJson.Write(Reckoned.Assess(""" "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm" }, "after": { "mass-state": "tare", "front-left": "500 mm", "front-right": "530 mm" } } """))).GetProperty("heights"), "measured.front.uneven = true");
+        Told(Json(AssessmentJson.Write(Reckoned.Assess(""" "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm" }, "after": { "mass-state": "tare", "front-left": "500 mm", "front-right": "530 mm" } } """))).GetProperty("heights"), """
+            measured.front.uneven = true
+            uneven.0.axle = front
+            uneven.0.apart = 30
+            """);
     }
 
     [Fact]

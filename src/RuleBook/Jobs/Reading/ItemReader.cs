@@ -36,16 +36,27 @@ internal sealed class ItemReader(Reference reference)
         for (var i = 0; i < nodes.Length; i++)
         {
             var fields = new Fields(nodes[i], under.Problems);
+            var density = Density(fields);
+            var replaces = auxiliary && fields.YesNo("replaces") is true;
             yield return new FuelTank(
                 $"{path}.tanks[{i}]",
                 fields.Text("name") ?? (auxiliary ? $"added tank {i + 1}" : $"tank {i + 1}"),
                 fields.AboveZero("capacity", Dimension.Volume),
-                Density(fields),
+                density,
                 fields.Signed("behind-front-axle", Dimension.Length),
-                fields.YesNo("auxiliary") ?? auxiliary);
+                fields.YesNo("auxiliary") ?? (auxiliary && !replaces))
+            {
+                Replaces = replaces,
+                AnyFuel = density is null ? AnyFuel() : MassRange.FromZero,
+            };
             fields.Done();
         }
     }
+
+    /// <summary>Of the fuels recorded, from the lightest to the heaviest.</summary>
+    private Interval AnyFuel() => reference.Fluids.IsEmpty
+        ? MassRange.FromZero
+        : new Interval(reference.Fluids.Values.Min(fluid => fluid.DensityKgPerL), reference.Fluids.Values.Max(fluid => fluid.DensityKgPerL));
 
     private Fraction? Density(Fields fields)
     {

@@ -43,7 +43,7 @@ public static class JobReader
             FittedTyre = modification?.Read("tyres", node => ReadTyre(modification, node)),
             FirstRegistered = first,
             NotYetRegistered = notYet,
-            Built = vehicle?.Partial("built")?.Earliest,
+            Built = vehicle is null ? null : Built(vehicle),
             Shown = ReadShown(fields.Nested("shown"), book.Vocabulary),
             CertifierAppointedIn = ReadCertifier(fields.Nested("certifier")),
             TravelsThrough = fields.List("travels-through", node => KnownPlace(fields, node, book)),
@@ -54,7 +54,9 @@ public static class JobReader
         fields.Done();
         CheckAgreement(fields, modification, job);
         PlanChecks.Run(fields, vehicle, modification, measured, job);
-        return problems.Count == 0 ? job : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
+        Contradictions.Find(fields, vehicle, modification, job);
+        Problem[] found = [.. problems.DistinctBy(problem => (problem.Code, problem.Mark, problem.Code == "negative" ? "" : problem.Text)).OrderBy(problem => problem.Mark)];
+        return found.All(problem => problem.Severity == Severity.Warning) ? job with { Warnings = [.. found] } : throw new InputException(found);
     }
 
     private static void ReadVehicle(Fields vehicle, StatedMeasures stated)
@@ -109,14 +111,18 @@ public static class JobReader
         dates.Done();
         if (read is { Work: { } work, Certification: { } certification } && certification < work)
             fields.Add("contradiction", dates.Mark, "certification comes before the work", "give the day of certification on or after that of the work");
+        if (read is { Work: { } done, Inspection: { } inspection } && inspection < done)
+            fields.Add("contradiction", dates.Mark, "the inspection comes before the work", "give the day of inspection on or after that of the work");
         return read == new JobDates(null, null, null) ? JobDates.On(DateOnly.MinValue) : read;
     }
 
-    private static (DateOnly? First, bool NotYet) ReadFirstRegistered(Fields vehicle) => vehicle.Node("first-registered") switch
+    private static PartialDate? Built(Fields vehicle) => vehicle.Node("built") is Scalar { Text: "unknown" } ? null : vehicle.Partial("built");
+
+    private static (PartialDate? First, bool NotYet) ReadFirstRegistered(Fields vehicle) => vehicle.Node("first-registered") switch
     {
         null or Scalar { Text: "unknown" } => (null, false),
         Scalar { Text: "not-yet" } => (null, true),
-        _ => (vehicle.Day("first-registered"), false),
+        _ => (vehicle.Partial("first-registered"), false),
     };
 
     private static TyreSize? ReadTyre(Fields fields, Node node)

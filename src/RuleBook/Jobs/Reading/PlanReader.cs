@@ -27,7 +27,9 @@ internal static class PlanReader
         var (tare, axles) = (vehicle?.Mass("tare"), vehicle?.Group("tare-axles", inner => (inner.Mass("front"), inner.Mass("rear")).ToTuple()));
         var trim = vehicle is null ? null : HeightReader.Trim(vehicle);
         var uncertainties = measured is null ? ImmutableDictionary<string, Fraction>.Empty : HeightReader.Uncertainties(measured, book);
-        var (weighed, start) = measured is null ? (null, null) : WeighbridgeReader.Read(measured, book.Reference);
+        var reading = uncertainties.TryGetValue("weighbridge", out var stated) ? stated
+            : book.Reference.Uncertainties.TryGetValue("weighbridge", out var usual) ? usual.Expanded : Fraction.Zero;
+        var (weighed, start) = measured is null ? (null, null) : WeighbridgeReader.Read(measured, book.Reference, reading * book.Reference.GuardFactor);
         var plan = new JobPlan
         {
             Reference = book.Reference,
@@ -50,8 +52,7 @@ internal static class PlanReader
             FrontSprings = SpringReader.Read(modification, Axle.Front, trim),
             RearSprings = SpringReader.Read(modification, Axle.Rear, trim),
             Weighed = weighed,
-            WeighedToleranceKg = 6 * (uncertainties.TryGetValue("weighbridge", out var stated) ? stated
-                : book.Reference.Uncertainties.TryGetValue("weighbridge", out var usual) ? usual.Expanded : Fraction.Zero),
+            ReadingKg = reading,
             Uncertainties = uncertainties,
             ClearanceMidwayMm = measured?.Length("clearance-midway"),
             Trailer = TrailerReader.Read(job, vehicle),

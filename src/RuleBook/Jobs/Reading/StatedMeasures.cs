@@ -36,6 +36,31 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
     {
         if (quantity.Amount.IsNegative && measure.BelowZero != BelowZero.Stated)
             fields.Add("negative", node.Mark, $"'{quantity}' is negative", $"{measure.Title} is zero or more");
+        else if (!quantity.Amount.IsPositive && measure.Possible.Low is { IsPositive: true })
+            return;
+        else if (!measure.Possible.Contains(quantity.Base))
+            fields.Add("impossible", node.Mark, $"no vehicle has a {measure.Title} of {quantity}", Tip(measure, measure.Possible, quantity));
+        else if (!measure.Plausible.Contains(quantity.Base))
+            fields.Problems.Add(Problem.Warning(
+                "implausible", node.Mark, $"a {measure.Title} of {quantity} is hardly possible", Tip(measure, measure.Plausible, quantity)));
         known[measure.Name] = quantity;
+    }
+
+    /// <summary>The range, and the same digits with the point elsewhere where that would lie in it.</summary>
+    private static string Tip(Measure measure, Interval range, Quantity quantity)
+    {
+        var meant = new[] { 10, 100, 1000 }.SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
+            .Where(value => measure.Plausible.Contains(value))
+            .Select(value => $"; was {new Quantity(value / quantity.Unit.ToBase, quantity.Unit)} meant?")
+            .FirstOrDefault() ?? "";
+        return (range.Low, range.High) switch
+        {
+            ({ } low, { } high) => $"{measure.Title} lies between {Show(low)} and {Show(high)}{meant}",
+            ({ } low, null) => $"{measure.Title} is at least {Show(low)}{meant}",
+            (null, { } high) => $"{measure.Title} is at most {Show(high)}{meant}",
+            _ => "",
+        };
+
+        string Show(Fractions.Fraction value) => new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
     }
 }

@@ -11,7 +11,10 @@ namespace RuleBook.Jobs.Reading;
 internal static class WeighbridgeReader
 {
     /// <summary>The readings, and the start of the mass budget where the state of the vehicle alone is stated.</summary>
-    public static (WeighbridgeReadings? Readings, StartingMass? Start) Read(Fields measured, Reference reference)
+    /// <param name="measured">The keys of <c>measured</c>.</param>
+    /// <param name="reference">For the fuel in tare.</param>
+    /// <param name="guardKg">Guard band of one reading, kg.</param>
+    public static (WeighbridgeReadings? Readings, StartingMass? Start) Read(Fields measured, Reference reference, Fraction guardKg)
     {
         if (measured.Nested("weighbridge") is not { } fields) return (null, null);
         var readings = new WeighbridgeReadings(
@@ -20,13 +23,14 @@ internal static class WeighbridgeReader
             fields.Mass("front-hitched"),
             fields.Mass("rear-hitched"),
             fields.Mass("trailer-axles"),
-            fields.Mass("trailer-alone"));
-        var mass = fields.Mass("mass");
+            fields.Mass("trailer-alone"))
+        {
+            MassAloneKg = fields.Mass("mass"),
+        };
         var state = HeightReader.State(fields);
         fields.Done();
-        var alone = (readings.FrontAloneKg ?? readings.RearAloneKg ?? mass) is not null;
-        return (readings, state is { } known && alone
-            ? StartingMass.Weighed(Of(known, reference), readings.FrontAloneKg, readings.RearAloneKg, mass)
+        return (readings, state is { } known && readings.Alone is not null
+            ? StartingMass.Weighed(Of(known, reference), readings.FrontAloneKg, readings.RearAloneKg, readings.MassAloneKg) with { ReadingGuardKg = guardKg }
             : null);
     }
 

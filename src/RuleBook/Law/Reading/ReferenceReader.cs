@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Fractions;
 using RuleBook.Physics.Tyres;
 using RuleBook.Text;
@@ -32,6 +33,7 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
             Clearance = One("clearance", ReadClearance),
             Towing = Items("towing", ReadTowing),
             TyreSpeeds = Items("tyre-speeds", ReadTyreSpeeds),
+            Categories = Items("categories", ReadCategory),
         };
         if (uncertainties is not null) cited["uncertainties"] = Cited(uncertainties);
         uncertainties?.Text("guard-factor-why");
@@ -127,6 +129,23 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
 
     private DefaultTowing ReadTowing(Fields fields) => new(
         fields.Required("jurisdiction"), Amount(fields, "braked", Dimension.Ratio) / 100, Amount(fields, "unbraked", Dimension.Ratio) / 100, Cited(fields));
+
+    private CategoryBounds ReadCategory(Fields fields) => new(
+        fields.Required("category"),
+        fields.Text("family"),
+        fields.Quantity("gvm-over", Dimension.Mass)?.Base,
+        fields.Quantity("gvm-up-to", Dimension.Mass)?.Base,
+        Count(fields, "seats-from"),
+        Count(fields, "seats-up-to"),
+        Cited(fields));
+
+    private static int? Count(Fields fields, string key)
+    {
+        if (fields.Text(key) is not { } text) return null;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)) return count;
+        fields.Add("not-a-number", fields.Node(key)!.Mark, $"'{text}' is not a whole number", "write a number such as 9");
+        return null;
+    }
 
     private TyreSpeedRule ReadTyreSpeeds(Fields fields) => new(
         fields.Required("condition"),

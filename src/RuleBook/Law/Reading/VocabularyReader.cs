@@ -54,7 +54,17 @@ internal static class VocabularyReader
             BelowZero = fields.Word("below-zero", "derived", "stated") switch { "derived" => BelowZero.Derived, "stated" => BelowZero.Stated, _ => BelowZero.Never },
             Topics = fields.Texts("topics"),
             Step = fields.Quantity("step", unit.Dimension)?.Base,
+            Plausible = ReadRange(fields, "plausible", unit.Dimension),
+            Possible = ReadRange(fields, "possible", unit.Dimension),
         };
+    }
+
+    private static Interval ReadRange(Fields fields, string key, Dimension dimension)
+    {
+        if (fields.Nested(key) is not { } inner) return Interval.Anything;
+        var range = new Interval(inner.Quantity("at-least", dimension)?.Base, inner.Quantity("at-most", dimension)?.Base);
+        inner.Done();
+        return range;
     }
 
     private static FactWord ReadFact(Fields fields, List<Term> categories)

@@ -1,4 +1,5 @@
 using Fractions;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Masses;
 
@@ -10,4 +11,14 @@ namespace RuleBook.Physics.Masses;
 /// <param name="BehindFrontAxleMm">Centre of the fuel behind the front axle, mm; negative ahead of it.</param>
 /// <param name="Auxiliary">True for a tank beside the main ones, which is empty at tare mass.</param>
 public sealed record FuelTank(
-    string Path, string Name, Fraction? CapacityL, Fraction? DensityKgPerL, Fraction? BehindFrontAxleMm, bool Auxiliary = false);
+    string Path, string Name, Fraction? CapacityL, Fraction? DensityKgPerL, Fraction? BehindFrontAxleMm, bool Auxiliary = false)
+{
+    /// <summary>Stands in the place of the maker's main tanks, which are taken out.</summary>
+    public bool Replaces { get; init; }
+
+    /// <summary>From the lightest to the heaviest fuel that it may hold where its own is not known, kg/L.</summary>
+    public Interval AnyFuel { get; init; } = MassRange.FromZero;
+
+    /// <summary>Density of its fuel, or of any that it may hold, kg/L.</summary>
+    public Interval Densities => DensityKgPerL is { } density ? Interval.Of(density) : AnyFuel;
+}

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Masses;
 
@@ -15,27 +16,41 @@ internal sealed class LoadChecks
 
     internal void Lacks(string fact, string adds) => missing.Add(new MissingFact(fact, adds));
 
-    internal void Compare(string subject, string what, Fraction? valueKg, Fraction? limitKg, string limitFact)
+    internal void Compare(string subject, string what, Fraction? valueKg, Fraction? limitKg, string limitFact) =>
+        Compare(subject, what, valueKg is { } known ? Interval.Of(known) : Interval.Anything, limitKg, limitFact);
+
+    /// <summary>A mass of which part is not known is compared where that part cannot matter: the least passes the limit, or the most keeps it.</summary>
+    internal void Compare(string subject, string what, Interval value, Fraction? limitKg, string limitFact, Fraction guardKg = default)
     {
         if (limitKg is not { } limit) Lacks(limitFact, $"what is left: {what}");
-        else if (valueKg is { } value) checks.Add(new LoadCheck(subject, what, value, limit, limitFact));
+        else if (value.Exact is { } exact) Add(exact, Known.Exactly);
+        else if (value.Low is { } least && least > limit) Add(least, Known.AtLeast);
+        else if (value.High is { } most && most <= limit) Add(most, Known.AtMost);
+
+        void Add(Fraction kg, Known known) =>
+            checks.Add(new LoadCheck(subject, what, kg, limitKg.Value, limitFact) { Known = known, GuardKg = guardKg });
     }
 
     /// <summary>Against the maker's rating and, where a modification states one, against the new rating too.</summary>
-    internal void CompareRated(string what, Fraction? valueKg, VehicleLimits limits, Func<Ratings, Fraction?> rating, string key)
+    internal void CompareRated(
+        string what, Interval value, VehicleLimits limits, Func<Ratings, Fraction?> rating, string key, Fraction guardKg = default)
     {
         var rerated = limits.Rerated is { } ratings ? rating(ratings) : null;
         if (rating(limits.Original) is not null || rerated is null)
-            Compare(key, what, valueKg, rating(limits.Original), $"vehicle.ratings.{key}");
-        if (rerated is not null) Compare(key, $"{what}, re-rated", valueKg, rerated, $"modification.ratings.{key}");
+            Compare(key, what, value, rating(limits.Original), $"vehicle.ratings.{key}", guardKg);
+        if (rerated is not null) Compare(key, $"{what}, re-rated", value, rerated, $"modification.ratings.{key}", guardKg);
     }
 
-    internal void CompareVehicle(Fraction? totalKg, AxleMasses? axles, VehicleLimits limits)
+    /// <summary>The vehicle and its axles against every rating.</summary>
+    /// <param name="mass">What is known of them.</param>
+    /// <param name="limits">The ratings and what the tyres carry.</param>
+    /// <param name="axleGuardKg">Guard band of one axle where it was weighed, kg; the whole vehicle is two readings.</param>
+    internal void CompareVehicle(MassRange mass, VehicleLimits limits, Fraction axleGuardKg = default)
     {
-        CompareRated("vehicle against its GVM", totalKg, limits, ratings => ratings.GvmKg, "gvm");
-        CompareRated("front axle against its rating", axles?.FrontKg, limits, ratings => ratings.FrontAxleKg, "front-axle");
-        CompareRated("rear axle against its rating", axles?.RearKg, limits, ratings => ratings.RearAxleKg, "rear-axle");
-        Compare("front-axle-tyres", "front axle against its tyres", axles?.FrontKg, limits.FrontTyresKg, limits.TyresFact);
-        Compare("rear-axle-tyres", "rear axle against its tyres", axles?.RearKg, limits.RearTyresKg, limits.TyresFact);
+        CompareRated("vehicle against its GVM", mass.Total, limits, ratings => ratings.GvmKg, "gvm", 2 * axleGuardKg);
+        CompareRated("front axle against its rating", mass.Front, limits, ratings => ratings.FrontAxleKg, "front-axle", axleGuardKg);
+        CompareRated("rear axle against its rating", mass.Rear, limits, ratings => ratings.RearAxleKg, "rear-axle", axleGuardKg);
+        Compare("front-axle-tyres", "front axle against its tyres", mass.Front, limits.FrontTyresKg, limits.TyresFact, axleGuardKg);
+        Compare("rear-axle-tyres", "rear axle against its tyres", mass.Rear, limits.RearTyresKg, limits.TyresFact, axleGuardKg);
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Masses;
 
@@ -16,6 +17,9 @@ public sealed record MassBudget(
 
     /// <summary>The axles in this state; null while a line could not be shared between them.</summary>
     public AxleMasses? Axles => Lines[^1].RunningAxles;
+
+    /// <summary>What is known of the vehicle in this state, whole and axle by axle: a part that is not known leaves an end open.</summary>
+    public MassRange Possible => Lines[^1].RunningPossible;
 
     /// <summary>The sum of the lines whose mass is known, kg.</summary>
     public Fraction KnownKg => Lines.Aggregate(Fraction.Zero, (sum, line) => sum + (line.MassKg ?? Fraction.Zero));
@@ -39,38 +43,49 @@ public sealed record MassBudget(
         if (plan.Start.Axles is null) findings.Lacks(plan.Start.AxlesFact, "what each axle carries");
 
         var lines = ImmutableArray.CreateBuilder<BudgetLine>();
-        lines.Add(new BudgetLine(plan.Start.Name, plan.Start.TotalKg, plan.Start.Axles, plan.Start.TotalKg, plan.Start.Axles));
+        lines.Add(new BudgetLine(plan.Start.Name, plan.Start.TotalKg, plan.Start.Axles, plan.Start.TotalKg, plan.Start.Axles)
+        {
+            Possible = plan.Start.Possible,
+            RunningPossible = plan.Start.Possible,
+        });
         foreach (var entry in Changes(plan, target, findings)) lines.Add(After(lines[^1], entry, plan.WheelbaseMm, findings));
 
-        findings.CompareVehicle(lines[^1].RunningTotalKg, lines[^1].RunningAxles, plan.Limits);
+        findings.CompareVehicle(lines[^1].RunningPossible, plan.Limits, plan.Start.ReadingGuardKg);
         return new MassBudget(target.State, lines.ToImmutable(), findings.Checks, findings.Missing);
     }
 
     private static IEnumerable<BudgetEntry> Changes(MassPlan plan, MassStateDefinition target, LoadChecks findings)
     {
-        foreach (var fuel in FuelChange.Between(plan.Start.State.FuelL, target.FuelL, plan.Tanks, findings)) yield return fuel;
+        foreach (var fuel in new FuelChange(plan.Start.State.FuelL, target.FuelL, plan.Tanks, findings).Entries()) yield return fuel;
         foreach (var item in plan.Items)
         {
             var aboard = plan.Start.State.Carries.Contains(item.Kind);
             if (aboard == target.Carries.Contains(item.Kind)) continue;
             if (item.MassKg is null) findings.Lacks(item.MassFact, $"the mass of {item.Name}, and with it the total");
-            yield return new BudgetEntry(item.Name, aboard ? -item.MassKg : item.MassKg, item.BehindFrontAxleMm, item.PositionFact);
+            yield return new BudgetEntry(item.Name, aboard ? Less(item) : item.Possible, item.BehindFrontAxleMm, item.PositionFact);
         }
     }
+
+    private static Interval Less(MassItem item) => new(-item.Possible.High, -item.Possible.Low);
 
     private static BudgetLine After(BudgetLine last, BudgetEntry entry, Fraction? wheelbaseMm, LoadChecks findings)
     {
         var axles = Shared(entry, wheelbaseMm, findings);
         var running = axles is null || last.RunningAxles is null ? null : last.RunningAxles + axles;
-        return new BudgetLine(entry.Item, entry.MassKg, axles, last.RunningTotalKg + entry.MassKg, running, entry.Derivation);
+        var possible = MassRange.At(entry.Mass, entry.BehindFrontAxleMm, wheelbaseMm);
+        return new BudgetLine(entry.Item, entry.Mass.Exact, axles, last.RunningTotalKg + entry.Mass.Exact, running, entry.Derivation)
+        {
+            Possible = possible,
+            RunningPossible = last.RunningPossible + possible,
+        };
     }
 
     private static AxleMasses? Shared(BudgetEntry entry, Fraction? wheelbaseMm, LoadChecks findings)
     {
-        if (entry.MassKg is { IsZero: true }) return AxleMasses.Zero;
+        if (entry.Mass.Exact is { IsZero: true }) return AxleMasses.Zero;
         if (entry.BehindFrontAxleMm is null) findings.Lacks(entry.PositionFact, $"the share of each axle in: {entry.Item}");
         if (wheelbaseMm is null) findings.Lacks("vehicle.wheelbase", "how the masses are shared between the axles");
-        return entry is { MassKg: { } mass, BehindFrontAxleMm: { } place } && wheelbaseMm is { } wheelbase
+        return entry is { Mass.Exact: { } mass, BehindFrontAxleMm: { } place } && wheelbaseMm is { } wheelbase
             ? Moments.OnAxles(mass, place, wheelbase)
             : null;
     }

@@ -1,4 +1,5 @@
 using Fractions;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Masses;
 
@@ -15,6 +16,9 @@ public sealed record MassItem(string Path, string Name, ItemKind Kind, Fraction?
 
     /// <summary>The path of the mass, where it is not simply a key of the item.</summary>
     public string MassFact { get; init; } = Path + ".mass";
+
+    /// <summary>What is known of its mass, kg: what is not known is at least nothing.</summary>
+    public Interval Possible => MassKg is { } mass ? Interval.Of(mass) : MassRange.FromZero;
 
     /// <summary>The ball load of a coupled trailer, standing one wheelbase and the overhang of the ball behind the front axle.</summary>
     /// <param name="ballKg">Ball load, kg.</param>

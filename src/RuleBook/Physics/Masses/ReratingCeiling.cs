@@ -3,36 +3,51 @@ using Fractions;
 
 namespace RuleBook.Physics.Masses;
 
-/// <summary>The highest GVM that a re-rating can reach, and what holds it there.</summary>
-/// <param name="Kg">The least of the known ceilings, kg; null when none is known.</param>
-/// <param name="Binding">The ceilings that are as low as that.</param>
-/// <param name="Missing">The ceilings that are not known and could be lower still.</param>
-public sealed record ReratingCeiling(Fraction? Kg, ImmutableArray<string> Binding, ImmutableArray<MissingFact> Missing)
+/// <summary>The highest GVM that axles and tyres can carry together, apart from what is asked for.</summary>
+/// <param name="Kg">On each axle the lesser of its rating and what its tyres carry, both axles together, kg; null when neither is known.</param>
+/// <param name="Binding">What holds it there, an axle each.</param>
+/// <param name="AskedKg">The GVM asked for, kg; null where none is.</param>
+/// <param name="Missing">The ratings and tyres that are not known and could hold it lower.</param>
+public sealed record ReratingCeiling(Fraction? Kg, ImmutableArray<string> Binding, Fraction? AskedKg, ImmutableArray<MissingFact> Missing)
 {
     /// <summary>Common practice, no source: what a re-rating leaves as it is.</summary>
     public const string Condition =
         "the braking rule for the vehicle's category must still be met at the new mass; the GCM does not rise with the GVM";
 
-    /// <summary>GVM not above the sum of the axle ratings, the certificate's figure and the most for the vehicle's class.</summary>
-    /// <param name="frontAxleKg">Rating of the front axle, kg.</param>
-    /// <param name="rearAxleKg">Rating of the rear axle, kg.</param>
-    /// <param name="certificateKg">GVM that the certificate states, kg.</param>
-    /// <param name="classKg">Most for the class that the vehicle is to stay in, kg, by the jurisdiction's rule; null where it need not.</param>
-    public static ReratingCeiling Of(Fraction? frontAxleKg, Fraction? rearAxleKg, Fraction? certificateKg, Fraction? classKg)
+    /// <summary>Whether axles and tyres carry what is asked for; null while that is not known. Anything lacking can only hold it lower.</summary>
+    public bool? Carries => AskedKg is not { } asked || Kg is not { } most ? null
+        : asked > most ? false
+        : Missing.IsEmpty ? true
+        : null;
+
+    /// <summary>
+    /// A GVM is not above the sum of the axle ratings, and no axle carries more than its tyres (common practice; the axle half in the New South
+    /// Wales notice of April 2020, as quoted).
+    /// </summary>
+    /// <param name="ratings">The axle ratings that will apply.</param>
+    /// <param name="frontTyresKg">What the front tyres carry together, kg.</param>
+    /// <param name="rearTyresKg">What the rear tyres carry together, kg.</param>
+    /// <param name="tyresFact">The path in the job from which that follows.</param>
+    /// <param name="askedKg">The GVM asked for, kg.</param>
+    public static ReratingCeiling Of(Ratings ratings, Fraction? frontTyresKg, Fraction? rearTyresKg, string tyresFact, Fraction? askedKg)
     {
-        (string Name, Fraction? Kg, string? Fact)[] ceilings =
-        [
-            ("sum of the axle ratings", frontAxleKg + rearAxleKg, $"vehicle.ratings.{(frontAxleKg is null ? "front" : "rear")}-axle"),
-            ("certificate", certificateKg, "modification.ratings.gvm"),
-            ("class of the vehicle", classKg, null),
-        ];
-        var least = ceilings.Min(ceiling => ceiling.Kg);
+        var front = Least(ratings.FrontAxleKg, frontTyresKg, "front");
+        var rear = Least(ratings.RearAxleKg, rearTyresKg, "rear");
         return new ReratingCeiling(
-            least,
-            [.. ceilings.Where(ceiling => ceiling.Kg is not null && ceiling.Kg == least).Select(ceiling => ceiling.Name)],
+            front.Kg + rear.Kg,
+            front.Kg is null || rear.Kg is null ? [] : [front.Binding, rear.Binding],
+            askedKg,
             [
-                .. ceilings.Where(ceiling => ceiling is { Kg: null, Fact: not null })
-                    .Select(ceiling => new MissingFact(ceiling.Fact!, $"whether the {ceiling.Name} holds the GVM lower")),
+                .. Lacking(ratings.FrontAxleKg, "vehicle.ratings.front-axle", "rating of the front axle"),
+                .. Lacking(ratings.RearAxleKg, "vehicle.ratings.rear-axle", "rating of the rear axle"),
+                .. Lacking(frontTyresKg, tyresFact, "load index of the front tyres"),
+                .. Lacking(rearTyresKg, tyresFact, "load index of the rear tyres"),
             ]);
     }
+
+    private static (Fraction? Kg, string Binding) Least(Fraction? rating, Fraction? tyres, string axle) =>
+        tyres is { } carried && (rating is not { } rated || carried < rated) ? (tyres, $"{axle} tyres") : (rating, $"{axle} axle");
+
+    private static IEnumerable<MissingFact> Lacking(Fraction? figure, string fact, string name) =>
+        figure is null ? [new MissingFact(fact, $"whether the {name} holds the GVM lower")] : [];
 }

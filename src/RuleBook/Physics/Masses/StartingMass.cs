@@ -1,4 +1,5 @@
 using Fractions;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Masses;
 
@@ -13,6 +14,9 @@ namespace RuleBook.Physics.Masses;
 public sealed record StartingMass(
     string Name, MassStateDefinition State, Fraction? MassKg, Fraction? FrontKg, Fraction? RearKg, string MassFact, string AxlesFact)
 {
+    /// <summary>Guard band of one weighbridge reading, kg; zero for a figure from papers.</summary>
+    public Fraction ReadingGuardKg { get; init; }
+
     /// <summary>The mass of the whole, given or as the sum of the axles; null when neither is known.</summary>
     public Fraction? TotalKg => MassKg ?? FrontKg + RearKg;
 
@@ -20,6 +24,12 @@ public sealed record StartingMass(
     public AxleMasses? Axles => (FrontKg ?? MassKg - RearKg, RearKg ?? MassKg - FrontKg) is ({ } front, { } rear)
         ? new AxleMasses(front, rear)
         : null;
+
+    /// <summary>What is known of the whole and of each axle, kg; a whole is no less than the axle that is known.</summary>
+    public MassRange Possible => new(
+        TotalKg is { } total ? Interval.Of(total) : new Interval(FrontKg ?? RearKg ?? Fraction.Zero, null),
+        On(Axles?.FrontKg ?? FrontKg),
+        On(Axles?.RearKg ?? RearKg));
 
     /// <summary>Why the figures contradict each other; null when they do not.</summary>
     public string? Problem => MassKg is { } mass && FrontKg + RearKg is { } sum && sum != mass
@@ -41,4 +51,6 @@ public sealed record StartingMass(
     /// <param name="massKg">The whole as read, kg, where the axles were not weighed apart.</param>
     public static StartingMass Weighed(MassStateDefinition state, Fraction? frontKg, Fraction? rearKg, Fraction? massKg = null) =>
         new("weighbridge", state, massKg, frontKg, rearKg, "measured.weighbridge.mass", "measured.weighbridge.front-alone");
+
+    private static Interval On(Fraction? kg) => kg is { } known ? Interval.Of(known) : MassRange.FromZero;
 }

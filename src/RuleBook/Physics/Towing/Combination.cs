@@ -1,5 +1,6 @@
 using Fractions;
 using RuleBook.Physics.Masses;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Towing;
 
@@ -16,4 +17,21 @@ public sealed record Combination(
     /// Held against GCM, kg: the hitched vehicle and the trailer's axles. The ball load is in the vehicle and counts once.
     /// </summary>
     public Fraction? TotalKg => VehicleKg + TrailerAxlesKg;
+
+    /// <summary>What is known of the hitched vehicle where its figures are not known exactly, or only one axle was weighed.</summary>
+    public MassRange? VehiclePossible { get; init; }
+
+    /// <summary>What is known of the total where it is not known exactly, kg.</summary>
+    public Interval TotalPossible { get; init; } = Interval.Anything;
+
+    /// <summary>The hitched vehicle, known or within bounds.</summary>
+    internal MassRange Vehicle => new(
+        Exactly(VehicleKg) ?? VehiclePossible?.Total ?? Interval.Anything,
+        Exactly(VehicleAxles?.FrontKg) ?? VehiclePossible?.Front ?? Interval.Anything,
+        Exactly(VehicleAxles?.RearKg) ?? VehiclePossible?.Rear ?? Interval.Anything);
+
+    /// <summary>The total, known or within bounds, kg.</summary>
+    internal Interval Total => Exactly(TotalKg) ?? TotalPossible;
+
+    private static Interval? Exactly(Fraction? mass) => mass is { } known ? Interval.Of(known) : null;
 }

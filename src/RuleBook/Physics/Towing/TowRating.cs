@@ -20,8 +20,8 @@ public sealed record TowRating(Fraction Kg, bool ByMaker, string Fact)
         : null;
 
     /// <summary>
-    /// Rated towing capacity in the wording of the design rules (as reproduced by trade pages): the lesser of the tow equipment's
-    /// rating and GCM - GVM, kg. Another number than the maker's brochure figure.
+    /// Where the maker states no towing mass: rated towing capacity in the wording of the design rules (as reproduced by trade pages), the lesser
+    /// of the tow equipment's rating and GCM - GVM, kg. Another number than the maker's figure.
     /// </summary>
     /// <param name="equipmentKg">Rating of the tow equipment, kg.</param>
     /// <param name="gcmKg">GCM, kg.</param>

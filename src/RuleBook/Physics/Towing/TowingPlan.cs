@@ -14,6 +14,12 @@ public sealed record TowingPlan
     /// <summary>The loaded vehicle without the ball load, axle by axle.</summary>
     public AxleMasses? UnhitchedAxles { get; init; }
 
+    /// <summary>What is known of the loaded vehicle with the ball load, whole and axle by axle.</summary>
+    public MassRange? HitchedPossible { get; init; }
+
+    /// <summary>What is known of the loaded vehicle without the ball load, kg.</summary>
+    public Interval UnhitchedPossible { get; init; } = Interval.Anything;
+
     /// <summary>The loaded trailer alone on its jockey wheel, kg.</summary>
     public Fraction? TrailerAloneKg { get; init; }
 
@@ -46,6 +52,14 @@ public sealed record TowingPlan
     public Combination Hitched()
     {
         if (Problem is { } problem) throw new InvalidOperationException(problem);
+        var combination = HitchedExactly();
+        return combination.TotalKg is null && UnhitchedPossible != Interval.Anything
+            ? combination with { TotalPossible = UnhitchedPossible + TrailerPossible() }
+            : combination;
+    }
+
+    private Combination HitchedExactly()
+    {
         var change = AnyBallKg is { } ball && BallBehindRearAxleMm is { } arm && WheelbaseMm is { } wheelbase
             ? LeverArm.OnAxles(ball, arm, wheelbase)
             : null;
@@ -54,8 +68,15 @@ public sealed record TowingPlan
             UnhitchedAxles is { } axles && change is not null ? axles + change : null,
             TrailerAxlesKg ?? TrailerAloneKg - BallKg,
             TrailerAloneKg ?? TrailerAxlesKg + BallKg,
-            AnyBallKg);
+            AnyBallKg)
+        {
+            VehiclePossible = HitchedPossible,
+        };
     }
+
+    /// <summary>The ball load rests on the vehicle: without it the vehicle and the trailer alone make up the combination.</summary>
+    private Interval TrailerPossible() =>
+        TrailerAloneKg is { } alone ? Interval.Of(alone) : new Interval(TrailerAxlesKg ?? Fraction.Zero, null);
 
     /// <summary>The facts that would complete the combination.</summary>
     public ImmutableArray<MissingFact> Missing()

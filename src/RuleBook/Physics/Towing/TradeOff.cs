@@ -21,6 +21,12 @@ public static class TradeOff
     /// <summary>Name of the limit of the trailer.</summary>
     public const string Tow = "tow rating";
 
+    /// <summary>Name of the limit on the trailer's axles.</summary>
+    public const string Gtm = "GTM";
+
+    /// <summary>Name of the limit on the trailer alone.</summary>
+    public const string Atm = "ATM";
+
     /// <summary>Name of the limit of the rear axle.</summary>
     public const string RearAxle = "rear axle";
 
@@ -28,7 +34,8 @@ public static class TradeOff
     public const string Ball = "ball load";
 
     /// <summary>
-    /// What the trailer's axles may carry at each mass of the hitched vehicle: the lesser of GCM - vehicle and tow rating - ball load.
+    /// What the trailer's axles may carry at each mass of the hitched vehicle: the least of GCM - vehicle, tow rating - ball load, and what the
+    /// trailer itself is rated for, GTM and ATM - ball load.
     /// Raising the GVM with the GCM unchanged only moves the end of the line. The trailer weighed alone has the ball load more.
     /// </summary>
     /// <param name="fromKg">The lightest vehicle looked at, ball load included, kg.</param>
@@ -36,14 +43,19 @@ public static class TradeOff
     /// <param name="gcmKg">The GCM, kg.</param>
     /// <param name="towKg">The tow rating, held against the trailer alone, kg.</param>
     /// <param name="ballKg">Ball load, kg.</param>
+    /// <param name="gtmKg">The trailer's GTM, kg; null where it is not known.</param>
+    /// <param name="atmKg">The trailer's ATM, kg; null where it is not known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A mass is negative, or the lightest vehicle is above the GVM.</exception>
     public static ImmutableArray<TradeOffPoint> TrailerAgainstVehicle(
-        Fraction fromKg, Fraction gvmKg, Fraction gcmKg, Fraction towKg, Fraction ballKg)
+        Fraction fromKg, Fraction gvmKg, Fraction gcmKg, Fraction towKg, Fraction ballKg, Fraction? gtmKg = null, Fraction? atmKg = null)
     {
         Must.NotBeNegative(fromKg, nameof(fromKg));
         Must.NotBeNegative(ballKg, nameof(ballKg));
         Must.NotBeNegative(gvmKg - fromKg, nameof(gvmKg));
-        return Corners([new LimitLine(Gcm, gcmKg, -1), new LimitLine(Tow, towKg - ballKg, 0)], fromKg, gvmKg, Gvm);
+        var lines = ImmutableArray.Create(new LimitLine(Gcm, gcmKg, -1), new LimitLine(Tow, towKg - ballKg, 0));
+        if (gtmKg is { } gtm) lines = lines.Add(new LimitLine(Gtm, gtm, 0));
+        if (atmKg is { } atm) lines = lines.Add(new LimitLine(Atm, atm - ballKg, 0));
+        return Corners(lines, fromKg, gvmKg, Gvm);
     }
 
     /// <summary>

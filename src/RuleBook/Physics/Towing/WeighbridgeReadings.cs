@@ -1,4 +1,6 @@
 using Fractions;
+using RuleBook.Physics.Masses;
+using RuleBook.Units;
 
 namespace RuleBook.Physics.Towing;
 
@@ -19,6 +21,22 @@ public sealed record WeighbridgeReadings(
     Fraction? TrailerAxlesKg,
     Fraction? TrailerAloneKg)
 {
+    /// <summary>The whole vehicle, not coupled, where its axles were not weighed apart, kg.</summary>
+    public Fraction? MassAloneKg { get; init; }
+
+    /// <summary>The vehicle alone as it was weighed; null where no reading is of it.</summary>
+    public MassRange? Alone => (FrontAloneKg ?? RearAloneKg ?? MassAloneKg) is null ? null : Of(FrontAloneKg, RearAloneKg, MassAloneKg);
+
+    /// <summary>The vehicle coupled as it was weighed, one axle or both; null where no reading is of it.</summary>
+    public MassRange? Hitched => (FrontHitchedKg ?? RearHitchedKg) is null ? null : Of(FrontHitchedKg, RearHitchedKg, null);
+
+    private static MassRange Of(Fraction? front, Fraction? rear, Fraction? mass) => new(
+        (mass ?? front + rear) is { } total ? Interval.Of(total) : new Interval(front ?? rear, null),
+        On(front ?? mass - rear),
+        On(rear ?? mass - front));
+
+    private static Interval On(Fraction? axle) => axle is { } known ? Interval.Of(known) : MassRange.FromZero;
+
     /// <summary>Ball load as what leaves the trailer: A - G, kg.</summary>
     public Fraction? BallByTrailerKg => TrailerAloneKg - TrailerAxlesKg;
 

@@ -33,7 +33,13 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
             axles,
             readings.TrailerAxlesKg ?? readings.TrailerAloneKg - ball,
             readings.TrailerAloneKg ?? readings.TrailerAxlesKg + ball,
-            ball);
+            ball)
+        {
+            VehiclePossible = axles is null ? readings.Hitched : null,
+            TotalPossible = axles is null || readings.TrailerAxlesKg is null
+                ? (readings.Hitched?.Total ?? MassRange.FromZero) + new Interval(readings.TrailerAxlesKg ?? Fraction.Zero, null)
+                : Interval.Anything,
+        };
         return new Weighing(error is null ? combination : null, apart, error, Lacking(readings));
     }
 

@@ -28,7 +28,7 @@ public sealed class WrongJobTests
     [InlineData(""" "vehicle": "wagon" """, "wrong-shape vehicle")]
     [InlineData(""" "vehicle": { "category": "MD" } """, "not-a-word vehicle.category")]
     [InlineData(""" "vehicle": { "stability-control": "perhaps" } """, "not-a-word vehicle.stability-control")]
-    [InlineData(""" "vehicle": { "first-registered": "2021" } """, "not-a-date vehicle.first-registered")]
+    [InlineData(""" "vehicle": { "first-registered": "in 2021" } """, "not-a-date vehicle.first-registered")]
     [InlineData(""" "vehicle": { "built": "long ago" } """, "not-a-date vehicle.built")]
     [InlineData(""" "vehicle": { "seats": "0" } """, "not-a-number vehicle.seats")]
     [InlineData(""" "vehicle": { "seats": "five" } """, "not-a-number vehicle.seats")]

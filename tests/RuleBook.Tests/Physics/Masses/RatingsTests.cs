@@ -32,7 +32,7 @@ public sealed class RatingsTests
     [InlineData(null, 2100, "vehicle.ratings.front-axle")]
     [InlineData(1600, null, "vehicle.ratings.rear-axle")]
     public void The_axle_rating_that_lacks_is_asked_for_by_name(int? front, int? rear, string fact) =>
-        ReratingCeiling.Of(front, rear, 3800, null).Missing.ShouldHaveSingleItem().Fact.ShouldBe(fact);
+        ReratingCeiling.Of(new Ratings { FrontAxleKg = front, RearAxleKg = rear }, 2500, 2500, "vehicle.tyres", 3800).Missing.ShouldHaveSingleItem().Fact.ShouldBe(fact);
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -95,7 +95,7 @@ public sealed class RatingsTests
     public void Without_tanks_the_fuel_is_one_line_of_unknown_mass_and_its_tanks_are_what_would_give_it()
     {
         var budget = MassBudget.For(Invented.Wagon() with { Tanks = [] }, MassStateDefinition.Unladen);
-        budget.Lines.Select(line => (line.Item, line.MassKg)).ShouldBe([("tare", 2650), ("fuel", null)]);
+        budget.Lines.Select(line => (line.Item, line.MassKg)).ShouldBe([("tare", 2650), ("fuel, maker's tank (not given)", null)]);
         budget.Missing.ShouldContain(new MissingFact("vehicle.tanks", "the mass of fuel to add, and with it the total"));
     }
 

@@ -5,25 +5,30 @@ namespace RuleBook.Tests.Physics.Masses;
 
 public sealed class ReratingCeilingTests
 {
+    private static readonly Ratings Axles = new() { FrontAxleKg = 1600, RearAxleKg = 2050 };
+
     [Fact]
     [Trait("Basis", "published")]
     public void A_wagon_whose_axles_are_rated_3650_kg_together_cannot_be_rated_at_4000_kg()
     {
         // Press on the New South Wales notice of 20 April 2020: a wagon capped at 3,650 kg, the sum of its original axle ratings,
-        // instead of 4,000 kg or more. The split between the axles is invented.
-        var ceiling = ReratingCeiling.Of(1600, 2050, 4000, 4500);
+        // instead of 4,000 kg or more. The split between the axles and the tyres are invented.
+        var ceiling = ReratingCeiling.Of(Axles, 2500, 2500, "vehicle.tyres", 4000);
         ceiling.Kg.ShouldBe((Fraction)3650);
-        ceiling.Binding.ShouldBe(["sum of the axle ratings"]);
+        ceiling.Binding.ShouldBe(["front axle", "rear axle"]);
+        ceiling.Carries.ShouldBe(false);
     }
 
     [Fact]
-    [Trait("Basis", "published")]
-    public void A_vehicle_that_is_to_stay_light_stays_at_the_mass_at_which_its_class_changes()
+    [Trait("Basis", "derived")]
+    public void The_highest_gvm_is_what_axles_and_tyres_carry_and_never_the_figure_asked_for()
     {
-        // South Australian government page on light vehicle mass re-rating: above 4.5 t it becomes a heavy vehicle.
-        var ceiling = ReratingCeiling.Of(2200, 2800, 4800, 4500);
-        ceiling.Kg.ShouldBe((Fraction)4500);
-        ceiling.Binding.ShouldBe(["class of the vehicle"]);
+        // Load index 112: 1120 kg a tyre (UN R54 Annex 4), 2240 kg an axle; the rear is rated 2400 kg: 1600 + 2240 = 3840 kg.
+        var ceiling = ReratingCeiling.Of(Axles with { RearAxleKg = 2400 }, 2240, 2240, "vehicle.tyres", 3500);
+        ceiling.Kg.ShouldBe((Fraction)3840);
+        ceiling.Binding.ShouldBe(["front axle", "rear tyres"]);
+        ceiling.AskedKg.ShouldBe((Fraction)3500);
+        ceiling.Carries.ShouldBe(true);
     }
 
     [Fact]
@@ -37,10 +42,19 @@ public sealed class ReratingCeilingTests
 
     [Fact]
     [Trait("Basis", "derived")]
-    public void An_unknown_axle_rating_is_named_because_it_could_hold_the_GVM_lower()
+    public void An_unknown_axle_rating_leaves_no_highest_gvm_and_is_named_because_it_could_hold_it_lower()
     {
-        var ceiling = ReratingCeiling.Of(1600, null, 4000, null);
-        ceiling.Kg.ShouldBe((Fraction)4000);
-        ceiling.Missing.Select(missing => missing.Fact).ShouldBe(["vehicle.ratings.rear-axle"]);
+        var ceiling = ReratingCeiling.Of(Axles with { RearAxleKg = null }, 2240, null, "vehicle.tyres", 3000);
+        ceiling.Kg.ShouldBeNull();
+        ceiling.Carries.ShouldBeNull();
+        ceiling.Missing.Select(missing => missing.Fact).ShouldBe(["vehicle.ratings.rear-axle", "vehicle.tyres"]);
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void With_unknown_tyres_a_gvm_above_the_axle_ratings_is_refused_and_one_below_is_not_yet_carried()
+    {
+        ReratingCeiling.Of(Axles, null, null, "vehicle.tyres", 4000).Carries.ShouldBe(false);
+        ReratingCeiling.Of(Axles, null, null, "vehicle.tyres", 3500).Carries.ShouldBeNull();
     }
 }

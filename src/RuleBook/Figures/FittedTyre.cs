@@ -1,0 +1,20 @@
+using RuleBook.Jobs;
+using RuleBook.Physics.Tyres;
+
+namespace RuleBook.Figures;
+
+/// <summary>The tyre fitted against the placard: by its measured diameter where that is given, otherwise by its size.</summary>
+internal static class FittedTyre
+{
+    /// <summary>The measured diameter.</summary>
+    public const string Diameter = "tyre-diameter";
+
+    /// <summary>Growth over the placard; null where the tyres stay.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="basis">Of diameters that are not measured.</param>
+    public static TyreGrowth? Growth(Job job, DiameterBasis basis) => job.FittedTyre is { } fitted
+        ? TyreGrowth.Of(
+            job.Measures.TryGetValue(Diameter, out var measured) ? OverallDiameter.Measured(fitted, measured.Base) : OverallDiameter.Of(fitted, basis),
+            job.PlacardTyres.Select(size => OverallDiameter.Of(size, basis)))
+        : null;
+}
