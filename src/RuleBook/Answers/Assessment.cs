@@ -80,12 +80,6 @@ public sealed record Assessment
     /// <summary>The category that a re-rating leads to, by which the vehicle is judged; null where it stays in its own.</summary>
     public CategoryChange? Category { get; init; }
 
-    /// <summary>What is hardly possible in the job, though it was read.</summary>
-    public ImmutableArray<Problem> Warnings { get; init; } = [];
-
-    /// <summary>The category that a re-rating leads to, by which the vehicle is judged; null where it stays in its own.</summary>
-    public CategoryChange? Category { get; init; }
-
     /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
     public MassAnswer? Masses { get => masses.Value; init => masses = value; }
 
