@@ -42,8 +42,11 @@ public static class Assessor
             Masses = MassReckoning.Of(job, place.Id),
             Heights = HeightReckoning.Of(job, () => LiftAllowed(book, job, place)),
             Tyres = TyreReckoning.Of(job),
-            Certification = Certifying.Of(book, place, job, judged.Facts, outcome),
-            Cautions = [.. Cautions.Of(book, place, job, judged.Facts, outcome, findings)],
+            Certification = Certifying.Of(book, place, job, judged.Facts, outcome, findings),
+            Roads = RoadElsewhere.Of(book, job, place),
+            KnownTo = place.Sources.Select(source => (DateOnly?)source.Checked.Latest).Max(),
+            Foremost = [.. Cautions.Foremost(book, place, job, outcome)],
+            Cautions = [.. Cautions.Foremost(book, place, job, outcome), .. Cautions.Of(book, place, job, judged.Facts, outcome, findings)],
         };
         return assessment with { Blockers = Answers.Blockers.Of(assessment, job) };
     }

@@ -76,7 +76,10 @@ internal static class VocabularyReader
             fields.Required("job"),
             values is ["categories"] ? [.. categories.Select(term => term.Name)] : values,
             fields.Required("definition"),
-            fields.Mark);
+            fields.Mark)
+        {
+            Question = fields.Text("question"),
+        };
     }
 
     private static Topic ReadTopic(Fields fields) => new(
