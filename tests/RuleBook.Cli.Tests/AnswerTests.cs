@@ -26,6 +26,16 @@ public sealed class AnswerTests
 
     [Theory]
     [MemberData(nameof(Examples))]
+    public async Task The_first_screen_has_at_most_twelve_lines_of_eighty_columns(string example) => // answers.md of the project: decision first
+        (await Assess(example)).Out.TrimEnd('\n').Split('\n').Length.ShouldBeLessThanOrEqualTo(12);
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public async Task No_sentence_of_the_first_screen_has_an_id_of_the_book(string example) =>
+        (await Assess(example)).Out.ShouldNotMatch("[a-z]+-[a-z]+/[a-z]");
+
+    [Theory]
+    [MemberData(nameof(Examples))]
     public async Task Every_answer_defers_to_the_authority_and_the_certifier(string example) =>
         (await Assess(example)).Words.ShouldContain("not legal advice");
 

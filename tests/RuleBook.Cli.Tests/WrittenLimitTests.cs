@@ -22,8 +22,8 @@ public sealed class WrittenLimitTests
 
     /// <summary>The same section of the code of California: 26.5 in is within 27 in, 27.5 in is not.</summary>
     [Theory]
-    [InlineData("26.5 in", "frame height 673.1 mm: within at most 27 in (685.8 mm), 12.7 mm left", 0)]
-    [InlineData("27.5 in", "frame height 698.5 mm: beyond at most 27 in (685.8 mm) by 12.7 mm", 1)]
+    [InlineData("26.5 in", "frame height 673.1 mm, limit 27 in (685.8 mm): 12.7 mm left", 0)]
+    [InlineData("27.5 in", "frame height 698.5 mm, limit 27 in (685.8 mm): 12.7 mm too much", 1)]
     public async Task An_assessment_tells_the_limit_as_the_statute_writes_it(string height, string says, int code)
     {
         var job = $$"""

@@ -38,15 +38,15 @@ public static class CaseRun
             yield return $"expected to be asked for {asked}";
         if (expect.LooksAtCertification)
         {
-            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged.Facts, outcome);
+            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged.Facts, outcome, judged.Findings());
             if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
                 yield return $"expected to be issued {papers}";
             if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
                 yield return $"expected {certifier} to certify, got {certification?.Version.Certifier ?? "nobody"}";
             if (expect.BeforeWork is { } steps && (certification?.Steps.Count(step => step.BeforeWork) ?? 0) is var first && (steps == Expectation.Some ? first == 0 : first != steps))
                 yield return $"expected {(steps == Expectation.Some ? "some" : steps)} steps before the work, got {first}";
-            if (expect.MayCertify is { } may && certification?.MayCertify != (may ? Truth.Yes : Truth.No))
-                yield return $"expected the certifier {(may ? "" : "not ")}to be accepted, got: {certification?.Why ?? "nothing"}";
+            if (expect.MayCertify is { } may && certification?.MayCertify != may)
+                yield return $"expected that the certifier may certify: {May(may)}, got: {May(certification?.MayCertify)} ({certification?.Why ?? "nothing"})";
         }
 
         if (expect is { Conditions: null, Decides: null, Findings: null }) yield break;
@@ -78,6 +78,8 @@ public static class CaseRun
         .Where(finding => finding.Version.Rule.Id == rule)
         .Select(finding => (Outcome?)finding.Outcome)
         .Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
+
+    private static string May(Truth? may) => may switch { Truth.Yes => "yes", Truth.No => "no", null => "nobody is named", _ => "open" };
 
     private static string Words(Outcome? outcome) => outcome is { } known ? Wording.Of(known) : "nothing";
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.Tables;
 using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Cases;
 
@@ -26,7 +27,7 @@ public sealed record Expectation(
     ImmutableArray<string>? Issued,
     string? Certifier,
     int? BeforeWork,
-    bool? MayCertify,
+    Truth? MayCertify,
     Mark Mark)
 {
     /// <summary>More than none.</summary>

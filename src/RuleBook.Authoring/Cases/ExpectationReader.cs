@@ -3,6 +3,7 @@ using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Tables;
 using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Cases;
 
@@ -24,7 +25,7 @@ internal static class ExpectationReader
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
             ReadSteps(fields),
-            fields.YesNo("may-certify"),
+            fields.Word("may-certify", "yes", "no", "open") switch { "yes" => Truth.Yes, "no" => Truth.No, "open" => Truth.Unknown, _ => null },
             fields.Mark);
         if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation.Findings is null)
             fields.Add("one-content", fields.Mark, "a case expects a verdict or a range, or what single rules give", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using RuleBook.Answers;
 using RuleBook.Cli.Answers;
+using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Telling;
 using RuleBook.Text;
@@ -14,7 +15,8 @@ internal static class AssessCommand
     {
         var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json"), Choices.Output());
-        var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, format, output };
+        var full = new Option<bool>("--full") { Description = "Everything there is: findings, masses, steps, workings, sources" };
+        var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, full, format, output };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
@@ -22,10 +24,16 @@ internal static class AssessCommand
             var assessment = Assessor.Assess(opened, read, Place(parsed.GetValue(place), opened));
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
                 ? _ => AssessmentJson.Write(assessment)
-                : console => Page.Write(console, page => new AssessmentText(page).Write(assessment)));
+                : console => Page.Write(console, page => Write(page, opened, read, assessment, parsed.GetValue(full), surroundings.Today)));
             return ExitCode.Of(assessment.Headline);
         });
         return command;
+    }
+
+    private static void Write(AnswerPage page, Book book, Job job, Assessment assessment, bool full, DateOnly today)
+    {
+        new FirstScreen(page, book.Vocabulary).Write(assessment, job, today, full ? "" : "More: --full");
+        if (full) new AssessmentText(page).Write(assessment, headed: false);
     }
 
     /// <summary>The jurisdiction named by an option.</summary>

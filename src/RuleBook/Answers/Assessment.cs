@@ -25,6 +25,7 @@ public sealed record Assessment
     private readonly Later<TyreAnswer?> tyres = (TyreAnswer?)null;
     private readonly Later<Certification?> certification = (Certification?)null;
     private readonly Later<ImmutableArray<string>> cautions = ImmutableArray<string>.Empty;
+    private readonly Later<ImmutableArray<string>> foremost = ImmutableArray<string>.Empty;
 
     /// <summary>The job's own name; null where it has none.</summary>
     public string? Job { get; init; }
@@ -95,6 +96,18 @@ public sealed record Assessment
     /// <summary>The weakest link among the limits that decide; null where nothing that is established does.</summary>
     public WeakestEvidence? WeakestEvidence => WeakestEvidence.Of(Findings, Between);
 
+    /// <summary>The roads that the job travels outside the state of registration, and what is known of the rules that follow them.</summary>
+    public ImmutableArray<RoadElsewhere> Roads { get; init; } = [];
+
+    /// <summary>The last day on which somebody compared what this answer rests on, or the book of the place; null where nothing was compared.</summary>
+    public DateOnly? KnownTo { get; init; }
+
+    /// <summary>The cautions that come before everything, because they can turn the answer; they stand among <see cref="Cautions"/> too.</summary>
+    public ImmutableArray<string> Foremost { get => foremost.Value; init => foremost = value; }
+
+    /// <summary>The ratings against which the loads stated could not be held, because the rating or the load on it is not known.</summary>
+    public ImmutableArray<string> LoadsNotJudged => Masses is null ? [] : LoadSubjects.Unjudged(Masses);
+
     /// <summary>What a reader should bear in mind.</summary>
     public ImmutableArray<string> Cautions { get => cautions.Value; init => cautions = value; }
 
@@ -121,6 +134,8 @@ public sealed record Assessment
     internal Later<Certification?> LaterCertification { init => certification = value; }
 
     internal Later<ImmutableArray<string>> LaterCautions { init => cautions = value; }
+
+    internal Later<ImmutableArray<string>> LaterForemost { init => foremost = value; }
 }
 
 /// <summary>A measure as the job gives it.</summary>
@@ -152,6 +167,23 @@ public sealed record Finding(
 {
     /// <summary>The version on the row that was judged.</summary>
     internal VersionOnRow Judged { get; init; }
+
+    /// <summary>The tiers that are closed to the job and easier than what it gets, in order, each with what closed it.</summary>
+    public ImmutableArray<ClosedTier> Closed { get; init; } = [];
+
+    /// <summary>
+    /// The reason of the outcome: what closed the last pathway that was still open, one entry for each of its alternatives. Tiers meant for other
+    /// vehicles count only where nothing else is closed.
+    /// </summary>
+    public ImmutableArray<ClosedTier> Reason
+    {
+        get
+        {
+            var meant = Closed.Where(closed => closed.Facts.IsEmpty).ToArray();
+            var from = meant.Length > 0 ? meant : [.. Closed];
+            return from.Length == 0 ? [] : [.. from.Where(closed => closed.Tier.Pathway == from.Max(each => each.Tier.Pathway))];
+        }
+    }
 }
 
 /// <summary>A limit against the job.</summary>
@@ -165,10 +197,15 @@ public sealed record LimitCheck(Tier Tier, Measure Measure, Limit Limit, Interva
     /// <summary>What the measurement says with its uncertainty; null where the value was not measured.</summary>
     public GuardedResult? Guarded { get; init; }
 
-    /// <summary>The bound nearest to the value: the upper one unless only the lower exists or it is the one broken.</summary>
-    public Bound? Bound => Limit.Bounds is not { } bounds ? null
-        : bounds.Upper is null || (bounds.Lower is { } lower && Value.Exact is { } value && value < lower.Value) ? bounds.Lower
-        : bounds.Upper;
+    /// <summary>The end that is broken, or else the nearer one: the upper end where both are as near, or where the value is not known.</summary>
+    public Bound? Bound => Limit.Bounds switch
+    {
+        null => null,
+        { Lower: null, Upper: var upper } => upper,
+        { Lower: var lower, Upper: null } => lower,
+        { Lower: { } lower, Upper: { } upper } when Value.Exact is { } value => value - lower.Value < upper.Value - value ? lower : upper,
+        { Lower: { } lower, Upper: var upper } => Value.High is { } high && high < lower.Value ? lower : upper,
+    };
 
     /// <summary>Whether <see cref="Bound"/> is an upper one.</summary>
     public bool IsUpper => ReferenceEquals(Bound, Limit.Bounds?.Upper);

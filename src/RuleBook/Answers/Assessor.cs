@@ -40,11 +40,14 @@ public static class Assessor
             LaterMasses = new(() => MassReckoning.Of(job, place.Id)),
             LaterHeights = new(() => HeightReckoning.Of(job, () => LiftAllowed(book, job, place))),
             LaterTyres = new(() => TyreReckoning.Of(job)),
-            LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome)),
-            LaterCautions = new(() => [.. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]),
+            LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)),
+            LaterCautions = new(() => [.. assessment!.Foremost, .. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]),
             LaterBlockers = new(() => Blockers.Of(assessment!, job)),
             Warnings = job.Warnings,
             Category = VehicleCategory.ChangeOf(job),
+            Roads = RoadElsewhere.Of(book, job, place),
+            KnownTo = place.Sources.Select(source => (DateOnly?)source.Checked.Latest).Max(),
+            LaterForemost = new(() => [.. Cautions.Foremost(book, place, job, outcome)]),
         };
         return assessment;
     }

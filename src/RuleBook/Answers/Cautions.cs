@@ -13,15 +13,19 @@ internal static class Cautions
 {
     public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome, ImmutableArray<Finding> findings)
     {
-        if (!place.Registers)
-            yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
-        if (Flip(book, place, job, outcome) is { } flip) yield return flip;
         foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct()) yield return text;
         var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
         var scopes = TableBook.Of(book).Scopes(place);
         var row = scopes.Place(facts);
         foreach (var caution in own.Where(caution => scopes.Holds(caution.When, row) == Truth.Yes)) yield return caution.Text.Trim();
         foreach (var caution in book.Cautions) yield return caution;
+    }
+
+    /// <summary>What comes before everything, because it can turn the answer.</summary>
+    public static IEnumerable<string> Foremost(Book book, Jurisdiction place, Job job, Outcome outcome)
+    {
+        if (!place.Registers) yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
+        if (Flip(book, place, job, outcome) is { } flip) yield return flip;
     }
 
     /// <summary>The basis of tyre diameters can flip a legal answer.</summary>

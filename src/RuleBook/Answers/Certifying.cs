@@ -11,7 +11,8 @@ namespace RuleBook.Answers;
 /// <summary>Who certifies under the scheme of the state of registration.</summary>
 internal static class Certifying
 {
-    public static Certification? Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome)
+    /// <summary>The scheme in force on the day of certification; its steps are those of the topics on which something is certified.</summary>
+    public static Certification? Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome, ImmutableArray<Finding> findings)
     {
         var day = job.Dates.Certification ?? job.Dates.Latest;
         var national = place.Within is { } nation ? book.Jurisdiction(nation) : null;
@@ -22,12 +23,20 @@ internal static class Certifying
             .Concat(place.Schemes.Where(scheme => scopes.Holds(scheme.For, row) != Truth.No).Select(scheme => (owner: place, scheme, version: At(scheme, day))))
             .FirstOrDefault(each => each.version is not null);
         if (current.version is not { } version) return null;
+        var certified = findings
+            .Where(finding => finding.Outcome.Worst >= Pathway.Certificate && finding.Outcome.Best <= Pathway.Approval)
+            .Select(finding => finding.Version.Rule.Topic)
+            .ToHashSet();
         var (may, why) = MayCertify(current.owner, version, job.CertifierAppointedIn);
         return new Certification(
             current.scheme.Title,
             version,
             [.. version.Issued.Where(issued => Possible(issued.Pathway, outcome)).SelectMany(issued => issued.Papers).Distinct()],
-            [.. version.Steps.Where(step => step.Pathways.Any(pathway => Possible(pathway, outcome)))],
+            [
+                .. version.Steps
+                    .Where(step => step.Pathways.Any(pathway => Possible(pathway, outcome)))
+                    .Where(step => step.Topics.IsEmpty || step.Topics.Any(certified.Contains)),
+            ],
             may,
             why,
             Resolver.Cited(book, current.owner.Id, version.Sources));
@@ -50,7 +59,9 @@ internal static class Certifying
             return (Truth.Yes, $"appointed in {place.Name}: certifies as {certifier} with the papers of {place.Name}, wherever the work is done");
         if (version.AcceptsAppointedIn is { } accepted && accepted.Intersect(appointed).Any())
             return (Truth.Yes, $"{place.Name} accepts certifiers appointed in {string.Join(", ", accepted.Intersect(appointed))}");
-        return (Truth.No, $"not appointed in {place.Name}; {(version.AppointedBy is { } by ? $"appointed there by {by}: " : "")}a {certifier} of {place.Name} is needed"
-            + (version.AcceptsAppointedIn is null ? "; whether one appointed elsewhere is accepted is not established" : ""));
+        var needed = $"not appointed in {place.Name}; {(version.AppointedBy is { } by ? $"appointed there by {by}: " : "")}";
+        return version.AcceptsAppointedIn is null
+            ? (Truth.Unknown, $"{needed}whether one appointed elsewhere is accepted is not established: ask {place.Ask.Name}, or take a {certifier} of {place.Name}")
+            : (Truth.No, $"{needed}a {certifier} of {place.Name} is needed");
     }
 }

@@ -29,6 +29,7 @@ internal static class FindingReader
             version.Content is NotEstablished { Indication: { } indication } ? Indicate(book, indication, facts, on) : null)
         {
             Judged = judged,
+            Closed = [.. ClosedTiers.Of(book, judged, easier, facts, tier => Check(book, judged, tier, facts))],
         };
     }
 

@@ -16,16 +16,16 @@ internal static class GapReader
                 yield return new Gap(rule.Id, $"nothing is recorded for that day: {rule.Title}", unknown.Ask, unknown.Open);
                 break;
             case NotEstablished unknown:
-                yield return new Gap(rule.Id, $"the limits are not established: {rule.Title}", unknown.Ask, unknown.Open);
+                yield return new Gap(rule.Id, $"nobody has established the limits: {rule.Title}", unknown.Ask, unknown.Open);
                 break;
             case Stated stated:
                 var open = stated.Tiers
                     .Where(tier => finding.Judged.Holds(tier) == Truth.Unknown)
                     .SelectMany(tier => tier.Limits.Where(limit => limit.Kind == LimitKind.NotEstablished).Select(limit => (tier, limit)));
                 foreach (var (tier, limit) in open)
-                    yield return new Gap(rule.Id, $"how far {Wording.Noun(tier.Pathway)} reaches is not established: {vocabulary.Measures[limit.Measure].Title}", place.Ask.Name, place.Ask.Url);
+                    yield return new Gap(rule.Id, $"nobody has established how far {Wording.Noun(tier.Pathway)} reaches: {vocabulary.Measures[limit.Measure].Title}", place.Ask.Name, place.Ask.Url);
                 if (stated.Beyond is null && !stated.Tiers.Any(tier => finding.Judged.Holds(tier) == Truth.Yes))
-                    yield return new Gap(rule.Id, "what holds beyond these limits is not established", place.Ask.Name, place.Ask.Url);
+                    yield return new Gap(rule.Id, $"nobody has established what holds beyond these limits: {rule.Title}", place.Ask.Name, place.Ask.Url);
                 break;
         }
     }

@@ -1,8 +1,21 @@
+using System.Collections.Immutable;
+using RuleBook.Figures;
+
 namespace RuleBook.Answers;
 
 /// <summary>The ratings that loads are held against, as nouns.</summary>
 public static class LoadSubjects
 {
+    private static readonly ImmutableArray<string> OfVehicle = ["gvm", "front-axle", "rear-axle"];
+
+    /// <summary>The subjects against which the heaviest state known could not be held.</summary>
+    internal static ImmutableArray<string> Unjudged(MassAnswer masses)
+    {
+        var checks = (masses.Loaded ?? masses.Unladen).Left.Concat(masses.Towing?.Planned?.Checks ?? []).Concat(masses.Towing?.Weighed?.Checks ?? []).ToArray();
+        var asked = masses.Towing is null ? OfVehicle : [.. OfVehicle, "gcm", "ball"];
+        return [.. asked.Where(subject => checks.All(check => check.Subject != subject))];
+    }
+
     /// <summary>The noun of a subject; the subject itself where it is not known.</summary>
     public static string Noun(string subject) => subject switch
     {

@@ -57,7 +57,11 @@ public sealed record Issued(Pathway Pathway, ImmutableArray<string> Papers);
 /// <param name="BeforeWork">Whether it comes before the work.</param>
 /// <param name="Pathways">On which pathways.</param>
 /// <param name="Sources">Sources of this step, beside the version's.</param>
-public sealed record Step(string Text, bool BeforeWork, ImmutableArray<Pathway> Pathways, ImmutableArray<Citation> Sources);
+public sealed record Step(string Text, bool BeforeWork, ImmutableArray<Pathway> Pathways, ImmutableArray<Citation> Sources)
+{
+    /// <summary>The topics that ask for it; empty where every topic does.</summary>
+    public ImmutableArray<string> Topics { get; init; } = [];
+}
 
 /// <summary>A published fee.</summary>
 /// <param name="What">For what.</param>

@@ -77,7 +77,11 @@ public enum BelowZero
 /// <param name="Values">The words it can be.</param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record FactWord(string Name, string Title, string Job, ImmutableArray<string> Values, string Definition, Mark Mark);
+public sealed record FactWord(string Name, string Title, string Job, ImmutableArray<string> Values, string Definition, Mark Mark)
+{
+    /// <summary>How it is asked for in plain words; null where the title is enough.</summary>
+    public string? Question { get; init; }
+}
 
 /// <summary>A word with a definition.</summary>
 /// <param name="Name">Name.</param>

@@ -1,9 +1,8 @@
-using System.Collections.Immutable;
 using RuleBook.Answers;
 
 namespace RuleBook.Telling;
 
-/// <summary>One job in every jurisdiction, a row each.</summary>
+/// <summary>One job in every jurisdiction: a line each, then what differs, then what a move asks for.</summary>
 public static class AcrossText
 {
     /// <summary>Writes all of it.</summary>
@@ -11,28 +10,27 @@ public static class AcrossText
     {
         var first = assessments[0];
         page.Title($"{(first.Job is { } job ? $"Job {job}, " : "")}as on {Phrases.Day(first.On)}");
-        page.Table(["where", "verdict", "what decides", "what is open"], assessments.Select(assessment => (ImmutableArray<string>)
-        [
-            $"{(assessment.Jurisdiction == registeredIn ? "* " : "")}{assessment.JurisdictionName}",
-            Phrases.Verdict(assessment),
-            Decides(assessment),
-            Open(assessment),
-        ]));
+        foreach (var assessment in assessments) page.Row(Place(assessment, registeredIn), Line(assessment));
+        page.Line("* where the vehicle is registered: its rules decide. The other lines say what would hold if the registration moved there.");
+        page.Heading("What decides, and what is open");
+        foreach (var same in assessments.Select(assessment => (Place: Place(assessment, registeredIn), Detail: Detail(assessment))).GroupBy(each => each.Detail))
+            if (same.Key.Length > 0) page.Item($"{string.Join(", ", same.Select(each => each.Place))}: {same.Key}");
         page.Heading("If the registration moves");
-        foreach (var assessment in assessments.Where(each => each.Jurisdiction != registeredIn))
-            page.Item($"{assessment.JurisdictionName}: {assessment.Certification?.Version.Reregistering?.Trim() ?? "what re-registering a modified vehicle asks for is not established; ask first"}");
-        page.Line("* where the vehicle is registered: its rules decide. The other rows say what would hold if the registration moved there.");
+        foreach (var same in assessments.Where(each => each.Jurisdiction != registeredIn).GroupBy(Moving)) page.Item($"{string.Join(", ", same.Select(each => each.JurisdictionName))}: {same.Key}");
         foreach (var caution in first.Cautions.TakeLast(2)) page.Item(caution);
     }
 
-    /// <summary>The limit that is broken, or else the one with the least left of those that the job uses.</summary>
-    private static string Decides(Assessment assessment) => assessment.Findings
-        .Where(finding => finding.Outcome.Worst == assessment.Between.Worst)
-        .SelectMany(finding => finding.Exceeded.Concat(finding.Limits.Where(check => check.Value.Exact is { IsZero: false }).OrderBy(check => check.Margin)))
-        .Where(check => check.Bound is not null)
-        .Select(Phrases.Limit)
-        .FirstOrDefault("");
+    private static string Place(Assessment assessment, string registeredIn) => $"{(assessment.Jurisdiction == registeredIn ? "* " : "")}{assessment.JurisdictionName}";
 
-    private static string Open(Assessment assessment) => string.Join("; ", assessment.Undecided.Select(effect => effect.Opening.Name)
-        .Concat(assessment.Gaps.Select(gap => gap.What)).Distinct());
+    private static string Line(Assessment assessment) => assessment.Blockers.IsEmpty
+        ? Phrases.Verdict(assessment)
+        : $"{Phrases.Verdict(assessment)}; not as planned ({assessment.Blockers.Length} {(assessment.Blockers.Length == 1 ? "blocker" : "blockers")})";
+
+    private static string Detail(Assessment assessment) => string.Join("; ", assessment.Blockers.Select(BlockerText.Sentence)
+        .Concat(new[] { FirstLines.Reason(assessment) }.OfType<string>())
+        .Concat(assessment.Gaps.Select(gap => gap.What))
+        .Distinct());
+
+    private static string Moving(Assessment assessment) =>
+        assessment.Certification?.Version.Reregistering?.Trim() ?? "what re-registering a modified vehicle asks for is not established; ask first";
 }

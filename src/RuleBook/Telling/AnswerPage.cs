@@ -16,6 +16,9 @@ public abstract class AnswerPage
     /// <summary>A line of its own.</summary>
     public abstract void Line(string text);
 
+    /// <summary>A line with a label before it, the texts of all rows under each other.</summary>
+    public virtual void Row(string label, string text) => Item($"{label}: {text}", "", 0);
+
     /// <summary>A line with a mark before it: <c>ok</c>, <c>x</c>, <c>?</c>, <c>!</c>, <c>-</c>, a box to tick, or none.</summary>
     public abstract void Item(string text, string mark = "-", int depth = 1);
 

@@ -49,13 +49,16 @@ public static class AssessmentJson
         json.WriteString("verdict", assessment.Verdict is { } verdict ? Wording.Of(verdict) : assessment.JudgesNothing ? "nothing-to-judge" : "undecided");
         if (assessment.JudgesNothing) json.Texts("between", []);
         else json.Between(assessment.Between);
+        json.Texts("loads-not-judged", assessment.LoadsNotJudged);
         json.List("not-judged", assessment.NotJudged, each => Write(json, each));
         json.WriteString("jurisdiction", assessment.Jurisdiction);
         json.WriteString("on", Day(assessment.On));
+        json.WriteString("known-to", assessment.KnownTo is { } day ? Day(day) : null);
         json.WriteString("book", assessment.Book);
         json.List("measures", assessment.Measures, known => Write(json, known));
         json.List("findings", assessment.Findings, finding => FindingJson.Write(json, finding));
         json.List("of-use", assessment.OfUse, finding => FindingJson.Write(json, finding));
+        json.List("roads", assessment.Roads, road => Write(json, road));
         json.List("undecided", assessment.Undecided, effect => Write(json, effect));
         json.List("not-established", assessment.Gaps, gap => Write(json, gap));
         json.List("warnings", assessment.Warnings, warning =>
@@ -96,6 +99,15 @@ public static class AssessmentJson
         json.Range(known.Value, known.Measure.Unit);
         json.WriteString("unit", known.Measure.Unit.Symbol);
         json.WriteString("derivation", known.Derivation);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, RoadElsewhere road)
+    {
+        json.WriteStartObject();
+        json.WriteString("jurisdiction", road.Jurisdiction);
+        json.WriteBoolean("looked-for", road.Looked);
+        json.Texts("rules", road.Rules.Select(rule => rule.Id));
         json.WriteEndObject();
     }
 

@@ -7,26 +7,27 @@ using RuleBook.Units;
 
 namespace RuleBook.Telling;
 
-/// <summary>An assessment as a signatory reads it on a phone and pastes it into an email.</summary>
+/// <summary>Everything there is to an assessment, for whoever asks why: the decision first, then findings, masses, steps, workings, sources.</summary>
 public sealed class AssessmentText(AnswerPage page)
 {
     /// <summary>Writes all of it.</summary>
-    public void Write(Assessment assessment)
+    /// <param name="assessment">The answer.</param>
+    /// <param name="headed">False where the first lines stand above it already.</param>
+    public void Write(Assessment assessment, bool headed = true)
     {
         Finding[] findings = [.. assessment.Findings.Where(Tells)];
-        OpeningText.Write(page, assessment);
-        page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
+        if (headed) WriteHead(assessment);
         foreach (var warning in assessment.Warnings) page.Item($"{warning.Mark}: {warning.Text} ({warning.Tip})", "! ");
-        if (assessment.Category is { } change) page.Item(Category(change), "! ");
+        WriteBlockers(assessment);
+        WriteOpen(assessment);
         foreach (var finding in findings) new FindingText(page).Write(finding);
         WriteTooClose(findings);
-        WriteOpen(assessment);
+        WriteOfUse(assessment);
+        WriteToShow(findings);
+        new CertificationText(page).Write(assessment);
         if (assessment.Masses is { } masses) new MassText(page).Write(masses);
         if (assessment.Heights is { } heights) new HeightText(page).Write(heights);
         if (assessment.Tyres is { } tyres) new TyreText(page).Write(tyres);
-        WriteOfUse(assessment);
-        WriteToShow(findings);
-        WriteCertification(assessment);
         WriteDerivations(assessment);
         WriteSources(findings);
         page.Heading("Bear in mind");
@@ -34,9 +35,30 @@ public sealed class AssessmentText(AnswerPage page)
         page.Aside($"Book {assessment.Book[..Math.Min(19, assessment.Book.Length)]}", 1);
     }
 
+    private void WriteHead(Assessment assessment)
+    {
+        var lines = FirstLines.Of(assessment).ToArray();
+        page.Title(lines[0], FirstScreen.Colour(assessment.Headline));
+        foreach (var line in lines.Skip(1)) page.Line(line);
+        page.Line($"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}.");
+    }
+
+    private void WriteBlockers(Assessment assessment)
+    {
+        if (assessment.Blockers.IsEmpty) return;
+        page.Heading("What stands in the way, whatever the pathway");
+        foreach (var blocker in assessment.Blockers)
+        {
+            page.Item(BlockerText.Sentence(blocker), "x ");
+            if (blocker.Why is { } why && why != BlockerText.Sentence(blocker)) page.Item(why, depth: 2);
+            if (blocker.Ask is { } ask) page.Item($"ask: {ask}", depth: 2);
+        }
+    }
+
     /// <summary>A rule all of whose measures the job leaves at zero tells a reader nothing.</summary>
     private static bool Tells(Finding finding) => !finding.Outcome.Decided
         || finding.Outcome.Best > Pathway.NoCertificate
+        || finding.Version.Content is NotRegulated
         || finding.Limits.Any(check => check.Value.Exact is not { IsZero: true });
 
     private void WriteTooClose(IEnumerable<Finding> findings)
@@ -75,9 +97,10 @@ public sealed class AssessmentText(AnswerPage page)
 
     private void WriteOfUse(Assessment assessment)
     {
-        if (assessment.OfUse.IsEmpty) return;
+        if (assessment.OfUse.IsEmpty && assessment.Roads.IsEmpty) return;
         page.Heading("Rules of use, beside the verdict");
-        foreach (var finding in assessment.OfUse) new FindingText(page).Write(finding);
+        foreach (var road in assessment.Roads) page.Item(SubjectRows.Road(road));
+        foreach (var finding in assessment.OfUse) new FindingText(page).WriteOfUse(finding);
     }
 
     private void WriteToShow(IEnumerable<Finding> findings)
@@ -85,19 +108,7 @@ public sealed class AssessmentText(AnswerPage page)
         var toShow = findings.SelectMany(finding => finding.Conditions).Where(condition => condition.State != Truth.No).Distinct().ToArray();
         if (toShow.Length == 0) return;
         page.Heading("To be shown at the inspection");
-        foreach (var condition in toShow) page.Item(condition.Condition.Title, condition.State == Truth.Yes ? "[x]" : "[ ]");
-    }
-
-    private void WriteCertification(Assessment assessment)
-    {
-        if (assessment.Certification is not { } certification) return;
-        page.Heading($"Who certifies: {certification.Scheme}");
-        var version = certification.Version;
-        if (version.Certifier is { } certifier) page.Item($"{certifier}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}");
-        if (version.Decides == "authority") page.Item("the authority has the last word, not the certifier");
-        if (certification.Why is { } why) page.Item($"The certifier named {(certification.MayCertify == Truth.Yes ? "may certify" : "may not certify")}: {why}");
-        if (!certification.Papers.IsEmpty) page.Item($"issued: {string.Join(", ", certification.Papers)}");
-        foreach (var step in certification.Steps) page.Item($"{(step.BeforeWork ? "before the work: " : "")}{step.Text.Trim()}");
+        foreach (var condition in toShow) page.Item(condition.Condition.Title, Phrases.Box(condition.State));
     }
 
     private void WriteDerivations(Assessment assessment)
@@ -119,9 +130,4 @@ public sealed class AssessmentText(AnswerPage page)
             if (source.Key.Url is { } url) page.Aside(url);
         }
     }
-
-    private static string Category(CategoryChange change) => change.Judged is [var one]
-        ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
-        : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
-            + "the seats would tell which";
 }

@@ -1,4 +1,3 @@
-using Fractions;
 using RuleBook.Answers;
 using RuleBook.Units;
 
@@ -18,11 +17,22 @@ public static class BlockerText
         _ => blocker.Why ?? blocker.What,
     };
 
-    private static string Over(Blocker blocker) => $"{(blocker.AtLeast ? "at least " : "")}{Amount(blocker.Over, blocker)} {blocker.Unit!.Symbol}";
+    /// <summary>All that nobody judged in one sentence; none where there is nothing.</summary>
+    public static IEnumerable<string> NotJudged(IReadOnlyCollection<Blocker> blockers) => blockers.Count == 0
+        ? []
+        : [$"not judged, no rule in the book speaks of it: {string.Join(", ", blockers.Select(blocker => blocker.What))}"];
 
-    private static string OfLimit(Blocker blocker) => $"{Amount(blocker.Value, blocker)} of {Amount(blocker.Limit, blocker)} {blocker.Unit!.Symbol}";
+    /// <summary>The same where the subject was named just before: how much, when.</summary>
+    public static string Short(Blocker blocker) => blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating
+        ? $"{Over(blocker)} over{When(blocker)}"
+        : Sentence(blocker);
 
-    private static string Amount(Fraction? value, Blocker blocker) => Numbers.Show(value!.Value / blocker.Unit!.ToBase, 1);
+    private static string Over(Blocker blocker) => $"{(blocker.AtLeast ? "at least " : "")}{Figures(blocker).Apart} {blocker.Unit!.Symbol}";
+
+    private static string OfLimit(Blocker blocker) => $"{Figures(blocker).Value} of {Figures(blocker).Limit} {blocker.Unit!.Symbol}";
+
+    private static Precisely Figures(Blocker blocker) =>
+        Precisely.Of(blocker.Value!.Value / blocker.Unit!.ToBase, blocker.Limit!.Value / blocker.Unit.ToBase);
 
     private static string When(Blocker blocker) => blocker.State switch
     {

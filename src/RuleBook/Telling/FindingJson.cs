@@ -32,6 +32,9 @@ internal static class FindingJson
         json.Texts("codes", finding.Tier?.Codes ?? []);
         json.List("limits", finding.Limits, check => Write(json, version, check));
         json.List("exceeded", finding.Exceeded, check => Write(json, version, check));
+        json.WriteString("alternative", finding.Tier is { } own ? Alternatives.Of(finding, own) : "");
+        var reason = finding.Reason;
+        json.List("closed", finding.Closed, closed => Write(json, finding, closed, reason.Contains(closed)));
         json.List("conditions", finding.Conditions, condition =>
         {
             json.WriteStartObject();
@@ -54,6 +57,25 @@ internal static class FindingJson
 
         json.List("sources", version.Sources.Concat(finding.TierSources), json.Source);
         json.Texts("notes", version.Notes);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Finding finding, ClosedTier closed, bool reason)
+    {
+        json.WriteStartObject();
+        json.WriteString("tier", closed.Tier.Name);
+        json.WriteString("alternative", Alternatives.Of(finding, closed.Tier));
+        json.WriteString("pathway", Wording.Of(closed.Tier.Pathway));
+        json.WriteBoolean("reason", reason);
+        json.List("limits", closed.Limits, check => Write(json, finding.Version, check));
+        json.Texts("conditions", closed.Conditions.Select(condition => condition.Name));
+        json.List("facts", closed.Facts, fact =>
+        {
+            json.WriteStartObject();
+            json.WriteString("title", fact.Title);
+            json.WriteString("is", fact.Is);
+            json.WriteEndObject();
+        });
         json.WriteEndObject();
     }
 

@@ -26,6 +26,7 @@ public static class Phrases
     /// <summary>The verdict as a sentence without its full stop.</summary>
     public static string Verdict(Assessment assessment) => assessment.Verdict is { } verdict
         ? char.ToUpperInvariant(Pathway(verdict)[0]) + Pathway(verdict)[1..]
+        : assessment.JudgesNothing ? "Nothing to judge"
         : $"Undecided: from {Pathway(assessment.Between.Best)} to {Pathway(assessment.Between.Worst)}";
 
     /// <summary>One pathway in words, or from which to which.</summary>
@@ -50,19 +51,14 @@ public static class Phrases
     public static string Limit(LimitCheck check)
     {
         var unit = check.Measure.Unit;
-        var value = $"{check.Measure.Title} {Interval(check.Value, unit)}";
-        if (check.Limit.Kind == LimitKind.None) return $"{value}: no limit";
-        if (check.Limit.Kind == LimitKind.NotEstablished) return $"{value}: the limit is not established";
-        var bound = check.Bound!;
-        var words = (check.IsUpper, bound.Closed) switch { (true, true) => "at most", (true, false) => "under", (false, true) => "at least", _ => "over" };
-        var limit = $"{words} {bound.Show(unit)}";
-        return (check.Holds, check.Margin) switch
+        var figure = check.Value.Exact is not { } exact ? Interval(check.Value, unit)
+            : $"{(check.Bound is null ? Numbers.Show(exact / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2) : LimitPhrases.Figures(check).Value)} {unit.Symbol}";
+        var value = $"{check.Measure.Title} {figure}";
+        return check.Limit.Kind switch
         {
-            (Truth.Yes, { } margin) => $"{value}: within {limit}, {Amount(margin, unit)} left",
-            (Truth.No, { } margin) => $"{value}: beyond {limit} by {Amount(-margin, unit)}",
-            (Truth.Yes, _) => $"{value}: within {limit}",
-            (Truth.No, _) => $"{value}: beyond {limit}",
-            _ => $"{value}: {limit}, open",
+            LimitKind.None => $"{value}: no limit",
+            LimitKind.NotEstablished => $"{value}: the limit is not established",
+            _ => $"{value}, limit {LimitPhrases.Range(check)}{LimitPhrases.Standing(check)}",
         };
     }
 
@@ -88,6 +84,12 @@ public static class Phrases
     /// <summary>A source in one line, with the clauses cited of it.</summary>
     public static string Source(Source source, IEnumerable<string> clauses) =>
         $"{string.Join(", ", clauses.Prepend(source.Title))} ({source.Publisher}; {ReadAs(source)}; checked {source.Checked})";
+
+    /// <summary>The box of a condition: ticked, crossed or to tick.</summary>
+    public static string Box(Truth state) => state switch { Truth.Yes => "[x]", Truth.No => "x ", _ => "[ ]" };
+
+    /// <summary>Only the first letter made large.</summary>
+    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>Since when, and until when.</summary>
     public static string InForce(ResolvedVersion version) => (version.From, version.Until) switch

@@ -69,10 +69,10 @@ public sealed class MassRatingTests
     }
 
     [Fact]
-    public void A_signatory_not_appointed_where_the_vehicle_is_registered_may_not_certify()
+    public void Whether_a_signatory_of_another_state_may_certify_is_open_where_nobody_says()
     {
         var certification = Lifted("au-wa", "[au-sa, au-vic]").Certification.ShouldNotBeNull(); // common practice, no source
-        certification.MayCertify.ShouldBe(Truth.No);
+        certification.MayCertify.ShouldBe(Truth.Unknown); // the book of the state has it among what is not established
         certification.Why.ShouldNotBeNull().ShouldContain("not appointed in Western Australia");
     }
 

@@ -13,7 +13,7 @@ public sealed class CertifyingTests
           { "from": "2013-01-01", "until": "2020-01-01", "certifier": "old engineer", "sources": [ { "cite": "law" } ] },
           { "from": "2020-01-01", "certifier": "engineer", "appointed-by": "Office A", "accepts-appointed-in": [ "au-b" ],
             "issued": [ { "pathway": "certificate", "papers": [ "certificate", "plate" ] }, { "pathway": "approval", "papers": [ "letter", "plate" ] } ],
-            "steps": [ { "text": "inspect", "pathways": [ "certificate" ] }, { "text": "ask first", "pathways": [ "approval" ] } ], "sources": [ { "cite": "law" }, { "cite": "nowhere" } ] } ] } ] }
+            "steps": [ { "text": "inspect", "pathways": [ "certificate" ] }, { "text": "wheels only", "pathways": [ "certificate" ], "topics": [ "wheels" ] }, { "text": "ask first", "pathways": [ "approval" ] } ], "sources": [ { "cite": "law" }, { "cite": "nowhere" } ] } ] } ] }
         """;
 
     private const string National = """
@@ -67,6 +67,23 @@ public sealed class CertifyingTests
         certification.MayCertify.ShouldBe(may);
         certification.Why.ShouldNotBeNull().ShouldContain(why);
         certification.Why!.ShouldNotContain("not established"); // the scheme says whom it accepts
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_step_of_a_topic_on_which_nothing_is_certified_is_not_asked_for() =>
+        Of(Lift("60 mm"))!.Steps.Select(step => step.Text).ShouldNotContain("wheels only");
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Whether_a_certifier_of_another_state_may_certify_is_open_where_nobody_says()
+    {
+        var book = Book(
+            Rule("raise", Since("2012-01-01", Tiers)),
+            ("jurisdictions/au-a/certification", Scheme.Replace(""" "accepts-appointed-in": [ "au-b" ],""", "", StringComparison.Ordinal)));
+        var certification = Assess(book, Lift("60 mm") + """, "certifier": { "appointed-in": [ "au-b" ] } """).Certification!;
+        certification.MayCertify.ShouldBe(Truth.Unknown);
+        certification.Why.ShouldNotBeNull().ShouldContain("not established");
     }
 
     [Theory]

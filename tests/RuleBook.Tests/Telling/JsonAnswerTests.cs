@@ -96,7 +96,7 @@ public sealed partial class JsonAnswerTests
             certification.before-work.0 = first
             certification.before-work.1 = null
             certification.steps.1 = then
-            certification.may-certify = no
+            certification.may-certify = not-established
             certification.reregistering = again
             certification.not-established.0 = the fee
             certification.sources.0.clause = 7

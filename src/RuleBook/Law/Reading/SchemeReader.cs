@@ -63,7 +63,10 @@ internal static class SchemeReader
             fields.Required("text"),
             fields.YesNo("before-work") ?? false,
             ReadPathways(fields),
-            SourceReader.Citations(fields));
+            SourceReader.Citations(fields))
+        {
+            Topics = fields.Texts("topics"),
+        };
         fields.Done();
         return step;
     }

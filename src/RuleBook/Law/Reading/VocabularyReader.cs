@@ -94,7 +94,10 @@ internal static class VocabularyReader
             fields.Required("job"),
             values is ["categories"] ? [.. categories.Select(category => category.Name)] : values,
             fields.Required("definition"),
-            fields.Mark);
+            fields.Mark)
+        {
+            Question = fields.Text("question"),
+        };
     }
 
     private static Topic ReadTopic(Fields fields) => new(

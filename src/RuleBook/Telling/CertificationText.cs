@@ -1,0 +1,28 @@
+using RuleBook.Answers;
+using RuleBook.Law;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>Who certifies, what is issued and what comes first; only where something is certified.</summary>
+internal sealed class CertificationText(AnswerPage page)
+{
+    /// <summary>Whether a certificate or an approval is among what the job may need.</summary>
+    public static bool Applies(Assessment assessment) => assessment.Certification is not null && !assessment.JudgesNothing
+        && assessment.Between.Worst >= Pathway.Certificate && assessment.Between.Best <= Pathway.Approval;
+
+    public void Write(Assessment assessment)
+    {
+        if (!Applies(assessment)) return;
+        var certification = assessment.Certification!;
+        page.Heading($"Who certifies: {certification.Scheme}");
+        var version = certification.Version;
+        if (version.Certifier is { } certifier) page.Item($"{certifier}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}");
+        if (version.Decides == "authority") page.Item("the authority has the last word, not the certifier");
+        if (certification.Why is { } why) page.Item($"The certifier named {May(certification.MayCertify)}: {why}");
+        if (!certification.Papers.IsEmpty) page.Item($"issued: {string.Join(", ", certification.Papers)}");
+        foreach (var step in certification.Steps) page.Item($"{(step.BeforeWork ? "before the work: " : "")}{step.Text.Trim()}");
+    }
+
+    private static string May(Truth? may) => may switch { Truth.Yes => "may certify", Truth.No => "may not certify", _ => "may or may not be accepted" };
+}

@@ -1,0 +1,108 @@
+using RuleBook.Answers;
+using RuleBook.Figures;
+using RuleBook.Law;
+using RuleBook.Physics.Heights;
+
+namespace RuleBook.Telling;
+
+/// <summary>The first lines of an answer: what stands in the way, then the verdict, place and day.</summary>
+public static class FirstLines
+{
+    private const int BlockersTold = 3;
+
+    /// <summary>In order; the first never permits while a blocker stands.</summary>
+    /// <param name="assessment">The answer.</param>
+    /// <param name="today">The day on which it is asked, where that is known: a day of the job after it is told.</param>
+    public static IEnumerable<string> Of(Assessment assessment, DateOnly? today = null)
+    {
+        var place = $"{assessment.JurisdictionName}, {Phrases.Day(assessment.On)}";
+        var blockers = assessment.Blockers.IsEmpty ? null : $"NOT AS PLANNED: {Blockers(assessment)}.";
+        if (blockers is not null && assessment.Headline != Headline.Prohibited) yield return blockers;
+        yield return assessment.Headline switch
+        {
+            Headline.NothingToJudge => $"Nothing to judge: no change to the vehicle is stated. {place}.",
+            Headline.Blocked when assessment.JudgesNothing => $"No change to the vehicle is stated that a rule in the book could judge. {place}.",
+            Headline.Blocked => $"The modification itself: {Pathway(assessment)}. {place}.",
+            _ => $"{Phrases.Sentence(Pathway(assessment))}. {place}.",
+        };
+        if (blockers is not null && assessment.Headline == Headline.Prohibited) yield return blockers;
+        foreach (var warning in assessment.Warnings.Take(2)) yield return $"Check the job: {warning.Text} ({warning.Mark}).";
+        if (assessment.Category is { } change) yield return $"{Phrases.Sentence(Category(change))}.";
+        foreach (var caution in assessment.Foremost) yield return caution;
+        if (Known(assessment, today) is { } known) yield return known;
+        if (!assessment.LoadsNotJudged.IsEmpty)
+            yield return $"Loads not judged against {string.Join(", ", assessment.LoadsNotJudged.Select(LoadSubjects.Noun))}: not all of it is stated.";
+    }
+
+    /// <summary>The pathway with the reason why it is no easier one, or with what is left; what would decide where it is open.</summary>
+    private static string Pathway(Assessment assessment) => assessment.Verdict switch
+    {
+        null => $"undecided: {Opening(assessment)}",
+        Law.Pathway.Prohibited => $"not allowed{Because(assessment)}",
+        var verdict when TooClose(assessment) is { } close => $"{Phrases.Pathway(verdict.Value)}, but too close to call: {close}",
+        Law.Pathway.NoCertificate => $"allowed without a certificate{Left(assessment)}",
+        var verdict => $"{Phrases.Pathway(verdict.Value)}{Because(assessment)}",
+    };
+
+    /// <summary>What closed the last pathway that was open, of the rule that decides.</summary>
+    public static string? Reason(Assessment assessment) => assessment.Findings
+        .Where(finding => finding.Outcome.Worst == assessment.Between.Worst)
+        .Select(finding => Reasons(finding).FirstOrDefault())
+        .OfType<string>()
+        .FirstOrDefault();
+
+    /// <summary>What closed the last pathway that was open, a sentence for each thing.</summary>
+    internal static IEnumerable<string> Reasons(Finding finding) => finding.Reason.SelectMany(closed => closed.Conditions
+        .Select(condition => $"condition not met: {condition.Title}")
+        .Concat(closed.Limits.Select(Phrases.Limit))
+        .Concat(closed.Facts.Select(fact => $"{fact.Title}: {fact.Is}")));
+
+    private static string Because(Assessment assessment) => Reason(assessment) is { } reason ? $" ({reason})" : "";
+
+    /// <summary>The limit with the least left of those that the job uses.</summary>
+    private static string Left(Assessment assessment) => assessment.Findings
+        .SelectMany(finding => finding.Limits)
+        .Where(check => check is { Margin: not null, Value.Exact: { IsZero: false } } && !LimitPhrases.IsAway(check) && !check.Measure.IsDate)
+        .OrderBy(check => check.Margin / (check.Bound!.Value.IsZero ? 1 : check.Bound.Value.Abs()))
+        .Select(check => $", {LimitPhrases.Figures(check).Apart} {check.Measure.Unit.Symbol} left ({check.Measure.Title})")
+        .FirstOrDefault("");
+
+    private static string? TooClose(Assessment assessment) => assessment.Findings
+        .SelectMany(finding => finding.Limits.Concat(finding.Exceeded))
+        .Where(check => check.Guarded is { Conformity: Conformity.TooCloseToCall })
+        .Select(check => $"{Phrases.Limit(check)}, measured to within {Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}")
+        .FirstOrDefault();
+
+    private static string Opening(Assessment assessment) => assessment switch
+    {
+        _ when assessment.Undecided.Any(effect => effect.Gives.Any(outcome => outcome.Decided)) => $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below decides" : "questions below decide")}",
+        { Gaps: [var gap, ..] } => $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
+        _ => Range(assessment),
+    };
+
+    private static string Range(Assessment assessment) => $"{Phrases.Pathway(assessment.Between.Best)} or {Phrases.Pathway(assessment.Between.Worst)}";
+
+    /// <summary>The worst of each subject first; what stands on the same subject in another state is told in short.</summary>
+    private static string Blockers(Assessment assessment)
+    {
+        string[] told =
+        [
+            .. assessment.Blockers
+                .GroupBy(blocker => (blocker.Kind, blocker.Subject))
+                .Where(same => same.Key.Kind != BlockerKind.NotJudged)
+                .SelectMany(same => same.OrderByDescending(blocker => blocker.Over).Select((blocker, i) => i == 0 ? BlockerText.Sentence(blocker) : BlockerText.Short(blocker))),
+            .. BlockerText.NotJudged([.. assessment.Blockers.Where(blocker => blocker.Kind == BlockerKind.NotJudged)]),
+        ];
+        return string.Join("; ", told.Take(BlockersTold)) + (told.Length > BlockersTold ? $"; and {told.Length - BlockersTold} more" : "");
+    }
+
+    private static string Category(CategoryChange change) => change.Judged is [var one]
+        ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
+        : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
+            + "the seats would tell which";
+
+    private static string? Known(Assessment assessment, DateOnly? today) =>
+        assessment.KnownTo is { } known && (assessment.On > known.AddYears(1) || (today is { } day && assessment.On > day))
+            ? $"Known only to {Phrases.Day(known)}: what changes after that is not in the book."
+            : null;
+}

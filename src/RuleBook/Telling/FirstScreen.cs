@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using RuleBook.Answers;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>The answer that one acts on: at most twelve lines of eighty columns, the decision first.</summary>
+/// <param name="page">Where it is written.</param>
+/// <param name="vocabulary">The words of the book.</param>
+public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
+{
+    private const int Most = 12;
+    private const int LineWidth = 80;
+    private const int RowWidth = 67;
+
+    /// <summary>What goes first where the screen is too small; the rest of the answer has it.</summary>
+    private static readonly ImmutableArray<string> Dispensable = ["Combination", "Ratings", "Tyres", "On the road", "Rests on", "Masses", "To show"];
+
+    /// <summary>Writes it.</summary>
+    /// <param name="assessment">The answer.</param>
+    /// <param name="job">The job that was asked about.</param>
+    /// <param name="today">The day on which it is asked; null where that is not known.</param>
+    /// <param name="more">How a reader gets to the rest.</param>
+    public void Write(Assessment assessment, Job job, DateOnly? today, string more)
+    {
+        var lines = FirstLines.Of(assessment, today).ToArray();
+        var last = $"This is not legal advice: the authority and the certifier decide.{(more.Length > 0 ? $" {more}" : "")}";
+        var jobLine = Fitting(JobLine.Of(job).Split(", "), 2 * LineWidth - 10, ", ");
+        var rows = Rows(assessment).Where(row => row.Text.Length > 0).ToList();
+        var left = Most - Wrapping.Lines([.. lines, jobLine, last], LineWidth);
+        foreach (var label in Dispensable.Where(_ => Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left).ToArray())
+            if (Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left) rows.RemoveAll(row => row.Label == label);
+        page.Title(lines[0], Colour(assessment.Headline));
+        foreach (var line in lines.Skip(1)) page.Line(line);
+        page.Line(jobLine);
+        foreach (var (label, text) in rows) page.Row(label, text);
+        page.Line(last);
+    }
+
+    private IEnumerable<(string Label, string Text)> Rows(Assessment assessment)
+    {
+        foreach (var (label, parts) in SubjectRows.Of(assessment)) yield return (label, Fitting(parts));
+        yield return ("To show", Fitting([.. ToShow(assessment)]));
+        yield return ("Certifies", Certifies(assessment) ?? "");
+        yield return ("Open", Fitting([.. assessment.Undecided.Select(effect => Questions.Of(effect, vocabulary))]));
+        yield return ("Rests on", RestsOn(assessment));
+    }
+
+    /// <summary>The colour that stands beside the words of a headline.</summary>
+    public static VerdictColour Colour(Headline headline) => headline switch
+    {
+        Headline.NoCertificate => VerdictColour.Free,
+        Headline.Certificate or Headline.Approval => VerdictColour.Certified,
+        Headline.Prohibited or Headline.Blocked => VerdictColour.Prohibited,
+        _ => VerdictColour.Open,
+    };
+
+    /// <summary>As many parts as fit, at least one, and how many more there are.</summary>
+    internal static string Fitting(IReadOnlyList<string> parts, int width = RowWidth, string between = "; ")
+    {
+        if (parts.Count == 0) return "";
+        var (text, told) = (parts[0], 1);
+        while (told < parts.Count && text.Length + between.Length + parts[told].Length + (told + 1 < parts.Count ? 8 : 0) <= width) text += between + parts[told++];
+        return told == parts.Count ? text : $"{text}{between}{parts.Count - told} more";
+    }
+
+    private static IEnumerable<string> ToShow(Assessment assessment) => assessment.Findings
+        .SelectMany(finding => finding.Conditions)
+        .Where(condition => condition.State == Truth.Unknown)
+        .Select(condition => condition.Condition.Title)
+        .Distinct();
+
+    /// <summary>Only where something is certified.</summary>
+    private static string? Certifies(Assessment assessment)
+    {
+        if (!CertificationText.Applies(assessment)) return assessment.Verdict == Pathway.NoCertificate ? "nobody: no certificate is needed" : null;
+        var certification = assessment.Certification!;
+        var certifier = certification.Version.Certifier ?? "not established";
+        var first = certification.Steps.Any(step => step.BeforeWork) ? "; steps before the work" : "";
+        return certification.MayCertify switch
+        {
+            Truth.No => $"{certifier}; not the one named",
+            Truth.Unknown => $"{certifier}; open whether the one named is accepted",
+            _ => certifier,
+        } + first;
+    }
+
+    private string RestsOn(Assessment assessment)
+    {
+        var edition = $"book {assessment.Book.Split(':')[^1][..Math.Min(12, assessment.Book.Split(':')[^1].Length)]}";
+        return assessment.WeakestEvidence is { } weakest
+            ? $"{vocabulary.Topics.GetValueOrDefault(weakest.Rule.Topic)?.Title ?? weakest.Rule.Topic}: {Phrases.Standing(weakest.Standing)}; {edition}"
+            : edition;
+    }
+}

@@ -1,0 +1,66 @@
+using RuleBook.Answers;
+using RuleBook.Law;
+using RuleBook.Units;
+
+namespace RuleBook.Telling;
+
+/// <summary>The range of a limit and how the job stands to it, in the trade's words: <c>50 mm up or down: 20 mm left</c>.</summary>
+public static class LimitPhrases
+{
+    /// <summary>The range of a limit that has one.</summary>
+    public static string Range(LimitCheck check) => Range(check.Limit.Bounds!, check.Measure);
+
+    /// <summary>The range, <c>50 mm</c> for at most that, <c>under 50 mm</c>, <c>50 mm up or down</c>, <c>50 mm down</c>.</summary>
+    public static string Range(Bounds bounds, Measure measure)
+    {
+        var unit = measure.Unit;
+        return (bounds.Lower, bounds.Upper) switch
+        {
+            ({ } lower, { } upper) when lower.Value == upper.Value => upper.Value.IsZero ? "none at all" : $"exactly {upper.Show(unit)}",
+            ({ } lower, { } upper) when lower.Value == -upper.Value && Closed(lower, upper) => $"{upper.Show(unit)} up or down",
+            ({ } lower, { } upper) when lower.Value.IsNegative && upper.Value.IsPositive && Closed(lower, upper) => $"{upper.Show(unit)} up, {Down(lower, unit)}",
+            ({ } lower, { } upper) when Closed(lower, upper) => $"{Numbers.Show(lower.Value / unit.ToBase)} to {upper.Show(unit)}",
+            ({ } lower, { } upper) => $"{End(lower, false, unit)}, {End(upper, true, unit)}",
+            ({ } lower, null) => End(lower, false, unit),
+            (null, { } upper) => End(upper, true, unit),
+            _ => "none",
+        };
+    }
+
+    /// <summary>What is left, or by how much it is passed, with its colon; empty where neither can be told.</summary>
+    public static string Standing(LimitCheck check)
+    {
+        if (check.Margin is null) return check.Holds switch { Truth.Yes => ": kept", Truth.No => ": not kept", _ => ": open" };
+        var unit = check.Measure.Unit;
+        if (check.Holds == Truth.Yes) return IsAway(check) ? ": kept" : $": {Figures(check).Apart} {unit.Symbol} left";
+        if (check.Margin.Value.IsZero) return ": must not be reached";
+        return check.IsUpper && check.Bound!.Value.IsNegative ? ": not lowered so far" : $": {Figures(check).Apart} {unit.Symbol} too {(check.IsUpper ? "much" : Low(check))}";
+    }
+
+    /// <summary>Whether the limit is on the other side of zero than the value: what is left to it tells nobody anything.</summary>
+    public static bool IsAway(LimitCheck check) => check.Limit.Bounds is { Upper: null, Lower.Value.IsNegative: true } && check.Value.Exact is { IsNegative: false };
+
+    /// <summary>The value, its nearest limit and how far they are apart, as the trade reads them; only where the value is known and there is a limit.</summary>
+    internal static Precisely Figures(LimitCheck check)
+    {
+        var unit = check.Measure.Unit;
+        return Precisely.Of(check.Value.Exact!.Value / unit.ToBase, check.Bound!.Value / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2);
+    }
+
+    private static string Low(LimitCheck check) => check.Bound!.Value.IsNegative || check.Value.Exact is { IsNegative: true } ? "low" : "little";
+
+    private static string End(Bound bound, bool upper, Unit unit) => (upper, bound.Closed, bound.Value.IsNegative) switch
+    {
+        (false, true, true) => Down(bound, unit),
+        (true, _, true) => $"{(bound.Closed ? "at least" : "more than")} {Phrases.Amount(-bound.Value, unit)} down",
+        (true, true, _) => bound.Show(unit),
+        (true, false, _) => $"under {bound.Show(unit)}",
+        (false, true, _) => $"at least {bound.Show(unit)}",
+        (false, false, true) => $"less than {Phrases.Amount(-bound.Value, unit)} down",
+        _ => $"over {bound.Show(unit)}",
+    };
+
+    private static string Down(Bound bound, Unit unit) => $"{Phrases.Amount(-bound.Value, unit)} down";
+
+    private static bool Closed(Bound lower, Bound upper) => lower.Closed && upper.Closed;
+}

@@ -1,0 +1,73 @@
+using RuleBook.Answers;
+using RuleBook.Law;
+using RuleBook.Telling;
+using static RuleBook.Tests.Answers.Scenario;
+
+namespace RuleBook.Tests.Telling;
+
+/// <summary>The first lines tell the decision and its reason. Basis: limits of a scenario of our own.</summary>
+public sealed class FirstLinesTests
+{
+    private const string Two = """
+        "tiers": [ { "pathway": "no-certificate", "name": "springs", "within": { "suspension-lift": "50 mm", "body-lift": "0 mm" } },
+                   { "pathway": "no-certificate", "name": "blocks", "within": { "suspension-lift": "0 mm", "body-lift": "50 mm" } },
+                   { "pathway": "certificate", "within": { "total-lift": "150 mm" } } ], "beyond": "prohibited"
+        """;
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_condition_that_is_not_met_is_the_reason_and_not_some_limit()
+    {
+        var answer = Assess(Stating(Tiers), Lift("40 mm") + """, "shown": { "travel-kept": "no" } """);
+        answer.Findings.ShouldHaveSingleItem().Reason.ShouldHaveSingleItem().Conditions.Select(condition => condition.Name).ShouldBe(["travel-kept"]);
+        FirstLines.Of(answer).First().ShouldBe("Not allowed (condition not met: travel kept). State A, 25 November 2026.");
+        AssessmentJson.Write(answer).ShouldContain("\"reason\": true");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void The_reason_is_the_limit_that_closed_the_last_pathway_that_was_open()
+    {
+        var answer = Assess(Stating(Tiers), Lift("80 mm"));
+        answer.Findings.ShouldHaveSingleItem().Reason.ShouldHaveSingleItem().Tier.Pathway.ShouldBe(Pathway.Certificate);
+        FirstLines.Of(answer).First().ShouldBe("Not allowed (suspension-lift 80 mm, limit 75 mm: 5 mm too much). State A, 25 November 2026.");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Alternatives_of_one_pathway_have_a_letter_and_a_name_each()
+    {
+        var finding = Assess(Stating(Two), """ "modification": { "suspension-lift": "40 mm", "body-lift": "25 mm" } """).Findings.ShouldHaveSingleItem();
+        finding.Reason.Select(closed => Alternatives.Of(finding, closed.Tier)).ShouldBe(["A suspension-lift alone", "B body-lift alone"]);
+        Alternatives.Of(finding, finding.Tier!).ShouldBe(""); // the only one of its pathway
+    }
+
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("2026-11-25", null, false)] // the sources of the scenario were compared on 25 November 2025
+    [InlineData("2026-11-26", null, true)]
+    [InlineData("2026-03-01", "2026-02-28", true)]
+    [InlineData("2026-03-01", "2026-03-01", false)]
+    public void A_day_more_than_a_year_after_the_last_check_or_in_the_future_is_told(string on, string? today, bool told)
+    {
+        var answer = Assess(Stating(Tiers), Lift("40 mm"));
+        var lines = FirstLines.Of(answer with { On = Answers.Made.Day(on) }, today is null ? null : Answers.Made.Day(today));
+        lines.Contains("Known only to 25 November 2025: what changes after that is not in the book.").ShouldBe(told);
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_rule_of_use_that_forbids_stands_on_the_first_line_and_the_pathway_second()
+    {
+        var book = Book(
+            Rule("raise", Since("2012-01-01", Tiers)),
+            ("jurisdictions/au-a/road-use", Topic("road-use", Rule("no-raised-vehicle", Since("2012-01-01", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "20 mm" } } ], "beyond": "prohibited" """)))));
+        var answer = Assess(book, Lift("40 mm"));
+        answer.Headline.ShouldBe(Headline.Blocked);
+        FirstLines.Of(answer).Take(2).ShouldBe(
+        [
+            "NOT AS PLANNED: forbidden by a rule of use: no-raised-vehicle.",
+            "The modification itself: allowed without a certificate, 10 mm left (suspension-lift). State A, 25 November 2026.",
+        ]);
+    }
+}
