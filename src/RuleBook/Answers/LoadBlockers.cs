@@ -40,7 +40,11 @@ internal static class LoadBlockers
         if (assessment.Masses?.Rerating is { Carries: false, AskedKg: { } wanted, Kg: { } most } carried)
             return new Blocker(BlockerKind.NotCertifiable, "gvm", "GVM asked for")
             {
-                Value = wanted, Limit = most, Unit = Kg, LimitFact = "vehicle.ratings", Why = $"{string.Join(" and ", carried.Binding)} carry no more together",
+                Value = wanted,
+                Limit = most,
+                Unit = Kg,
+                LimitFact = "vehicle.ratings",
+                Why = $"{string.Join(" and ", carried.Binding)} carry no more together",
             };
 
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
