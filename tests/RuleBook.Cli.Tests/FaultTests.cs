@@ -17,11 +17,10 @@ public sealed class FaultTests
         """;
 
     [Theory]
-    [InlineData("axles: 1400 kg", "axles: 1600 kg", ":4:10: error contradiction:", "its axles are said to carry 1600 kg")]
     [InlineData("mass: 60 kg", "mass: -3000 kg", ":5:54: error contradiction:", "take off more than the vehicle weighs")]
     [InlineData("2026-11-20", "9999-12-31", ":2:5: error not-a-date:", "of the years 1900 to 2999")]
     [InlineData("2026-11-20", "0001-01-01", ":2:5: error not-a-date:", "of the years 1900 to 2999")]
-    [InlineData("category: MC,", "category: MC, first-registered: 9999-12-31,", "error not-a-date:", "of the years 1900 to 2999")]
+    [InlineData("category: MC,", "category: MC, first-registered: 9999-12-31,", "error not-a-date:", "is not a date")]
     [InlineData("category: MC,", "category: MC, built: 9999,", "error not-a-date:", "")]
     public async Task Figures_that_cannot_be_are_told_at_their_place(string was, string becomes, string place, string right)
     {

@@ -42,6 +42,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
+    [System.Runtime.Versioning.UnsupportedOSPlatform("windows")]
     public async Task The_mode_of_a_file_that_is_replaced_is_kept()
     {
         await File.WriteAllTextAsync(In("answer.txt"), "old", TestContext.Current.CancellationToken);

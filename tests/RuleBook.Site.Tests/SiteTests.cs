@@ -18,22 +18,26 @@ public sealed class SiteTests
     }
 
     [Fact]
-    public void A_site_is_swapped_in_whole_and_nothing_stays_aside()
+    public void What_an_earlier_run_made_is_taken_away_and_what_others_put_there_stays()
     {
         var folder = Directory.CreateTempSubdirectory().FullName;
         var target = Path.Combine(folder, "site");
-        SiteFolder.Write([new SiteFile("old.html", "x"u8.ToArray()), new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target);
-        SiteFolder.Write([new SiteFile("a/new.html", "y"u8.ToArray()), new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target);
+        SiteFolder.Write([new SiteFile("old.html", "x"u8.ToArray())], target, TestContext.Current.CancellationToken);
+        File.WriteAllText(Path.Combine(target, "CNAME"), "rules.example");
+        SiteFolder.Write([new SiteFile("a/new.html", "y"u8.ToArray())], target, TestContext.Current.CancellationToken);
         Directory.EnumerateFileSystemEntries(folder).ShouldBe([target]);
-        Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(target, file)).ShouldBe([SiteFolder.Marker, "a/new.html"], ignoreOrder: true);
+        var left = Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(target, file)).ToArray();
+        left.ShouldContain("CNAME");
+        left.ShouldContain("a/new.html");
+        left.ShouldNotContain("old.html");
     }
 
     [Fact]
     public void A_site_that_cannot_be_written_leaves_the_old_one_as_it_was()
     {
         var target = Path.Combine(Directory.CreateTempSubdirectory().FullName, "site");
-        SiteFolder.Write([new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target);
-        Should.Throw<IOException>(() => SiteFolder.Write([new SiteFile("a", "x"u8.ToArray()), new SiteFile("a/b", "x"u8.ToArray())], target));
+        SiteFolder.Write([new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target, TestContext.Current.CancellationToken);
+        Should.Throw<IOException>(() => SiteFolder.Write([new SiteFile("a", "x"u8.ToArray()), new SiteFile("a/b", "x"u8.ToArray())], target, TestContext.Current.CancellationToken));
         Directory.EnumerateFiles(target).Select(Path.GetFileName).ShouldBe([SiteFolder.Marker]);
     }
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using RuleBook.Yaml;
 using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Fuzz;
 

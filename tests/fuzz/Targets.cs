@@ -7,7 +7,6 @@ using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Packing;
 using RuleBook.Authoring.Reports;
 using RuleBook.Authoring.Resolved;
-using RuleBook.Yaml;
 using RuleBook.Browser;
 using RuleBook.Cli;
 using RuleBook.Cli.Commands;
@@ -17,6 +16,7 @@ using RuleBook.Physics.Tyres;
 using RuleBook.Telling;
 using RuleBook.Text;
 using RuleBook.Units;
+using RuleBook.Yaml;
 using Spectre.Console;
 
 namespace RuleBook.Fuzz;

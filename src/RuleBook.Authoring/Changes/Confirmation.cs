@@ -1,5 +1,5 @@
-using RuleBook.Answers;
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Authoring.Walk;
 using RuleBook.Facts;
 using RuleBook.Jobs;

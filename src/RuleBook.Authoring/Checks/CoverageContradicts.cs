@@ -10,7 +10,8 @@ internal static class CoverageContradicts
         "coverage-contradicts",
         "coverage says something else than the files",
         "A reader is told that something is known or not known, and it is the other way round.",
-        "correct the state, or the files");
+        "correct the state, or the files",
+        Severity.Warning);
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from place in book.Book.Jurisdictions

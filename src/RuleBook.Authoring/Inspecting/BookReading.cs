@@ -1,7 +1,7 @@
 using RuleBook.Authoring.Books;
+using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
-using RuleBook.Law;
 
 namespace RuleBook.Authoring.Inspecting;
 

@@ -1,9 +1,9 @@
-using RuleBook.Answers;
-using RuleBook.Jobs;
-using RuleBook.Tables;
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Authoring.Cases;
+using RuleBook.Jobs;
 using RuleBook.Law;
+using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Pinning;
 

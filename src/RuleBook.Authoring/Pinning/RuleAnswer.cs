@@ -1,6 +1,6 @@
+using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Tables;
-using RuleBook.Answers;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Pinning;

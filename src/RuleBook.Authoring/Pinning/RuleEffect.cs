@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Authoring.Walk;
-using RuleBook.Facts;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Pinning;

@@ -1,5 +1,5 @@
-using RuleBook.InForce;
 using System.Collections.Immutable;
+using RuleBook.InForce;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Walk;

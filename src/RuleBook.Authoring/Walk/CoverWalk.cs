@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Fractions;
 using RuleBook.InForce;
 using RuleBook.Law;
-using RuleBook.Tables;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
-using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
-using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
 

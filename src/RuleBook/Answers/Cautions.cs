@@ -35,7 +35,7 @@ internal static class Cautions
         var nominal = new Judgement(book, job, place, DiameterBasis.Nominal).Outcome;
         return nominal == outcome
             ? null
-            : $"The basis of the tyre diameters decides: by the handbook's diameters the answer is {Wording.Of(outcome)}, by the unrounded nominal diameters {Wording.Of(nominal)}. Measure the tyre and ask the certifier which basis counts.";
+            : $"The basis of the tyre diameters decides: handbook {Wording.Of(outcome)}, unrounded nominal {Wording.Of(nominal)}. Measure the tyre and ask the certifier.";
     }
 
     private static IEnumerable<string> Weak(ImmutableArray<Finding> findings)

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using RuleBook.Facts;
-using RuleBook.InForce;
-using RuleBook.Units;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Tables;
 

@@ -76,7 +76,7 @@ public sealed class TableBook
         if (judged.Version.Adopted is not [{ Moving: true }, ..]) return judged.Version;
         var days = edges.GetOrAdd(rule.Rule.Jurisdiction, _ => DayEdges.Of(book, book.Jurisdiction(rule.Rule.Jurisdiction)!.Rules));
         var stretch = Stretch(days, rule.Days[judged.At - judged.Table.Rules[judged.Rule].FirstVersion]);
-        var asOf = dates.For(rule.Rule.DecidedBy ?? place.DecidedBy).First(day => Stretch(days, day) == stretch);
+        var asOf = dates.For(rule.Rule.DecidedBy ?? place.DecidedBy).FirstOrDefault(day => Stretch(days, day) == stretch, dates.Latest);
         return judged.Version with
         {
             Adopted = [.. judged.Version.Adopted.Select((step, i) => judged.Version.Adopted.Take(i + 1).All(each => each.Moving) ? step with { AsOf = asOf } : step)],

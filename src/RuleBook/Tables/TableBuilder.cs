@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Facts;
 using RuleBook.InForce;
-using RuleBook.Units;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Tables;
 
@@ -198,7 +198,7 @@ internal sealed class TableBuilder
 
     private Movement Movement(Moving moving, ulong read)
     {
-        var axis = axes[moving.Measure.Name];
+        var axis = axes[Key(moving.Measure.Name, [])];
         var (column, unchanged) = axis.At(Exact.Of(moving.Unchanged));
         var suggested = moving.Suggested.Aggregate(0ul, (all, topic) => all | 1ul << Topics.IndexOf(topic));
         return new Movement(

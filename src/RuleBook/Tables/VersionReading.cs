@@ -1,7 +1,7 @@
 using RuleBook.Facts;
 using RuleBook.InForce;
-using RuleBook.Units;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Tables;
 

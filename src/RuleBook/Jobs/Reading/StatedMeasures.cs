@@ -46,10 +46,12 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
         known[measure.Name] = quantity;
     }
 
+    private static readonly int[] Misplaced = [10, 100, 1000];
+
     /// <summary>The range, and the same digits with the point elsewhere where that would lie in it.</summary>
     private static string Tip(Measure measure, Interval range, Quantity quantity)
     {
-        var meant = new[] { 10, 100, 1000 }.SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
+        var meant = Misplaced.SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
             .Where(value => measure.Plausible.Contains(value))
             .Select(value => $"; was {new Quantity(value / quantity.Unit.ToBase, quantity.Unit)} meant?")
             .FirstOrDefault() ?? "";

@@ -7,7 +7,6 @@ using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tests.Answers;
 using RuleBook.Text;
-using RuleBook.Units;
 using Unit = RuleBook.Units.Unit;
 
 namespace RuleBook.Tests.Jobs.Reading;
