@@ -20,7 +20,10 @@ internal static class CommandLine
             var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             var settings = new InvocationConfiguration
             {
-                Output = surroundings.Out, Error = surroundings.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null,
+                Output = surroundings.Out,
+                Error = surroundings.Error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
             };
             var code = await parsed.InvokeAsync(settings, surroundings.Stop).ConfigureAwait(false);
             return parsed.Errors.Count > 0 ? ExitCode.BadInput : code;
