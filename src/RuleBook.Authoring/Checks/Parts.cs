@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Checks;
