@@ -23,7 +23,7 @@ internal static class TopicPages
             ("day", Phrases.Day(site.Day)),
             ("title", topic.Title),
             ("definition", topic.Definition.Trim()),
-            ("stacks", topic.Name == "ride-height" ? TopicCharts.Stacks(site) : []),
+            ("stacks", topic.Name == KnownWords.RideHeight ? TopicCharts.Stacks(site) : []),
             ("steps", TopicCharts.Steps(site, topic)),
             ("measures", Measures(site, topic)
                 .Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key)))

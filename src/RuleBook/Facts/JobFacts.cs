@@ -12,9 +12,9 @@ namespace RuleBook.Facts;
 public static class JobFacts
 {
     /// <summary>Whether the vehicle has been registered for the first time.</summary>
-    public const string Registered = "registered";
+    public const string Registered = KnownWords.Registered;
 
-    private const string TyreReduction = "tyre-diameter-reduction";
+    private const string TyreReduction = KnownWords.TyreReduction;
 
     /// <summary>The facts of a job.</summary>
     /// <param name="job">The job.</param>
@@ -37,14 +37,13 @@ public static class JobFacts
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
-        if (job.Built is { } built) measures["built"] = new Derived(Interval.Of(built.DayNumber), "stated");
-        if (job.FirstRegistered is { } first) measures["first-registered"] = new Derived(Interval.Of(first.DayNumber), "stated");
+        if (job.Built is { } built) measures[KnownWords.Built] = new Derived(Interval.Of(built.DayNumber), "stated");
+        if (job.FirstRegistered is { } first) measures[KnownWords.FirstRegistered] = new Derived(Interval.Of(first.DayNumber), "stated");
         if (job.NotYetRegistered)
-            measures["first-registered"] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not registered yet: later than every day of the job");
+            measures[KnownWords.FirstRegistered] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not registered yet: later than every day of the job");
         if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures, job);
-        var shown = Shown.Of(job)
-            .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
+        var shown = DecidedConditions.Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
         return new FactSet(RegisteredOn(job, days), measures.ToImmutable(), shown)
         {
@@ -89,14 +88,14 @@ public static class JobFacts
     private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
-        if (!measures.ContainsKey("trailer-mass"))
+        if (!measures.ContainsKey(KnownWords.TrailerMass))
         {
-            measures["trailer-mass"] = trailer.AxlesKg + trailer.BallKg is { } alone
+            measures[KnownWords.TrailerMass] = trailer.AxlesKg + trailer.BallKg is { } alone
                 ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
                 : new Derived(Interval.Anything, "a trailer is given, its mass is not");
         }
 
-        measures["combination-mass"] = Budgets.Unhitched(job).TotalKg + measures["trailer-mass"].Value.Exact is { } total
+        measures[KnownWords.CombinationMass] = Budgets.Unhitched(job).TotalKg + measures[KnownWords.TrailerMass].Value.Exact is { } total
             ? new Derived(Interval.Of(total), $"vehicle as loaded and trailer together = {Numbers.Show(total)} kg")
             : new Derived(Interval.Anything, "the mass of the vehicle as loaded or of the trailer is not known");
     }
@@ -116,9 +115,9 @@ public static class JobFacts
         var growth = TyreGrowth.Of(fitted, job.PlacardTyres, basis);
         Add(FactSet.TyreGrowth, growth.Growth);
         Add(TyreReduction, growth.Reduction);
-        Add("tyre-diameter-growth-percent", growth.GrowthPercent);
-        Add("tyre-diameter-reduction-percent", growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
-        Add("tyre-section-width-ratio", growth.WidthPercent);
+        Add(KnownWords.TyreGrowthPercent, growth.GrowthPercent);
+        Add(KnownWords.TyreReductionPercent, growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
+        Add(KnownWords.TyreWidthRatio, growth.WidthPercent);
         Add(FactSet.TyreLift, growth.TyreLift);
 
         void Add(string name, DerivedFigure figure)
@@ -129,7 +128,7 @@ public static class JobFacts
 
     private static void AddRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
-        foreach (var rating in (ReadOnlySpan<string>)["gvm", "gcm", "braked-tow"])
+        foreach (var rating in KnownWords.Ratings)
         {
             var stated = job.Measures.GetValueOrDefault(rating);
             var asked = job.Measures.GetValueOrDefault($"new-{rating}");
@@ -172,7 +171,7 @@ public static class JobFacts
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
-            measures["new-gvm-over-axle-ratings"] = new Derived(
+            measures[KnownWords.GvmOverAxles] = new Derived(
                 Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
     }
 
@@ -187,8 +186,8 @@ public static class JobFacts
             Set(FactSet.TyreGrowth, new Interval(null, -reduction));
         if (Amount(FactSet.TyreGrowth) is not { IsZero: false } amount) return;
         var grows = amount.IsPositive;
-        Bound("tyre-diameter-growth-percent", grows);
-        Bound("tyre-diameter-reduction-percent", !grows);
+        Bound(KnownWords.TyreGrowthPercent, grows);
+        Bound(KnownWords.TyreReductionPercent, !grows);
         if (grows) Bound(TyreReduction, false);
         else if (stated && !job.Measures.ContainsKey(TyreReduction)) Set(TyreReduction, new Interval(null, -amount));
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Tyres;
 
@@ -61,7 +62,7 @@ internal static class TyreReckoning
     {
         if (job.FittedTyre?.SpeedSymbol is not { } symbol) yield break;
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
-            if (rule.For(job.Words.GetValueOrDefault("category")) is { } least)
+            if (rule.For(job.Words.GetValueOrDefault(KnownWords.Category)) is { } least)
                 yield return new TyreSpeedCheck(rule.Condition, symbol, least, symbol.IsGoodFor(least), rule);
     }
 }

@@ -53,7 +53,7 @@ public static class JobReader
         measured?.Done();
         fields.Done();
         CheckAgreement(fields, modification, job);
-        PlanChecks.Run(fields, vehicle, modification, measured, job);
+        PlanChecks.Run(fields, vehicle, modification, measured, job, book.Vocabulary);
         return problems.Count == 0 ? job : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
     }
 
