@@ -86,7 +86,7 @@ internal static class TopicCharts
         return new StepsView(
             SiteBook.Heading($"{title} over the years in {unit.Symbol}, {vehicle.Title}"),
             site.MeasureTitle(measure),
-            [.. all.Select(each => new StepView(
+            [.. all.Select(each => new PlaceSteps(
                 each.place.Name,
                 StepChart.Draw(
                     [("certified", Points(each.certified)), ("free", Points(each.free))],

@@ -32,7 +32,7 @@ public static class JobFacts
         AddAxleSum(measures, job);
         AddLift(measures, job);
         AddCombination(measures, job);
-        if (Changes.FuelAdded(job) is { } fuel) measures["added-fuel-capacity"] = fuel;
+        if (Changes.FuelAdded(job) is { } fuel) measures[KnownWords.AddedFuel] = fuel;
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))

@@ -51,6 +51,9 @@ public static class KnownWords
     /// <summary>Measure: vehicle and trailer together.</summary>
     public const string CombinationMass = "combination-mass";
 
+    /// <summary>Measure: what fuel tanks hold beyond the maker's.</summary>
+    public const string AddedFuel = "added-fuel-capacity";
+
     /// <summary>Measure: the date of manufacture.</summary>
     public const string Built = "built";
 

@@ -1,11 +1,9 @@
-using System.Buffers;
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Fractions;
 using RuleBook.Answers;
 using RuleBook.Tables;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Telling;
@@ -14,20 +12,11 @@ namespace RuleBook.Telling;
 /// <remarks>The shape is described by <c>schema/assessment.schema.json</c>. Numbers are rounded to six decimals for the reader; they decide nothing.</remarks>
 public static class AssessmentJson
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default };
-
     /// <summary>One assessment, indented, ending with a line feed.</summary>
-    public static string Write(Assessment assessment) => Write(json => Write(json, assessment));
+    public static string Write(Assessment assessment) => JsonText.Write(json => Write(json, assessment));
 
     /// <summary>Several assessments as a list.</summary>
-    public static string Write(IEnumerable<Assessment> assessments) => Write(json => json.List(assessments, each => Write(json, each)));
-
-    internal static string Write(Action<Utf8JsonWriter> write)
-    {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, Options)) write(json);
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+    public static string Write(IEnumerable<Assessment> assessments) => JsonText.Write(json => json.List(assessments, each => Write(json, each)));
 
     private static void Write(Utf8JsonWriter json, Assessment assessment)
     {
