@@ -53,7 +53,7 @@ internal static class Candidates
                 for (var i = 0; i < space.Points.Length; i++)
                 {
                     at.Put(space.Points[i]);
-                    var pair = (CellAnswer(before, at, 0), CellAnswer(after, at, before.Rules.Length));
+                    var pair = (Answer(before, at, 0), Answer(after, at, before.Rules.Length));
                     if (pair.Item1 == pair.Item2) continue;
                     if (!found.TryGetValue(pair, out var list)) found[pair] = list = [];
                     list.Add(space.Witness(words, space.Points[i], condition is null ? [] : [condition]));
@@ -68,7 +68,7 @@ internal static class Candidates
         PointRow Place() => new(vocabulary, space.Axes, before.Rules.Concat(after.Rules), moving);
     }
 
-    private static Given CellAnswer(Slice slice, PointRow at, int first)
+    private static Given Answer(Slice slice, PointRow at, int first)
     {
         var unmet = at.Table.Touched(at.Row.Cells).Own;
         for (var rule = first; unmet != 0 && rule < first + slice.Rules.Length; rule++) unmet &= ~at.Table.Judge(rule, at.Row).Speaks;

@@ -25,11 +25,11 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
                     $"{Links.Slug(topic.Name)}.{Links.Slug(name)}",
                     name == LimitStatements.Beyond ? "beyond these limits" : site.MeasureTitle(name),
                     site.Shown.Contains((topic.Name, name)) ? Links.Measure(topic.Name, name) : Links.Topic(topic.Name),
-                    [.. group.Places.Select(place => ComparedCell(topic, place, name, [.. lines[place.Id]]))])),
+                    [.. group.Places.Select(place => Cell(topic, place, name, [.. lines[place.Id]]))])),
         ];
     }
 
-    private ComparedCell ComparedCell(Topic topic, Jurisdiction place, string measure, LimitStatement[] lines)
+    private ComparedCell Cell(Topic topic, Jurisdiction place, string measure, LimitStatement[] lines)
     {
         var own = lines.Where(line => line.Measure == measure).ToArray();
         var covered = own.Aggregate(BigInteger.Zero, (set, line) => set | line.Kinds);
