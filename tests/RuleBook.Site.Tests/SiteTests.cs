@@ -22,8 +22,8 @@ public sealed class SiteTests
     {
         var folder = Directory.CreateTempSubdirectory().FullName;
         var target = Path.Combine(folder, "site");
-        SiteFolder.Write([new SiteFile("old.html", "x"u8.ToArray()), new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target);
-        SiteFolder.Write([new SiteFile("a/new.html", "y"u8.ToArray()), new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target);
+        SiteFolder.Write([new SiteFile("old.html", "x"u8.ToArray()), new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target, TestContext.Current.CancellationToken);
+        SiteFolder.Write([new SiteFile("a/new.html", "y"u8.ToArray()), new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target, TestContext.Current.CancellationToken);
         Directory.EnumerateFileSystemEntries(folder).ShouldBe([target]);
         Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(target, file)).ShouldBe([SiteFolder.Marker, "a/new.html"], ignoreOrder: true);
     }
@@ -32,7 +32,7 @@ public sealed class SiteTests
     public void A_site_that_cannot_be_written_leaves_the_old_one_as_it_was()
     {
         var target = Path.Combine(Directory.CreateTempSubdirectory().FullName, "site");
-        SiteFolder.Write([new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target);
+        SiteFolder.Write([new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target, TestContext.Current.CancellationToken);
         Should.Throw<IOException>(() => SiteFolder.Write([new SiteFile("a", "x"u8.ToArray()), new SiteFile("a/b", "x"u8.ToArray())], target));
         Directory.EnumerateFiles(target).Select(Path.GetFileName).ShouldBe([SiteFolder.Marker]);
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Authoring.Walk;
-using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Authoring.Cases;
-using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;

@@ -1,5 +1,4 @@
 using System.Text;
-using RuleBook.Authoring.Walk;
 using RuleBook.InForce;
 using RuleBook.Law;
 

@@ -1,4 +1,3 @@
-using RuleBook.Authoring.Inspecting;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Text;

@@ -1,5 +1,3 @@
-using RuleBook.Authoring.Inspecting;
-using RuleBook.Law;
 using RuleBook.Text;
 using RuleBook.Units;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using RuleBook.Authoring.Walk;
 using RuleBook.InForce;
 using RuleBook.Law;
 

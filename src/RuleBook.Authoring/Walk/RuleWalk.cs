@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Answers;
-using RuleBook.Facts;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Units;

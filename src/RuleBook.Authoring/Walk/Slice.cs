@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;

@@ -1,4 +1,3 @@
-using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Packing;
 using RuleBook.Jobs;

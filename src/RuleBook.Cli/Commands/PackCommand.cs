@@ -1,7 +1,6 @@
 using System.CommandLine;
 using RuleBook.Authoring.Files;
 using RuleBook.Authoring.Packing;
-using RuleBook.Cli.Answers;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;

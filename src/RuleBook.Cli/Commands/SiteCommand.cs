@@ -3,7 +3,6 @@ using System.CommandLine;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
-using RuleBook.Law.Reading;
 using RuleBook.Site;
 using RuleBook.Site.Building;
 using RuleBook.Text;

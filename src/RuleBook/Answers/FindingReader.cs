@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;

@@ -1,5 +1,4 @@
 using RuleBook.Law;
-using RuleBook.Tables;
 using RuleBook.Units;
 
 namespace RuleBook.Answers;

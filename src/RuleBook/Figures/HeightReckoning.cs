@@ -4,7 +4,6 @@ using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;
-using RuleBook.Units;
 
 namespace RuleBook.Figures;
 

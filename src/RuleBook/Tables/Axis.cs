@@ -1,6 +1,5 @@
 using Fractions;
 using RuleBook.Units;
-using RuleBook.Law;
 
 namespace RuleBook.Tables;
 

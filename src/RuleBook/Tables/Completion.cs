@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using RuleBook.Facts;
-using RuleBook.InForce;
 using RuleBook.Units;
 using RuleBook.Law;
 

@@ -1,5 +1,4 @@
 using System.Numerics;
-using RuleBook.Facts;
 using RuleBook.Law;
 using RuleBook.Units;
 

@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Units;
 using RuleBook.Law;
@@ -162,7 +161,7 @@ public sealed partial class DecisionTable
     internal string MeasureOf(int slot) => names[slot];
 
     /// <summary>Whether a measure lies within bounds.</summary>
-    internal Truth Holds(Axis axis, Bounds bounds, ReadOnlySpan<ulong> row)
+    internal static Truth Holds(Axis axis, Bounds bounds, ReadOnlySpan<ulong> row)
     {
         var truth = Truth.Yes;
         foreach (var test in axis.Within(bounds))

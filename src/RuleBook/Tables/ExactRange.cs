@@ -1,6 +1,4 @@
 using Fractions;
-using RuleBook.Facts;
-using RuleBook.InForce;
 using RuleBook.Units;
 
 namespace RuleBook.Tables;

@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Facts;
-using RuleBook.InForce;
-using RuleBook.Units;
 
 namespace RuleBook.Tables;
 

@@ -1,8 +1,6 @@
 using Fractions;
 using RuleBook.Facts;
-using RuleBook.InForce;
 using RuleBook.Units;
-using RuleBook.Law;
 
 namespace RuleBook.Tables;
 

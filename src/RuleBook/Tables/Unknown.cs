@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using Fractions;
-using RuleBook.Facts;
-using RuleBook.InForce;
-using RuleBook.Units;
 using RuleBook.Law;
 
 namespace RuleBook.Tables;

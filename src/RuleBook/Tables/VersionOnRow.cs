@@ -34,7 +34,7 @@ internal readonly record struct VersionOnRow(DecisionTable Table, Row Row, int R
     {
         LimitKind.None => Truth.Yes,
         LimitKind.NotEstablished => Truth.Unknown,
-        _ => Table.Holds(Table.AxisOf(limit.Measure, Version.Parts), limit.Bounds!, Row.Cells),
+        _ => DecisionTable.Holds(Table.AxisOf(limit.Measure, Version.Parts), limit.Bounds!, Row.Cells),
     };
 
     private int IndexOf(Tier tier)

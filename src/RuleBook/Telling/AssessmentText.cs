@@ -1,5 +1,4 @@
 using RuleBook.Answers;
-using RuleBook.Figures;
 using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Tables;

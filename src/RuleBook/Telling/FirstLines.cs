@@ -1,6 +1,5 @@
 using RuleBook.Answers;
 using RuleBook.Figures;
-using RuleBook.Law;
 using RuleBook.Physics.Heights;
 
 namespace RuleBook.Telling;

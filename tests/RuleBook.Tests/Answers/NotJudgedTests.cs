@@ -1,4 +1,3 @@
-using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Tables;
 using static RuleBook.Tests.Answers.Scenario;

@@ -1,6 +1,5 @@
 using Fractions;
 using RuleBook.Facts;
-using RuleBook.Figures;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;

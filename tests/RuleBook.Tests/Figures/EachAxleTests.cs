@@ -5,7 +5,6 @@ using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tests.Answers;
-using RuleBook.Tests.Jobs;
 using RuleBook.Tests.Jobs.Reading;
 using RuleBook.Units;
 

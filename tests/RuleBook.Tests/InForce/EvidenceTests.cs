@@ -1,7 +1,6 @@
 using RuleBook.Answers;
 using RuleBook.InForce;
 using RuleBook.Law;
-using RuleBook.Telling;
 using RuleBook.Tests.Answers;
 using static RuleBook.Tests.Answers.Scenario;
 

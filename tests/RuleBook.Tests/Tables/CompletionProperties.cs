@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using Fractions;
 using RuleBook.Law;

@@ -1,5 +1,3 @@
-using Fractions;
-using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Text;
 using RuleBook.Units;

@@ -7,7 +7,7 @@ namespace RuleBook.Tests.Facts;
 /// 112 = 1120, 115 = 1215 kg, so that two tyres of index 115 carry 2430 kg. The rest is common practice: a vehicle is rated no higher than its
 /// axles, and an axle no higher than its tyres.
 /// </summary>
-public sealed class ShownTests
+public sealed class DecidedConditionTests
 {
     [Theory]
     [Trait("Basis", "common practice")] // no source
