@@ -75,6 +75,14 @@ public sealed class DecidedConditionTests
         Shown($$""" "vehicle": { "ratings": { "braked-tow": "3000 kg", "unbraked-tow": "999 kg" }, "towbar": { "mass": "1000 kg" } }, {{Trailer}} """)("trailer-within-tow-ratings").ShouldBe(false);
     }
 
+    [Theory]
+    [InlineData("1000 kg", true)]
+    [InlineData("999 kg", false)]
+    [Trait("Basis", "common practice")] // no source
+    public void A_trailer_is_held_against_its_towing_apparatus_without_the_ratings_of_the_vehicle(string towbar, bool within) =>
+        Shown($$""" "vehicle": { "towbar": { "mass": "{{towbar}}" } }, "trailer": { "axles": "900 kg", "ball-load": "100 kg" } """)
+            ("trailer-within-towing-apparatus").ShouldBe(within);
+
     private static Func<string, bool?> Shown(string more)
     {
         var shown = JobBook.Facts(more).Shown;
