@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using RuleBook.Units;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Tables;
 

@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RuleBook.InForce;
-using RuleBook.Units;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Tables;
 
