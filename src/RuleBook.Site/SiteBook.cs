@@ -14,7 +14,7 @@ internal sealed class SiteBook
         ChangeDays = Limits.ChangeDays.Of(Book.Jurisdictions);
         Topics = [.. Words.Topics.Values.OrderBy(topic => topic.Mark)];
         Places = [.. Book.Jurisdictions.OrderBy(place => place.Within is not null).ThenBy(place => place.Id, StringComparer.Ordinal)];
-        Lines = [.. Places.SelectMany(place => LimitLines.Of(Book, Kinds, place, Day))];
+        Lines = [.. Places.SelectMany(place => LimitStatements.Of(Book, Kinds, place, Day))];
         Shown = [.. Lines.Select(line => (line.Rule.Topic, line.Measure))];
     }
 
@@ -38,7 +38,7 @@ internal sealed class SiteBook
     public ImmutableArray<Jurisdiction> Places { get; }
 
     /// <summary>Everything said on the site's day.</summary>
-    public ImmutableArray<LimitLine> Lines { get; }
+    public ImmutableArray<LimitStatement> Lines { get; }
 
     /// <summary>The topics and measures on which something is said on the site's day.</summary>
     public ImmutableHashSet<(string Topic, string Measure)> Shown { get; }

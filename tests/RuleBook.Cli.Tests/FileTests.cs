@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 
 namespace RuleBook.Cli.Tests;
 
@@ -42,7 +43,7 @@ public sealed class FileTests : IDisposable
     }
 
     [Fact]
-    [System.Runtime.Versioning.UnsupportedOSPlatform("windows")]
+    [UnsupportedOSPlatform("windows")]
     public async Task The_mode_of_a_file_that_is_replaced_is_kept()
     {
         await File.WriteAllTextAsync(In("answer.txt"), "old", TestContext.Current.CancellationToken);

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.Versioning;
 
 namespace RuleBook.Cli.Tests;
 
@@ -67,7 +68,7 @@ public sealed class HostileBookTests : IDisposable
     }
 
     [Fact]
-    [System.Runtime.Versioning.UnsupportedOSPlatform("windows")]
+    [UnsupportedOSPlatform("windows")]
     public async Task A_folder_of_jobs_that_cannot_be_looked_into_fails()
     {
         Assert.SkipWhen(Environment.UserName == "root", "root can look into every folder");

@@ -1,9 +1,8 @@
-using System.Buffers;
 using System.Globalization;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Xml;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Cases;
 
@@ -13,8 +12,7 @@ public static class CaseReport
     /// <summary>JSON: the number run and failed, and each case with its place, source and failures.</summary>
     public static string Json(IReadOnlyList<CaseResult> results)
     {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        return JsonText.WriteReadable(json =>
         {
             json.WriteStartObject();
             json.WriteNumber("run", results.Count);
@@ -23,9 +21,7 @@ public static class CaseReport
             foreach (var result in results) Write(json, result);
             json.WriteEndArray();
             json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+        });
     }
 
     /// <summary>JUnit XML: a suite for each file, a test case for each case.</summary>

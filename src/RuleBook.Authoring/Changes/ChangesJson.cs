@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Tables;
@@ -12,8 +11,7 @@ public static class ChangesJson
     /// <summary>The text, with a line end at the end.</summary>
     public static string Write(ComparedBooks compared)
     {
-        using var bytes = new MemoryStream();
-        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
+        return JsonText.Write(json =>
         {
             json.WriteStartObject();
             json.WriteBoolean("changes", compared.Changes);
@@ -23,9 +21,7 @@ public static class ChangesJson
             List(json, "remarks", compared.Report.Remarks, Write);
             if (compared.Jobs is { } jobs) Write(json, jobs);
             json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
+        });
     }
 
     private static void Write(Utf8JsonWriter json, string name, NamedBook book)

@@ -49,6 +49,6 @@ internal static class SchemeRemarks
         version.AcceptsAppointedIn is { } accepted ? string.Join(' ', accepted.Order(StringComparer.Ordinal)) : "?",
         string.Join(';', version.Issued.OrderBy(issued => issued.Pathway).Select(issued => $"{issued.Pathway} {string.Join(',', issued.Papers)}")),
         string.Join(';', version.Steps.Select(step => $"{step.Text} {step.BeforeWork} {string.Join(',', step.Pathways)}")),
-        string.Join(';', version.Fees.Select(fee => $"{fee.What} {fee.Dollars} {fee.From.Text}")),
+        string.Join(';', version.Fees.Select(fee => $"{fee.What} {fee.Amount} {fee.From.Text}")),
     });
 }

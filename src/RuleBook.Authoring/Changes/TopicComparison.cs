@@ -65,7 +65,7 @@ internal sealed class TopicComparison
     private IEnumerable<AnswerChange> On(DateOnly day, bool first)
     {
         var differing = pairs
-            .Select(pair => (pair, old: Meaning.Of(before, pair.Before, day, vocabulary), now: Meaning.Of(after, pair.After, day, vocabulary)))
+            .Select(pair => (pair, old: NormalForm.Of(before, pair.Before, day, vocabulary), now: NormalForm.Of(after, pair.After, day, vocabulary)))
             .Where(each => each.old != each.now)
             .ToArray();
         if (differing.Length == 0 && otherWords.IsEmpty) return [];

@@ -1,3 +1,4 @@
+using RuleBook.Law;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Checks;
@@ -14,7 +15,7 @@ internal static class UnknownPart
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions
         from part in pair.Version.Measured?.Total ?? []
-        where part == "total-lift" || !book.Book.Vocabulary.Measures.ContainsKey(part)
+        where part == KnownWords.TotalLift || !book.Book.Vocabulary.Measures.ContainsKey(part)
         select Info.At(
             book.Word(book.Value(pair.Version.Mark, "measured"), "total", part),
             $"'{part}' cannot be added up",

@@ -5,7 +5,7 @@ using RuleBook.Law;
 namespace RuleBook.Authoring.Pinning;
 
 /// <summary>A book in which a jurisdiction no longer says which of a job's days decides.</summary>
-internal sealed record DecidedByChange(Book Book, Jurisdiction Place, string What, string Becomes) : Change(Book, Place.Id, Place.Mark, What, Becomes)
+internal sealed record DecidedByChange(Book Book, Jurisdiction Place, string What, string Becomes) : BookEdit(Book, Place.Id, Place.Mark, What, Becomes)
 {
     public override IEnumerable<string> Places => [Place.Id];
 

@@ -1,8 +1,5 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
 
@@ -14,8 +11,7 @@ public static class PinJson
     /// <param name="report">What was found.</param>
     public static string Write(Book book, PinReport report)
     {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        return JsonText.WriteReadable(json =>
         {
             json.WriteStartObject();
             json.WriteNumber("points", report.Points);
@@ -38,8 +34,6 @@ public static class PinJson
 
             json.WriteEndArray();
             json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+        });
     }
 }

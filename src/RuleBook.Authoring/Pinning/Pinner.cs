@@ -24,7 +24,7 @@ public sealed class Pinner
     /// <param name="progress">Told how many changes were tried, and of how many; by several threads.</param>
     public PinReport Run(Func<string, string, bool> chosen, Action<int, int>? progress = null)
     {
-        var changes = Change.Of(book, chosen);
+        var changes = BookEdit.Of(book, chosen);
         var done = 0;
         Tried[] tried =
         [
@@ -44,11 +44,11 @@ public sealed class Pinner
             [.. tried.Select(one => one.Unpinned).OfType<Unpinned>().OrderBy(unpinned => unpinned.Mark)]);
     }
 
-    private Tried Try(Change change)
+    private Tried Try(BookEdit change)
     {
         var noticed = change.Places.SelectMany(place => cases[place]).OrderBy(one => one.Case.Topic != change.Topic).Any(change.NoticedBy);
         return new Tried(change, noticed, noticed ? null : change.Effect(book));
     }
 
-    private sealed record Tried(Change Change, bool Noticed, Unpinned? Unpinned);
+    private sealed record Tried(BookEdit Change, bool Noticed, Unpinned? Unpinned);
 }

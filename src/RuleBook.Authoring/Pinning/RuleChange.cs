@@ -8,7 +8,7 @@ namespace RuleBook.Authoring.Pinning;
 
 /// <summary>A book with one rule changed.</summary>
 internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, string Becomes, Focus Focus, ImmutableArray<string> Reached)
-    : Change(Book, Rule.Id, Mark, What, Becomes)
+    : BookEdit(Book, Rule.Id, Mark, What, Becomes)
 {
     private readonly Dictionary<(DecisionTable, JobDates), DecisionTable?> tables = [];
     private readonly bool ofUse = Book.Vocabulary.Topics[Rule.Topic].OfUse;

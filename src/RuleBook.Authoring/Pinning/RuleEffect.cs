@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Witness">The point.</param>
 /// <param name="Before">What the rule gives there as it is.</param>
 /// <param name="After">What it gives with the change.</param>
-internal sealed record Shown(Witness Witness, RuleAnswer Before, RuleAnswer After);
+internal sealed record ChangedPoint(Witness Witness, RuleAnswer Before, RuleAnswer After);
 
 /// <summary>Looks for a point at which a change of a rule shows: every cell of every stretch of days on which its versions differ.</summary>
 internal static class RuleEffect
@@ -17,9 +17,9 @@ internal static class RuleEffect
     /// <summary>A point, on the first such day the one nearest to a vehicle as built; null when each rule reached gives the same everywhere.</summary>
     /// <param name="before">The book as it is.</param>
     /// <param name="change">The change.</param>
-    public static Shown? Find(Book before, RuleChange change)
+    public static ChangedPoint? Find(Book before, RuleChange change)
     {
-        var stretches = change.Reached.SelectMany(rule => Stretch.Of(before, change.Book, rule)).ToArray();
+        var stretches = change.Reached.SelectMany(rule => RuleOnDay.Of(before, change.Book, rule)).ToArray();
         return AreAlike(before.Vocabulary, stretches, change.Focus)
             ? null
             : stretches.SelectMany(stretch => Differences(before.Vocabulary, stretch, change.Focus, NearestFirst)).FirstOrDefault();
@@ -29,11 +29,11 @@ internal static class RuleEffect
     /// Whether the versions give the same of every vehicle, bound by the rule or not: then they do so under every rule that adopts them, and a
     /// content that many adopt is looked at once.
     /// </summary>
-    private static bool AreAlike(Vocabulary vocabulary, Stretch[] stretches, Focus focus) =>
+    private static bool AreAlike(Vocabulary vocabulary, RuleOnDay[] stretches, Focus focus) =>
         !stretches.Any(stretch => stretch.OtherVehicles)
-        && !Stretch.SayingOther(stretches).Any(stretch => Differences(vocabulary, stretch.OfEveryVehicle, focus, space => space.Points).Any());
+        && !RuleOnDay.SayingOther(stretches).Any(stretch => Differences(vocabulary, stretch.OfEveryVehicle, focus, space => space.Points).Any());
 
-    private static IEnumerable<Shown> Differences(Vocabulary vocabulary, Stretch stretch, Focus focus, Func<Space, IEnumerable<Fraction[]>> points)
+    private static IEnumerable<ChangedPoint> Differences(Vocabulary vocabulary, RuleOnDay stretch, Focus focus, Func<Space, IEnumerable<Fraction[]>> points)
     {
         var space = new Space(vocabulary, stretch.Rule.Jurisdiction, stretch.Day, [.. stretch.Old, .. stretch.Now], Within(stretch, focus));
         var vehicles = space.Words.Where(words => focus is not OnWord only || words.GetValueOrDefault(only.Fact) == only.Word).ToArray();
@@ -44,13 +44,13 @@ internal static class RuleEffect
             foreach (var words in vehicles)
             {
                 at.Put(words);
-                if (Differ() is { } all) yield return new Shown(space.Witness(words, point), all.Before, all.After);
+                if (Differ() is { } all) yield return new ChangedPoint(space.Witness(words, point), all.Before, all.After);
                 foreach (var condition in space.Conditions)
                 {
                     at.NotShown(condition, true);
                     var without = Differ();
                     at.NotShown(condition, false);
-                    if (without is { } shown) yield return new Shown(space.Witness(words, point, condition), shown.Before, shown.After);
+                    if (without is { } shown) yield return new ChangedPoint(space.Witness(words, point, condition), shown.Before, shown.After);
                 }
             }
         }
@@ -67,7 +67,7 @@ internal static class RuleEffect
         space.Points.OrderBy(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight);
 
     /// <summary>Only where the versions count the measure alike can the rest be left out.</summary>
-    private static Func<Axes, Slab?>? Within(Stretch stretch, Focus focus)
+    private static Func<Axes, SumRange?>? Within(RuleOnDay stretch, Focus focus)
     {
         var versions = stretch.Old.Concat(stretch.Now).Where(version => version.Content is Stated).ToArray();
         return focus is OnMeasure between && versions.Length > 0 && versions.All(version => version.Parts.SequenceEqual(versions[0].Parts))

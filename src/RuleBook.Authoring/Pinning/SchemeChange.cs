@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Pinning;
 
 /// <summary>A book with one scheme of certification changed.</summary>
 internal sealed record SchemeChange(Book Book, Jurisdiction Place, Scheme Old, Scheme Now, Mark Mark, string What, string Becomes)
-    : Change(Book, $"{Place.Id}/{Certification}/{Old.Name}", Mark, What, Becomes)
+    : BookEdit(Book, $"{Place.Id}/{Certification}/{Old.Name}", Mark, What, Becomes)
 {
     /// <summary>The topic of schemes.</summary>
     public const string Certification = "certification";

@@ -10,7 +10,7 @@ namespace RuleBook.Authoring.Walk;
 /// <summary>The measures on which some limits bear, and the planes at which the limits change sides.</summary>
 /// <param name="Measures">One for each axis; totals and halves are resolved into what they are made of.</param>
 /// <param name="Planes">All edges, and zero on every axis.</param>
-internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Plane> Planes)
+internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<LimitBoundary> Planes)
 {
     public static Axes Of(IEnumerable<ResolvedVersion> versions, Vocabulary vocabulary)
     {
@@ -24,7 +24,7 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Pla
         var names = measures.Select(measure => measure.Name).ToList();
         var planes = edges.Select(edge => Of(edge, names))
             .Concat(Enumerable.Range(0, measures.Length).Where(axis => !measures[axis].IsDate)
-                .Select(axis => new Plane([.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))], measures[axis].IfAbsent ?? Fraction.Zero)));
+                .Select(axis => new LimitBoundary([.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))], measures[axis].IfAbsent ?? Fraction.Zero)));
         return new Axes(measures, [.. planes.Distinct()]);
     }
 
@@ -38,10 +38,10 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Pla
         (measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10));
 
     /// <summary>Where a measure as a version counts it lies between two values.</summary>
-    public Slab Between(string measure, ResolvedVersion version, Fraction low, Fraction high) =>
+    public SumRange Between(string measure, ResolvedVersion version, Fraction low, Fraction high) =>
         new(Weights([.. Parts(measure, version)], [.. Measures.Select(axis => axis.Name)]), low, high);
 
-    private static Plane Of(Edge edge, List<string> names) => new Plane(Weights(edge.Parts, names), edge.Value).Scaled();
+    private static LimitBoundary Of(Edge edge, List<string> names) => new LimitBoundary(Weights(edge.Parts, names), edge.Value).Scaled();
 
     private static ImmutableArray<Fraction> Weights(ImmutableArray<Part> parts, List<string> names)
     {

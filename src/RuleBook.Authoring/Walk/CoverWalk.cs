@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Walk;
 /// <summary>Looks for a vehicle that no rule of a topic binds, on any day on which some version of the topic is recorded.</summary>
 internal static class CoverWalk
 {
-    private const string Category = "category";
+    private const string Category = KnownWords.Category;
 
     /// <summary>The words that some rule of the book names; of a category that none names, such as one of heavy vehicles, the book does not speak.</summary>
     public static ImmutableHashSet<string> Named(Book book) =>

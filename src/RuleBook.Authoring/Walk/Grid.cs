@@ -10,13 +10,13 @@ namespace RuleBook.Authoring.Walk;
 internal sealed class Grid
 {
     private readonly Axes axes;
-    private readonly ImmutableArray<Plane>[] cuts;
+    private readonly ImmutableArray<LimitBoundary>[] cuts;
 
     public Grid(Axes axes)
     {
         this.axes = axes;
-        cuts = new ImmutableArray<Plane>[axes.Measures.Length];
-        IEnumerable<Plane> left = axes.Planes;
+        cuts = new ImmutableArray<LimitBoundary>[axes.Measures.Length];
+        IEnumerable<LimitBoundary> left = axes.Planes;
         for (var axis = cuts.Length - 1; axis >= 0; axis--)
         {
             var here = left.Where(plane => plane.On(axis)).Distinct().ToImmutableArray();
@@ -27,7 +27,7 @@ internal sealed class Grid
 
     /// <summary>The witnesses, a value for each axis; of an open cell the one nearest to its lower end by absolute size.</summary>
     /// <param name="within">Only those inside; null for all.</param>
-    public IEnumerable<Fraction[]> Points(Slab? within = null) => Points(0, new Fraction[cuts.Length], within);
+    public IEnumerable<Fraction[]> Points(SumRange? within = null) => Points(0, new Fraction[cuts.Length], within);
 
     /// <summary>The witnesses on one axis, the earlier ones given; in ascending order.</summary>
     public IEnumerable<Fraction> Along(int axis, Fraction[] earlier)
@@ -44,7 +44,7 @@ internal sealed class Grid
         }
     }
 
-    private IEnumerable<Fraction[]> Points(int axis, Fraction[] at, Slab? within)
+    private IEnumerable<Fraction[]> Points(int axis, Fraction[] at, SumRange? within)
     {
         if (axis == cuts.Length)
         {
@@ -72,7 +72,7 @@ internal sealed class Grid
         return high.IsPositive ? low + step : high - step;
     }
 
-    private static IEnumerable<Plane> Meets(ImmutableArray<Plane> planes, int axis)
+    private static IEnumerable<LimitBoundary> Meets(ImmutableArray<LimitBoundary> planes, int axis)
     {
         for (var i = 0; i < planes.Length; i++)
             for (var j = i + 1; j < planes.Length; j++)

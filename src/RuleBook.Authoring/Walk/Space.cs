@@ -11,7 +11,7 @@ internal sealed class Space
     private readonly string jurisdiction;
     private readonly DateOnly day;
 
-    public Space(Vocabulary vocabulary, string jurisdiction, DateOnly day, IReadOnlyList<ResolvedVersion> versions, Func<Axes, Slab?>? within = null)
+    public Space(Vocabulary vocabulary, string jurisdiction, DateOnly day, IReadOnlyList<ResolvedVersion> versions, Func<Axes, SumRange?>? within = null)
     {
         this.jurisdiction = jurisdiction;
         this.day = day;

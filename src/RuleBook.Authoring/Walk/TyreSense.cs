@@ -1,5 +1,6 @@
 using Fractions;
 using RuleBook.Facts;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Walk;
 
@@ -12,9 +13,9 @@ internal static class TyreSense
     public static bool Possible(Axes axes, Fraction[] at)
     {
         var growth = At(FactSet.TyreGrowth);
-        var reduction = At("tyre-diameter-reduction");
-        var growthPercent = At("tyre-diameter-growth-percent");
-        var reductionPercent = At("tyre-diameter-reduction-percent");
+        var reduction = At(KnownWords.TyreReduction);
+        var growthPercent = At(KnownWords.TyreGrowthPercent);
+        var reductionPercent = At(KnownWords.TyreReductionPercent);
         return (growth is null || reduction is null || !(growth + reduction > Fraction.Zero))
             && SameSign(growth, growthPercent)
             && SameSign(growth, -reductionPercent)

@@ -1,19 +1,15 @@
-using System.Text;
 using System.Text.Json;
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Answers;
 
 /// <summary>The changes on a topic as JSON.</summary>
 internal static class TimelineJson
 {
-    public static string Write(Book book, string topic, DateOnly day, IReadOnlyList<Change> changes)
-    {
-        using var bytes = new MemoryStream();
-        using (var json = new Utf8JsonWriter(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n" })) Write(json, book, topic, day, changes);
-        return Encoding.UTF8.GetString(bytes.ToArray()) + "\n";
-    }
+    public static string Write(Book book, string topic, DateOnly day, IReadOnlyList<Change> changes) =>
+        JsonText.Write(json => Write(json, book, topic, day, changes));
 
     private static void Write(Utf8JsonWriter json, Book book, string topic, DateOnly day, IReadOnlyList<Change> changes)
     {

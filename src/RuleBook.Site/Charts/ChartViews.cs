@@ -9,10 +9,10 @@ internal sealed record StackView(string Title, Html Drawing, StackRow[] Rows);
 internal sealed record StackRow(string Place, string Suspension, string Body, string Tyre, string Total);
 
 /// <summary>A figure over the years, one small drawing a jurisdiction.</summary>
-internal sealed record StepsView(string Title, string Measure, StepView[] Places);
+internal sealed record StepsView(string Title, string Measure, PlaceSteps[] Places);
 
 /// <summary>The steps of one jurisdiction.</summary>
-internal sealed record StepView(string Place, Html Drawing, StepRow[] Rows);
+internal sealed record PlaceSteps(string Place, Html Drawing, StepRow[] Rows);
 
 /// <summary>A step in figures.</summary>
 internal sealed record StepRow(string From, string Free, string Certified);

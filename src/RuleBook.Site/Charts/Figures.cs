@@ -28,7 +28,7 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
 
     private static Fraction? At(Book book, Jurisdiction place, string topic, string measure, FactSet vehicle, Pathway pathway, DateOnly day)
     {
-        if (topic == "ride-height") return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
+        if (topic == KnownWords.RideHeight) return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
         var versions = place.Rules
             .Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
             .Select(rule => Resolver.Resolve(book, rule, day))

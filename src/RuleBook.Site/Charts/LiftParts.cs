@@ -30,7 +30,7 @@ internal sealed record LiftParts(
     public static IEnumerable<LiftParts> Of(Book book, Jurisdiction place, FactSet vehicle, DateOnly day)
     {
         var versions = place.Rules
-            .Where(rule => rule.Topic == "ride-height" && !rule.GovernedByTravel)
+            .Where(rule => rule.Topic == KnownWords.RideHeight && !rule.GovernedByTravel)
             .SelectMany(rule => Resolver.Resolve(book, rule, day))
             .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
             .ToImmutableArray();
@@ -59,7 +59,7 @@ internal sealed record LiftParts(
     private static LiftParts Of(Jurisdiction place, Tier tier)
     {
         var parts = new LiftParts(
-            place, tier.Pathway, "stated", Upper(tier, "suspension-lift"), Upper(tier, "body-lift"),
+            place, tier.Pathway, "stated", Upper(tier, KnownWords.SuspensionLift), Upper(tier, KnownWords.BodyLift),
             Upper(tier, FactSet.TyreLift) ?? Upper(tier, FactSet.TyreGrowth) / 2, Upper(tier, FactSet.TotalLift));
         return parts.Highest is null && tier.Limits.Any(limit => limit.Kind == LimitKind.NotEstablished) ? parts with { State = "not-established" } : parts;
     }

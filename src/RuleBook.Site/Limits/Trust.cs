@@ -8,7 +8,7 @@ namespace RuleBook.Site.Limits;
 internal static class Trust
 {
     /// <summary>Of one statement: how its own figure is known.</summary>
-    public static string Marks(LimitLine line) => Marks(line.Version, line.Certain, line.Standing);
+    public static string Marks(LimitStatement line) => Marks(line.Version, line.Certain, line.Standing);
 
     /// <summary>Of a version as a whole: by the weakest of what it says.</summary>
     public static string Marks(ResolvedVersion version, bool certain) => Marks(version, certain, version.Evidence.OfAll(version.Content));

@@ -16,7 +16,7 @@ internal sealed class VehicleKinds
     public VehicleKinds(Vocabulary vocabulary, IEnumerable<Rule> rules)
     {
         var tested = rules.SelectMany(Tests).Select(test => test.Fact).ToHashSet(StringComparer.Ordinal);
-        Facts = [.. Names.Where(name => tested.Contains(name) && vocabulary.Facts.ContainsKey(name)).Select(name => vocabulary.Facts[name])];
+        Facts = [.. KnownWords.VehicleKinds.Where(name => tested.Contains(name) && vocabulary.Facts.ContainsKey(name)).Select(name => vocabulary.Facts[name])];
         kinds = [.. Facts.Aggregate(
             (IEnumerable<(string, string)[]>)[[]],
             (known, fact) => known.SelectMany(kind => fact.Values.Select(word => ((string, string)[])[.. kind, (fact.Name, word)])))];
@@ -26,8 +26,6 @@ internal sealed class VehicleKinds
     public ImmutableArray<FactWord> Facts { get; }
 
     public BigInteger Every => (BigInteger.One << kinds.Length) - 1;
-
-    private static ImmutableArray<string> Names { get; } = ["vehicle-kind", "category", "four-wheel-drive", "stability-control"];
 
     public BigInteger Of(params ReadOnlySpan<Predicate> predicates)
     {

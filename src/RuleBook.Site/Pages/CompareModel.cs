@@ -21,10 +21,10 @@ internal sealed record CellLine(string Kind, string Amount, string Pathway, stri
 internal sealed record CellRule(string Url, string Where, string Marks, string When, CellLine[] Lines);
 
 /// <summary>A jurisdiction's statements on a measure; <paramref name="Otherwise"/> says why there is none.</summary>
-internal sealed record Cell(CellRule[] Rules, string Otherwise);
+internal sealed record ComparedCell(CellRule[] Rules, string Otherwise);
 
 /// <summary>A measure, or what else is compared.</summary>
-internal sealed record Row(string Id, string Title, string Url, Cell[] Cells);
+internal sealed record Row(string Id, string Title, string Url, ComparedCell[] Cells);
 
 /// <summary>The rows of a topic.</summary>
 internal sealed record RowGroup(string Id, string Title, string Url, Row[] Rows);
@@ -39,7 +39,7 @@ internal sealed record CompareModel(RowGroup[] Groups, WhereView[] Where)
 {
     public static CompareModel Of(SiteBook site, CompareGroup group, DateOnly day)
     {
-        var lines = group.Places.SelectMany(place => LimitLines.Of(site.Book, group.Kinds, place, day)).ToLookup(line => line.Rule.Topic);
+        var lines = group.Places.SelectMany(place => LimitStatements.Of(site.Book, group.Kinds, place, day)).ToLookup(line => line.Rule.Topic);
         var rows = new CompareRows(site, group);
         RowGroup[] groups =
         [
@@ -51,7 +51,7 @@ internal sealed record CompareModel(RowGroup[] Groups, WhereView[] Where)
                     Links.Topic(topic.Name),
                     rows.Of(topic, lines[topic.Name].ToLookup(line => line.Place.Id))))
                 .Where(each => each.Rows.Length > 0),
-            Certification.Of(site, group.Places, day),
+            CertificationRows.Of(site, group.Places, day),
         ];
         return new CompareModel(groups, rows.Where.Views);
     }

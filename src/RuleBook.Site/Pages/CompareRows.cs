@@ -11,30 +11,30 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
 {
     public WhereList Where { get; } = new();
 
-    public Row[] Of(Topic topic, ILookup<string, LimitLine> lines)
+    public Row[] Of(Topic topic, ILookup<string, LimitStatement> lines)
     {
         var measures = lines.SelectMany(place => place).Select(line => line.Measure).Where(name => name.Length > 0).Distinct().ToArray();
         var order = site.Words.Naming(topic.Name).Select(measure => measure.Name).ToArray();
         return
         [
-            .. (measures.Length == 0 ? [LimitLines.Beyond] : measures)
-                .OrderBy(name => name == LimitLines.Beyond)
+            .. (measures.Length == 0 ? [LimitStatements.Beyond] : measures)
+                .OrderBy(name => name == LimitStatements.Beyond)
                 .ThenBy(name => Array.IndexOf(order, name) is var at && at < 0 ? int.MaxValue : at)
                 .ThenBy(name => name, StringComparer.Ordinal)
                 .Select(name => new Row(
                     $"{Links.Slug(topic.Name)}.{Links.Slug(name)}",
-                    name == LimitLines.Beyond ? "beyond these limits" : site.MeasureTitle(name),
+                    name == LimitStatements.Beyond ? "beyond these limits" : site.MeasureTitle(name),
                     site.Shown.Contains((topic.Name, name)) ? Links.Measure(topic.Name, name) : Links.Topic(topic.Name),
                     [.. group.Places.Select(place => Cell(topic, place, name, [.. lines[place.Id]]))])),
         ];
     }
 
-    private Cell Cell(Topic topic, Jurisdiction place, string measure, LimitLine[] lines)
+    private ComparedCell Cell(Topic topic, Jurisdiction place, string measure, LimitStatement[] lines)
     {
         var own = lines.Where(line => line.Measure == measure).ToArray();
         var covered = own.Aggregate(BigInteger.Zero, (set, line) => set | line.Kinds);
         var open = lines.Where(line => line.Measure.Length == 0 && (line.Kinds & ~covered) != 0);
-        return new Cell(
+        return new ComparedCell(
             [
                 .. Told(own.Concat(open))
                     .GroupBy(line => (Url: Links.Rule(line.Rule), Where: Where.Id(line.Version), Marks: Trust.Marks(line), When: When(line)))
@@ -49,11 +49,11 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
     }
 
     /// <summary>What several rules leave open is told once, with the kinds of vehicle of all of them.</summary>
-    private static IEnumerable<LimitLine> Told(IEnumerable<LimitLine> lines) => lines
+    private static IEnumerable<LimitStatement> Told(IEnumerable<LimitStatement> lines) => lines
         .GroupBy(line => line.Kind is "not-established" or "not-regulated" ? $"{line.Kind} {line.Pathway} {Trust.Marks(line)}" : "")
         .SelectMany(same => same.Key.Length == 0 ? same.ToArray() : [Together([.. same])]);
 
-    private static LimitLine Together(LimitLine[] same) => same[0] with
+    private static LimitStatement Together(LimitStatement[] same) => same[0] with
     {
         Kinds = same.Aggregate(BigInteger.Zero, (set, line) => set | line.Kinds),
         Several = same.Select(line => line.Rule.Id).Distinct().Count() > 1,
@@ -63,11 +63,11 @@ internal sealed class CompareRows(SiteBook site, CompareGroup group)
         place.Coverage.Any(entry => entry.Topic == topic && entry.State == "none") ? "not established" : "no rule in the book";
 
     /// <summary>The vehicles of the rule, or of all rules that the line stands for.</summary>
-    private string When(LimitLine line) => line.Several ? group.Kinds.Words(line.Kinds) : Say.When(site.Words, line.Rule.For);
+    private string When(LimitStatement line) => line.Several ? group.Kinds.Words(line.Kinds) : Say.When(site.Words, line.Rule.For);
 
-    private CellLine Line(LimitLine line)
+    private CellLine Line(LimitStatement line)
     {
-        var isBeyond = line.Measure == LimitLines.Beyond;
+        var isBeyond = line.Measure == LimitStatements.Beyond;
         return new CellLine(
             line.Kind,
             isBeyond && line.Kind == "limit" ? Say.Short(line.Pathway!.Value) : line.Amount(site.Words),

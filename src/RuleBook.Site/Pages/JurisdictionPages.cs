@@ -57,7 +57,7 @@ internal static class JurisdictionPages
             .Select(topic => new TopicRules(
                 SiteBook.Heading(topic.Title),
                 Links.Topic(topic.Name),
-                topic.Name == "ride-height",
+                topic.Name == KnownWords.RideHeight,
                 [.. place.Rules.Where(rule => rule.Topic == topic.Name).Select(rule => RuleView.Of(site, rule))]))
             .Where(topic => topic.Rules.Length > 0),
     ];

@@ -28,7 +28,7 @@ internal static class TopicCharts
 
     public static StepsView[] Steps(SiteBook site, Topic topic)
     {
-        if (topic.Name == "ride-height") return [Steps(site, topic, FactSet.TotalLift, "height gained in all")];
+        if (topic.Name == KnownWords.RideHeight) return [Steps(site, topic, FactSet.TotalLift, "height gained in all")];
         var measure = site.Words.Naming(topic.Name).FirstOrDefault(measure => !measure.IsDate)?.Name;
         if (measure is null) return [];
         var steps = Steps(site, topic, measure, site.MeasureTitle(measure));
@@ -48,7 +48,7 @@ internal static class TopicCharts
         .Where(nation => nation.Count(place => place.Rules.Any(CountsLift)) > 1)
         .SelectMany(nation => nation);
 
-    private static bool CountsLift(Rule rule) => rule.Topic == "ride-height" && rule.Versions.Any(version =>
+    private static bool CountsLift(Rule rule) => rule.Topic == KnownWords.RideHeight && rule.Versions.Any(version =>
         version.Content is Stated stated && stated.Tiers.Any(tier => tier.Limits.Any(limit => limit.Measure == FactSet.TotalLift)));
 
     private static StackRow Row(LiftParts parts)
@@ -86,7 +86,7 @@ internal static class TopicCharts
         return new StepsView(
             SiteBook.Heading($"{title} over the years in {unit.Symbol}, {vehicle.Title}"),
             site.MeasureTitle(measure),
-            [.. all.Select(each => new StepView(
+            [.. all.Select(each => new PlaceSteps(
                 each.place.Name,
                 StepChart.Draw(
                     [("certified", Points(each.certified)), ("free", Points(each.free))],

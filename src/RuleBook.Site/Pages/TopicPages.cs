@@ -23,13 +23,13 @@ internal static class TopicPages
             ("day", Phrases.Day(site.Day)),
             ("title", topic.Title),
             ("definition", topic.Definition.Trim()),
-            ("stacks", topic.Name == "ride-height" ? TopicCharts.Stacks(site) : []),
+            ("stacks", topic.Name == KnownWords.RideHeight ? TopicCharts.Stacks(site) : []),
             ("steps", TopicCharts.Steps(site, topic)),
             ("measures", Measures(site, topic)
                 .Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key)))
                 .ToArray()),
             ("boards", AdoptionBoard.Of(site, topic)),
-            ("schemes", topic.Name == "certification" ? Certification.Of(site, site.Places, site.Day).Rows : []),
+            ("schemes", topic.Name == "certification" ? CertificationRows.Of(site, site.Places, site.Day).Rows : []),
             ("columns", site.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
             ("coverage", Coverage(site, topic)));
         return new Page(path, SiteBook.Heading(topic.Title), "topics", body, []);
@@ -47,7 +47,7 @@ internal static class TopicPages
         return new Page(path, table.Title, "topics", body, []);
     }
 
-    private static IEnumerable<IGrouping<string, LimitLine>> Measures(SiteBook site, Topic topic)
+    private static IEnumerable<IGrouping<string, LimitStatement>> Measures(SiteBook site, Topic topic)
     {
         var order = site.Words.Naming(topic.Name).Select(measure => measure.Name).ToList();
         return
@@ -55,7 +55,7 @@ internal static class TopicPages
             .. site.Lines
                 .Where(line => line.Rule.Topic == topic.Name)
                 .GroupBy(line => line.Measure)
-                .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitLines.Beyond ? 1 : 0)
+                .OrderBy(group => group.Key.Length == 0 ? 2 : group.Key == LimitStatements.Beyond ? 1 : 0)
                 .ThenBy(group => order.IndexOf(group.Key) is var at && at < 0 ? int.MaxValue : at)
                 .ThenBy(group => group.Key, StringComparer.Ordinal),
         ];
@@ -72,7 +72,7 @@ internal static class TopicPages
 /// <summary>All that is said of a measure, with the clause.</summary>
 internal sealed record MeasureTable(string Measure, string Title, string Definition, MeasureRow[] Rows)
 {
-    public static MeasureTable Of(SiteBook site, string measure, IEnumerable<LimitLine> lines)
+    public static MeasureTable Of(SiteBook site, string measure, IEnumerable<LimitStatement> lines)
     {
         var known = site.Words.Measures.GetValueOrDefault(measure);
         return new MeasureTable(
@@ -85,7 +85,7 @@ internal sealed record MeasureTable(string Measure, string Title, string Definit
     public static string TitleOf(SiteBook site, string measure) => SiteBook.Heading(measure switch
     {
         "" => "not established or not regulated",
-        LimitLines.Beyond => "beyond these limits",
+        LimitStatements.Beyond => "beyond these limits",
         _ => site.MeasureTitle(measure),
     });
 }
@@ -95,13 +95,13 @@ internal sealed record MeasureRow(
     string Place, string Kind, string Amount, string Pathway, string Words, string When, string Marks, string Url, string Clause, string SourceUrl,
     string Line, string Report)
 {
-    public static MeasureRow Of(SiteBook site, LimitLine line)
+    public static MeasureRow Of(SiteBook site, LimitStatement line)
     {
         var source = line.Standing.Cited;
         return new MeasureRow(
             line.Place.Name,
             line.Kind,
-            line.Measure == LimitLines.Beyond && line.Kind == "limit" ? "" : line.Amount(site.Words),
+            line.Measure == LimitStatements.Beyond && line.Kind == "limit" ? "" : line.Amount(site.Words),
             line.Pathway is { } pathway ? Wording.Of(pathway) : "",
             line.Pathway is { } words ? Say.Short(words) : "",
             Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),

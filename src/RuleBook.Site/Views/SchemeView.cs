@@ -36,7 +36,7 @@ internal sealed record SchemeView(
         [.. version.Issued.Select(issued => new IssuedView(Wording.Of(issued.Pathway), Phrases.Pathway(issued.Pathway), string.Join(", ", issued.Papers)))],
         [.. version.Steps.Select(step => new StepView(step.Text.Trim(), step.BeforeWork, string.Join(", ", step.Pathways.Select(Phrases.Pathway))))],
         version.Reregistering?.Trim() ?? "not established",
-        [.. version.Fees.Select(fee => new FeeView(fee.What, $"{Numbers.Show(fee.Dollars, 2)} AUD", fee.From.Words))],
+        [.. version.Fees.Select(fee => new FeeView(fee.What, $"{Numbers.Show(fee.Amount.Amount, 2)} {fee.Amount.Unit}", fee.From.Words))],
         [.. version.NotEstablished],
         version.Note?.Trim() ?? "",
         Links.Line(version.Mark),

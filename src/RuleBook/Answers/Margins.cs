@@ -15,11 +15,11 @@ namespace RuleBook.Answers;
 public static class Margins
 {
     /// <summary>The measures that are looked at.</summary>
-    public static ImmutableArray<string> Measures { get; } = ["suspension-lift", "body-lift", FactSet.TyreGrowth];
+    public static ImmutableArray<string> Measures { get; } = [KnownWords.SuspensionLift, KnownWords.BodyLift, FactSet.TyreGrowth];
 
     private static readonly ImmutableArray<string> Growths =
     [
-        FactSet.TyreGrowth, FactSet.TyreLift, "tyre-diameter-growth-percent", "tyre-diameter-reduction", "tyre-diameter-reduction-percent",
+        FactSet.TyreGrowth, FactSet.TyreLift, KnownWords.TyreGrowthPercent, KnownWords.TyreReduction, KnownWords.TyreReductionPercent,
     ];
 
     /// <summary>How far one measure may go, by the rules of the topics that it touches; null where the book has no such measure.</summary>

@@ -57,7 +57,7 @@ internal static class SizeFits
 
     private static SizeFit? Try(Book book, Job job, Jurisdiction place, TyreSize size)
     {
-        var fitted = job with { FittedTyre = size, Measures = job.Measures.RemoveRange([FactSet.TyreGrowth, "tyre-diameter-reduction", FittedTyre.Diameter]) };
+        var fitted = job with { FittedTyre = size, Measures = job.Measures.RemoveRange([FactSet.TyreGrowth, KnownWords.TyreReduction, FittedTyre.Diameter]) };
         var growth = TyreGrowth.Of(size, job.PlacardTyres, DiameterBasis.Handbook);
         if (growth.Growth.Amount is null) return null;
         var outcome = Judgement.About(book, fitted, place, DiameterBasis.Handbook, FactSet.TyreGrowth).Outcome;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Law;
 using RuleBook.Units;
 
 namespace RuleBook.Facts;
@@ -20,15 +21,15 @@ public sealed record FactSet(
     public Fraction GuardFactor { get; init; } = Fraction.One;
 
     /// <summary>Half of the growth in overall diameter.</summary>
-    public const string TyreLift = "tyre-lift";
+    public const string TyreLift = KnownWords.TyreLift;
 
     /// <summary>The measure of which tyre lift is half.</summary>
-    public const string TyreGrowth = "tyre-diameter-growth";
+    public const string TyreGrowth = KnownWords.TyreGrowth;
 
     /// <summary>The sum of the parts that a version counts.</summary>
-    public const string TotalLift = "total-lift";
+    public const string TotalLift = KnownWords.TotalLift;
 
-    private static readonly ImmutableArray<string> UsualParts = ["suspension-lift", "body-lift", TyreLift];
+    private static readonly ImmutableArray<string> UsualParts = [KnownWords.SuspensionLift, KnownWords.BodyLift, TyreLift];
 
     /// <summary>Nothing known.</summary>
     public static FactSet Nothing { get; } = new(

@@ -1,5 +1,6 @@
 using Fractions;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 
 namespace RuleBook.Facts;
@@ -20,9 +21,9 @@ internal sealed record GrowthShares(Fraction Largest, Fraction Smallest)
     /// <param name="growth">Growth over the largest placard size, mm.</param>
     public IEnumerable<(string Measure, Fraction Value)> From(Fraction growth)
     {
-        yield return ("tyre-diameter-growth-percent", 100 * growth / Largest);
-        yield return ("tyre-diameter-reduction-percent", -100 * growth / Largest);
-        yield return ("tyre-diameter-reduction", Smallest - Largest - growth);
+        yield return (KnownWords.TyreGrowthPercent, 100 * growth / Largest);
+        yield return (KnownWords.TyreReductionPercent, -100 * growth / Largest);
+        yield return (KnownWords.TyreReduction, Smallest - Largest - growth);
     }
 
     /// <summary>The growth at which one of them reaches a value; null for a measure that does not follow.</summary>
@@ -30,9 +31,9 @@ internal sealed record GrowthShares(Fraction Largest, Fraction Smallest)
     /// <param name="value">Its value, in base units.</param>
     public Fraction? GrowthAt(string measure, Fraction value) => measure switch
     {
-        "tyre-diameter-growth-percent" => value * Largest / 100,
-        "tyre-diameter-reduction-percent" => -value * Largest / 100,
-        "tyre-diameter-reduction" => Smallest - Largest - value,
+        KnownWords.TyreGrowthPercent => value * Largest / 100,
+        KnownWords.TyreReductionPercent => -value * Largest / 100,
+        KnownWords.TyreReduction => Smallest - Largest - value,
         _ => null,
     };
 }

@@ -12,11 +12,11 @@ namespace RuleBook.Facts;
 public static class JobFacts
 {
     /// <summary>Whether the vehicle has been registered for the first time.</summary>
-    public const string Registered = "registered";
+    public const string Registered = KnownWords.Registered;
 
-    private const string Gvm = "gvm";
+    private const string Gvm = KnownWords.Gvm;
 
-    private const string TyreReduction = "tyre-diameter-reduction";
+    private const string TyreReduction = KnownWords.TyreReduction;
 
     /// <summary>The facts of a job.</summary>
     /// <param name="job">The job.</param>
@@ -36,20 +36,19 @@ public static class JobFacts
         AddAxleSum(measures, job);
         AddLift(measures, job);
         AddCombination(measures, job);
-        if (Changes.FuelAdded(job) is { } fuel) measures["added-fuel-capacity"] = fuel;
+        if (Changes.FuelAdded(job) is { } fuel) measures[KnownWords.AddedFuel] = fuel;
         TowingFacts.Add(measures, job);
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
                 measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
-        if (job.Built is { } built) measures["built"] = Stated(built);
-        if (job.FirstRegistered is { } first) measures["first-registered"] = Stated(first);
+        if (job.Built is { } built) measures[KnownWords.Built] = Stated(built);
+        if (job.FirstRegistered is { } first) measures[KnownWords.FirstRegistered] = Stated(first);
         if (job.NotYetRegistered)
-            measures["first-registered"] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not yet: later than every day of the job");
+            measures[KnownWords.FirstRegistered] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not yet: later than every day of the job");
         if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures, job);
-        var shown = Shown.Of(job)
-            .Where(each => vocabulary.Conditions.ContainsKey(each.Condition))
+        var shown = DecidedConditions.Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
         return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), measures.ToImmutable(), shown)
         {
@@ -106,15 +105,15 @@ public static class JobFacts
     private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
-        if (!measures.TryGetValue("trailer-mass", out var towed))
+        if (!measures.TryGetValue(KnownWords.TrailerMass, out var towed))
         {
-            measures["trailer-mass"] = towed = trailer.AxlesKg + trailer.BallKg is { } alone
+            measures[KnownWords.TrailerMass] = towed = trailer.AxlesKg + trailer.BallKg is { } alone
                 ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
                 : new Derived(new Interval(trailer.AxlesKg ?? trailer.BallKg ?? Fraction.Zero, null), "a trailer is given, its whole mass is not");
         }
 
         var total = Budgets.Unhitched(job).Possible.Total + towed.Value;
-        measures["combination-mass"] = new Derived(total, total.Exact is { } known
+        measures[KnownWords.CombinationMass] = new Derived(total, total.Exact is { } known
             ? $"vehicle as loaded and trailer together = {Numbers.Show(known)} kg"
             : "vehicle as loaded and trailer together; part of it is not known");
     }
@@ -143,9 +142,9 @@ public static class JobFacts
     {
         Add(FactSet.TyreGrowth, growth.Growth);
         Add(TyreReduction, growth.Reduction);
-        Add("tyre-diameter-growth-percent", growth.GrowthPercent);
-        Add("tyre-diameter-reduction-percent", growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
-        Add("tyre-section-width-ratio", growth.WidthPercent);
+        Add(KnownWords.TyreGrowthPercent, growth.GrowthPercent);
+        Add(KnownWords.TyreReductionPercent, growth.GrowthPercent with { Amount = -growth.GrowthPercent.Amount });
+        Add(KnownWords.TyreWidthRatio, growth.WidthPercent);
         Add(FactSet.TyreLift, growth.TyreLift);
 
         void Add(string name, DerivedFigure figure)
@@ -156,7 +155,7 @@ public static class JobFacts
 
     private static void AddRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
-        foreach (var rating in (ReadOnlySpan<string>)["gvm", "gcm", "braked-tow"])
+        foreach (var rating in KnownWords.Ratings)
         {
             var stated = job.Measures.GetValueOrDefault(rating);
             var asked = job.Measures.GetValueOrDefault($"new-{rating}");
@@ -173,10 +172,10 @@ public static class JobFacts
     {
         if (job.Plan.Rerated is not { } rerated) return;
         var stated = job.Plan.Ratings;
-        Add("front-axle", rerated.FrontAxleKg, stated.FrontAxleKg);
-        Add("rear-axle", rerated.RearAxleKg, stated.RearAxleKg);
-        Add("unbraked-tow", rerated.UnbrakedTowKg, stated.UnbrakedTowKg);
-        Add("ball", rerated.BallKg, stated.BallKg);
+        Add(KnownWords.FrontAxle, rerated.FrontAxleKg, stated.FrontAxleKg);
+        Add(KnownWords.RearAxle, rerated.RearAxleKg, stated.RearAxleKg);
+        Add(KnownWords.UnbrakedTow, rerated.UnbrakedTowKg, stated.UnbrakedTowKg);
+        Add(KnownWords.Ball, rerated.BallKg, stated.BallKg);
 
         void Add(string rating, Fraction? asked, Fraction? before)
         {
@@ -192,7 +191,7 @@ public static class JobFacts
     /// <summary>A GVM that is not stated lies within the category's own bounds. Ratings are whole kilograms, so an open end begins a kilogram further on.</summary>
     private static void AddCategoryGvm(ImmutableDictionary<string, Derived>.Builder measures, Job job, Vocabulary vocabulary)
     {
-        if (measures.ContainsKey(Gvm) || job.Unknown.Contains(Gvm) || !job.Words.TryGetValue("category", out var category)
+        if (measures.ContainsKey(Gvm) || job.Unknown.Contains(Gvm) || !job.Words.TryGetValue(KnownWords.Category, out var category)
             || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm)) return;
         var why = gvm.Assumed ? $"not stated; a vehicle of category {category} is taken to be no heavier" : $"not stated; that of category {category}";
         measures[Gvm] = new Derived(new Interval(gvm.Over + Fraction.One, gvm.AtMost), why);
@@ -210,7 +209,7 @@ public static class JobFacts
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
-            measures["new-gvm-over-axle-ratings"] = new Derived(
+            measures[KnownWords.GvmOverAxles] = new Derived(
                 Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
     }
 
@@ -225,8 +224,8 @@ public static class JobFacts
             Set(FactSet.TyreGrowth, new Interval(null, -reduction));
         if (Amount(FactSet.TyreGrowth) is not { IsZero: false } amount) return;
         var grows = amount.IsPositive;
-        Bound("tyre-diameter-growth-percent", grows);
-        Bound("tyre-diameter-reduction-percent", !grows);
+        Bound(KnownWords.TyreGrowthPercent, grows);
+        Bound(KnownWords.TyreReductionPercent, !grows);
         if (grows) Bound(TyreReduction, false);
         else if (stated && !job.Measures.ContainsKey(TyreReduction)) Set(TyreReduction, new Interval(null, -amount));
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Figures;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Units;
 
 namespace RuleBook.Facts;
@@ -10,16 +11,16 @@ namespace RuleBook.Facts;
 internal static class TowingFacts
 {
     /// <summary>Whether the towing vehicle's maker gives a towing mass.</summary>
-    private const string MakerGives = "maker-gives-towing-mass";
+    private const string MakerGives = KnownWords.MakerGivesTowingMass;
 
     /// <summary>Adds the trailer's ratings and its mass as a share of the unladen mass of the towing vehicle.</summary>
     public static void Add(ImmutableDictionary<string, Derived>.Builder measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
-        measures["trailer-gtm"] = Rated(trailer.Limits.GtmKg, "GTM");
-        measures["trailer-atm"] = Rated(trailer.Limits.AtmKg, "ATM");
-        measures["trailer-share-of-unladen"] =
-            Budgets.Unladen(job).TotalKg is { IsPositive: true } unladen && measures["trailer-mass"].Value.Exact is { } alone
+        measures[KnownWords.TrailerGtm] = Rated(trailer.Limits.GtmKg, "GTM");
+        measures[KnownWords.TrailerAtm] = Rated(trailer.Limits.AtmKg, "ATM");
+        measures[KnownWords.TrailerShareOfUnladen] =
+            Budgets.Unladen(job).TotalKg is { IsPositive: true } unladen && measures[KnownWords.TrailerMass].Value.Exact is { } alone
                 ? new Derived(Interval.Of(alone / unladen * new Fraction(100)), $"{Numbers.Show(alone)} kg over an unladen mass of {Numbers.Show(unladen)} kg")
                 : new Derived(Interval.Anything, "the mass of the trailer or the unladen mass of the vehicle is not known");
     }

@@ -1,4 +1,5 @@
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 
 namespace RuleBook.Figures;
@@ -7,7 +8,7 @@ namespace RuleBook.Figures;
 internal static class FittedTyre
 {
     /// <summary>The measured diameter.</summary>
-    public const string Diameter = "tyre-diameter";
+    public const string Diameter = KnownWords.TyreDiameter;
 
     /// <summary>Growth over the placard; null where the tyres stay.</summary>
     /// <param name="job">The job.</param>

@@ -1,5 +1,6 @@
 using Fractions;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;
 using RuleBook.Units;
@@ -10,15 +11,15 @@ namespace RuleBook.Figures;
 internal static class Lifts
 {
     /// <summary>The measure that it becomes.</summary>
-    public const string Measure = "suspension-lift";
+    public const string Measure = KnownWords.SuspensionLift;
 
     /// <summary>Name of the uncertainty of a predicted lift.</summary>
-    public const string PredictedMeasure = "predicted-lift";
+    public const string PredictedMeasure = KnownWords.PredictedLift;
 
     /// <summary>As measured; null where nothing was measured after the work.</summary>
     public static MeasuredLift? Measured(Job job) => job.Plan.Heights.After is null
         ? null
-        : MeasuredLift.Of(job.Plan.Heights with { BodyBlockMm = job.Measures.GetValueOrDefault("body-lift")?.Base ?? Fraction.Zero });
+        : MeasuredLift.Of(job.Plan.Heights with { BodyBlockMm = job.Measures.GetValueOrDefault(KnownWords.BodyLift)?.Base ?? Fraction.Zero });
 
     /// <summary>As predicted at the unladen mass; null for an axle whose springs stay.</summary>
     public static PredictedLift? Predicted(Job job, Axle axle, MassBudget unladen)

@@ -1,5 +1,6 @@
 using Fractions;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Dynamics;
 using RuleBook.Physics.Tyres;
 
@@ -17,7 +18,7 @@ internal static class RoadReckoning
             plan is { ClearanceMidwayMm: { } midway, WheelbaseMm: { } length } && rule is not null
                 ? Clearance.Check(midway, length, rule.MidwayMmPerMetre)
                 : null,
-            job.Measures.GetValueOrDefault("ground-clearance")?.Base is { } running && rule is not null ? new LengthCheck(running, rule.RunningMm) : null,
+            job.Measures.GetValueOrDefault(KnownWords.GroundClearance)?.Base is { } running && rule is not null ? new LengthCheck(running, rule.RunningMm) : null,
             before,
             after,
             rule);
@@ -29,9 +30,9 @@ internal static class RoadReckoning
         if (job.Plan is not { TrackMm: { } track, CentreOfMassMm: { } height }) return (null, null);
         var before = StaticStability.Factor(track, height);
         var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.High : Fraction.Zero);
-        var tyre = growth is null ? Stated(job, "tyre-diameter-growth") / 2 ?? Fraction.Zero : growth.TyreLift.Amount;
-        var rise = suspension + tyre + (Stated(job, "body-lift") ?? Fraction.Zero);
-        var wider = track + (Stated(job, "track-increase") ?? Fraction.Zero);
+        var tyre = growth is null ? Stated(job, KnownWords.TyreGrowth) / 2 ?? Fraction.Zero : growth.TyreLift.Amount;
+        var rise = suspension + tyre + (Stated(job, KnownWords.BodyLift) ?? Fraction.Zero);
+        var wider = track + (Stated(job, KnownWords.TrackIncrease) ?? Fraction.Zero);
         return (before, rise is { } up && (height + up).IsPositive ? StaticStability.Factor(wider, height + up) : null);
     }
 

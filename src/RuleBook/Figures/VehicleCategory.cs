@@ -14,7 +14,7 @@ public sealed record CategoryChange(string Stated, ImmutableArray<CategoryBounds
 /// <summary>Of which category a vehicle is once the modification is made.</summary>
 internal static class VehicleCategory
 {
-    public const string Fact = "category";
+    public const string Fact = KnownWords.Category;
 
     /// <summary>The change that a re-rating brings; null where the vehicle stays in its category or it is not known.</summary>
     public static CategoryChange? ChangeOf(Job job)

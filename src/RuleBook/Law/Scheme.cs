@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Fractions;
 using RuleBook.Text;
 using RuleBook.Units;
 
@@ -65,7 +64,7 @@ public sealed record Step(string Text, bool BeforeWork, ImmutableArray<Pathway> 
 
 /// <summary>A published fee.</summary>
 /// <param name="What">For what.</param>
-/// <param name="Dollars">Australian dollars, exact.</param>
+/// <param name="Amount">How much, in the currency of the place.</param>
 /// <param name="From">Since when.</param>
 /// <param name="Sources">Where published.</param>
-public sealed record Fee(string What, Fraction Dollars, PartialDate From, ImmutableArray<Citation> Sources);
+public sealed record Fee(string What, Quantity Amount, PartialDate From, ImmutableArray<Citation> Sources);

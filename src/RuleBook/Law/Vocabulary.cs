@@ -88,7 +88,33 @@ public sealed record FactWord(string Name, string Title, string Job, ImmutableAr
 /// <param name="Title">For a reader.</param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Term(string Name, string Title, string Definition, Mark Mark);
+public sealed record Term(string Name, string Title, string Definition, Mark Mark)
+{
+    /// <summary>For a condition: the comparison of figures that decides it wherever a job gives the figures; null for one that has to be shown.</summary>
+    public Comparison? DecidedBy { get; init; }
+}
+
+/// <summary>A comparison of figures of a job that can decide a condition.</summary>
+public enum Comparison
+{
+    /// <summary>The load index of the tyres fitted against the placard's, and the tyres against the ratings asked for.</summary>
+    TyresAgainstPlacard,
+
+    /// <summary>What the tyres carry against the mass ratings asked for.</summary>
+    TyresAgainstRatings,
+
+    /// <summary>The axle ratings, and the tyres of each axle, against the GVM asked for; figures can only fail it.</summary>
+    AxlesAgainstGvm,
+
+    /// <summary>Whether the trailer has brakes.</summary>
+    TrailerBrakes,
+
+    /// <summary>The trailer as weighed against the tow ratings of vehicle and towbar.</summary>
+    TrailerAgainstRatings,
+
+    /// <summary>The trailer as weighed against the rating of the towing apparatus.</summary>
+    TrailerAgainstApparatus,
+}
 
 /// <summary>A group of rules.</summary>
 /// <param name="Name">Name.</param>

@@ -1,12 +1,10 @@
-using System.Buffers;
 using System.Globalization;
-using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Fractions;
 using RuleBook.Answers;
 using RuleBook.Figures;
 using RuleBook.Tables;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Telling;
@@ -25,20 +23,11 @@ public static class AssessmentJson
         json.WriteEndObject();
     }
 
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default };
-
     /// <summary>One assessment, indented, ending with a line feed.</summary>
-    public static string Write(Assessment assessment) => Write(json => Write(json, assessment));
+    public static string Write(Assessment assessment) => JsonText.Write(json => Write(json, assessment));
 
     /// <summary>Several assessments as a list.</summary>
-    public static string Write(IEnumerable<Assessment> assessments) => Write(json => json.List(assessments, each => Write(json, each)));
-
-    internal static string Write(Action<Utf8JsonWriter> write)
-    {
-        var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, Options)) write(json);
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
-    }
+    public static string Write(IEnumerable<Assessment> assessments) => JsonText.Write(json => json.List(assessments, each => Write(json, each)));
 
     private static void Write(Utf8JsonWriter json, Assessment assessment)
     {

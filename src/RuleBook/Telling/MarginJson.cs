@@ -1,6 +1,7 @@
 using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Physics.Masses;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Telling;
@@ -14,7 +15,7 @@ public static class MarginJson
     private static readonly Unit KmH = Unit.Base(Dimension.Speed);
 
     /// <summary>Indented, ending with a line feed.</summary>
-    public static string Write(MarginAnswer answer) => AssessmentJson.Write(json => Write(json, answer));
+    public static string Write(MarginAnswer answer) => JsonText.Write(json => Write(json, answer));
 
     private static void Write(Utf8JsonWriter json, MarginAnswer answer)
     {

@@ -30,6 +30,6 @@ public enum Dimension
     /// <summary>Number of things, without a unit sign.</summary>
     Count,
 
-    /// <summary>Money; base unit Australian dollar.</summary>
+    /// <summary>Money; the unit is the currency, by its code in ISO 4217.</summary>
     Money,
 }

@@ -44,7 +44,9 @@ internal static class FieldValues
         }
 
         if (quantity.Dimension == dimension) return quantity;
-        var units = string.Join(", ", Unit.All.Where(unit => unit.Dimension == dimension).Select(unit => unit.Symbol));
+        var units = dimension == Dimension.Money
+            ? "the three letters of ISO 4217"
+            : string.Join(", ", Unit.All.Where(unit => unit.Dimension == dimension).Select(unit => unit.Symbol));
         fields.Add("wrong-unit", value.Mark, $"'{text}' is not a {dimension.ToString().ToLowerInvariant()}", $"use one of {units}");
         return null;
     }

@@ -31,18 +31,20 @@ public sealed record Unit(string Symbol, Dimension Dimension, Fraction ToBase)
         new("lbf/in", Dimension.Rate, new Fraction(44482216152605, 254000000000000)),
         new("deg", Dimension.Angle, 1),
         new("", Dimension.Count, 1),
-        new("AUD", Dimension.Money, 1),
     }.ToFrozenDictionary(unit => unit.Symbol, StringComparer.Ordinal);
 
-    /// <summary>Every unit that is understood.</summary>
+    /// <summary>Every unit that is understood, currencies apart.</summary>
     public static IEnumerable<Unit> All => BySymbol.Values.OrderBy(unit => unit.Dimension).ThenBy(unit => unit.ToBase);
 
-    /// <summary>The unit written <paramref name="symbol"/>, or null.</summary>
-    public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);
+    /// <summary>The unit written <paramref name="symbol"/>, or null. Three capital letters are a currency, as in ISO 4217.</summary>
+    public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol) ?? (IsCurrency(symbol) ? new Unit(symbol, Dimension.Money, 1) : null);
 
-    /// <summary>The unit whose factor is 1 in <paramref name="dimension"/>.</summary>
+    /// <summary>The unit whose factor is 1 in <paramref name="dimension"/>; money has none, since a currency is not converted.</summary>
+    /// <exception cref="InvalidOperationException">The dimension is money.</exception>
     public static Unit Base(Dimension dimension) => BySymbol.Values.Single(unit => unit.Dimension == dimension && unit.ToBase == Fraction.One);
 
     /// <inheritdoc/>
     public override string ToString() => Symbol;
+
+    private static bool IsCurrency(string symbol) => symbol.Length == 3 && symbol.All(char.IsAsciiLetterUpper);
 }

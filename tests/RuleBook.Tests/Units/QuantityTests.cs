@@ -98,18 +98,30 @@ public sealed class QuantityTests
     [InlineData(Dimension.Speed, "km/h")]
     [InlineData(Dimension.Rate, "N/mm")]
     [InlineData(Dimension.Angle, "deg")]
-    [InlineData(Dimension.Money, "AUD")]
     public void Each_kind_of_quantity_has_one_base_unit(Dimension dimension, string symbol)
     {
         Unit.Base(dimension).Symbol.ShouldBe(symbol);
         Unit.Base(dimension).ToBase.ShouldBe(Fraction.One);
     }
 
+    [Theory] // ISO 4217: a currency is three capital letters
+    [InlineData("83.20 AUD", "AUD")]
+    [InlineData("5 NZD", "NZD")]
+    public void Money_is_written_with_the_code_of_its_currency(string text, string currency)
+    {
+        var money = Quantity.Parse(text);
+        (money.Dimension, money.Unit.Symbol, money.ToString()).ShouldBe((Dimension.Money, currency, text.Replace(".20", ".2", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void One_currency_is_not_converted_to_another() =>
+        Quantity.Parse("5 NZD").Unit.ShouldNotBe(Quantity.Parse("5 AUD").Unit);
+
     [Fact]
     public void Who_writes_an_unknown_unit_is_shown_those_that_are_known_from_the_smallest_up_by_kind()
     {
         Quantity.TryParse("50 furlongs", out _, out var error).ShouldBeFalse();
-        error.ShouldEndWith("known are mm, cm, in, m, lb, kg, t, mL, L, kg/L, %, km/h, lbf/in, N/mm, deg, AUD");
+        error.ShouldEndWith("known are mm, cm, in, m, lb, kg, t, mL, L, kg/L, %, km/h, lbf/in, N/mm, deg");
     }
 
     [Fact]

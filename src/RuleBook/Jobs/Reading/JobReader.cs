@@ -54,7 +54,7 @@ public static class JobReader
         measured?.Done();
         fields.Done();
         CheckAgreement(fields, modification, job);
-        PlanChecks.Run(fields, vehicle, modification, measured, job);
+        PlanChecks.Run(fields, vehicle, modification, measured, job, book.Vocabulary);
         Contradictions.Find(fields, vehicle, modification, job);
         Problem[] found = [.. problems.DistinctBy(problem => (problem.Code, problem.Mark, problem.Code == "negative" ? "" : problem.Text)).OrderBy(problem => problem.Mark)];
         return found.All(problem => problem.Severity == Severity.Warning) ? job with { Warnings = [.. found] } : throw new InputException(found);

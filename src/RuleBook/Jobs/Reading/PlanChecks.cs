@@ -1,5 +1,6 @@
 using RuleBook.Facts;
 using RuleBook.Figures;
+using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Text;
@@ -10,7 +11,7 @@ namespace RuleBook.Jobs.Reading;
 /// <summary>Finds figures of a job that contradict each other.</summary>
 internal static class PlanChecks
 {
-    public static void Run(Fields job, Fields? vehicle, Fields? modification, Fields? measured, Job read)
+    public static void Run(Fields job, Fields? vehicle, Fields? modification, Fields? measured, Job read, Vocabulary vocabulary)
     {
         var plan = read.Plan;
         if (plan.Start.Problem is { } start)
@@ -30,7 +31,7 @@ internal static class PlanChecks
                 $"there are {occupants} occupants, but {seats} seats", "correct the seats or the occupants");
         if (Lifts.Contradiction(read) is { } lift && modification?.Node("suspension-lift") is { } stated)
             job.Add("contradiction", stated.Mark, lift, "leave the lift out, or correct one of the two");
-        foreach (var (condition, met) in Shown.Of(read))
+        foreach (var (condition, met) in DecidedConditions.Of(read, vocabulary))
             if (read.Shown.TryGetValue(condition, out var said) && said != met && job.Node("shown") is Mapping shown)
                 job.Add("contradiction", shown.Find(condition)!.Mark,
                     $"{condition} is given as {(said ? "met" : "not met")}, but the figures of the job say otherwise",

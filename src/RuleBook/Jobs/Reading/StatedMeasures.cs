@@ -8,6 +8,9 @@ namespace RuleBook.Jobs.Reading;
 /// <summary>Collects the measures that a job states, wherever the vocabulary says they stand.</summary>
 internal sealed class StatedMeasures(Vocabulary vocabulary)
 {
+    /// <summary>Factors by which a decimal point that slipped changes a figure.</summary>
+    private static readonly int[] Shifts = [10, 100, 1000];
+
     private readonly Dictionary<string, Quantity> known = [];
     private readonly HashSet<string> unknown = [];
 
@@ -46,12 +49,11 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
         known[measure.Name] = quantity;
     }
 
-    private static readonly int[] Misplaced = [10, 100, 1000];
 
     /// <summary>The range, and the same digits with the point elsewhere where that would lie in it.</summary>
     private static string Tip(Measure measure, Interval range, Quantity quantity)
     {
-        var meant = Misplaced.SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
+        var meant = Shifts.SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
             .Where(value => measure.Plausible.Contains(value))
             .Select(value => $"; was {new Quantity(value / quantity.Unit.ToBase, quantity.Unit)} meant?")
             .FirstOrDefault() ?? "";

@@ -7,6 +7,9 @@ namespace RuleBook.Law.Reading;
 /// <summary>Reads <c>certification.yaml</c>.</summary>
 internal static class SchemeReader
 {
+    /// <summary>Stands for an amount that cannot be read, which is reported.</summary>
+    private static readonly Quantity NoAmount = new(0, Unit.Base(Dimension.Count));
+
     public static ImmutableArray<Scheme> ReadAll(Fields file, Vocabulary vocabulary)
     {
         var stated = file.Required("topic");
@@ -82,7 +85,7 @@ internal static class SchemeReader
     {
         var fee = new Fee(
             fields.Required("what"),
-            fields.Quantity("amount", Dimension.Money)?.Base ?? 0,
+            fields.Quantity("amount", Dimension.Money) ?? NoAmount,
             fields.RequiredPartial("from"),
             SourceReader.Citations(fields));
         fields.Done();

@@ -14,7 +14,7 @@ internal static class VocabularyReader
             new Vocabulary(
                 Each("measures", files, problems, ReadMeasure).DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name),
                 Each("facts", files, problems, fields => ReadFact(fields, categories)).DistinctBy(fact => fact.Name).ToImmutableDictionary(fact => fact.Name),
-                Terms("conditions", "condition", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
+                Each("conditions", files, problems, ReadCondition).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
                 Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
                 Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name))
             {
@@ -40,7 +40,26 @@ internal static class VocabularyReader
     }
 
     private static List<Term> Terms(string name, string key, IReadOnlyList<BookFile> files, List<Problem> problems) =>
-        Each(name, files, problems, fields => new Term(fields.Required(key), fields.Required("title"), fields.Required("definition"), fields.Mark));
+        Each(name, files, problems, fields => ReadTerm(fields, key));
+
+    private static Term ReadTerm(Fields fields, string key) =>
+        new(fields.Required(key), fields.Required("title"), fields.Required("definition"), fields.Mark);
+
+    private static Term ReadCondition(Fields fields) => ReadTerm(fields, "condition") with
+    {
+        DecidedBy = fields.Word(
+            "decided-by", "tyres-against-placard", "tyres-against-ratings", "axles-against-gvm", "trailer-brakes", "trailer-against-ratings",
+            "trailer-against-apparatus") switch
+        {
+            "tyres-against-placard" => Comparison.TyresAgainstPlacard,
+            "tyres-against-ratings" => Comparison.TyresAgainstRatings,
+            "axles-against-gvm" => Comparison.AxlesAgainstGvm,
+            "trailer-brakes" => Comparison.TrailerBrakes,
+            "trailer-against-ratings" => Comparison.TrailerAgainstRatings,
+            "trailer-against-apparatus" => Comparison.TrailerAgainstApparatus,
+            _ => null,
+        },
+    };
 
     private static Category ReadCategory(Fields fields)
     {

@@ -38,8 +38,16 @@ internal static class JobBook
                 new FactWord("stability-control", "stability control", "vehicle.stability-control", ["yes", "no"], "stability control", Made.Mark),
                 new FactWord(JobFacts.Registered, "registered", "vehicle.first-registered", ["yes", "no"], "registered", Made.Mark),
             }.ToImmutableDictionary(fact => fact.Name),
-            new[] { "lane-change-test", "tyre-load-rating-kept", "tyres-carry-new-mass", "axle-ratings-carry-gvm", "trailer-braked", "trailer-within-tow-ratings" }
-                .ToImmutableDictionary(name => name, name => new Term(name, name, name, Made.Mark)),
+            new (string Name, Comparison? DecidedBy)[]
+            {
+                ("lane-change-test", null),
+                ("tyre-load-rating-kept", Comparison.TyresAgainstPlacard),
+                ("tyres-carry-new-mass", Comparison.TyresAgainstRatings),
+                ("axle-ratings-carry-gvm", Comparison.AxlesAgainstGvm),
+                ("trailer-braked", Comparison.TrailerBrakes),
+                ("trailer-within-tow-ratings", Comparison.TrailerAgainstRatings),
+                ("trailer-within-towing-apparatus", Comparison.TrailerAgainstApparatus),
+            }.ToImmutableDictionary(each => each.Name, each => new Term(each.Name, each.Name, each.Name, Made.Mark) { DecidedBy = each.DecidedBy }),
             ImmutableDictionary<string, Topic>.Empty,
             ImmutableDictionary<string, Term>.Empty)
         {

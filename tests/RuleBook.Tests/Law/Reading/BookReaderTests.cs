@@ -148,7 +148,7 @@ public sealed class BookReaderTests
         version.Issued.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
             each => each.Pathway.ShouldBe(Pathway.Certificate), each => each.Papers.ShouldBe(["certificate", "plate"]));
         version.Steps.Select(step => (step.Text, step.BeforeWork, string.Join(' ', step.Pathways))).ShouldBe([("ask first", true, "Certificate Approval"), ("inspect", false, "Approval")]);
-        version.Fees.ShouldHaveSingleItem().ShouldSatisfyAllConditions(each => each.Dollars.ShouldBe((Fraction)30), each => each.From.ShouldBe(Made.Date("2026")));
+        version.Fees.ShouldHaveSingleItem().ShouldSatisfyAllConditions(each => each.Amount.ShouldBe(Quantity.Parse("30 AUD")), each => each.From.ShouldBe(Made.Date("2026")));
         version.NotEstablished.ShouldBe(["how long"]);
         (scheme.Versions[1].From, scheme.Versions[1].InForceBy).ShouldBe((null, Made.Date("2030")));
         scheme.Versions[1].AcceptsAppointedIn.ShouldBeNull(); // whether others are accepted is not said

@@ -10,7 +10,7 @@ namespace RuleBook.Authoring.Changes;
 /// What a rule gives on a day, in words that are the same whenever no answer can differ: without titles, notes, sources, codes, names of tiers,
 /// and whatever order the keys are written in.
 /// </summary>
-internal static class Meaning
+internal static class NormalForm
 {
     /// <summary>The meaning, and nothing where the book does not have the rule.</summary>
     public static string Of(Book book, Rule? rule, DateOnly day, Vocabulary vocabulary)

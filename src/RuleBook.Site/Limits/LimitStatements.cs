@@ -6,21 +6,21 @@ using RuleBook.Law;
 namespace RuleBook.Site.Limits;
 
 /// <summary>Everything that a jurisdiction says of its measures on a day, line by line.</summary>
-internal static class LimitLines
+internal static class LimitStatements
 {
     /// <summary>Stands where a measure's name would: what holds when no tier does.</summary>
     public const string Beyond = "beyond";
 
-    public static ImmutableArray<LimitLine> Of(Book book, VehicleKinds kinds, Jurisdiction place, DateOnly day) =>
+    public static ImmutableArray<LimitStatement> Of(Book book, VehicleKinds kinds, Jurisdiction place, DateOnly day) =>
         [.. place.Rules.SelectMany(rule => Of(book, kinds, place, rule, day)).Where(line => !line.Kinds.IsZero)];
 
-    private static IEnumerable<LimitLine> Of(Book book, VehicleKinds kinds, Jurisdiction place, Rule rule, DateOnly day)
+    private static IEnumerable<LimitStatement> Of(Book book, VehicleKinds kinds, Jurisdiction place, Rule rule, DateOnly day)
     {
         var versions = Resolver.Resolve(book, rule, day);
         foreach (var version in versions)
         {
             var bound = kinds.Of(rule.For);
-            LimitLine Line(string measure, Tier? tier, Limit? limit, BigInteger set) => new(place, version, versions.Length == 1, measure, tier, limit, set);
+            LimitStatement Line(string measure, Tier? tier, Limit? limit, BigInteger set) => new(place, version, versions.Length == 1, measure, tier, limit, set);
 
             if (version.Content is not Stated stated)
             {

@@ -7,7 +7,7 @@ namespace RuleBook.Authoring.Walk;
 /// <param name="Weights">By axis.</param>
 /// <param name="Low">In base units.</param>
 /// <param name="High">In base units.</param>
-internal sealed record Slab(ImmutableArray<Fraction> Weights, Fraction Low, Fraction High)
+internal sealed record SumRange(ImmutableArray<Fraction> Weights, Fraction Low, Fraction High)
 {
     private readonly int last = Weights.Select((weight, axis) => weight.IsZero ? -1 : axis).Max();
 

@@ -9,32 +9,32 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Day">The first day.</param>
 /// <param name="Old">Before the change.</param>
 /// <param name="Now">After it.</param>
-internal sealed record Stretch(Rule Rule, DateOnly Day, ImmutableArray<ResolvedVersion> Old, ImmutableArray<ResolvedVersion> Now)
+internal sealed record RuleOnDay(Rule Rule, DateOnly Day, ImmutableArray<ResolvedVersion> Old, ImmutableArray<ResolvedVersion> Now)
 {
     /// <summary>Whether the change is to the vehicles that the rule binds.</summary>
     public bool OtherVehicles => Old.Concat(Now).Any(version => !ReferenceEquals(version.Rule.For, Rule.For));
 
     /// <summary>The same with the rule binding every vehicle.</summary>
-    public Stretch OfEveryVehicle => this with { Old = [.. Old.Select(Unbound)], Now = [.. Now.Select(Unbound)] };
+    public RuleOnDay OfEveryVehicle => this with { Old = [.. Old.Select(Unbound)], Now = [.. Now.Select(Unbound)] };
 
     /// <summary>The days on which something else is in force of a rule, each pair of contents once.</summary>
-    public static IEnumerable<Stretch> Of(Book before, Book after, string id)
+    public static IEnumerable<RuleOnDay> Of(Book before, Book after, string id)
     {
         var (old, now) = (before.Rule(id)!, after.Rule(id)!);
         return Distinct(
             DayEdges.Of(before, [old]).Concat(DayEdges.Of(after, [now])).Distinct().Order()
-                .Select(day => new Stretch(old, day, Resolver.Resolve(before, old, day), Resolver.Resolve(after, now, day)))
+                .Select(day => new RuleOnDay(old, day, Resolver.Resolve(before, old, day), Resolver.Resolve(after, now, day)))
                 .Where(stretch => !stretch.Old.SequenceEqual(stretch.Now, SameContent.Instance)),
             (left, right) => left.Old.SequenceEqual(right.Old, SameContent.Instance) && left.Now.SequenceEqual(right.Now, SameContent.Instance));
     }
 
     /// <summary>Those of several rules that say something else, whatever vehicles the rules bind.</summary>
-    public static IEnumerable<Stretch> SayingOther(IEnumerable<Stretch> stretches) =>
+    public static IEnumerable<RuleOnDay> SayingOther(IEnumerable<RuleOnDay> stretches) =>
         Distinct(stretches, (left, right) => SaySame(left.Old, right.Old) && SaySame(left.Now, right.Now));
 
-    private static IEnumerable<Stretch> Distinct(IEnumerable<Stretch> stretches, Func<Stretch, Stretch, bool> same)
+    private static IEnumerable<RuleOnDay> Distinct(IEnumerable<RuleOnDay> stretches, Func<RuleOnDay, RuleOnDay, bool> same)
     {
-        var seen = new List<Stretch>();
+        var seen = new List<RuleOnDay>();
         foreach (var stretch in stretches.Where(stretch => !seen.Exists(other => same(stretch, other))))
         {
             seen.Add(stretch);

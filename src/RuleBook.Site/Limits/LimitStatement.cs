@@ -8,11 +8,11 @@ namespace RuleBook.Site.Limits;
 /// <param name="Place">The jurisdiction.</param>
 /// <param name="Version">The version that is or may be in force.</param>
 /// <param name="Certain">False when another version may be in force instead.</param>
-/// <param name="Measure">Name of the measure; <see cref="LimitLines.Beyond"/> for what holds beyond all limits.</param>
+/// <param name="Measure">Name of the measure; <see cref="LimitStatements.Beyond"/> for what holds beyond all limits.</param>
 /// <param name="Tier">The tier; null when nothing is stated.</param>
 /// <param name="Limit">The limit; null when nothing is stated.</param>
 /// <param name="Kinds">The kinds of vehicle that it binds.</param>
-internal sealed record LimitLine(
+internal sealed record LimitStatement(
     Jurisdiction Place, ResolvedVersion Version, bool Certain, string Measure, Tier? Tier, Limit? Limit, BigInteger Kinds)
 {
     public Rule Rule => Version.Rule;
@@ -22,7 +22,7 @@ internal sealed record LimitLine(
 
     /// <summary>How it is known.</summary>
     public Standing Standing { get; } = Version.Evidence.Of(
-        Tier is not null && Limit is not null ? new Part(Tier.Name, Limit.Measure) : Evidence.PartOf(Version.Content, Measure == LimitLines.Beyond));
+        Tier is not null && Limit is not null ? new Part(Tier.Name, Limit.Measure) : Evidence.PartOf(Version.Content, Measure == LimitStatements.Beyond));
 
     /// <summary>limit, none, not-established or not-regulated.</summary>
     public string Kind => (Version.Content, Limit) switch

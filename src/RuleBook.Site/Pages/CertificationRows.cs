@@ -5,7 +5,7 @@ using RuleBook.Site.Views;
 namespace RuleBook.Site.Pages;
 
 /// <summary>Who certifies, as rows of the comparison.</summary>
-internal static class Certification
+internal static class CertificationRows
 {
     public static RowGroup Of(SiteBook site, ImmutableArray<Jurisdiction> places, DateOnly day)
     {
@@ -25,7 +25,7 @@ internal static class Certification
         $"certification.{id}",
         title,
         $"{Links.Topic("certification")}#{id}",
-        [.. places.Select(place => new Cell(
+        [.. places.Select(place => new ComparedCell(
             Lines(place, day, read), place.Schemes.IsEmpty ? "no scheme in the book" : "nothing recorded for this day"))]);
 
     private static CellRule[] Lines(Jurisdiction place, DateOnly day, Func<Scheme, SchemeVersion, string?> read) =>

@@ -10,7 +10,7 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Mark">Where the thing changed is written.</param>
 /// <param name="What">What is changed.</param>
 /// <param name="Becomes">What it becomes.</param>
-internal abstract record Change(Book Book, string Subject, Mark Mark, string What, string Becomes)
+internal abstract record BookEdit(Book Book, string Subject, Mark Mark, string What, string Becomes)
 {
     /// <summary>Ids of the jurisdictions whose cases may notice it, the likeliest first.</summary>
     public abstract IEnumerable<string> Places { get; }
@@ -25,7 +25,7 @@ internal abstract record Change(Book Book, string Subject, Mark Mark, string Wha
     public abstract Unpinned? Effect(Book before);
 
     /// <summary>Every change of a book, in the jurisdictions and on the topics chosen; changes of one thing follow one another.</summary>
-    public static ImmutableArray<Change> Of(Book book, Func<string, string, bool> chosen)
+    public static ImmutableArray<BookEdit> Of(Book book, Func<string, string, bool> chosen)
     {
         var adopters = new Adopters(book);
         return

@@ -1,45 +1,43 @@
 using Fractions;
 using RuleBook.Figures;
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Masses;
 
 namespace RuleBook.Facts;
 
 /// <summary>The conditions of the vocabulary that follow from the figures of a job.</summary>
-internal static class Shown
+internal static class DecidedConditions
 {
-    private const string TyresKept = "tyre-load-rating-kept";
-    private const string TyresCarry = "tyres-carry-new-mass";
-    private const string AxlesCarry = "axle-ratings-carry-gvm";
+    /// <summary>Each condition of the vocabulary that the figures decide, with whether it is met. What they do not decide is left out.</summary>
+    public static IEnumerable<(string Condition, bool Met)> Of(Job job, Vocabulary vocabulary)
+    {
+        var compared = Compared(job).ToDictionary(each => each.Comparison, each => each.Met);
+        foreach (var condition in vocabulary.Conditions.Values)
+            if (condition.DecidedBy is { } comparison && compared.TryGetValue(comparison, out var met))
+                yield return (condition.Name, met);
+        foreach (var rule in job.Plan.Reference.TyreSpeeds.Where(rule => vocabulary.Conditions.ContainsKey(rule.Condition)))
+            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } speed && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true)
+                yield return (rule.Condition, true);
+    }
 
-    private const string TrailerBraked = "trailer-braked";
-    private const string TrailerWithin = "trailer-within-tow-ratings";
-    private const string ApparatusCarries = "trailer-within-towing-apparatus";
-
-    /// <summary>Each condition that the figures decide, with whether it is met. What they do not decide is left out.</summary>
-    public static IEnumerable<(string Condition, bool Met)> Of(Job job)
+    private static IEnumerable<(Comparison Comparison, bool Met)> Compared(Job job)
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var rerated = job.Plan.Rerated is { GvmKg: not null } or { FrontAxleKg: not null } or { RearAxleKg: not null };
         var carry = rerated ? TyresCarryRatings(job, ratings) : null;
         if (TyresKeepPlacard(job) is { } placard)
         {
-            if (!placard || carry is false) yield return (TyresKept, false);
-            else if (!rerated || carry is true) yield return (TyresKept, true);
+            if (!placard || carry is false) yield return (Comparison.TyresAgainstPlacard, false);
+            else if (!rerated || carry is true) yield return (Comparison.TyresAgainstPlacard, true);
         }
 
-        if (carry is { } enough) yield return (TyresCarry, enough);
-        if (rerated && AxlesFail(job, ratings)) yield return (AxlesCarry, false);
-        if (job.Plan.Trailer is { } trailer)
-        {
-            if (trailer.Limits.Braked is { } braked) yield return (TrailerBraked, braked);
-            if (TrailerKeepsRatings(job, trailer) is { } keeps) yield return (TrailerWithin, keeps);
-            if (trailer is { AloneKg: { } alone, Limits.TowbarKg: { } towbar }) yield return (ApparatusCarries, alone <= towbar);
-        }
-
-        foreach (var rule in job.Plan.Reference.TyreSpeeds)
-            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } speed && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true)
-                yield return (rule.Condition, true);
+        if (carry is { } enough) yield return (Comparison.TyresAgainstRatings, enough);
+        if (rerated && AxlesFail(job, ratings)) yield return (Comparison.AxlesAgainstGvm, false);
+        if (job.Plan.Trailer is not { } trailer) yield break;
+        if (trailer.Limits.Braked is { } braked) yield return (Comparison.TrailerBrakes, braked);
+        if (TrailerKeepsRatings(job, trailer) is { } keeps) yield return (Comparison.TrailerAgainstRatings, keeps);
+        if (trailer is { AloneKg: { } alone, Limits.TowbarKg: { } towbar }) yield return (Comparison.TrailerAgainstApparatus, alone <= towbar);
     }
 
     /// <summary>Yes from the strongest placard size on, no below the weakest; between them the placard's own wording decides.</summary>

@@ -7,7 +7,7 @@ namespace RuleBook.Tests.Facts;
 /// 112 = 1120, 115 = 1215 kg, so that two tyres of index 115 carry 2430 kg. The rest is common practice: a vehicle is rated no higher than its
 /// axles, and an axle no higher than its tyres.
 /// </summary>
-public sealed class ShownTests
+public sealed class DecidedConditionTests
 {
     [Theory]
     [Trait("Basis", "common practice")] // no source
@@ -74,6 +74,14 @@ public sealed class ShownTests
         within("trailer-within-tow-ratings").ShouldBe(true);
         Shown($$""" "vehicle": { "ratings": { "braked-tow": "3000 kg", "unbraked-tow": "999 kg" }, "towbar": { "mass": "1000 kg" } }, {{Trailer}} """)("trailer-within-tow-ratings").ShouldBe(false);
     }
+
+    [Theory]
+    [InlineData("1000 kg", true)]
+    [InlineData("999 kg", false)]
+    [Trait("Basis", "common practice")] // no source
+    public void A_trailer_is_held_against_its_towing_apparatus_without_the_ratings_of_the_vehicle(string towbar, bool within) =>
+        Shown($$""" "vehicle": { "towbar": { "mass": "{{towbar}}" } }, "trailer": { "axles": "900 kg", "ball-load": "100 kg" } """)
+            ("trailer-within-towing-apparatus").ShouldBe(within);
 
     private static Func<string, bool?> Shown(string more)
     {

@@ -1,0 +1,27 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace RuleBook.Text;
+
+/// <summary>Opens a JSON text: indented, with line feeds, one of them at the end; the same bytes on every system.</summary>
+public static class JsonText
+{
+    private static readonly JsonWriterOptions Safe = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default };
+
+    private static readonly JsonWriterOptions Readable = Safe with { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>With every character escaped that could mean something in a page.</summary>
+    public static string Write(Action<Utf8JsonWriter> write) => Write(write, Safe);
+
+    /// <summary>With as little escaped as JSON allows: for files that are never put into a page.</summary>
+    public static string WriteReadable(Action<Utf8JsonWriter> write) => Write(write, Readable);
+
+    private static string Write(Action<Utf8JsonWriter> write, JsonWriterOptions options)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, options)) write(json);
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+}
