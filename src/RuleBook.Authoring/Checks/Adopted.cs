@@ -8,12 +8,16 @@ namespace RuleBook.Authoring.Checks;
 internal static class Adopted
 {
     /// <summary>Every tier that the adopted rule has or had in a version that may be meant, before this adoption's own exceptions.</summary>
-    internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption)
+    internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption) => book.AdoptedTiers.TryGetValue((adoption.Rule, adoption.AsOf), out var known)
+        ? known
+        : book.AdoptedTiers[(adoption.Rule, adoption.AsOf)] = Follow(book, adoption);
+
+    private static ImmutableArray<Tier> Follow(Inspected book, Adoption adoption)
     {
         var tiers = ImmutableArray.CreateBuilder<Tier>();
         var (seen, open) = (new HashSet<(string Rule, DateOnly? Day)>(), new Stack<Adoption>([adoption]));
         while (open.TryPop(out var next))
-            if (book.Book.Rule(next.Rule) is { } rule && seen.Add((rule.Id, next.AsOf)))
+            if (seen.Add((next.Rule, next.AsOf)) && book.Book.Rule(next.Rule) is { } rule)
                 foreach (var version in Versions(rule, next.AsOf))
                     if (version.Content is Stated stated) tiers.AddRange(stated.Tiers);
                     else if (version.Content is Adoption further)

@@ -22,6 +22,9 @@ internal sealed class Inspected
 
     internal DateOnly Today { get; }
 
+    /// <summary>What adoptions of a rule as on a day take over, as far as it was looked for.</summary>
+    internal Dictionary<(string Rule, DateOnly? AsOf), ImmutableArray<Tier>> AdoptedTiers { get; } = [];
+
     internal IEnumerable<Rule> Rules => Book.Jurisdictions.SelectMany(jurisdiction => jurisdiction.Rules);
 
     internal IEnumerable<(Rule Rule, RuleVersion Version)> Versions =>

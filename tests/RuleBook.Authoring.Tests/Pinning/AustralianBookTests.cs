@@ -44,7 +44,7 @@ public sealed class AustralianBookTests(ITestOutputHelper output)
 
         output.WriteLine($"{report.Pinned} of {report.Points} pinned; {report.Changes} changes tried, {report.WithoutEffect} of them change nothing");
         foreach (var one in report.Unnoticed) output.WriteLine($"{one.Mark}: {one.Subject}: {one.What} -> {one.To}");
-        report.Unnoticed.Length.ShouldBeLessThanOrEqualTo(NotYetHeld);
+        (report.Points - report.Pinned).ShouldBeLessThanOrEqualTo(NotYetHeld);
         report.Points.ShouldBeGreaterThan(1900);
     }
 }

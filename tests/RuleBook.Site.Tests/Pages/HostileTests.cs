@@ -70,7 +70,10 @@ public sealed class HostileTests
         try
         {
             var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], "sha256:0", problems);
-            return problems.Count == 0 && book.Jurisdictions.All(place => place.Rules.All(rule => RuleBook.InForce.Resolver.Resolve(book, rule, new DateOnly(2026, 11, 25)).Length > 0));
+            var day = new DateOnly(2026, 11, 25);
+            return problems.Count == 0
+                && book.Jurisdictions.All(place => place.Rules.All(rule => RuleBook.InForce.Resolver.Resolve(book, rule, day).Length > 0))
+                && book.Jurisdictions.All(place => RuleBook.Tables.TableBook.Of(book).Table(place.Id, day).RuleIds.Length >= 0);
         }
         catch (Exception refused) when (refused is InputException or ArgumentException or InvalidOperationException or KeyNotFoundException or FormatException)
         {
