@@ -73,6 +73,17 @@ public sealed class BookWalkTests(ITestOutputHelper output)
         output.WriteLine($"{report.Rules} rules, {report.Spans} stretches of days, {report.Cells} cells, {report.Tiers} tiers reached, {report.Partial} comparisons of partial with full knowledge");
         report.Cells.ShouldBeGreaterThan(100_000);
         report.Faults
+            .Where(fault => !IsOfHeavyVehicles(fault) && !IsAnOpenQuestion(fault))
             .Select(fault => $"{fault.Mark}: {fault.Kind} {fault.Rule}: {fault.Text}\n{fault.Witness?.Yaml(TestBook.Book.Vocabulary)}").ShouldBeEmpty();
     }
+
+    /// <summary>
+    /// Vehicles of more than 4.5 t (NB2, MD4, and any whose GVM says so: Vehicle Standard (Australian Design Rule - Definitions and Vehicle Categories)
+    /// 2005) are outside the rules for light vehicles; where a place has no rule of its own for them, an answer says that nobody judged.
+    /// </summary>
+    private static bool IsOfHeavyVehicles(WalkFault fault) => fault is { Kind: FaultKind.NotCovered, Witness: { } vehicle }
+        && (vehicle.Words.GetValueOrDefault("category") is "MD4" or "NB2" || vehicle.Measures.Any(pair => pair.Key.Name == "gvm" && pair.Value > 4500));
+
+    /// <summary>South Australia's guide of 2026 gives 50 mm to a "4WD" without saying whether an all-wheel-drive car is one: the tier opens the answer and allows nothing.</summary>
+    private static bool IsAnOpenQuestion(WalkFault fault) => fault is { Kind: FaultKind.Unreachable, Rule: "au-sa/tyres-and-wheels/tyre-diameter-four-wheel-drive-car" };
 }
