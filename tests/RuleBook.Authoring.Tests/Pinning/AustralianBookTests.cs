@@ -47,4 +47,14 @@ public sealed class AustralianBookTests(ITestOutputHelper output)
         (report.Points - report.Pinned).ShouldBeLessThanOrEqualTo(NotYetHeld);
         report.Points.ShouldBeGreaterThan(1900);
     }
+
+    [Fact]
+    public void Every_limit_day_word_condition_and_paper_of_the_American_states_is_held_by_a_case()
+    {
+        var report = new Pinner(TestBook.Book, CaseFolder.Load(CaseFolder.Within(TestBook.Folder), TestBook.Book))
+            .Run((place, _) => place == "us" || TestBook.Book.Jurisdiction(place)?.Within == "us");
+
+        report.Unnoticed.Select(one => $"{one.Mark}: {one.Subject}: {one.What} -> {one.To}").ShouldBeEmpty();
+        report.Points.ShouldBeGreaterThan(400);
+    }
 }
