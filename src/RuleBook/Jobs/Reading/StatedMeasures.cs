@@ -49,7 +49,6 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
         known[measure.Name] = quantity;
     }
 
-
     /// <summary>The range, and the same digits with the point elsewhere where that would lie in it.</summary>
     private static string Tip(Measure measure, Interval range, Quantity quantity)
     {
