@@ -45,21 +45,21 @@ internal static class VocabularyReader
     private static Term ReadTerm(Fields fields, string key) =>
         new(fields.Required(key), fields.Required("title"), fields.Required("definition"), fields.Mark);
 
-    private static Term ReadCondition(Fields fields) => ReadTerm(fields, "condition") with
+    private static readonly ImmutableArray<(string Word, Comparison Comparison)> Comparisons =
+    [
+        ("tyres-against-placard", Comparison.TyresAgainstPlacard),
+        ("tyres-against-ratings", Comparison.TyresAgainstRatings),
+        ("axles-against-gvm", Comparison.AxlesAgainstGvm),
+        ("trailer-brakes", Comparison.TrailerBrakes),
+        ("trailer-against-ratings", Comparison.TrailerAgainstRatings),
+        ("trailer-against-apparatus", Comparison.TrailerAgainstApparatus),
+    ];
+
+    private static Term ReadCondition(Fields fields)
     {
-        DecidedBy = fields.Word(
-            "decided-by", "tyres-against-placard", "tyres-against-ratings", "axles-against-gvm", "trailer-brakes", "trailer-against-ratings",
-            "trailer-against-apparatus") switch
-        {
-            "tyres-against-placard" => Comparison.TyresAgainstPlacard,
-            "tyres-against-ratings" => Comparison.TyresAgainstRatings,
-            "axles-against-gvm" => Comparison.AxlesAgainstGvm,
-            "trailer-brakes" => Comparison.TrailerBrakes,
-            "trailer-against-ratings" => Comparison.TrailerAgainstRatings,
-            "trailer-against-apparatus" => Comparison.TrailerAgainstApparatus,
-            _ => null,
-        },
-    };
+        var decidedBy = fields.Word("decided-by", [.. Comparisons.Select(each => each.Word)]);
+        return ReadTerm(fields, "condition") with { DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison };
+    }
 
     private static Category ReadCategory(Fields fields)
     {
