@@ -7,8 +7,12 @@ namespace RuleBook.Answers;
 /// <summary>How far a measure may go within each pathway, the rest of the job unchanged.</summary>
 /// <param name="Measure">The measure.</param>
 /// <param name="Now">What it is in the job; null where not known.</param>
-/// <param name="Reaches">From the least to the most onerous pathway, prohibited left out.</param>
-public sealed record Margin(Measure Measure, Fraction? Now, ImmutableArray<PathwayReach> Reaches);
+/// <param name="Reaches">Up from zero, from the least to the most onerous pathway, prohibited left out.</param>
+public sealed record Margin(Measure Measure, Fraction? Now, ImmutableArray<PathwayReach> Reaches)
+{
+    /// <summary>The same down from zero, as magnitudes: how far it may be lowered or made smaller. Empty for a measure that is never negative.</summary>
+    public ImmutableArray<PathwayReach> Downward { get; init; } = [];
+}
 
 /// <summary>How far one pathway reaches.</summary>
 /// <param name="Pathway">The pathway.</param>
@@ -16,7 +20,7 @@ public sealed record Margin(Measure Measure, Fraction? Now, ImmutableArray<Pathw
 /// <param name="Possible">Up to here it may be, where a fact or a rule is not known; as <paramref name="Certain"/> where all is known.</param>
 public sealed record PathwayReach(Pathway Pathway, Reach Certain, Reach Possible);
 
-/// <summary>An end of what is allowed, counted up from zero.</summary>
+/// <summary>An end of what is allowed, counted from zero.</summary>
 /// <param name="Kind">None, up to a value, or without end.</param>
 /// <param name="Value">The value, in base units; null unless <paramref name="Kind"/> is <see cref="ReachKind.UpTo"/>.</param>
 /// <param name="Closed">Whether the value itself is allowed.</param>

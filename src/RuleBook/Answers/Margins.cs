@@ -10,7 +10,7 @@ namespace RuleBook.Answers;
 
 /// <summary>
 /// Finds exactly how far a measure may go: between two edges of the rules' limits nothing changes, so the edges and one witness between each
-/// two stand for every value from zero up.
+/// two stand for every value from zero up, and from zero down where a measure may be negative.
 /// </summary>
 public static class Margins
 {
@@ -39,18 +39,25 @@ public static class Margins
             .. judged.Edges(free)
                 .Select(edge => InTermsOf(measure, edge.Measure, edge.Value, shares))
                 .OfType<Fraction>()
-                .Where(edge => edge.IsPositive)
-                .Distinct()
-                .Order(),
+                .Distinct(),
         ];
-        Outcome[] outcomes = [.. Witnesses(edges).Select(value => judged.With(With(free, measure, value, shares)))];
-        return new Margin(known, facts.Measure(measure, FactSet.PartsOf(null)).Exact,
-        [
-            .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(
-                pathway,
-                Upto(edges, outcomes, outcome => outcome.Worst <= pathway),
-                Upto(edges, outcomes, outcome => outcome.Best <= pathway))),
-        ]);
+        ImmutableArray<PathwayReach> Towards(int sign)
+        {
+            ImmutableArray<Fraction> passed = [.. edges.Select(edge => sign * edge).Where(edge => edge.IsPositive).Order()];
+            Outcome[] outcomes = [.. Witnesses(passed).Select(value => judged.With(With(free, measure, sign * value, shares)))];
+            return
+            [
+                .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(
+                    pathway,
+                    Upto(passed, outcomes, outcome => outcome.Worst <= pathway),
+                    Upto(passed, outcomes, outcome => outcome.Best <= pathway))),
+            ];
+        }
+
+        return new Margin(known, facts.Measure(measure, FactSet.PartsOf(null)).Exact, Towards(1))
+        {
+            Downward = known.BelowZero == BelowZero.Stated ? Towards(-1) : [],
+        };
     }
 
     /// <summary>Zero, then by turns a point inside each stretch and the edge that ends it, then a point beyond the last edge.</summary>

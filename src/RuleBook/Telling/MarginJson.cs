@@ -47,14 +47,17 @@ public static class MarginJson
         json.WriteString("measure", margin.Measure.Name);
         json.WriteString("unit", margin.Measure.Unit.Symbol);
         json.Number("now", margin.Now, margin.Measure.Unit);
-        json.List("within", margin.Reaches, reach =>
-        {
-            json.WriteStartObject();
-            json.WriteString("pathway", Wording.Of(reach.Pathway));
-            Write(json, "certain", reach.Certain, margin.Measure.Unit);
-            Write(json, "possible", reach.Possible, margin.Measure.Unit);
-            json.WriteEndObject();
-        });
+        json.List("within", margin.Reaches, reach => Write(json, reach, margin.Measure.Unit));
+        json.List("within-downward", margin.Downward, reach => Write(json, reach, margin.Measure.Unit));
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, PathwayReach reach, Unit unit)
+    {
+        json.WriteStartObject();
+        json.WriteString("pathway", Wording.Of(reach.Pathway));
+        Write(json, "certain", reach.Certain, unit);
+        Write(json, "possible", reach.Possible, unit);
         json.WriteEndObject();
     }
 

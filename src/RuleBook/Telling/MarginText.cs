@@ -32,16 +32,19 @@ public static class MarginText
         var unit = margin.Measure.Unit;
         page.Heading($"{char.ToUpperInvariant(margin.Measure.Title[0])}{margin.Measure.Title[1..]}"
             + $"{(margin.Now is { } now ? $" (now {Phrases.Amount(now, unit)})" : "")}");
-        foreach (var reach in margin.Reaches.DistinctBy(reach => (reach.Certain, reach.Possible)))
-        {
-            var possible = reach.Possible == reach.Certain ? "" : $"; {Words(reach.Possible, unit)} possible, where something is not known";
-            page.Item($"{Phrases.Pathway(reach.Pathway)}: {Words(reach.Certain, unit)}{possible}");
-        }
+        var ways = margin.Reaches.Select((up, i) => (up.Pathway, Up: up, Down: i < margin.Downward.Length ? margin.Downward[i] : null));
+        foreach (var (pathway, up, down) in ways.DistinctBy(way => (way.Up.Certain, way.Up.Possible, way.Down?.Certain, way.Down?.Possible)))
+            page.Item($"{Phrases.Pathway(pathway)}: {(down is null ? Words(up, unit) : $"up, {Words(up, unit)}; down, {Words(down, unit)}")}");
     }
+
+    private static string Words(PathwayReach reach, Unit unit) => reach.Possible == reach.Certain
+        ? Words(reach.Certain, unit)
+        : $"{Words(reach.Certain, unit)} ({Words(reach.Possible, unit)} possible, where something is not known)";
 
     private static string Words(Reach reach, Unit unit) => reach.Kind switch
     {
-        ReachKind.None => "none",
+        ReachKind.None => "not on this pathway",
+        ReachKind.UpTo when reach.Value is { IsZero: true } => "nothing",
         ReachKind.UpTo => $"{(reach.Closed ? "at most" : "under")} {Phrases.Amount(reach.Value!.Value, unit)}",
         _ => "no limit",
     };

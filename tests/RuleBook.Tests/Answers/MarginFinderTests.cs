@@ -48,6 +48,21 @@ public sealed class MarginFinderTests
 
     [Fact]
     [Trait("Basis", "derived")]
+    public void A_limit_up_and_down_leaves_room_on_both_sides_and_a_body_block_none_below_nothing()
+    {
+        // 50 mm up or down: from -30 mm there are 80 mm up to the upper end and 20 mm down to the lower one, and both ends are told.
+        var margins = Of("""
+            "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "at-least": "-40 mm", "at-most": "50 mm" } } },
+                       { "pathway": "certificate", "within": { "suspension-lift": { "over": "-75 mm", "at-most": "75 mm" } } } ], "beyond": "prohibited"
+            """, Lift("-30 mm"));
+        var lift = margins.Single(each => each.Measure.Name == "suspension-lift");
+        lift.Reaches.Select(reach => reach.Certain).ShouldBe([UpTo(50), UpTo(75), UpTo(75)]);
+        lift.Downward.Select(reach => reach.Certain).ShouldBe([UpTo(40), new Reach(ReachKind.UpTo, 75, false), new Reach(ReachKind.UpTo, 75, false)]);
+        margins.Single(each => each.Measure.Name == "body-lift").Downward.ShouldBeEmpty();
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
     public void A_limit_at_nothing_leaves_nothing_but_what_is_there() =>
         Certain(Of(""" "tiers": [ { "pathway": "no-certificate", "within": { "body-lift": "0 mm" } } ], "beyond": "prohibited" """, Lift("10 mm")), "body-lift")[0].ShouldBe(UpTo(0));
 

@@ -23,7 +23,7 @@ internal static class Scenario
     private static readonly (string Path, string Text)[] Words =
     [
         ("measures", $$"""
-            { "measures": [ {{Measure("suspension-lift", "modification.suspension-lift", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\", \"road-use\" ]")}}, {{Measure("body-lift", "modification.body-lift", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\" ]")}},
+            { "measures": [ {{Measure("suspension-lift", "modification.suspension-lift", "\"if-absent\": \"0 mm\", \"below-zero\": \"stated\", \"topics\": [ \"ride-height\", \"road-use\" ]")}}, {{Measure("body-lift", "modification.body-lift", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\" ]")}},
               {{Measure("tyre-diameter-growth", "modification.tyre-diameter-growth", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\" ]")}}, {{Measure("tyre-lift", "tyre-lift", "\"derived\": \"yes\"")}},
               {{Measure("total-lift", "total-lift", "\"derived\": \"yes\"")}}, {{Measure("track-increase", "modification.track-increase", "\"if-absent\": \"0 mm\", \"own-rule\": \"yes\", \"topics\": [ \"wheels\" ]")}},
               {{Measure("guard-flare", "modification.guard-flare", "\"if-absent\": \"0 mm\"")}},
