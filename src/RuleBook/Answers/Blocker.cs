@@ -30,8 +30,14 @@ public sealed record Blocker(BlockerKind Kind, string Subject, string What)
     /// <summary>How far the value is past the limit, exact, in base units, never negative; null where either lacks.</summary>
     public Fraction? Over => Value is { } value && Limit is { } limit ? (value > limit ? value - limit : limit - value) : null;
 
+    /// <summary>Guard band of the weighing, in base units, where the mass is over by no more than it; null otherwise.</summary>
+    public Fraction? TooCloseWithin { get; init; }
+
     /// <summary>The unit in which the figures are told; null where there are none.</summary>
     public Unit? Unit { get; init; }
+
+    /// <summary>What sets the limit, as a noun: <c>front axle and rear tyres</c>; null where the subject says it.</summary>
+    public string? LimitWhat { get; init; }
 
     /// <summary>Path in the job that states the limit; null where none does.</summary>
     public string? LimitFact { get; init; }

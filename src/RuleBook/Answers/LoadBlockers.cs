@@ -34,7 +34,7 @@ internal static class LoadBlockers
             yield return Over(BlockerKind.RefusedRating, state, check);
     }
 
-    /// <summary>Common practice, no source: a GVM is certified only up to what the axles carry together.</summary>
+    /// <summary>Common practice, no source: a GVM is certified only up to what axles and tyres carry together.</summary>
     private static Blocker? Ceiling(Assessment assessment, Job job)
     {
         if (assessment.Masses?.Rerating is { Carries: false, AskedKg: { } wanted, Kg: { } most } carried)
@@ -43,13 +43,20 @@ internal static class LoadBlockers
                 Value = wanted,
                 Limit = most,
                 Unit = Kg,
+                LimitWhat = string.Join(" and ", carried.Binding),
                 LimitFact = "vehicle.ratings",
-                Why = $"{string.Join(" and ", carried.Binding)} carry no more together",
             };
 
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         return job.Plan.Rerated?.GvmKg is { } asked && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles && asked > axles
-            ? new Blocker(BlockerKind.NotCertifiable, "gvm", "GVM asked for") { Value = asked, Limit = axles, Unit = Kg, LimitFact = "vehicle.ratings" }
+            ? new Blocker(BlockerKind.NotCertifiable, "gvm", "GVM asked for")
+            {
+                Value = asked,
+                Limit = axles,
+                Unit = Kg,
+                LimitWhat = "front axle and rear axle",
+                LimitFact = "vehicle.ratings",
+            }
             : null;
     }
 
@@ -58,6 +65,7 @@ internal static class LoadBlockers
         State = state,
         Value = check.ValueKg,
         AtLeast = check.Known == Known.AtLeast,
+        TooCloseWithin = check.TooClose ? check.GuardKg : null,
         Limit = check.LimitKg,
         Unit = Kg,
         LimitFact = check.LimitFact,

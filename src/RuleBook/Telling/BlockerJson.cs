@@ -21,9 +21,11 @@ internal static class BlockerJson
             json.WriteBoolean("at-least", blocker.AtLeast);
             json.Number("limit", blocker.Limit, unit);
             json.Number("over", blocker.Over, unit);
+            json.Number("too-close-within", blocker.TooCloseWithin, unit);
             json.WriteString("unit", unit.Symbol);
         }
 
+        json.WriteString("limit-what", blocker.LimitWhat);
         json.WriteString("limit-fact", blocker.LimitFact);
         json.WriteString("rule", blocker.Rule);
         json.WriteString("why", blocker.Why);

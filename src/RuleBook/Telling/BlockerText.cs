@@ -1,4 +1,6 @@
 using RuleBook.Answers;
+using RuleBook.Physics.Masses;
+using RuleBook.Units;
 
 namespace RuleBook.Telling;
 
@@ -10,7 +12,7 @@ public static class BlockerText
     {
         BlockerKind.OverRating => $"{Over(blocker)} over {blocker.What}{When(blocker)} ({OfLimit(blocker)})",
         BlockerKind.RefusedRating => $"{Over(blocker)} over {blocker.What} as it is now{When(blocker)} ({OfLimit(blocker)}); the higher one asked for does not count",
-        BlockerKind.NotCertifiable => $"{blocker.What} not certifiable: {Over(blocker)} over what the axles carry together ({OfLimit(blocker)})",
+        BlockerKind.NotCertifiable => $"{blocker.What} not certifiable: {Over(blocker)} over what the {blocker.LimitWhat} carry together ({OfLimit(blocker)})",
         BlockerKind.RuleOfUse => $"forbidden by a rule of use: {blocker.What}",
         BlockerKind.NotJudged => $"not judged: no rule in the book speaks of the {blocker.What}",
         _ => blocker.Why ?? blocker.What,
@@ -28,7 +30,18 @@ public static class BlockerText
 
     private static string Over(Blocker blocker) => $"{(blocker.AtLeast ? "at least " : "")}{Figures(blocker).Apart} {blocker.Unit!.Symbol}";
 
-    private static string OfLimit(Blocker blocker) => $"{Figures(blocker).Value} of {Figures(blocker).Limit} {blocker.Unit!.Symbol}";
+    /// <summary>A mass of its limit.</summary>
+    internal static string OfLimit(LoadCheck check)
+    {
+        var figures = Precisely.Of(check.ValueKg, check.LimitKg);
+        return $"{figures.Value} of {figures.Limit} kg";
+    }
+
+    private static string OfLimit(Blocker blocker) => $"{Figures(blocker).Value} of {Figures(blocker).Limit} {blocker.Unit!.Symbol}{Close(blocker)}";
+
+    private static string Close(Blocker blocker) => blocker.TooCloseWithin is { } band
+        ? $", too close to call: weighed to within {Numbers.Show(band / blocker.Unit!.ToBase)} {blocker.Unit.Symbol}"
+        : "";
 
     private static Precisely Figures(Blocker blocker) =>
         Precisely.Of(blocker.Value!.Value / blocker.Unit!.ToBase, blocker.Limit!.Value / blocker.Unit.ToBase);
@@ -38,7 +51,8 @@ public static class BlockerText
         null => "",
         "unladen" => " before anybody gets in",
         "planned" => " when hitched",
-        "weighed" => " as weighed",
+        "weighed" => " as weighed, hitched",
+        "weighed-alone" => " as weighed",
         var state => $" when {state}",
     };
 }

@@ -19,10 +19,10 @@ public static class FirstLines
         if (blockers is not null && assessment.Headline != Headline.Prohibited) yield return blockers;
         yield return assessment.Headline switch
         {
-            Headline.NothingToJudge => $"Nothing to judge: no change to the vehicle is stated. {place}.",
-            Headline.Blocked when assessment.JudgesNothing => $"No change to the vehicle is stated that a rule in the book could judge. {place}.",
-            Headline.Blocked => $"The modification itself: {Pathway(assessment)}. {place}.",
-            _ => $"{Phrases.Sentence(Pathway(assessment))}. {place}.",
+            Headline.NothingToJudge => $"Nothing to judge: no change to the vehicle is stated{Weighed(assessment)}. {place}.",
+            Headline.Blocked when assessment.JudgesNothing => $"No change to the vehicle is stated that a rule in the book could judge{Weighed(assessment)}. {place}.",
+            Headline.Blocked => $"The modification itself: {Pathway(assessment)}{Weighed(assessment)}. {place}.",
+            _ => $"{Phrases.Sentence(Pathway(assessment))}{Weighed(assessment)}. {place}.",
         };
         if (blockers is not null && assessment.Headline == Headline.Prohibited) yield return blockers;
         foreach (var warning in assessment.Warnings.Take(2)) yield return $"Check the job: {warning.Text} ({warning.Mark}).";
@@ -71,6 +71,13 @@ public static class FirstLines
         .Where(check => check.Guarded is { Conformity: Conformity.TooCloseToCall })
         .Select(check => $"{Phrases.Limit(check)}, measured to within {Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}")
         .FirstOrDefault();
+
+    /// <summary>The weighed mass that is nearest to a rating that it may have passed unseen; one that has passed it is a blocker.</summary>
+    private static string Weighed(Assessment assessment) => (assessment.Masses?.TooClose ?? [])
+        .Where(close => close.Check.Holds)
+        .OrderBy(close => close.Check.MarginKg)
+        .Select(close => $"; too close to call: {BlockerText.OfLimit(close.Check)} for {LoadSubjects.Noun(close.Check.Subject)}, weighed to within {MassText.Kg(close.Check.GuardKg)} kg")
+        .FirstOrDefault("");
 
     private static string Opening(Assessment assessment) => assessment switch
     {
