@@ -47,7 +47,7 @@ public static class Assessor
             Category = VehicleCategory.ChangeOf(job),
             Roads = RoadElsewhere.Of(book, job, place),
             KnownTo = place.Sources.Select(source => (DateOnly?)source.Checked.Latest).Max(),
-            LaterForemost = new(() => [.. Cautions.Foremost(book, place, job, outcome)]),
+            LaterForemost = new(() => [.. Cautions.Foremost(book, place, job, outcome, assessment!.Findings.Concat(assessment.OfUse))]),
         };
         return assessment;
     }

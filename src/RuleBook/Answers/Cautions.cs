@@ -22,10 +22,22 @@ internal static class Cautions
     }
 
     /// <summary>What comes before everything, because it can turn the answer.</summary>
-    public static IEnumerable<string> Foremost(Book book, Jurisdiction place, Job job, Outcome outcome)
+    public static IEnumerable<string> Foremost(Book book, Jurisdiction place, Job job, Outcome outcome, IEnumerable<Finding> findings)
     {
         if (!place.Registers) yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
         if (Flip(book, place, job, outcome) is { } flip) yield return flip;
+        string[] unasked = [.. NotAskedFor(book, job, findings)];
+        if (unasked.Length > 0) yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
+    }
+
+    /// <summary>What the job says was shown, or was not, and no rule that judges it asks for.</summary>
+    private static IEnumerable<string> NotAskedFor(Book book, Job job, IEnumerable<Finding> findings)
+    {
+        var asked = findings.Select(finding => finding.Version.Content).OfType<Stated>().SelectMany(content => content.Tiers).SelectMany(tier => tier.Provided).ToHashSet();
+        return job.Shown
+            .Where(stated => !asked.Contains(stated.Key))
+            .OrderBy(stated => stated.Key, StringComparer.Ordinal)
+            .Select(stated => $"{book.Vocabulary.Conditions[stated.Key].Title} ({(stated.Value ? "stated as shown" : "stated as not met")})");
     }
 
     /// <summary>The basis of tyre diameters can flip a legal answer.</summary>
@@ -35,7 +47,8 @@ internal static class Cautions
         var nominal = new Judgement(book, job, place, DiameterBasis.Nominal).Outcome;
         return nominal == outcome
             ? null
-            : $"The basis of the tyre diameters decides: handbook {Wording.Of(outcome)}, unrounded nominal {Wording.Of(nominal)}. Measure the tyre and ask the certifier.";
+            : $"The basis of the tyre diameters decides: {Wording.Spoken(outcome)} by the handbook's, {Wording.Spoken(nominal)} by the nominal ones unrounded. "
+                + "Measure the tyre and ask the certifier.";
     }
 
     private static IEnumerable<string> Weak(ImmutableArray<Finding> findings)

@@ -42,6 +42,18 @@ public static class Wording
     /// <summary>One pathway, or from the best to the worst.</summary>
     public static string Of(Outcome outcome) => outcome.Decided ? Of(outcome.Best) : $"{Of(outcome.Best)} to {Of(outcome.Worst)}";
 
+    /// <summary>For a reader.</summary>
+    public static string Spoken(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "allowed without a certificate",
+        Pathway.Certificate => "allowed with a certificate",
+        Pathway.Approval => "allowed with the authority's approval first",
+        _ => "not allowed",
+    };
+
+    /// <summary>For a reader: one pathway, or from which to which.</summary>
+    public static string Spoken(Outcome outcome) => outcome.Decided ? Spoken(outcome.Best) : $"from {Spoken(outcome.Best)} to {Spoken(outcome.Worst)}";
+
     /// <summary>What a measurement says about a limit.</summary>
     public static string Of(Conformity conformity) => conformity switch
     {

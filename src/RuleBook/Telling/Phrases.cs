@@ -15,13 +15,7 @@ public static class Phrases
     public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     /// <summary>A pathway in words.</summary>
-    public static string Pathway(Pathway pathway) => pathway switch
-    {
-        Law.Pathway.NoCertificate => "allowed without a certificate",
-        Law.Pathway.Certificate => "allowed with a certificate",
-        Law.Pathway.Approval => "allowed with the authority's approval first",
-        _ => "not allowed",
-    };
+    public static string Pathway(Pathway pathway) => Wording.Spoken(pathway);
 
     /// <summary>The verdict as a sentence without its full stop.</summary>
     public static string Verdict(Assessment assessment) => assessment.Verdict is { } verdict
@@ -30,9 +24,7 @@ public static class Phrases
         : $"Undecided: from {Pathway(assessment.Between.Best)} to {Pathway(assessment.Between.Worst)}";
 
     /// <summary>One pathway in words, or from which to which.</summary>
-    public static string Outcome(Outcome outcome) => outcome.Decided
-        ? Pathway(outcome.Best)
-        : $"from {Pathway(outcome.Best)} to {Pathway(outcome.Worst)}";
+    public static string Outcome(Outcome outcome) => Wording.Spoken(outcome);
 
     /// <summary>An amount given in base units, in <paramref name="unit"/> and with its sign.</summary>
     public static string Amount(Fraction value, Unit unit) => new Quantity(value / unit.ToBase, unit).ToString();

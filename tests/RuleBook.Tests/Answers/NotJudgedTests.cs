@@ -1,5 +1,6 @@
 using RuleBook.Law;
 using RuleBook.Tables;
+using RuleBook.Telling;
 using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Answers;
@@ -56,6 +57,16 @@ public sealed class NotJudgedTests
         var answer = Assess(book, """ "modification": { "suspension-lift": "40 mm", "track-increase": "20 mm" } """);
         answer.Between.ShouldBe(Outcome.Open);
         answer.NotJudged.ShouldHaveSingleItem().What.ShouldBe("track-increase");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void What_the_job_says_was_shown_and_no_rule_asks_for_is_told_first_and_what_a_rule_asks_for_is_not()
+    {
+        var answer = Assess(Stating(Free), Lift("40 mm") + """, "shown": { "travel-kept": "yes", "lane-change-test": "no" } """);
+        FirstLines.Of(answer).ShouldContain("No rule that judges this asks for: test (stated as not met), travel kept (stated as shown).");
+        FirstLines.Of(Assess(Stating(Tiers), Lift("40 mm") + """, "shown": { "travel-kept": "yes", "lane-change-test": "yes" } """))
+            .ShouldNotContain(line => line.Contains("asks for", StringComparison.Ordinal));
     }
 
     [Fact]
