@@ -177,7 +177,8 @@ internal sealed class Judgement
 
     /// <summary>
     /// What the job changes and no rule of the place that binds the vehicle, or may bind it, reads. A measure that the vocabulary puts on a topic is
-    /// left out where that topic is open for want of a rule, which its gap tells; what only describes the vehicle is no change.
+    /// left out where that topic is open for want of a rule, which its gap tells; so is what only follows from a change that is judged. What only
+    /// describes the vehicle is no change.
     /// </summary>
     public ImmutableArray<NotJudged> NotJudged()
     {
@@ -186,17 +187,28 @@ internal sealed class Judgement
         {
             if (!movement.Moves(Row.Cells)) continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
-            if (!measure.NeedsOwnRule && (measure.IfAbsent is null || OnTopic(measure))) continue;
-            if (!Binding.Any(rule => Reads(rule, measure.Name)))
+            if (!measure.NeedsOwnRule && (IsStated(measure) ? IsOpen(movement.Suggested) : measure.IfAbsent is null || OnTopic(measure))) continue;
+            if (!Binding.Any(rule => Reads(rule, measure.Name) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other.Name)))))
                 left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
 
         return left.ToImmutable();
     }
 
+    /// <summary>Whether the job states it as a change, and no measure that asks for a rule of its own is stated in the same place.</summary>
+    private bool IsStated(Measure measure) => job.Measures.ContainsKey(measure.Name)
+        && measure.Job.StartsWith("modification.", StringComparison.Ordinal)
+        && !StatedWith(measure).Any(other => other.NeedsOwnRule);
+
+    /// <summary>The measures that a job states in the same place.</summary>
+    private IEnumerable<Measure> StatedWith(Measure measure) => book.Vocabulary.Measures.Values.Where(other => other.Job == measure.Job);
+
+    /// <summary>Whether there are topics, and none of them has a rule that binds the vehicle.</summary>
+    private bool IsOpen(ulong topics) => topics != 0 && !Binding.Any(rule => (topics >> Table.Rules[rule].Topic & 1) != 0);
+
     /// <summary>Whether the vocabulary puts the measure on a topic, or another one that a job states in the same place and that moves with it.</summary>
     private bool OnTopic(Measure measure) =>
-        book.Vocabulary.Measures.Values.Any(other => other.Job == measure.Job && !other.Topics.IsEmpty);
+        StatedWith(measure).Any(other => !other.Topics.IsEmpty);
 
     /// <summary>The rules touched that bind the vehicle or may bind it.</summary>
     private IEnumerable<int> Binding => Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No);

@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Tests.Figures;
 /// <param name="Accessories">Masses of fixed accessories midway between the axles, kg.</param>
 internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string, string> Facts, ImmutableArray<int> Accessories)
 {
-    private static readonly string[] Places = ["au-nsw", "au-vic", "au-qld", "au-sa", "au-wa", "au-tas", "au-nt", "au-act"];
+    private static readonly string[] Places = ["au-nsw", "au-vic", "au-qld", "au-sa", "au-wa", "au-tas", "au-nt", "au-act", "nz", "us-wv", "us-ca"];
 
     private static readonly (string Path, string[] Values)[] All =
     [
@@ -37,9 +37,17 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
         ("modification.ratings.braked-tow", ["3500 kg"]),
         ("modification.ratings.ball", ["400 kg"]),
         ("modification.ratings.unbraked-tow", ["900 kg"]),
+        ("vehicle.tyres", ["[265/65R17 112S]", "[245/70R16 111S, 265/65R17 112S]"]),
+        ("modification.tyres", ["265/70R17 115S", "285/70R17 117Q", "245/65R17 111S"]),
+        ("modification.leaf-spring-block", ["25 mm"]),
+        ("modification.tanks", ["[ { name: long-range, capacity: 140 L, fuel: diesel, behind-front-axle: 2300 mm } ]"]),
+        ("trailer.mass", ["2400 kg"]),
+        ("trailer.ball-load", ["240 kg"]),
+        ("measured.weighbridge.mass", ["2300 kg", "2990 kg"]),
+        ("shown.lane-change-test", ["yes", "no"]),
     ];
 
-    /// <summary>Jobs in the states of Australia, each fact stated or not.</summary>
+    /// <summary>Jobs in Australia, New Zealand and two American states, each fact stated or not.</summary>
     public static Gen<RandomJob> Jobs { get; } = Gen.Select(
         Gen.Int[0, Places.Length - 1].Select(i => Places[i]),
         Gen.Int[0, 11].Array[All.Length],
@@ -72,9 +80,10 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
 /// <summary>Facts that a job may not contradict.</summary>
 internal static class RandomFacts
 {
-    /// <summary>The axles' tare is that of the vehicle, or is left out.</summary>
+    /// <summary>The axles' tare is that of the vehicle, or is left out; a growth in diameter stands without a tyre.</summary>
     public static ImmutableSortedDictionary<string, string> Consistent(this ImmutableSortedDictionary<string, string> facts) =>
-        facts.GetValueOrDefault("vehicle.tare") == "2100 kg" && facts.ContainsKey("vehicle.tare-axles.front") && facts.ContainsKey("vehicle.tare-axles.rear")
+        (facts.GetValueOrDefault("vehicle.tare") == "2100 kg" && facts.ContainsKey("vehicle.tare-axles.front") && facts.ContainsKey("vehicle.tare-axles.rear")
             ? facts
-            : facts.RemoveRange(["vehicle.tare-axles.front", "vehicle.tare-axles.rear"]);
+            : facts.RemoveRange(["vehicle.tare-axles.front", "vehicle.tare-axles.rear"]))
+        .RemoveRange(facts.ContainsKey("modification.tyres") ? ["modification.tyre-diameter-growth"] : []);
 }
