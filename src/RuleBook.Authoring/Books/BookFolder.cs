@@ -26,10 +26,13 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
     /// <summary>The most bytes that all of them may have together.</summary>
     public const int MostBytes = 64 * 1024 * 1024;
 
+    /// <summary>The list of the book's editions; a book may have none.</summary>
+    internal const string Editions = "jurisdictions/editions.yaml";
+
     private static readonly string[] Fixed = ["schema/vocabulary", "schema/reference"];
 
     /// <summary>
-    /// Reads the files of a book: <c>jurisdictions/*/*.yaml</c>, <c>schema/vocabulary/*.yaml</c> and <c>schema/reference/*.yaml</c>.
+    /// Reads the files of a book: <c>jurisdictions/editions.yaml</c>, <c>jurisdictions/*/*.yaml</c>, <c>schema/vocabulary/*.yaml</c> and <c>schema/reference/*.yaml</c>.
     /// A link is reported and not followed: what it leads to is not the book's.
     /// </summary>
     /// <param name="folder">The folder that has <c>jurisdictions</c> in it.</param>
@@ -45,8 +48,7 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
         problems.AddRange(fixedAbove.Where(place => IsLink(Path.Combine(folder, place))).Select(BookProblems.Link));
         if (problems.Count > 0) return Whole(texts, problems);
 
-        var strays = NotHidden(Directory.EnumerateFiles(jurisdictions)).Select(file => $"jurisdictions/{Path.GetFileName(file)}");
-        problems.AddRange(strays.Select(BookProblems.Stray));
+        foreach (var path in NotHidden(Directory.EnumerateFiles(jurisdictions)).Select(file => $"jurisdictions/{Path.GetFileName(file)}")) ReadFile(folder, path, texts, problems);
         var places = Directory.EnumerateDirectories(jurisdictions).Select(place => $"jurisdictions/{Path.GetFileName(place)}");
         foreach (var place in NotHidden(places).Concat(Fixed))
             if (IsLink(Path.Combine(folder, place))) problems.Add(BookProblems.Link(place));
@@ -75,13 +77,15 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
     {
         var there = Path.Combine(folder, place);
         if (!Directory.Exists(there)) return;
-        foreach (var entry in NotHidden(Directory.EnumerateFileSystemEntries(there)))
-        {
-            var path = $"{place}/{Path.GetFileName(entry)}";
-            if (IsLink(entry)) problems.Add(BookProblems.Link(path));
-            else if (Directory.Exists(entry) || !IsOfABook(path)) problems.Add(BookProblems.Stray(path));
-            else Add(texts, problems, path, () => YamlText.FileText(entry, path));
-        }
+        foreach (var entry in NotHidden(Directory.EnumerateFileSystemEntries(there))) ReadFile(folder, $"{place}/{Path.GetFileName(entry)}", texts, problems);
+    }
+
+    private static void ReadFile(string folder, string path, List<BookText> texts, ImmutableArray<Problem>.Builder problems)
+    {
+        var entry = Path.Combine(folder, path);
+        if (IsLink(entry)) problems.Add(BookProblems.Link(path));
+        else if (Directory.Exists(entry) || !IsOfABook(path)) problems.Add(BookProblems.Stray(path));
+        else Add(texts, problems, path, () => YamlText.FileText(entry, path));
     }
 
     private static void Add(List<BookText> texts, ImmutableArray<Problem>.Builder problems, string path, Func<string> read)
@@ -99,7 +103,7 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
     }
 
     private static bool IsOfABook(string path) =>
-        path.EndsWith(".yaml", StringComparison.Ordinal) && path.Split('/') is ["jurisdictions", _, _] or ["schema", "vocabulary" or "reference", _];
+        path == Editions || path.EndsWith(".yaml", StringComparison.Ordinal) && path.Split('/') is ["jurisdictions", _, _] or ["schema", "vocabulary" or "reference", _];
 
     private static bool IsLink(string path) => new FileInfo(path).LinkTarget is not null;
 

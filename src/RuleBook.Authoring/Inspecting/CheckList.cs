@@ -21,6 +21,7 @@ public static class CheckList
         new(AliasClash.Info, AliasClash.Find),
         new(AliasHidesId.Info, AliasHidesId.Find),
         new(WrongStart.Info, WrongStart.Find),
+        new(EditionsOutOfOrder.Info, EditionsOutOfOrder.Find, Leaning.OnValues),
         new(DatesOutOfOrder.Info, DatesOutOfOrder.Find, Leaning.OnValues),
         new(VersionsOutOfOrder.Info, VersionsOutOfOrder.Find, Leaning.OnValues),
         new(VersionsOverlap.Info, VersionsOverlap.Find, Leaning.OnValues),

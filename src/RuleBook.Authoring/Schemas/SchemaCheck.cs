@@ -39,6 +39,7 @@ public static class SchemaCheck
     /// <param name="path">Relative to the book's folder, with forward slashes.</param>
     public static string? NameFor(string path) => path.Split('/') switch
     {
+        ["jurisdictions", "editions.yaml"] => "editions",
         ["jurisdictions", _, "jurisdiction.yaml"] => "jurisdiction",
         ["jurisdictions", _, "sources.yaml"] => "sources",
         ["jurisdictions", _, "certification.yaml"] => "certification",

@@ -3,7 +3,10 @@ using System.Collections.Immutable;
 namespace RuleBook.Law;
 
 /// <summary>All jurisdictions, loaded.</summary>
-/// <param name="Digest"><c>sha256:</c> over the files' names and contents.</param>
+/// <param name="Digest">
+/// <c>sha256:</c> over the files' names and contents: of each file, in ordinal order of their paths, the path, a zero byte, the text in UTF-8 with
+/// lines that end with a line feed, a zero byte. The list of editions is left out.
+/// </param>
 /// <param name="Vocabulary">The words.</param>
 /// <param name="Cautions">Sentences that every verdict carries.</param>
 /// <param name="Jurisdictions">By id.</param>
@@ -15,6 +18,12 @@ public sealed record Book(
 {
     /// <summary>Figures of no single jurisdiction.</summary>
     public Reference Reference { get; init; } = Reference.None;
+
+    /// <summary>The states of the book that have a name, oldest first.</summary>
+    public ImmutableArray<Edition> Editions { get; init; } = [];
+
+    /// <summary>The edition that this book is; null where it was changed since the last one.</summary>
+    public Edition? Edition => Editions.LastOrDefault(edition => edition.Digest == Digest);
 
     /// <summary>The jurisdiction with this id or alias, or null.</summary>
     public Jurisdiction? Jurisdiction(string id) =>

@@ -24,7 +24,7 @@ public static class BookReader
             .GroupBy(pair => pair.parts[1], pair => pair.file)
             .OrderBy(folder => folder.Key, StringComparer.Ordinal);
         var book = new Book(digest, vocabulary, cautions, [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]);
-        return book with { Reference = new ReferenceReader(files, cite => book.Source("", cite), problems).Read() };
+        return book with { Editions = EditionReader.Read(files, problems), Reference = new ReferenceReader(files, cite => book.Source("", cite), problems).Read() };
     }
 
     private static Jurisdiction ReadFolder(string folder, ImmutableArray<BookFile> files, Vocabulary vocabulary, List<Problem> problems)

@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
-using RuleBook.Text;
 
-namespace RuleBook.Browser;
+namespace RuleBook.Text;
 
 /// <summary>JSON as the nodes that YAML would give: every scalar is its text, and its place is the byte at which it starts, as a column.</summary>
-internal static class JsonNodes
+public static class JsonNodes
 {
     private const int LargestInput = 1024 * 1024;
 
@@ -34,7 +33,7 @@ internal static class JsonNodes
     }
 
     /// <summary>The node at the reader; afterwards the reader is at its last token.</summary>
-    internal static Node Read(ref Utf8JsonReader reader, string file)
+    public static Node Read(ref Utf8JsonReader reader, string file)
     {
         var mark = Here(in reader, file);
         return reader.TokenType switch
