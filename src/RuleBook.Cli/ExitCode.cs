@@ -7,6 +7,7 @@ internal static class ExitCode
 {
     public const int Permitted = 0;
     public const int Prohibited = 1;
+    public const int Differs = 1;
     public const int BadInput = 2;
     public const int Undecided = 3;
     public const int Blocked = 4;

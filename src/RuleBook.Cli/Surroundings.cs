@@ -1,3 +1,4 @@
+using System.Reflection;
 using Spectre.Console;
 
 namespace RuleBook.Cli;
@@ -12,6 +13,10 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
 {
     /// <summary>To whom a fault is reported.</summary>
     public const string ReportTo = "the maintainers, as an issue of the repository that the command came from";
+
+    /// <summary>The version of the command, without the commit from which it was built.</summary>
+    public static string Version { get; } =
+        typeof(Surroundings).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "unknown";
 
     /// <summary>Requested when the process is asked to end: what is being written is taken back.</summary>
     public CancellationToken Stop { get; init; }

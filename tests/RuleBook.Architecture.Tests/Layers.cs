@@ -25,7 +25,7 @@ internal static class Layers
         ],
         ["RuleBook.Yaml"] = [""],
         ["RuleBook.Authoring"] =
-            ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Records"],
+            ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records"],
         ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Pages", "Building"],
         ["RuleBook.Cli"] = ["", "Answers", "Commands"],
     };

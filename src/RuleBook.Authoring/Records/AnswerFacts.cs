@@ -1,9 +1,11 @@
 using System.Text.Json;
+using RuleBook.Answers;
+using RuleBook.Law;
 
 namespace RuleBook.Authoring.Records;
 
 /// <summary>What an answer decides, without its words: two answers with the same facts differ in words only.</summary>
-/// <param name="Decision">Headline and pathways, as one text.</param>
+/// <param name="Decision">Headline and pathways, for a reader.</param>
 /// <param name="Rules">By full id, the day from which its version is in force and the pathway that it gives.</param>
 /// <param name="Figures">By rule, tier, measure and end, the limit as written in JSON.</param>
 /// <param name="Conditions">By rule and condition, its state.</param>
@@ -24,8 +26,8 @@ internal sealed record AnswerFacts(
         var root = document.RootElement;
         JsonElement[] findings = [.. Items(root, "findings"), .. Items(root, "of-use")];
         return new AnswerFacts(
-            $"{Text(root, "headline")}: {string.Join(" to ", Items(root, "between").Select(each => each.GetString()).Distinct())}",
-            First(findings, finding => Text(finding, "rule"), finding => (Text(finding, "from"), string.Join(" to ", Items(finding, "between").Select(each => each.GetString()).Distinct()))),
+            Decided(Text(root, "headline"), Gives(root)),
+            First(findings, finding => Text(finding, "rule"), finding => (Text(finding, "from"), Gives(finding))),
             First(findings.SelectMany(Figured), each => each.Key, each => each.Value),
             First(
                 findings.SelectMany(finding => Items(finding, "conditions").Select(condition => (Rule: Text(finding, "rule"), condition))),
@@ -34,6 +36,17 @@ internal sealed record AnswerFacts(
             First(Items(root, "measures"), each => Text(each, "measure"), each => $"{Raw(each, "value")} {Text(each, "unit")}"),
             First(Items(root, "blockers"), each => Text(each, "id"), each => Text(each, "text")));
     }
+
+    private static string Decided(string headline, string gives) =>
+        headline == Headlines.Word(Headline.NothingToJudge) ? "nothing to judge"
+        : headline == Headlines.Word(Headline.Blocked) ? $"not as planned; the modification itself {gives}"
+        : headline == Headlines.Word(Headline.Undecided) ? $"undecided, {gives}"
+        : gives;
+
+    /// <summary>The pathways between which something lies, for a reader.</summary>
+    private static string Gives(JsonElement element) => string.Join(" or ", Items(element, "between").Select(each => Spoken(each.GetString() ?? "")).Distinct());
+
+    private static string Spoken(string word) => Enum.GetValues<Pathway>().Where(pathway => Wording.Of(pathway) == word).Select(Wording.Spoken).FirstOrDefault(word);
 
     private static IEnumerable<((string, string, string, string) Key, string Value)> Figured(JsonElement finding) =>
         Items(finding, "limits").Concat(Items(finding, "exceeded")).Concat(Items(finding, "closed").SelectMany(closed => Items(closed, "limits")))

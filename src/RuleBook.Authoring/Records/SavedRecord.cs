@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using RuleBook.Answers;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Telling;
 using RuleBook.Text;
@@ -16,7 +17,7 @@ namespace RuleBook.Authoring.Records;
 /// <param name="Job">The job, with every change that was asked for.</param>
 /// <param name="Answer">The answer as JSON, as the command wrote it.</param>
 /// <param name="Earlier">Answers that were kept here before, oldest first, each a record of its own as JSON.</param>
-public sealed record SavedRecord(string Tool, string? Edition, string Book, DateOnly Made, string? Place, Node Job, string Answer, IReadOnlyList<string> Earlier)
+public sealed record SavedRecord(string Tool, string? Edition, string Book, DateOnly Made, string? Place, Mapping Job, string Answer, IReadOnlyList<string> Earlier)
 {
     private const int Format = 1;
 
@@ -27,7 +28,7 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
     /// <param name="assessment">The answer.</param>
     /// <param name="tool">Version of the command.</param>
     /// <param name="made">Today.</param>
-    public static SavedRecord Of(Book book, Node job, string? place, Assessment assessment, string tool, DateOnly made) =>
+    public static SavedRecord Of(Book book, Mapping job, string? place, Assessment assessment, string tool, DateOnly made) =>
         new(tool, book.Edition?.Name, book.Digest, made, place, job, AssessmentJson.Write(assessment).TrimEnd('\n'), []);
 
     /// <summary>As JSON, ending with a line feed; the shape is described by <c>schema/record.schema.json</c>.</summary>
@@ -52,7 +53,7 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
                 root.GetProperty("book").GetString()!,
                 DateOnly.ParseExact(root.GetProperty("made").GetString()!, "yyyy-MM-dd", CultureInfo.InvariantCulture),
                 root.GetProperty("in").GetString(),
-                JsonNodes.Read(root.GetProperty("job").GetRawText()),
+                JsonNodes.Read(root.GetProperty("job").GetRawText()) as Mapping ?? throw Refused(name, "its job is no job", Tip),
                 root.GetProperty("answer").GetRawText(),
                 root.TryGetProperty("earlier", out var earlier) ? [.. earlier.EnumerateArray().Select(each => each.GetRawText())] : []);
         }
@@ -64,6 +65,21 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
 
     /// <summary>The record that takes the place of this one and keeps it as an earlier answer.</summary>
     public SavedRecord Followed(SavedRecord by) => by with { Earlier = [.. Earlier, (this with { Earlier = [] }).ToJson().TrimEnd('\n')] };
+
+    /// <summary>The answer that a book gives to the job now.</summary>
+    /// <param name="by">The book.</param>
+    /// <param name="on">Another day than those of the job; null for them.</param>
+    /// <exception cref="InputException">The book does not understand the job any more.</exception>
+    public Assessment Ask(Book by, DateOnly? on = null)
+    {
+        if (Place is { } place && by.Jurisdiction(place) is null)
+            throw new InputException(Problem.Error("unknown-jurisdiction", new Mark("in", 1, 1), $"the book has no jurisdiction '{place}'", "name the edition that the record was made with: --book FILE"));
+        return Assessor.Assess(by, JobReader.Read(on is { } day ? AsOn(Job, day) : Job, by), Place);
+    }
+
+    /// <summary>A job as on another day, whatever days it gives.</summary>
+    public static Mapping AsOn(Mapping job, DateOnly day) =>
+        NodeEdit.Set(NodeEdit.Remove(job, "dates"), "on", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 
     private const string Tip = "make one with: rulebook assess JOB --format record --output FILE";
 

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using RuleBook.Answers;
+using RuleBook.Authoring.Records;
 using RuleBook.Cli.Answers;
 using RuleBook.Jobs;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Telling;
 using RuleBook.Text;
@@ -14,17 +16,21 @@ internal static class AssessCommand
     public static Command Build(Surroundings surroundings)
     {
         var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
-        var (set, format, output) = (Choices.Set(), Choices.Format("text", "json"), Choices.Output());
+        var (set, format, output) = (Choices.Set(), Choices.Format("text", "json", "record"), Choices.Output());
         var full = new Option<bool>("--full") { Description = "Everything there is: findings, masses, steps, workings, sources" };
         var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, full, format, output };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
-            var read = Inputs.Job(parsed.GetValue(job)!, opened, parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings);
-            var assessment = Assessor.Assess(opened, read, Place(parsed.GetValue(place), opened));
-            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
-                ? _ => AssessmentJson.Write(assessment)
-                : console => Page.Write(console, page => Write(page, opened, read, assessment, parsed.GetValue(full), surroundings.Today)));
+            var node = Inputs.JobNode(parsed.GetValue(job)!, parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings);
+            var (read, elsewhere) = (JobReader.Read(node, opened), Place(parsed.GetValue(place), opened));
+            var assessment = Assessor.Assess(opened, read, elsewhere);
+            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
+            {
+                "json" => _ => AssessmentJson.Write(assessment),
+                "record" => _ => SavedRecord.Of(opened, node, elsewhere, assessment, Surroundings.Version, surroundings.Today).ToJson(),
+                _ => console => Page.Write(console, page => Write(page, opened, read, assessment, parsed.GetValue(full), surroundings.Today)),
+            });
             return ExitCode.Of(assessment.Headline);
         });
         return command;

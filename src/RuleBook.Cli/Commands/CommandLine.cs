@@ -67,6 +67,10 @@ internal static class CommandLine
             ResolvedCommand.Build(surroundings),
             ChangesCommand.Build(surroundings),
             PackCommand.Build(surroundings),
+            EditionsCommand.Build(surroundings),
+            EditionCommand.Build(surroundings),
+            ReplayCommand.Build(surroundings),
+            RecheckCommand.Build(surroundings),
         };
 
     /// <summary>The method that failed, for whoever mends it.</summary>

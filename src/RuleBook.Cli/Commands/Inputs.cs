@@ -1,5 +1,6 @@
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Packing;
+using RuleBook.Authoring.Records;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
@@ -30,7 +31,7 @@ internal static class Inputs
     }
 
     /// <summary>A packed book's bytes, no more of them than a book may have.</summary>
-    private static byte[] Bytes(string file) => new FileInfo(file).Length <= Authoring.Books.BookFolder.MostBytes
+    internal static byte[] Bytes(string file) => new FileInfo(file).Length <= Authoring.Books.BookFolder.MostBytes
         ? File.ReadAllBytes(file)
         : throw new InputException(Problem.Error("too-large", new Mark(file, 1, 1), "the file is larger than any book", "check that this is the file you meant"));
 
@@ -41,9 +42,18 @@ internal static class Inputs
         return File.Exists(file) ? PackedBook.Read(File.ReadAllBytes(file), file) : null;
     }
 
+    /// <summary>A kept answer.</summary>
+    /// <exception cref="InputException">It is none, or of a newer format.</exception>
+    public static SavedRecord Record(string path) => SavedRecord.Read(YamlText.FileText(Paths.Given("RECORD", path)!, path), path);
+
     /// <summary>The job with the changes asked for.</summary>
     /// <exception cref="InputException">It cannot be read; every problem is listed.</exception>
-    public static Job Job(string path, Book book, string? on, IReadOnlyList<string> changes, Surroundings surroundings)
+    public static Job Job(string path, Book book, string? on, IReadOnlyList<string> changes, Surroundings surroundings) =>
+        JobReader.Read(JobNode(path, on, changes, surroundings), book);
+
+    /// <summary>The same as it is typed, with the changes asked for and the day on which it is asked.</summary>
+    /// <exception cref="InputException">It is no job.</exception>
+    public static Mapping JobNode(string path, string? on, IReadOnlyList<string> changes, Surroundings surroundings)
     {
         Paths.Given("JOB", path);
         var node = path == "-" ? YamlText.Read(Console.OpenStandardInput(), "standard input") : YamlText.ReadFile(path);
@@ -55,16 +65,13 @@ internal static class Inputs
             root = NodeEdit.Set(root, change[..at], change[(at + 1)..]);
         }
 
-        if (Choices.Day("--on", on) is { } day) root = NodeEdit.Set(NodeEdit.Remove(root, "dates"), "on", Day(day));
-        else if (root.Find("on") is null && root.Find("dates") is null) root = NodeEdit.Set(root, "on", Day(surroundings.Today));
-        return JobReader.Read(root, book);
+        if (Choices.Day("--on", on) is { } day) return SavedRecord.AsOn(root, day);
+        return root.Find("on") is null && root.Find("dates") is null ? SavedRecord.AsOn(root, surroundings.Today) : root;
     }
 
     private static string? Found(Surroundings surroundings) => Upward(surroundings.Folder)
         .Concat(Upward(AppContext.BaseDirectory))
         .FirstOrDefault(folder => Directory.Exists(Path.Combine(folder, "jurisdictions")));
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
     private static IEnumerable<string> Upward(string from)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Authoring.Packing;
 using RuleBook.Law;
 using RuleBook.Text;
 
@@ -13,13 +14,14 @@ internal static class Revision
     private const string Code = "not-a-book";
 
     /// <summary>The book.</summary>
-    /// <param name="name">A folder or a revision.</param>
+    /// <param name="name">A folder, a packed book or a revision.</param>
     /// <param name="current">The folder of the current book.</param>
     /// <exception cref="InputException">It is neither, or cannot be read.</exception>
     public static Book Open(string name, string current)
     {
         if (name.Trim().Length == 0) throw new InputException(Refused("(empty)", "no book is named: a variable of a script may be unset"));
         if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.Open(name);
+        if (File.Exists(name) && name.EndsWith(PackedBook.Extension, StringComparison.Ordinal)) return PackedBook.Read(Inputs.Bytes(name), name).Open();
         var commit = Commit(name, current);
         try
         {

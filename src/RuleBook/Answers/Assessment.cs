@@ -39,6 +39,9 @@ public sealed record Assessment
     /// <summary>The day on which the question is asked: the latest of the job's days.</summary>
     public required DateOnly On { get; init; }
 
+    /// <summary>Name of the book's edition; null where it was changed since the last one.</summary>
+    public string? Edition { get; init; }
+
     /// <summary>Digest of the book.</summary>
     public required string Book { get; init; }
 

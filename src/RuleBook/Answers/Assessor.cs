@@ -30,6 +30,7 @@ public static class Assessor
             JurisdictionName = place.Name,
             On = job.Dates.Latest,
             Book = book.Digest,
+            Edition = book.Edition?.Name,
             Between = outcome,
             LaterMeasures = new(judged.Measures),
             LaterFindings = new(judged.Findings),

@@ -44,6 +44,7 @@ public static class AssessmentJson
         json.WriteString("on", Day(assessment.On));
         json.WriteString("known-to", assessment.KnownTo is { } day ? Day(day) : null);
         json.WriteString("book", assessment.Book);
+        json.WriteString("edition", assessment.Edition);
         json.List("measures", assessment.Measures, known => Write(json, known));
         json.List("findings", assessment.Findings, finding => FindingJson.Write(json, finding));
         json.List("of-use", assessment.OfUse, finding => FindingJson.Write(json, finding));

@@ -89,7 +89,7 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
 
     private string RestsOn(Assessment assessment)
     {
-        var edition = $"book {assessment.Book.Split(':')[^1][..Math.Min(12, assessment.Book.Split(':')[^1].Length)]}";
+        var edition = EditionWords.Called(assessment.Edition, assessment.Book);
         return assessment.WeakestEvidence is { } weakest
             ? $"{vocabulary.Topics.GetValueOrDefault(weakest.Rule.Topic)?.Title ?? weakest.Rule.Topic}: {Phrases.Standing(weakest.Standing)}; {edition}"
             : edition;
