@@ -27,18 +27,18 @@ internal static class AssessCommand
             var assessment = Assessor.Assess(opened, read, elsewhere);
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
             {
-                "json" => _ => AssessmentJson.Write(assessment),
+                "json" => _ => AssessmentJson.Write(assessment, Remedies.Find(opened, read, elsewhere, assessment)),
                 "record" => _ => SavedRecord.Of(opened, node, elsewhere, assessment, Surroundings.Version, surroundings.Today).ToJson(),
-                _ => console => Page.Write(console, page => Write(page, opened, read, assessment, parsed.GetValue(full), surroundings.Today)),
+                _ => console => Page.Write(console, page => Write(page, opened, read, elsewhere, assessment, parsed.GetValue(full), surroundings.Today)),
             });
             return ExitCode.Of(assessment.Headline);
         });
         return command;
     }
 
-    private static void Write(AnswerPage page, Book book, Job job, Assessment assessment, bool full, DateOnly today)
+    private static void Write(AnswerPage page, Book book, Job job, string? elsewhere, Assessment assessment, bool full, DateOnly today)
     {
-        new FirstScreen(page, book.Vocabulary).Write(assessment, job, today, full ? "" : "More: --full");
+        new FirstScreen(page, book.Vocabulary).Write(assessment, job, today, full ? "" : "More: --full", Remedies.Find(book, job, elsewhere, assessment));
         if (full) new AssessmentText(page).Write(assessment, headed: false);
     }
 

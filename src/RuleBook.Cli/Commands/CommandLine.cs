@@ -59,6 +59,7 @@ internal static class CommandLine
             AssessCommand.Build(surroundings),
             AcrossCommand.Build(surroundings),
             MarginCommand.Build(surroundings),
+            RemedyCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
             TimelineCommand.Build(surroundings),
             InspectCommand.Build(surroundings),

@@ -187,7 +187,7 @@ internal sealed class Judgement
         {
             if (!movement.Moves(Row.Cells)) continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
-            if (!measure.NeedsOwnRule && (IsStated(measure) ? IsOpen(movement.Suggested) : measure.IfAbsent is null || OnTopic(measure))) continue;
+            if (!measure.NeedsOwnRule && (IsStated(measure) ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested) : measure.IfAbsent is null || OnTopic(measure))) continue;
             if (!Binding.Any(rule => Reads(rule, measure.Name) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other.Name)))))
                 left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
@@ -205,6 +205,11 @@ internal sealed class Judgement
 
     /// <summary>Whether there are topics, and none of them has a rule that binds the vehicle.</summary>
     private bool IsOpen(ulong topics) => topics != 0 && !Binding.Any(rule => (topics >> Table.Rules[rule].Topic & 1) != 0);
+
+    /// <summary>Whether a rule that binds on one of the topics limits what is measured on the finished vehicle: it judges the change by what it leads to.</summary>
+    private bool JudgesResult(ulong topics) => Binding.Any(rule => (topics >> Table.Rules[rule].Topic & 1) != 0
+        && Table.InForce[rule].Candidates.SelectMany(version => version.Tiers()).SelectMany(tier => tier.Limits)
+            .Any(limit => book.Vocabulary.Measures[limit.Measure].Job.StartsWith("measured.", StringComparison.Ordinal)));
 
     /// <summary>Whether the vocabulary puts the measure on a topic, or another one that a job states in the same place and that moves with it.</summary>
     private bool OnTopic(Measure measure) =>

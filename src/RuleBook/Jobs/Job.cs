@@ -17,6 +17,9 @@ public sealed record Job
     /// <summary>The days that can pick a version.</summary>
     public required JobDates Dates { get; init; }
 
+    /// <summary>As it was typed, so that a what-if can change it; null where it was made otherwise.</summary>
+    public Mapping? Written { get; init; }
+
     /// <summary>Words stated about the vehicle, by fact.</summary>
     public ImmutableDictionary<string, string> Words { get; init; } = ImmutableDictionary<string, string>.Empty;
 

@@ -24,12 +24,14 @@ public static class AssessmentJson
     }
 
     /// <summary>One assessment, indented, ending with a line feed.</summary>
-    public static string Write(Assessment assessment) => JsonText.Write(json => Write(json, assessment));
+    /// <param name="assessment">The answer.</param>
+    /// <param name="remedies">What would mend the job; null where nobody looked.</param>
+    public static string Write(Assessment assessment, IReadOnlyCollection<Remedy>? remedies = null) => JsonText.Write(json => Write(json, assessment, remedies));
 
     /// <summary>Several assessments as a list.</summary>
-    public static string Write(IEnumerable<Assessment> assessments) => JsonText.Write(json => json.List(assessments, each => Write(json, each)));
+    public static string Write(IEnumerable<Assessment> assessments) => JsonText.Write(json => json.List(assessments, each => Write(json, each, null)));
 
-    private static void Write(Utf8JsonWriter json, Assessment assessment)
+    private static void Write(Utf8JsonWriter json, Assessment assessment, IReadOnlyCollection<Remedy>? remedies)
     {
         json.WriteStartObject();
         json.WriteString("job", assessment.Job);
@@ -70,6 +72,7 @@ public static class AssessmentJson
         json.WritePropertyName("weakest-evidence");
         if (assessment.WeakestEvidence is { } weakest) Write(json, weakest);
         else json.WriteNullValue();
+        if (remedies is not null) json.List("remedies", remedies, remedy => RemedyJson.Write(json, remedy));
         json.Texts("cautions", assessment.Cautions);
         json.WriteEndObject();
     }

@@ -23,12 +23,13 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
     /// <param name="job">The job that was asked about.</param>
     /// <param name="today">The day on which it is asked; null where that is not known.</param>
     /// <param name="more">How a reader gets to the rest.</param>
-    public void Write(Assessment assessment, Job job, DateOnly? today, string more)
+    /// <param name="remedies">What would mend the job; null where nobody looked.</param>
+    public void Write(Assessment assessment, Job job, DateOnly? today, string more, IReadOnlyCollection<Remedy>? remedies = null)
     {
         var lines = FirstLines.Of(assessment, today).ToArray();
         var last = $"This is not legal advice: the authority and the certifier decide.{(more.Length > 0 ? $" {more}" : "")}";
         var jobLine = Fitting(JobLine.Of(job).Split(", "), 2 * LineWidth - 10, ", ");
-        var rows = Rows(assessment).Where(row => row.Text.Length > 0).ToList();
+        var rows = Rows(assessment, remedies).Where(row => row.Text.Length > 0).ToList();
         var left = Most - Wrapping.Lines([.. lines, jobLine, last], LineWidth);
         foreach (var label in Dispensable.Where(_ => Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left).ToArray())
             if (Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left) rows.RemoveAll(row => row.Label == label);
@@ -39,9 +40,10 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
         page.Line(last);
     }
 
-    private IEnumerable<(string Label, string Text)> Rows(Assessment assessment)
+    private IEnumerable<(string Label, string Text)> Rows(Assessment assessment, IReadOnlyCollection<Remedy>? remedies)
     {
         foreach (var (label, parts) in SubjectRows.Of(assessment)) yield return (label, Fitting(parts));
+        yield return ("To comply", remedies is null ? "" : RemedyText.Line(assessment, remedies));
         yield return ("To show", Fitting([.. ToShow(assessment)]));
         yield return ("Certifies", Certifies(assessment) ?? "");
         yield return ("Open", Fitting([.. assessment.Undecided.Select(effect => Questions.Of(effect, vocabulary))]));

@@ -60,6 +60,18 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
     /// <summary>The modifications stated.</summary>
     public IEnumerable<string> Modifications => Facts.Keys.Where(path => path.StartsWith("modification.", StringComparison.Ordinal));
 
+    /// <summary>With another value of one fact.</summary>
+    public RandomJob With(string path, string value) => this with { Facts = Facts.SetItem(path, value) };
+
+    /// <summary>A vehicle that is all known and of which only heights, tyres and accessories change: what a workshop quotes every day.</summary>
+    public RandomJob WithoutRatings() => this with
+    {
+        Facts = Facts
+            .RemoveRange(Modifications.Where(path => path is not ("modification.suspension-lift" or "modification.body-lift" or "modification.tyre-diameter-growth")))
+            .RemoveRange(Facts.Keys.Where(path => path.StartsWith("trailer.", StringComparison.Ordinal) || path.StartsWith("shown.", StringComparison.Ordinal)))
+            .SetItem("vehicle.category", "MC").SetItem("vehicle.four-wheel-drive", "yes").SetItem("vehicle.stability-control", "yes"),
+    };
+
     /// <summary>Without one fact.</summary>
     public RandomJob Without(string path) => this with { Facts = Facts.Remove(path) };
 

@@ -14,7 +14,7 @@ namespace RuleBook.Tests.Figures;
 /// <summary>Answers to jobs in a scenario of our own: the figures of the reference are invented, their form is that of the real rules.</summary>
 internal static class Reckoned
 {
-    private static readonly Book Book = JobBook.Book with
+    internal static readonly Book Book = JobBook.Book with
     {
         Reference = JobBook.Book.Reference with
         {

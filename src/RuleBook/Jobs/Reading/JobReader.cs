@@ -33,6 +33,7 @@ public static class JobReader
 
         var job = new Job
         {
+            Written = root as Mapping,
             Name = fields.Text("job"),
             RegisteredIn = ReadJurisdiction(fields, book),
             Dates = ReadDates(fields),
