@@ -26,7 +26,7 @@ internal static class Layers
         ["RuleBook.Yaml"] = [""],
         ["RuleBook.Authoring"] =
             ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records"],
-        ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Pages", "Building"],
+        ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Pages", "Sheets", "Building"],
         ["RuleBook.Cli"] = ["", "Answers", "Commands"],
     };
 

@@ -5,6 +5,7 @@ using RuleBook.Cli.Answers;
 using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
+using RuleBook.Site.Sheets;
 using RuleBook.Telling;
 using RuleBook.Text;
 
@@ -16,7 +17,7 @@ internal static class AssessCommand
     public static Command Build(Surroundings surroundings)
     {
         var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
-        var (set, format, output) = (Choices.Set(), Choices.Format("text", "json", "record"), Choices.Output());
+        var (set, format, output) = (Choices.Set(), Choices.Format("text", "json", "html", "record"), Choices.Output());
         var full = new Option<bool>("--full") { Description = "Everything there is: findings, masses, steps, workings, sources" };
         var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, full, format, output };
         command.SetAction(parsed =>
@@ -28,6 +29,7 @@ internal static class AssessCommand
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
             {
                 "json" => _ => AssessmentJson.Write(assessment, Remedies.Find(opened, read, elsewhere, assessment)),
+                "html" => _ => RecordSheet.Of(opened, read, assessment, Remedies.Find(opened, read, elsewhere, assessment), Surroundings.Version, surroundings.Today),
                 "record" => _ => SavedRecord.Of(opened, node, elsewhere, assessment, Surroundings.Version, surroundings.Today).ToJson(),
                 _ => console => Page.Write(console, page => Write(page, opened, read, elsewhere, assessment, parsed.GetValue(full), surroundings.Today)),
             });

@@ -99,6 +99,9 @@ public sealed record Assessment
     /// <summary>The weakest link among the limits that decide; null where nothing that is established does.</summary>
     public WeakestEvidence? WeakestEvidence => WeakestEvidence.Of(Findings, Between);
 
+    /// <summary>Whether a certificate or an approval is among what the job may need.</summary>
+    public bool IsCertified => Certification is not null && !JudgesNothing && Between.Worst >= Pathway.Certificate && Between.Best <= Pathway.Approval;
+
     /// <summary>The roads that the job travels outside the state of registration, and what is known of the rules that follow them.</summary>
     public ImmutableArray<RoadElsewhere> Roads { get; init; } = [];
 

@@ -7,13 +7,9 @@ namespace RuleBook.Telling;
 /// <summary>Who certifies, what is issued and what comes first; only where something is certified.</summary>
 internal sealed class CertificationText(AnswerPage page)
 {
-    /// <summary>Whether a certificate or an approval is among what the job may need.</summary>
-    public static bool Applies(Assessment assessment) => assessment.Certification is not null && !assessment.JudgesNothing
-        && assessment.Between.Worst >= Pathway.Certificate && assessment.Between.Best <= Pathway.Approval;
-
     public void Write(Assessment assessment)
     {
-        if (!Applies(assessment)) return;
+        if (!assessment.IsCertified) return;
         var certification = assessment.Certification!;
         page.Heading($"Who certifies: {certification.Scheme}");
         var version = certification.Version;
