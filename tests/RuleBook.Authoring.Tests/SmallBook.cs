@@ -33,7 +33,7 @@ internal static class SmallBook
     private static IEnumerable<BookFile> Files(string place, string rideHeight)
     {
         yield return File(place, "jurisdiction", $"{{jurisdiction: {place}, name: Somewhere, registers: yes, ask: {{authority: Somebody}}, coverage: []}}");
-        yield return File(place, "sources", "{sources: [{source: law, title: Law, publisher: Somebody, read-as: primary, checked: 2026-11-25, recheck-after: 2027-11-25}]}");
+        yield return File(place, "sources", $"{{jurisdiction: {place}, sources: [{{source: law, title: Law, publisher: Somebody, read-as: primary, checked: 2026-11-25, recheck-after: 2027-11-25}}]}}");
         yield return File(place, "ride-height", rideHeight);
     }
 

@@ -1,4 +1,3 @@
-using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Text;
 

@@ -23,7 +23,7 @@ internal static class Parts
         [
             new Part(change.Tier, Part.Gives),
             .. change.Limits.Select(limit => new Part(change.Tier, limit.Measure)),
-            .. change.Provided is null ? (ImmutableArray<Part>)[] : [new Part(change.Tier, Part.Conditions)],
+            .. new[] { Part.Conditions, Part.Codes, Part.When }.Select(name => new Part(change.Tier, name)).Where(change.Changes),
         ];
 
     /// <summary>Of a version as a whole.</summary>

@@ -22,7 +22,10 @@ internal static class ReadingCodes
         new("unknown-condition", "a condition is not in the vocabulary", OneWord, "correct the word, or add it to schema/vocabulary/conditions.yaml"),
         new("missing-file", "a file is missing", "A jurisdiction is known by its jurisdiction.yaml, and the words by the vocabulary.", "add the file"),
         new("wrong-folder", "a file stands in the wrong place", "An id is read from the folder and from the file; both must say the same.", "rename one of the two"),
-        new("one-content", "a version says several things, or nothing", "It could not be known which of them decides.", "give one of tiers, adopts, not-established or not-regulated"),
+        new("one-content", "a version says several things, or nothing", "It could not be known which of them decides.", "give one of tiers, like, adopts, not-established or not-regulated"),
+        new("unknown-version", "a version is not there", "What is taken over from it would be nothing.", "name a version above by its 'from' as it is written there"),
+        new("nothing-to-change", "a version changes tiers of one that has none", "The change would have no effect.", "state the tiers, or take 'change' out"),
+        new("change-alone", "a change does not say of what", "The change would have no effect.", "add 'like' with the 'from' of the version that it changes"),
         new("two-ends", "one end of a range is given twice", Exact, "keep the closed end (at-least, at-most) or the open one (over, under)"),
     ];
 }

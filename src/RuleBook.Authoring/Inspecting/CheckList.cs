@@ -9,6 +9,7 @@ public static class CheckList
     /// <summary>The checks of what the files mean together.</summary>
     internal static ImmutableArray<Check> Semantic { get; } =
     [
+        new(NoJurisdiction.Info, NoJurisdiction.Find),
         new(StrayFile.Info, StrayFile.Find),
         new(VocabularyFile.Info, VocabularyFile.Find),
         new(DuplicateWord.Info, DuplicateWord.Find),

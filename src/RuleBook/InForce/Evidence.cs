@@ -54,7 +54,7 @@ public sealed class Evidence(Book? book, ImmutableArray<WrittenVersion> chain)
             return Best(at, part, version.Sources.AddRange(Of(version.Content, part.Tier)));
         if (part == Part.Existence) return Best(at, part, version.Sources);
 
-        var changes = adoption.Exceptions.Where(change => Changes(change, part)).ToImmutableArray();
+        var changes = adoption.Exceptions.Where(change => change.Changes(part)).ToImmutableArray();
         if (changes.IsEmpty)
         {
             var named = Best(at, part, [.. version.Sources.Where(citation => citation.DoesName(part))]);
@@ -66,15 +66,11 @@ public sealed class Evidence(Book? book, ImmutableArray<WrittenVersion> chain)
     }
 
     private Standing Best(int at, Part part, ImmutableArray<Citation> citations) => book is null ? Standing.None : Standing.Best(
-        Resolver.Cited(book, chain[at].Rule, [.. citations.Where(citation => citation.DoesCarry(part))]), part);
+        Resolver.Cited(book, chain[at].Rule, [.. citations.Where(citation => citation.DoesCarry(part) && !(citation.IsInherited && chain[at].Version.SaysAnew(part)))]), part);
 
     private static ImmutableArray<Citation> Of(Content content, string? tier) => content is Stated stated && tier is not null
         ? [.. stated.Tiers.Where(own => own.Name == tier).SelectMany(own => own.Sources)]
         : [];
-
-    private static bool Changes(Departure change, Part part) => change.Added is { } added
-        ? added.Name == part.Tier
-        : change.Tier == part.Tier && (change.Limits.Any(limit => limit.Measure == part.Name) || (part.Name == Part.Conditions && change.Provided is not null));
 
     /// <summary>Whether the exception leaves an end of the adopted range as it is.</summary>
     private bool Keeps(Departure change, Part part, int below) =>

@@ -28,7 +28,7 @@ public sealed record NotEstablished(string Ask, string? Open, string? Indication
 /// <param name="Why">How that is known.</param>
 public sealed record NotRegulated(string Why) : Content;
 
-/// <summary>A change that an adopting jurisdiction makes: to a tier of the adopted rule, or a tier of its own.</summary>
+/// <summary>A change: of an adopting jurisdiction to a tier of the adopted rule, of a version to a tier of an earlier one; or a tier of its own.</summary>
 /// <param name="Tier">Name of the adopted tier; null when <paramref name="Added"/> is given.</param>
 /// <param name="Limits">Replace the limits on the same measures; of a range only the ends that are named.</param>
 /// <param name="Provided">Replaces the conditions when not null.</param>
@@ -47,4 +47,29 @@ public sealed record Departure(
 {
     /// <summary>Why the jurisdiction allows more here than the adopted rule does; null where it does not.</summary>
     public string? Loosens { get; init; }
+
+    /// <summary>Replaces what the tier gives when not null.</summary>
+    public Pathway? Pathway { get; init; }
+
+    /// <summary>Replaces the facts on which the tier is open when not null.</summary>
+    public Predicate? When { get; init; }
+
+    /// <summary>Replaces the modification codes when not null.</summary>
+    public ImmutableArray<string>? Codes { get; init; }
+
+    /// <summary>Replaces the note when not null.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Whether it says something of the part.</summary>
+    public bool Changes(Part part) => Added is { } added ? added.Name == part.Tier : Tier == part.Tier && part.Name switch
+    {
+        Part.Conditions => Provided is not null,
+        Part.Codes => Codes is not null,
+        Part.When => When is not null,
+        Part.Gives => Pathway is not null,
+        var measure => Limits.Any(limit => limit.Measure == measure),
+    };
+
+    /// <summary>Whether it names a tier and says nothing of it.</summary>
+    public bool IsEmpty => this is { Tier: not null, Limits.IsEmpty: true, Provided: null, Dropped: false, Pathway: null, When: null, Codes: null, Note: null };
 }

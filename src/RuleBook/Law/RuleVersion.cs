@@ -29,9 +29,21 @@ public sealed record RuleVersion(
     string? Note,
     Mark Mark)
 {
+    /// <summary>The earlier version that it is like, and what it changes; null where it is stated by itself.</summary>
+    public Likeness? Like { get; init; }
+
+    /// <summary>Whether what it takes over from its rule or an earlier version says nothing of the part: its own days, and what it changes.</summary>
+    public bool SaysAnew(Part part) => part == Part.From || part == Part.Until || (Like is { } like && like.Changes.Any(change => change.Changes(part)));
+
     /// <summary>Announced or proposed versions are shown and never decide.</summary>
     public bool Decides => Announced is null && !Proposed;
 }
+
+/// <summary>How a version follows from an earlier one of its rule.</summary>
+/// <param name="From">Start of the earlier version, as written there.</param>
+/// <param name="Changes">What is different.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Likeness(string From, ImmutableArray<Departure> Changes, Mark Mark);
 
 /// <summary>How a measure is taken.</summary>
 /// <param name="Between">Points measured between.</param>

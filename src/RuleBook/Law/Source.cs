@@ -59,6 +59,9 @@ public sealed record Citation(string Cite, string? Clause, string? Note, Mark Ma
     /// <summary>The words of the parts that it carries; null where nothing is said: then it carries all that it stands on.</summary>
     public ImmutableArray<string>? Carries { get; init; }
 
+    /// <summary>Stands on the rule or on an earlier version: it carries neither the days of this version nor what this version changes.</summary>
+    public bool IsInherited { get; init; }
+
     /// <summary>Whether it carries the part: named, or nothing is said.</summary>
     public bool DoesCarry(Part part) => Carries is null || DoesName(part);
 

@@ -23,6 +23,7 @@ public sealed class SchemaCheckTests
                   within: {suspension-lift: {}, z: {at-leest: 2 mm}}
                 - foo
                 adopts: [a]
+            jurisdiction: au
             """;
 
         var found = SchemaCheck.Find("rules", YamlText.Read(text, "f")).OrderBy(problem => problem.Mark).Select(problem => $"{problem.Mark} {problem.Code}");
@@ -59,5 +60,5 @@ public sealed class SchemaCheckTests
     [InlineData("unknown")]
     public void Every_way_of_writing_a_partial_date_is_accepted(string date) => // ISO 8601-2:2019 (EDTF), levels 0 and 1
         SchemaCheck.Find("rules", YamlText.Read(
-            $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: e}}]}}]}}", "f")).ShouldBeEmpty();
+            $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: e}}]}}], jurisdiction: au}}", "f")).ShouldBeEmpty();
 }

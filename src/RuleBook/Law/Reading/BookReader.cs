@@ -34,7 +34,7 @@ public static class BookReader
             : null;
 
         var sources = Open("sources") is { } list ? SourceReader.ReadAll(list, folder) : [];
-        var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification, vocabulary) : [];
+        var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification, folder, vocabulary) : [];
         var rules = vocabulary.Topics.Keys
             .Order(StringComparer.Ordinal)
             .Where(topic => topic != "certification")

@@ -6,6 +6,8 @@ namespace RuleBook.Law.Reading;
 /// <summary>Reads <c>jurisdiction.yaml</c>.</summary>
 internal static class JurisdictionReader
 {
+    private const string Other = "other";
+
     public static Jurisdiction Read(
         Fields fields, string folder, Vocabulary vocabulary, ImmutableArray<Source> sources, ImmutableArray<Rule> rules, ImmutableArray<Scheme> schemes)
     {
@@ -20,7 +22,7 @@ internal static class JurisdictionReader
             fields.Text("registers-note"),
             fields.Word("decided-by", "work", "certification", "inspection"),
             ReadAuthority(fields),
-            fields.List("coverage", node => ReadCoverage(new Fields(node, fields.Problems))),
+            ReadCoverage(fields, vocabulary),
             fields.List("cautions", node => ReadCaution(new Fields(node, fields.Problems), vocabulary)),
             sources,
             rules,
@@ -28,6 +30,14 @@ internal static class JurisdictionReader
             fields.Mark);
         fields.Done();
         return jurisdiction;
+    }
+
+    /// <summary>The jurisdiction that a file names is that of its folder: a file copied from another folder is caught.</summary>
+    public static void Stands(Fields file, string folder)
+    {
+        if (file.Text("jurisdiction") is { } stated && stated != folder)
+            file.Add(
+                "wrong-folder", file.Node("jurisdiction")!.Mark, $"the file is one of '{stated}' and stands in the folder '{folder}'", "was it copied? name the jurisdiction whose rules these are");
     }
 
     private static Authority ReadAuthority(Fields fields)
@@ -49,6 +59,19 @@ internal static class JurisdictionReader
             fields.Required("caution"), new LimitReader(vocabulary).ReadPredicate(fields.Nested("when")), SourceReader.Citations(fields), fields.Mark);
         fields.Done();
         return caution;
+    }
+
+    /// <summary>One entry a topic; <c>other</c> stands for every topic that no entry names.</summary>
+    private static ImmutableArray<Coverage> ReadCoverage(Fields fields, Vocabulary vocabulary)
+    {
+        var entries = fields.List("coverage", node => ReadCoverage(new Fields(node, fields.Problems)));
+        return
+        [
+            .. entries.SelectMany(entry => entry.Topic != Other ? [entry] : vocabulary.Topics.Keys
+                .Where(topic => entries.All(named => named.Topic != topic))
+                .Order(StringComparer.Ordinal)
+                .Select(topic => entry with { Topic = topic })),
+        ];
     }
 
     private static Coverage ReadCoverage(Fields fields)

@@ -38,6 +38,10 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             fields.Mark)
         {
             Loosens = fields.Text("loosens"),
+            Pathway = ReadPathway(fields, "pathway"),
+            When = fields.Has("when") ? ReadPredicate(fields.Nested("when")) : null,
+            Codes = fields.Has("codes") ? fields.Texts("codes") : null,
+            Note = fields.Text("note"),
         };
         if (departure.Tier is null == departure.Added is null)
             fields.Add("one-content", fields.Mark, "an exception changes one tier or adds one", "give either 'tier' or 'add'");

@@ -13,6 +13,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     {
         var stated = file.Required("topic");
         if (stated != topic) file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in {topic}.yaml", "name the file after the topic");
+        JurisdictionReader.Stands(file, jurisdiction);
         var rules = file.List("rules", node => ReadRule(new Fields(node, file.Problems)));
         file.Done();
         return rules;
@@ -20,6 +21,10 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
 
     private Rule ReadRule(Fields fields)
     {
+        var defaults = new RuleDefaults(
+            fields.Nested("measured") is { } measured ? ReadMeasured(measured) : null,
+            fields.List("sources", node => ReadOf(new Fields(node, fields.Problems), SourceReader.Citation)),
+            fields.List("disputed", node => ReadOf(new Fields(node, fields.Problems), ReadDispute)));
         var rule = new Rule(
             jurisdiction,
             topic,
@@ -29,14 +34,50 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             limits.ReadPredicate(fields.Nested("for")),
             fields.Word("decided-by", "work", "certification", "inspection"),
             fields.Word("governed-by", "registration", "travel") == "travel",
-            fields.List("versions", node => ReadVersion(new Fields(node, fields.Problems))),
+            ReadVersions(fields, defaults),
             fields.Mark);
         fields.Done();
         return rule;
     }
 
-    private RuleVersion ReadVersion(Fields fields)
+    private ImmutableArray<RuleVersion> ReadVersions(Fields rule, RuleDefaults defaults)
     {
+        var before = new Dictionary<string, RuleVersion>(StringComparer.Ordinal);
+        var versions = rule.List("versions", node =>
+        {
+            var fields = new Fields(node, rule.Problems);
+            var start = StartOf(fields);
+            var version = defaults.Complete(ReadVersion(fields, before), start);
+            before[start] = version;
+            return version;
+        });
+        foreach (var (starts, mark) in defaults.Sources.Select(entry => (entry.Starts, entry.Mark)).Concat(defaults.Disputes.Select(entry => (entry.Starts, entry.Mark))))
+            foreach (var start in starts.Where(start => !before.ContainsKey(start)))
+                rule.Add("unknown-version", mark, $"no version of this rule is from '{start}'", Among(before.Keys));
+        return versions;
+    }
+
+    /// <summary>By what <c>like</c> and <c>of</c> name a version: its start as written; an announced or proposed one by that.</summary>
+    private static string StartOf(Fields fields) =>
+        (fields.Node("from") ?? fields.Node("announced")) is Scalar start ? start.Text.Trim() : fields.Has("proposed") ? "proposed" : "";
+
+    private static string Among(IEnumerable<string> starts) => string.Join(", ", starts) is { Length: > 0 } all ? $"name one of {all}" : "no version stands before this one";
+
+    private static Of<T> ReadOf<T>(Fields fields, Func<Fields, T> read)
+    {
+        var starts = fields.Texts("of");
+        return new Of<T>(starts, read(fields), fields.Mark);
+    }
+
+    private RuleVersion ReadVersion(Fields fields, Dictionary<string, RuleVersion> before)
+    {
+        var like = fields.Text("like");
+        var changes = fields.List("change", node => limits.ReadDeparture(new Fields(node, fields.Problems)));
+        var earlier = like is null ? null : before.GetValueOrDefault(like);
+        if (like is not null && earlier is null)
+            fields.Add("unknown-version", fields.Node("like")!.Mark, $"no version above this one is from '{like}'", Among(before.Keys));
+        if (like is null && fields.Node("change") is { } alone)
+            fields.Add("change-alone", alone.Mark, "it is not said which version this changes", "add 'like' with the 'from' of an earlier version");
         var version = new RuleVersion(
             ReadFrom(fields),
             fields.Partial("in-force-by"),
@@ -45,22 +86,48 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             fields.YesNo("proposed") ?? false,
             SourceReader.Citations(fields),
             fields.Nested("measured") is { } measured ? ReadMeasured(measured) : null,
-            ReadContent(fields),
+            like is null ? ReadContent(fields) : LikeContent(fields),
             fields.List("disputed", node => ReadDispute(new Fields(node, fields.Problems))),
             fields.Text("note"),
             fields.Mark);
         fields.Done();
-        return version;
+        if (earlier is null) return version;
+        var likeness = new Likeness(like!, changes, fields.Node("like")!.Mark);
+        CheckChanges(fields, earlier, likeness);
+        return Inheritance.Apply(version, earlier, likeness, Beyond(fields), fields.Has("beyond"));
     }
 
     /// <summary>A date, or null for <c>unknown</c> or nothing.</summary>
     public static Units.PartialDate? ReadFrom(Fields fields) =>
         fields.Node("from") is Scalar { Text: "unknown" } ? null : fields.Partial("from");
 
+    /// <summary>Stands in until the earlier version is taken over; contents of its own beside <c>like</c> are refused.</summary>
+    private static NotEstablished LikeContent(Fields fields)
+    {
+        _ = fields.Has("beyond");
+        foreach (var key in (string[])["tiers", "adopts", "except", "not-established", "not-regulated"])
+            if (fields.Node(key) is { } node)
+                fields.Add("one-content", node.Mark, $"a version that is like another one says what changes, and not '{key}'", "give 'change', or leave 'like' out and state it all");
+        return new NotEstablished("", null, null);
+    }
+
+    private static Pathway? Beyond(Fields fields) =>
+        fields.Node("beyond") is Scalar { Text: "not-established" } ? null : LimitReader.ReadPathway(fields, "beyond");
+
+    private static void CheckChanges(Fields fields, RuleVersion earlier, Likeness like)
+    {
+        if (earlier.Content is not (Stated or Adoption) && !like.Changes.IsEmpty)
+            fields.Add("nothing-to-change", like.Mark, $"the version from '{like.From}' has no tiers that could be changed", "state the tiers, or take 'change' out");
+        if (earlier.Content is not Stated stated) return;
+        string[] tiers = [.. stated.Tiers.Select(tier => tier.Name), .. like.Changes.Select(change => change.Added?.Name).OfType<string>()];
+        foreach (var change in like.Changes.Where(change => change.Tier is { } named && !tiers.Contains(named)))
+            fields.Add("unknown-tier", change.Mark, $"the version from '{like.From}' has no tier '{change.Tier}'", Spelling.Tip(change.Tier!, tiers));
+    }
+
     private Content ReadContent(Fields fields)
     {
         var tiers = fields.List("tiers", node => limits.ReadTier(new Fields(node, fields.Problems)));
-        var beyond = fields.Node("beyond") is Scalar { Text: "not-established" } ? null : LimitReader.ReadPathway(fields, "beyond");
+        var beyond = Beyond(fields);
         var exceptions = fields.List("except", node => limits.ReadDeparture(new Fields(node, fields.Problems)));
         var contents = new List<Content>();
         if (tiers.Length > 0 || fields.Has("tiers")) contents.Add(new Stated(tiers, beyond));

@@ -10,10 +10,11 @@ internal static class SchemeReader
     /// <summary>Stands for an amount that cannot be read, which is reported.</summary>
     private static readonly Quantity NoAmount = new(0, Unit.Base(Dimension.Count));
 
-    public static ImmutableArray<Scheme> ReadAll(Fields file, Vocabulary vocabulary)
+    public static ImmutableArray<Scheme> ReadAll(Fields file, string jurisdiction, Vocabulary vocabulary)
     {
         var stated = file.Required("topic");
         if (stated != "certification") file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in certification.yaml", "name the file after the topic");
+        JurisdictionReader.Stands(file, jurisdiction);
         var schemes = file.List("schemes", node =>
         {
             var fields = new Fields(node, file.Problems);

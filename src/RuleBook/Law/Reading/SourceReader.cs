@@ -9,22 +9,25 @@ internal static class SourceReader
 {
     public static ImmutableArray<Source> ReadAll(Fields file, string jurisdiction)
     {
+        JurisdictionReader.Stands(file, jurisdiction);
         var sources = file.List("sources", node => Read(new Fields(node, file.Problems), jurisdiction));
         file.Done();
         return sources;
     }
 
     /// <summary>The citations under <c>sources</c>.</summary>
-    public static ImmutableArray<Citation> Citations(Fields fields) => fields.List("sources", node =>
+    public static ImmutableArray<Citation> Citations(Fields fields) => fields.List("sources", node => Citation(new Fields(node, fields.Problems)));
+
+    /// <summary>One citation.</summary>
+    public static Citation Citation(Fields inner)
     {
-        var inner = new Fields(node, fields.Problems);
         var citation = new Citation(inner.Required("cite"), inner.Text("clause"), inner.Text("note"), inner.Mark)
         {
             Carries = inner.Has("carries") ? inner.Texts("carries") : null,
         };
         inner.Done();
         return citation;
-    });
+    }
 
     private static Source Read(Fields fields, string jurisdiction)
     {

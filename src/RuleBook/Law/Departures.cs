@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
-using RuleBook.Law;
 using RuleBook.Units;
 
-namespace RuleBook.InForce;
+namespace RuleBook.Law;
 
-/// <summary>Applies the exceptions with which a rule is adopted.</summary>
+/// <summary>Applies the exceptions with which a rule is adopted, and the changes by which a version differs from an earlier one.</summary>
 internal static class Departures
 {
     /// <summary>The adopted tiers with ends of limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway.</summary>
@@ -43,7 +42,11 @@ internal static class Departures
             .. tier.Limits.Select(limit => departure.Limits.FirstOrDefault(own => own.Measure == limit.Measure) is { } own ? Replace(limit, own) : limit),
             .. departure.Limits.Where(own => tier.Limits.All(limit => limit.Measure != own.Measure)),
         ],
+        Pathway = departure.Pathway ?? tier.Pathway,
+        When = departure.When ?? tier.When,
         Provided = departure.Provided ?? tier.Provided,
+        Codes = departure.Codes ?? tier.Codes,
+        Note = departure.Note ?? tier.Note,
         Sources = [.. tier.Sources, .. departure.Sources],
     };
 
