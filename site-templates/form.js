@@ -1,4 +1,6 @@
 // The form as a job, and a job as the form. Which fields there are, the page says (site-templates/form.json); no rule is known here.
+import { spelt } from "./spelling.js";
+
 const form = document.getElementById("job");
 const rest = document.getElementById("rest");
 const lists = [...form.querySelectorAll("[data-rows]")];
@@ -12,7 +14,7 @@ export function isMap(value) {
 /** The field in which the value at a path stands, or the first of those below the path. */
 export function fieldAt(path) {
   const all = fields();
-  return all.find(field => field.name === path) ?? all.find(field => field.name.startsWith(path + ".") || field.name.startsWith(path + "["));
+  return all.find(field => field.name === path) ?? form.querySelector(`[data-rows="${CSS.escape(path)}"] [data-key]`) ?? all.find(field => field.name.startsWith(path + ".") || field.name.startsWith(path + "["));
 }
 
 // "load.goods[0].mass": load, goods, 0, mass
@@ -91,8 +93,13 @@ form.addEventListener("click", event => {
 const isNumber = text => /^[+-]?\d+(\.\d+)?$/.test(text);
 
 function written(field) {
-  const text = field.value.trim();
+  const text = (spelt[field.dataset.as] ?? (same => same))(field.value.trim());
   return field.dataset.unit && isNumber(text) ? `${text} ${field.dataset.unit}` : text;
+}
+
+/** Shows what a field was read as, once it is left: `2"` in a field of millimetres is `2 in`. */
+export function respell(field) {
+  if (field.dataset?.as && field.value.trim()) put(field, written(field));
 }
 
 function merge(into, from) {

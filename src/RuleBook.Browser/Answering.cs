@@ -9,8 +9,7 @@ using RuleBook.Yaml;
 namespace RuleBook.Browser;
 
 /// <summary>
-/// Answers a job as the command does: <c>{ "headline", "json": the command's JSON as text, "blocks": the command's sentences }</c>,
-/// or throws; <see cref="PageJson.Whole"/> tells the page.
+/// Answers a job as the command does, with its sentences as <c>"blocks"</c>, or throws; <see cref="PageJson.Whole"/> tells the page.
 /// </summary>
 internal static class Answering
 {
@@ -25,13 +24,42 @@ internal static class Answering
         });
     }
 
-    /// <summary>By the rules of the state of registration, or of <paramref name="place"/> unless it is empty.</summary>
-    public static string Assess(Book book, string job, string place)
+    /// <summary>By the rules of the state of registration: the first screen, and the command's JSON as text.</summary>
+    public static string Assess(Book book, string job, string today)
     {
-        var assessment = Assessor.Assess(book, JobReader.Read(JsonNodes.Read(job), book), place.Length == 0 ? null : place);
+        var read = JobReader.Read(JsonNodes.Read(job), book);
+        var assessment = Assessor.Assess(book, read);
+        return PageJson.Write(json =>
+        {
+            CardJson.Write(json, book, read, assessment, Day(today));
+            json.WriteString("json", AssessmentJson.Write(assessment));
+        });
+    }
+
+    /// <summary>Everything behind the first screen.</summary>
+    public static string Reasons(Book book, string job)
+    {
         var page = new PageBlocks();
-        new AssessmentText(page).Write(assessment);
-        return PageJson.Of(Headlines.Word(assessment.Headline), AssessmentJson.Write(assessment), page);
+        new AssessmentText(page).Write(Assessor.Assess(book, JobReader.Read(JsonNodes.Read(job), book)), headed: false);
+        return PageJson.Of(page);
+    }
+
+    /// <summary>The first screen by the rules of each of some places, their ids parted by spaces: <c>{ "answers": [...] }</c>.</summary>
+    public static string Beside(Book book, string job, string places, string today)
+    {
+        var read = JobReader.Read(JsonNodes.Read(job), book);
+        return PageJson.Write(json =>
+        {
+            json.WriteStartArray("answers");
+            foreach (var place in places.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            {
+                json.WriteStartObject();
+                CardJson.Write(json, book, read, Assessor.Assess(book, read, place), Day(today));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        });
     }
 
     /// <summary>By the rules of every state of the same nation.</summary>
@@ -43,17 +71,18 @@ internal static class Answering
             [.. book.Jurisdictions.Where(place => place.Registers && place.Within == nation).Select(place => Assessor.Assess(book, read, place.Id))];
         var page = new PageBlocks();
         AcrossText.Write(page, assessments, read.RegisteredIn);
-        return PageJson.Of("", AssessmentJson.Write(assessments), page);
+        return PageJson.Of(page);
     }
 
     /// <summary>What is left within each pathway, and the tyre sizes that fit.</summary>
     public static string Margin(Book book, string job)
     {
-        var answer = MarginFinder.Find(book, JobReader.Read(JsonNodes.Read(job), book));
         var page = new PageBlocks();
-        MarginText.Write(page, answer);
-        return PageJson.Of("", MarginJson.Write(answer), page);
+        MarginText.Write(page, MarginFinder.Find(book, JobReader.Read(JsonNodes.Read(job), book)));
+        return PageJson.Of(page);
     }
+
+    private static DateOnly? Day(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 
     private static Node Read(string text)
     {

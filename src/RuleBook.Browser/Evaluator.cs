@@ -22,7 +22,13 @@ internal static partial class Evaluator
     internal static string Read(string file) => PageJson.Whole("", () => Answering.ReadFile(file));
 
     [JSExport]
-    internal static string Assess(string job, string place) => PageJson.Whole(job, () => Answering.Assess(Book, job, place));
+    internal static string Assess(string job, string today) => PageJson.Whole(job, () => Answering.Assess(Book, job, today));
+
+    [JSExport]
+    internal static string Reasons(string job) => PageJson.Whole(job, () => Answering.Reasons(Book, job));
+
+    [JSExport]
+    internal static string Beside(string job, string places, string today) => PageJson.Whole(job, () => Answering.Beside(Book, job, places, today));
 
     [JSExport]
     internal static string Across(string job) => PageJson.Whole(job, () => Answering.Across(Book, job));

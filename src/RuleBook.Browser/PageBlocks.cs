@@ -3,7 +3,7 @@ using RuleBook.Telling;
 
 namespace RuleBook.Browser;
 
-/// <summary>One piece of an answer: title, heading, line, item, aside or table.</summary>
+/// <summary>One piece of an answer: title, heading, line, row (its label as the mark), item, aside or table.</summary>
 internal sealed record Block(
     string Kind, string Text, string Mark, int Depth, ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<string>> Rows, int NumbersFrom)
 {
@@ -20,6 +20,8 @@ internal sealed class PageBlocks : AnswerPage
     public override void Heading(string text) => Blocks.Add(Block.Of("heading", text));
 
     public override void Line(string text) => Blocks.Add(Block.Of("line", text));
+
+    public override void Row(string label, string text) => Blocks.Add(Block.Of("row", text, label));
 
     public override void Item(string text, string mark = "-", int depth = 1) => Blocks.Add(Block.Of("item", text, mark.Trim(), depth));
 

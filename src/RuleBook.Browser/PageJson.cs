@@ -28,14 +28,14 @@ internal static class PageJson
         }
     }
 
-    public static string Of(string headline, string command, PageBlocks page) => Write(json =>
+    public static string Of(PageBlocks page) => Write(json => Write(json, page));
+
+    public static void Write(Utf8JsonWriter json, PageBlocks page)
     {
-        json.WriteString("headline", headline);
-        json.WriteString("json", command);
         json.WriteStartArray("blocks");
         foreach (var block in page.Blocks) Write(json, block);
         json.WriteEndArray();
-    });
+    }
 
     public static string Problems(IReadOnlyList<Problem> problems) => Write(json =>
     {

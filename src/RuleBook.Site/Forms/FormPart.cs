@@ -13,7 +13,7 @@ internal sealed record FormItem(FormField? Field = null, FormRows? Rows = null, 
 /// <summary>Where one value is typed or chosen.</summary>
 /// <param name="Path">Where it stands in the job; in a column of rows, the key in each row, which may be empty where a row is one text.</param>
 /// <param name="Label">What a reader calls it.</param>
-/// <param name="Input">text, day, amount or choice.</param>
+/// <param name="Input">text, day, when (a day, month or year as text), tyre, amount or choice.</param>
 /// <param name="Unit">The unit of an amount that is typed as a bare number.</param>
 /// <param name="Hint">An example.</param>
 /// <param name="Choices">What may be chosen, in groups; a group without a name stands by itself.</param>

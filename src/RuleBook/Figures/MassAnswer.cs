@@ -35,6 +35,9 @@ public sealed record MassAnswer(
     /// <summary>The comparisons with weighed masses that are too close to call.</summary>
     public IEnumerable<StateCheck> TooClose => Where((check, all) => check.TooClose && !IsRerated(check, all));
 
+    /// <summary>All comparisons against a rating that will apply, subject by subject, from the lightest state to the heaviest.</summary>
+    public IEnumerable<StateCheck> Standing => Where((check, all) => !IsRerated(check, all)).GroupBy(each => each.Check.Subject).SelectMany(same => same);
+
     /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
     /// <param name="check">The comparison.</param>
     /// <param name="all">The comparisons of the same state.</param>

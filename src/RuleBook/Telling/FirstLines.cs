@@ -59,10 +59,7 @@ public static class FirstLines
     private static string Because(Assessment assessment) => Reason(assessment) is { } reason ? $" ({reason})" : "";
 
     /// <summary>The limit with the least left of those that the job uses.</summary>
-    private static string Left(Assessment assessment) => assessment.Findings
-        .SelectMany(finding => finding.Limits)
-        .Where(check => check is { Margin: not null, Value.Exact: { IsZero: false } } && !LimitPhrases.IsAway(check) && !check.Measure.IsDate)
-        .OrderBy(check => check.Margin / (check.Bound!.Value.IsZero ? 1 : check.Bound.Value.Abs()))
+    private static string Left(Assessment assessment) => TightestLimits.Of(assessment)
         .Select(check => $", {LimitPhrases.Figures(check).Apart} {check.Measure.Unit.Symbol} left ({check.Measure.Title})")
         .FirstOrDefault("");
 

@@ -9,7 +9,8 @@ namespace RuleBook.Telling;
 /// <summary>The answer that one acts on: at most twelve lines of eighty columns, the decision first.</summary>
 /// <param name="page">Where it is written.</param>
 /// <param name="vocabulary">The words of the book.</param>
-public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
+/// <param name="whole">Whether every row is written with all of its parts, where lines do not count.</param>
+public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool whole = false)
 {
     private const int Most = 12;
     private const int LineWidth = 80;
@@ -31,7 +32,7 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
         var jobLine = Fitting(JobLine.Of(job).Split(", "), 2 * LineWidth - 10, ", ");
         var rows = Rows(assessment, remedies).Where(row => row.Text.Length > 0).ToList();
         var left = Most - Wrapping.Lines([.. lines, jobLine, last], LineWidth);
-        foreach (var label in Dispensable.Where(_ => Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left).ToArray())
+        foreach (var label in Dispensable.Where(_ => !whole && Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left).ToArray())
             if (Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left) rows.RemoveAll(row => row.Label == label);
         page.Title(lines[0], Colour(assessment.Headline));
         foreach (var line in lines.Skip(1)) page.Line(line);
@@ -42,11 +43,11 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
 
     private IEnumerable<(string Label, string Text)> Rows(Assessment assessment, IReadOnlyCollection<Remedy>? remedies)
     {
-        foreach (var (label, parts) in SubjectRows.Of(assessment)) yield return (label, Fitting(parts));
+        foreach (var (label, parts) in SubjectRows.Of(assessment)) yield return (label, Fit(parts));
         yield return ("To comply", remedies is null ? "" : RemedyText.Line(assessment, remedies));
-        yield return ("To show", Fitting([.. ToShow(assessment)]));
+        yield return ("To show", Fit([.. ToShow(assessment)]));
         yield return ("Certifies", Certifies(assessment) ?? "");
-        yield return ("Open", Fitting([.. assessment.Undecided.Select(effect => Questions.Of(effect, vocabulary))]));
+        yield return ("Open", Fit([.. assessment.Undecided.Select(effect => Questions.Of(effect, vocabulary))]));
         yield return ("Rests on", RestsOn(assessment));
     }
 
@@ -58,6 +59,8 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary)
         Headline.Prohibited or Headline.Blocked => VerdictColour.Prohibited,
         _ => VerdictColour.Open,
     };
+
+    private string Fit(IReadOnlyList<string> parts) => whole ? string.Join("; ", parts) : Fitting(parts);
 
     /// <summary>As many parts as fit, at least one, and how many more there are.</summary>
     internal static string Fitting(IReadOnlyList<string> parts, int width = RowWidth, string between = "; ")

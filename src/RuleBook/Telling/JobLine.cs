@@ -1,4 +1,5 @@
 using RuleBook.Jobs;
+using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Units;
 
@@ -10,7 +11,7 @@ public static class JobLine
     /// <summary><c>W-0131: MC, suspension lift 45 mm, 265/65R17 -> 265/70R17, GVM 3500 -> 3850 kg, trailer 2890 kg</c>.</summary>
     public static string Of(Job job)
     {
-        string[] parts = [.. Vehicle(job), .. Changes(job), .. Masses(job)];
+        string[] parts = [.. Vehicle(job), .. Measures(job, isLift: true), .. Changes(job), .. Masses(job), .. Measures(job, isLift: false)];
         return $"{job.Name ?? "The job"}: {(parts.Length == 0 ? "a vehicle of which nothing is stated" : string.Join(", ", parts))}";
     }
 
@@ -20,10 +21,14 @@ public static class JobLine
         if (job.Built is { } built) yield return $"built {built.Text}";
     }
 
+    /// <summary>How much it is raised comes first; what else is stated of it last, where the line may end.</summary>
+    private static IEnumerable<string> Measures(Job job, bool isLift) => job.Measures
+        .Where(each => Stated(each.Key) && !each.Value.Base.IsZero && (each.Key is KnownWords.SuspensionLift or KnownWords.BodyLift) == isLift)
+        .OrderBy(each => each.Key, StringComparer.Ordinal)
+        .Select(each => $"{each.Key.Replace('-', ' ')} {each.Value}");
+
     private static IEnumerable<string> Changes(Job job)
     {
-        foreach (var (name, amount) in job.Measures.Where(each => Stated(each.Key) && !each.Value.Base.IsZero).OrderBy(each => each.Key, StringComparer.Ordinal))
-            yield return $"{name.Replace('-', ' ')} {amount}";
         if (job.Plan.Heights.After is not null) yield return "heights measured";
         if (job.Plan.FrontSprings is not null || job.Plan.RearSprings is not null) yield return "springs";
         if (job.FittedTyre is { } fitted)

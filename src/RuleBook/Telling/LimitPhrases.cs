@@ -32,13 +32,10 @@ public static class LimitPhrases
     {
         if (check.Margin is null) return check.Holds switch { Truth.Yes => ": kept", Truth.No => ": not kept", _ => ": open" };
         var unit = check.Measure.Unit;
-        if (check.Holds == Truth.Yes) return IsAway(check) ? ": kept" : $": {Figures(check).Apart} {unit.Symbol} left";
+        if (check.Holds == Truth.Yes) return TightestLimits.IsAway(check) ? ": kept" : $": {Figures(check).Apart} {unit.Symbol} left";
         if (check.Margin.Value.IsZero) return ": must not be reached";
         return check.IsUpper && check.Bound!.Value.IsNegative ? ": not lowered so far" : $": {Figures(check).Apart} {unit.Symbol} too {(check.IsUpper ? "much" : Low(check))}";
     }
-
-    /// <summary>Whether the limit is on the other side of zero than the value: what is left to it tells nobody anything.</summary>
-    public static bool IsAway(LimitCheck check) => check.Limit.Bounds is { Upper: null, Lower.Value.IsNegative: true } && check.Value.Exact is { IsNegative: false };
 
     /// <summary>The value, its nearest limit and how far they are apart, as the trade reads them; only where the value is known and there is a limit.</summary>
     internal static Precisely Figures(LimitCheck check)

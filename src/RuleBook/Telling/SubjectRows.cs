@@ -50,7 +50,7 @@ internal static class SubjectRows
         if (finding.Tier is null && FirstLines.Reasons(finding).ToArray() is { Length: > 0 } reasons) return reasons;
         LimitCheck[] bearing = [.. finding.Limits.Where(check => check.Value.Exact is not { IsZero: true })];
         LimitCheck[] plain = [.. bearing.Where(IsPlain)];
-        return Together(plain).Concat(bearing.Except(plain).Where(check => !LimitPhrases.IsAway(check)).Select(Phrases.Limit));
+        return Together(plain).Concat(bearing.Except(plain).Where(check => !TightestLimits.IsAway(check)).Select(Phrases.Limit));
     }
 
     /// <summary>Upper limits of one unit in one part: <c>suspension 45 of 50, tyre 14 of 25, total 59 of 75 mm</c>.</summary>

@@ -74,8 +74,12 @@ public sealed class BrowserSite : IAsyncLifetime
         var page = await OpenAsync(options);
         await page.GotoAsync($"{Root}check.html{(job.Length > 0 ? $"#{Uri.EscapeDataString(job)}" : "")}");
         await page.WaitForSelectorAsync("html[data-ready]");
+        await SettledAsync(page);
         return page;
     }
+
+    /// <summary>Waits until the page has answered what stands in the form, or has said why not.</summary>
+    internal static Task SettledAsync(IPage page) => page.Locator("#answer[aria-busy=false]").WaitForAsync();
 
     private void Need()
     {

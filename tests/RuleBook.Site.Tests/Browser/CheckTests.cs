@@ -16,14 +16,15 @@ public sealed class CheckTests(BrowserSite site)
           const field = document.getElementById(id);
           field.dataset.kept = field.value;
           field.value = text;
-          field.dispatchEvent(new Event("input", { bubbles: true }));
-          return new Promise(done => setTimeout(done, 140));
+          const settled = new Promise(done => document.addEventListener("settled", () => done(), { once: true }));
+          field.dispatchEvent(new Event("change", { bubbles: true }));
+          return settled;
         }
         """;
 
     private static async Task<string?> AnswerAsync(IPage page, string job)
     {
-        await page.EvaluateAsync("job => { location.hash = '#' + encodeURIComponent(job); return new Promise(done => setTimeout(done)); }", job);
+        await page.EvaluateAsync("job => new Promise(done => { document.addEventListener('settled', () => done(), { once: true }); location.hash = '#' + encodeURIComponent(job); })", job);
         return await page.Locator("#more").IsHiddenAsync() ? null : await page.Locator("#json").TextContentAsync();
     }
 
@@ -37,13 +38,13 @@ public sealed class CheckTests(BrowserSite site)
         await page.GetByLabel("vehicle category", new() { Exact = true }).SelectOptionAsync("MC");
         await page.GetByLabel("four-wheel drive", new() { Exact = true }).SelectOptionAsync("yes");
         await page.GetByLabel("electronic stability control", new() { Exact = true }).SelectOptionAsync("yes");
-        await page.GetByLabel("first registered (day, or not-yet)", new() { Exact = true }).FillAsync("2021-03-15");
+        await page.GetByLabel("first registered (day/month/year, or not-yet)", new() { Exact = true }).FillAsync("2021-03-15");
         await page.GetByLabel("placard size 1, size").FillAsync("265/65R17 112S");
         await page.GetByLabel("suspension lift", new() { Exact = true }).FillAsync("45");
         await page.GetByLabel("body lift", new() { Exact = true }).FillAsync("25");
         await page.GetByLabel("tyres fitted", new() { Exact = true }).FillAsync("265/70R17 115S");
         await page.Locator(".verdict.certificate").WaitForAsync();
-        await page.WaitForTimeoutAsync(300);
+        await BrowserSite.SettledAsync(page);
         (await page.Locator("#json").TextContentAsync()).ShouldBe(TheCommand.Assess(Wagon));
     }
 
@@ -58,18 +59,18 @@ public sealed class CheckTests(BrowserSite site)
     }
 
     [Fact]
-    public async Task Two_hundred_jobs_thrown_together_give_byte_for_byte_what_the_command_gives()
+    public async Task Sixty_jobs_thrown_together_give_byte_for_byte_what_the_command_gives()
     {
         var page = await site.CheckAsync();
         var answered = 0;
-        foreach (var job in RandomJobs.Of(200))
+        foreach (var job in RandomJobs.Of(60))
         {
             var expected = TheCommand.Assess(job);
             TheCommand.FirstDifference(await AnswerAsync(page, job), expected).ShouldBeNull(job);
             if (expected is not null) answered++;
         }
 
-        answered.ShouldBeGreaterThan(150);
+        answered.ShouldBeGreaterThan(45);
     }
 
     [Fact]
@@ -106,10 +107,16 @@ public sealed class CheckTests(BrowserSite site)
     {
         var page = await site.CheckAsync(Wagon);
         await page.GetByLabel("body lift", new() { Exact = true }).FillAsync("two fingers");
+        await BrowserSite.SettledAsync(page);
+        (await page.Locator("[aria-invalid]").CountAsync()).ShouldBe(0);
+        await page.Keyboard.PressAsync("Tab");
         await page.Locator("[aria-invalid]").WaitForAsync();
         (await page.GetByLabel("body lift", new() { Exact = true }).GetAttributeAsync("aria-describedby")).ShouldNotBeNull();
         (await page.Locator(".wrong").InnerTextAsync()).ShouldContain("a quantity is a number and its unit");
-        (await page.Locator(".verdict").CountAsync()).ShouldBe(0);
+        (await page.Locator(".card[inert] .verdict").CountAsync()).ShouldBe(1);
+        (await page.Locator("#before").InnerTextAsync()).ShouldContain("the answer to what stood there before");
+        (await page.Locator("#more").IsHiddenAsync()).ShouldBeTrue();
+        (await page.Locator("#brief").TextContentAsync()).ShouldBe("The job cannot be read yet");
     }
 
     [Fact]
@@ -155,7 +162,7 @@ public sealed class CheckTests(BrowserSite site)
     {
         if (!Directory.Exists(BrowserSite.Bundle)) Assert.Skip("the evaluator is not published");
         var files = SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(BrowserSite.Bundle, TheBook.Folder) })
-            .Where(file => file.Path.StartsWith("_framework/", StringComparison.Ordinal) || file.Path is "check.html" or "check.js" or "form.js" or "yaml.js" or "answer.js" or "site.css" or "data/book.json" or "worker.js" or "icon.svg");
+            .Where(file => file.Path.StartsWith("_framework/", StringComparison.Ordinal) || file.Path is "check.html" or "check.js" or "form.js" or "yaml.js" or "answer.js" or "asking.js" or "card.js" or "spelling.js" or "evaluator.js" or "site.css" or "data/book.json" or "worker.js" or "icon.svg");
         files.Sum(file => Compressed(file.Content.Span)).ShouldBeLessThan(3_000_000);
     }
 

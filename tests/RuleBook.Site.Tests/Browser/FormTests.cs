@@ -33,6 +33,7 @@ public sealed class FormTests(BrowserSite site)
             await page.Locator("#afresh").ClickAsync();
             await page.Locator("#open").SetInputFilesAsync(file);
             await page.Locator(".verdict").WaitForAsync();
+            await BrowserSite.SettledAsync(page);
             (await page.Locator("#rest").InputValueAsync()).ShouldBe("", file);
             var expected = await TheCommand.AssessAsync(file);
             TheCommand.FirstDifference(await page.Locator("#json").TextContentAsync(), expected).ShouldBeNull(file);
@@ -104,6 +105,7 @@ public sealed class FormTests(BrowserSite site)
         await page.GetByRole(AriaRole.Button, new() { Name = "add: accessory" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "add: accessory" }).ClickAsync();
         await page.GetByLabel("accessory 2, mass, kg").FillAsync("heavy");
+        await page.Keyboard.PressAsync("Tab");
         await page.Locator("td [aria-invalid]").WaitForAsync();
         (await page.GetByLabel("accessory 2, mass, kg").GetAttributeAsync("aria-describedby")).ShouldNotBeNull();
         (await page.Locator("#problems").InnerTextAsync()).ShouldContain("accessory 2, mass, kg: 'heavy': a quantity is a number and its unit");
@@ -145,8 +147,7 @@ public sealed class FormTests(BrowserSite site)
         await field.FillAsync(unit is not null && text.EndsWith($" {unit}", StringComparison.Ordinal) ? text[..^(unit.Length + 1)] : text);
     }
 
-    /// <summary>The page answers a moment after the last key.</summary>
-    private static async Task SettleAsync(IPage page) => await page.WaitForTimeoutAsync(400);
+    private static async Task SettleAsync(IPage page) => await BrowserSite.SettledAsync(page);
 
     private static async Task<string> SaveAsync(IPage page)
     {

@@ -7,6 +7,12 @@ namespace RuleBook.Site.Tests.Browser;
 /// <summary>What every page owes to whoever opens it, whatever the screen.</summary>
 public sealed class LookTests(BrowserSite site)
 {
+    /// <summary>Rows and entries that one loop of a template writes have the same barriers: a dozen of them are enough.</summary>
+    private const string Thin = """
+        for (const list of document.querySelectorAll("tbody, ol, ul, dl, tr, svg, section, td"))
+          [...list.children].slice(12).filter(child => child.localName === list.children[11].localName).forEach(child => child.remove());
+        """;
+
     [Theory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]
@@ -17,8 +23,9 @@ public sealed class LookTests(BrowserSite site)
         {
             await page.GotoAsync(site.Root + kind);
             if (kind == "check.html") await page.WaitForSelectorAsync("html[data-ready]");
+            await page.EvaluateAsync(Thin);
             if (kind == "changes.html") await page.EvaluateAsync("document.querySelectorAll('details').forEach(part => part.open = true)");
-            Barriers(kind, await page.RunAxe()).ShouldBeEmpty();
+            Barriers(kind, await page.RunAxe(Looked(scheme))).ShouldBeEmpty();
         }
 
         // With rows, grids and all parts of the form open.
@@ -27,10 +34,16 @@ public sealed class LookTests(BrowserSite site)
         await page.ReloadAsync();
         await page.WaitForSelectorAsync(".verdict");
         await page.EvaluateAsync("document.querySelectorAll('details').forEach(part => part.open = true)");
-        await page.WaitForTimeoutAsync(500);
-        (await page.Locator("#margin table").CountAsync()).ShouldBeGreaterThan(0);
-        Barriers("check.html with a job", await page.RunAxe()).ShouldBeEmpty();
+        await page.Locator("#margin table").First.WaitForAsync();
+        Barriers("check.html with a job", await page.RunAxe(Looked(scheme))).ShouldBeEmpty();
     }
+
+    /// <summary>Everything in the light; only what the colours decide in the dark.</summary>
+    private static AxeRunOptions Looked(ColorScheme scheme) => new()
+    {
+        ResultTypes = [ResultType.Violations],
+        RunOnly = scheme == ColorScheme.Dark ? new RunOnlyOptions { Type = "rule", Values = ["color-contrast", "link-in-text-block"] } : null,
+    };
 
     private static IEnumerable<string> Barriers(string kind, AxeResult result) => result.Violations
         .Select(found => $"{kind}: {found.Id}: {found.Help}: {string.Join(" | ", found.Nodes.Take(2).Select(node => node.Html))}");

@@ -14,7 +14,8 @@ public sealed class NoFalseComfortTests(BrowserSite site)
 
     /// <summary>In place of the evaluator: it fails in the way that the job names, and allows every other job.</summary>
     private const string Broken = """
-        const good = JSON.stringify({ headline: "no-certificate", json: "{}", blocks: [{ kind: "title", text: "Allowed without a certificate.", mark: "", depth: 0 }] });
+        const good = JSON.stringify({ headline: "no-certificate", json: "{}", loads: [], lacking: [], questions: [],
+          blocks: [{ kind: "title", text: "Allowed without a certificate." }, { kind: "line", text: "Bear in mind." }] });
         const ways = {
           throws: () => { throw new Error("out of bounds"); },
           failure: () => JSON.stringify({ failure: "DivideByZeroException: no" }),
@@ -23,7 +24,7 @@ public sealed class NoFalseComfortTests(BrowserSite site)
           halfway: () => JSON.stringify({ headline: "no-certificate", json: "{}", blocks: [{ kind: "table", text: "" }] }),
         };
         const Assess = job => (ways[JSON.parse(job).job] ?? (() => good))();
-        const Evaluator = { Open() {}, Read: () => { throw new Error("no"); }, Assess, Across: Assess, Margin: Assess };
+        const Evaluator = { Open() {}, Read: () => { throw new Error("no"); }, Assess, Reasons: Assess, Across: Assess, Margin: Assess };
         const runtime = { getAssemblyExports: async () => ({ RuleBook: { Browser: { Evaluator } } }), getConfig: () => ({ mainAssemblyName: "x" }) };
         export const dotnet = { withModuleConfig() { return this; }, create: async () => runtime };
         """;

@@ -1,0 +1,26 @@
+// The evaluator in a worker of its own, so that no answer keeps the page from being typed into.
+import { dotnet } from "./_framework/dotnet.js";
+
+async function open() {
+  const [runtime, book] = await Promise.all([
+    dotnet.withModuleConfig({ onDownloadResourceProgress: (done, all) => { if (all) postMessage({ progress: done / all }); } }).create(),
+    fetch(new URL("data/book.json", import.meta.url)).then(answer => answer.text()),
+  ]);
+  const exported = await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName);
+  exported.RuleBook.Browser.Evaluator.Open(book);
+  return exported.RuleBook.Browser.Evaluator;
+}
+
+const opened = open();
+opened.then(() => postMessage({ ready: true }), error => postMessage({ failed: `${error?.message ?? error}` }));
+
+self.addEventListener("message", async event => {
+  const { id, call, given } = event.data;
+  let text;
+  try {
+    text = (await opened)[call](...given);
+  } catch (error) {
+    text = JSON.stringify({ failure: `${error?.message ?? error}` });
+  }
+  postMessage({ id, text });
+});
