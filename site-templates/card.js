@@ -119,6 +119,15 @@ export function card(target, given, { answer, title }) {
   target.replaceChildren(...parts);
 }
 
+/** What would mend the job, which comes later, in its place. */
+export function comply(target, given) {
+  const found = given.blocks.find(block => block.kind === "row" && block.mark === "To comply");
+  const list = target.querySelector(".subjects");
+  if (!found || !list) return;
+  const before = [...list.querySelectorAll("dt")].find(label => ["To show", "Certifies", "Open", "Rests on"].includes(label.textContent));
+  for (const part of [element("dt", found.mark), element("dd", found.text)]) list.insertBefore(part, before ?? null);
+}
+
 /** The headline for a small bar and for a screen reader: what stands in the way, then the pathway. */
 export const headline = given => given.headline === "blocked"
   ? `${given.blocks[0].text} ${given.blocks.find(block => block.kind === "line").text}`

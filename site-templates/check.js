@@ -1,7 +1,7 @@
 // Drives the form: makes a job of it, asks the evaluator, shows what it says. No rule is known here.
 import { element, show } from "./answer.js";
 import { ask, start, today } from "./asking.js";
-import { card, headline } from "./card.js";
+import { card, comply, headline } from "./card.js";
 import { fieldAt, fields, fill, isMap, read, respell } from "./form.js";
 import { yaml } from "./yaml.js";
 
@@ -38,11 +38,22 @@ async function answer(typing = false) {
   if (given.failure) return fail(given.failure);
   try {
     tell(given, job);
+    if (typing) await quiet();
+    if (mine !== turn) return;
+    const whole = await ask("Record", last, today());
+    if (mine !== turn) return;
+    if (whole.failure) return fail(whole.failure);
+    comply(at("said"), whole);
+    at("json").textContent = whole.json;
   } catch (error) {
     return fail(error.message);
   }
+  further();
   settled();
 }
+
+/** What takes longer waits until nobody types. */
+const quiet = () => new Promise(done => setTimeout(done, 400));
 
 function tell(given, job) {
   unmark();
@@ -52,11 +63,10 @@ function tell(given, job) {
   at("before").hidden = true;
   brief(headline(given), given.headline);
   if (at("headline").textContent !== headline(given)) at("headline").textContent = headline(given);
-  at("json").textContent = given.json;
   at("told").lastElementChild.textContent = JSON.stringify(job, null, 2);
   for (const name in folds) at(name).lastElementChild.replaceChildren();
+  at("json").textContent = "";
   at("more").hidden = false;
-  further();
 }
 
 /** The answer that stands is of what stood in the form before: it stays, and is not to be taken for the answer. */

@@ -24,15 +24,23 @@ internal static class Answering
         });
     }
 
-    /// <summary>By the rules of the state of registration: the first screen, and the command's JSON as text.</summary>
+    /// <summary>By the rules of the state of registration: the first screen, without what would mend the job, for which many jobs are tried.</summary>
     public static string Assess(Book book, string job, string today)
     {
         var read = JobReader.Read(JsonNodes.Read(job), book);
+        return PageJson.Write(json => CardJson.Write(json, book, read, Assessor.Assess(book, read), Day(today)));
+    }
+
+    /// <summary>The same with what would mend the job, and the command's JSON as text.</summary>
+    public static string Record(Book book, string job, string today)
+    {
+        var read = JobReader.Read(JsonNodes.Read(job), book);
         var assessment = Assessor.Assess(book, read);
+        var remedies = Remedies.Find(book, read, null, assessment);
         return PageJson.Write(json =>
         {
-            CardJson.Write(json, book, read, assessment, Day(today));
-            json.WriteString("json", AssessmentJson.Write(assessment));
+            CardJson.Write(json, book, read, assessment, Day(today), remedies);
+            json.WriteString("json", AssessmentJson.Write(assessment, remedies));
         });
     }
 

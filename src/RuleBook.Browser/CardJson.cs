@@ -11,13 +11,13 @@ namespace RuleBook.Browser;
 /// <summary>The first screen of an answer for the page: the command's lines, what is to be drawn, and the questions that buttons answer.</summary>
 internal static class CardJson
 {
-    public static void Write(Utf8JsonWriter json, Book book, Job job, Assessment assessment, DateOnly? today)
+    public static void Write(Utf8JsonWriter json, Book book, Job job, Assessment assessment, DateOnly? today, IReadOnlyCollection<Remedy>? remedies = null)
     {
         json.WriteString("headline", Headlines.Word(assessment.Headline));
         json.WriteString("place", assessment.Jurisdiction);
         json.WriteString("name", assessment.JurisdictionName);
         var page = new PageBlocks();
-        new FirstScreen(page, book.Vocabulary, whole: true).Write(assessment, job, today, "");
+        new FirstScreen(page, book.Vocabulary, whole: true).Write(assessment, job, today, "", remedies);
         PageJson.Write(json, page);
         if (DrawnFigure.Margin(assessment) is { } margin)
         {

@@ -25,6 +25,9 @@ internal static partial class Evaluator
     internal static string Assess(string job, string today) => PageJson.Whole(job, () => Answering.Assess(Book, job, today));
 
     [JSExport]
+    internal static string Record(string job, string today) => PageJson.Whole(job, () => Answering.Record(Book, job, today));
+
+    [JSExport]
     internal static string Reasons(string job) => PageJson.Whole(job, () => Answering.Reasons(Book, job));
 
     [JSExport]

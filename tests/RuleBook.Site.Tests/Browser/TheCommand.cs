@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Collections.Concurrent;
 using System.Text;
 using System.Text.Json;
 using RuleBook.Answers;
@@ -15,8 +16,12 @@ namespace RuleBook.Site.Tests.Browser;
 /// <summary>What the command gives for a job.</summary>
 internal static class TheCommand
 {
-    /// <summary>The whole command, from its arguments on.</summary>
-    public static async Task<string> AssessAsync(string file)
+    private static readonly ConcurrentDictionary<string, Task<string>> Given = new(StringComparer.Ordinal);
+
+    /// <summary>The whole command, from its arguments on; once for files that are the same.</summary>
+    public static Task<string> AssessAsync(string file) => Given.GetOrAdd(File.ReadAllText(file), _ => RunAsync(file));
+
+    private static async Task<string> RunAsync(string file)
     {
         using var said = new StringWriter { NewLine = "\n" };
         var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(said) });
@@ -30,7 +35,9 @@ internal static class TheCommand
     {
         try
         {
-            return AssessmentJson.Write(Assessor.Assess(TheBook.Input.Book, JobReader.Read(YamlText.Read(job, "job"), TheBook.Input.Book)));
+            var read = JobReader.Read(YamlText.Read(job, "job"), TheBook.Input.Book);
+            var assessment = Assessor.Assess(TheBook.Input.Book, read);
+            return AssessmentJson.Write(assessment, Remedies.Find(TheBook.Input.Book, read, null, assessment));
         }
         catch (InputException)
         {
