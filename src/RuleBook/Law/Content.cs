@@ -48,6 +48,9 @@ public sealed record Departure(
     /// <summary>Why the jurisdiction allows more here than the adopted rule does; null where it does not.</summary>
     public string? Loosens { get; init; }
 
+    /// <summary>The tier after which the added one is placed; null for after all of its pathway.</summary>
+    public string? After { get; init; }
+
     /// <summary>Replaces what the tier gives when not null.</summary>
     public Pathway? Pathway { get; init; }
 

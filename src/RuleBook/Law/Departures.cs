@@ -6,7 +6,7 @@ namespace RuleBook.Law;
 /// <summary>Applies the exceptions with which a rule is adopted, and the changes by which a version differs from an earlier one.</summary>
 internal static class Departures
 {
-    /// <summary>The adopted tiers with ends of limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway.</summary>
+    /// <summary>The adopted tiers with ends of limits and conditions replaced, tiers dropped, and tiers added after those of the same pathway or after the one named.</summary>
     public static Content Apply(Content content, ImmutableArray<Departure> departures) => content is Stated stated
         ? departures.Aggregate(stated, Apply)
         : content;
@@ -23,7 +23,9 @@ internal static class Departures
     {
         if (departure.Added is { } added)
         {
-            var at = stated.Tiers.TakeWhile(tier => tier.Pathway <= added.Pathway).Count();
+            var at = departure.After is { } name && stated.Tiers.FirstOrDefault(tier => tier.Name == name) is { } before
+                ? stated.Tiers.IndexOf(before) + 1
+                : stated.Tiers.TakeWhile(tier => tier.Pathway <= added.Pathway).Count();
             return stated with { Tiers = stated.Tiers.Insert(at, added) };
         }
 

@@ -38,6 +38,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             fields.Mark)
         {
             Loosens = fields.Text("loosens"),
+            After = fields.Text("after"),
             Pathway = ReadPathway(fields, "pathway"),
             When = fields.Has("when") ? ReadPredicate(fields.Nested("when")) : null,
             Codes = fields.Has("codes") ? fields.Texts("codes") : null,

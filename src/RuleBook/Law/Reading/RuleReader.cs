@@ -47,9 +47,8 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         {
             var fields = new Fields(node, rule.Problems);
             var start = StartOf(fields);
-            var version = defaults.Complete(ReadVersion(fields, before), start);
-            before[start] = version;
-            return version;
+            var version = before[start] = ReadVersion(fields, before);
+            return defaults.Complete(version, start);
         });
         foreach (var (starts, mark) in defaults.Sources.Select(entry => (entry.Starts, entry.Mark)).Concat(defaults.Disputes.Select(entry => (entry.Starts, entry.Mark))))
             foreach (var start in starts.Where(start => !before.ContainsKey(start)))
