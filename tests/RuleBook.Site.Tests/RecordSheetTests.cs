@@ -1,8 +1,6 @@
 using AngleSharp.Html.Parser;
 using RuleBook.Answers;
-using RuleBook.Authoring.Inspecting;
 using RuleBook.Jobs.Reading;
-using RuleBook.Law;
 using RuleBook.Site.Sheets;
 using RuleBook.Yaml;
 
@@ -11,17 +9,13 @@ namespace RuleBook.Site.Tests;
 /// <summary>The sheet that a signatory prints, ticks and files, read back as a document. Derived: each fact is that of the assessment beside it.</summary>
 public sealed class RecordSheetTests
 {
-    private static readonly string Root = Upward(AppContext.BaseDirectory);
-
-    private static readonly Lazy<Book> Real = new(() => BookReading.Open(Root));
-
     [Theory]
     [InlineData("wagon-touring")]
     [InlineData("interstate-dual-cab")]
     [InlineData("western-undecided")]
     public void Every_fact_of_the_answer_stands_on_the_sheet_and_every_condition_has_a_box(string example)
     {
-        var (assessment, sheet) = Of(File.ReadAllText(Path.Combine(Root, "examples", example + ".yaml")));
+        var (assessment, sheet) = Of(File.ReadAllText(Path.Combine(TheBook.Folder, "examples", example + ".yaml")));
         var text = sheet.Body!.TextContent;
         text.ShouldContain("This is no certificate and no approval.");
         text.ShouldContain(assessment.Book);
@@ -38,7 +32,7 @@ public sealed class RecordSheetTests
     [Fact]
     public void A_load_over_its_rating_is_marked_and_says_by_how_much()
     {
-        var (_, sheet) = Of(File.ReadAllText(Path.Combine(Root, "examples", "wagon-touring.yaml")));
+        var (_, sheet) = Of(File.ReadAllText(Path.Combine(TheBook.Folder, "examples", "wagon-touring.yaml")));
         sheet.QuerySelectorAll("tr.passed").Select(row => row.TextContent).ShouldContain(row => row.Contains("236.8 kg too much", StringComparison.Ordinal)); // 3736.8 of 3500 kg
     }
 
@@ -60,16 +54,9 @@ public sealed class RecordSheetTests
 
     private static (Assessment Assessment, AngleSharp.Html.Dom.IHtmlDocument Sheet) Of(string written)
     {
-        var job = JobReader.Read(YamlText.Read(written, "job"), Real.Value);
-        var assessment = Assessor.Assess(Real.Value, job);
-        var remedies = Remedies.Find(Real.Value, job, null, assessment);
-        return (assessment, new HtmlParser().ParseDocument(RecordSheet.Of(Real.Value, job, assessment, remedies, "2.0.0", new DateOnly(2026, 11, 27))));
-    }
-
-    private static string Upward(string from)
-    {
-        var folder = new DirectoryInfo(from);
-        while (!Directory.Exists(Path.Combine(folder!.FullName, "jurisdictions"))) folder = folder.Parent;
-        return folder.FullName;
+        var job = JobReader.Read(YamlText.Read(written, "job"), TheBook.Input.Book);
+        var assessment = Assessor.Assess(TheBook.Input.Book, job);
+        var remedies = Remedies.Find(TheBook.Input.Book, job, null, assessment);
+        return (assessment, new HtmlParser().ParseDocument(RecordSheet.Of(TheBook.Input.Book, job, assessment, remedies, "2.0.0", new DateOnly(2026, 11, 27))));
     }
 }

@@ -1,4 +1,5 @@
 using RuleBook.Answers;
+using RuleBook.Figures;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Masses;
@@ -98,9 +99,14 @@ public static class RecordSheet
         return new LimitRow(Phrases.Sentence(Phrases.Limit(check)), finding.Version.Rule.Title, clause, Phrases.Standing(standing), check.Holds == Truth.No);
     });
 
-    private static IEnumerable<LoadRow> Loads(MassBudget budget, string state) => budget.Left.Select(check => new LoadRow(
-        Phrases.Sentence(check.What), state, $"{Numbers.Show(check.ValueKg, 1)} kg", $"{Numbers.Show(check.LimitKg, 1)} kg",
-        check.Holds ? $"{Numbers.Show(check.MarginKg, 1)} kg left" : $"{Numbers.Show(-check.MarginKg, 1)} kg too much", !check.Holds));
+    private static IEnumerable<LoadRow> Loads(MassBudget budget, string state) => budget.Left.Select(check =>
+    {
+        var gives = MassAnswer.IsRerated(check, budget.Left);
+        return new LoadRow(
+            Phrases.Sentence(check.What), state, $"{Numbers.Show(check.ValueKg, 1)} kg", $"{Numbers.Show(check.LimitKg, 1)} kg",
+            (check.Holds ? $"{Numbers.Show(check.MarginKg, 1)} kg left" : $"{Numbers.Show(-check.MarginKg, 1)} kg too much") + (gives ? "; gives way to the re-rating" : ""),
+            !check.Holds && !gives);
+    });
 
     private static ConditionRow Condition(ConditionState condition) => new(
         Phrases.Sentence(condition.Condition.Title),
