@@ -94,7 +94,8 @@ public sealed class AnswerTests
     {
         var answer = await Invocation.Of(["across", Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml"), "--format", "json"]);
         using var json = JsonDocument.Parse(answer.Out);
-        json.RootElement.EnumerateArray().Select(each => each.GetProperty("jurisdiction").GetString()).ShouldBe(
+        json.RootElement.GetProperty("registered-in").GetString().ShouldBe("au-qld");
+        json.RootElement.GetProperty("answers").EnumerateArray().Select(each => each.GetProperty("jurisdiction").GetString()).ShouldBe(
             ["au-act", "au-nsw", "au-nt", "au-qld", "au-sa", "au-tas", "au-vic", "au-wa"]);
     }
 

@@ -12,7 +12,7 @@ public sealed class MarginCommandTests
         answer.Code.ShouldBe(0, answer.Error);
         // Queensland, vehicle standards notifications, LS9 and LS10: 50 mm of suspension without, 75 mm with a certificate.
         answer.Words.ShouldContain("allowed without a certificate: up, at most 50 mm");
-        answer.Words.ShouldContain("allowed with a certificate: at most 75 mm");
+        answer.Words.ShouldContain("allowed with a certificate: up, at most 75 mm");
         answer.Words.ShouldContain("kg too much"); // common practice: the GVM of a touring wagon is used up
         answer.Words.ShouldContain("265/70R17 28 mm"); // tyre standards' rule: 804 - 776 mm
     }

@@ -24,7 +24,7 @@ public static class AcrossText
 
     private static string Line(Assessment assessment) => assessment.Blockers.IsEmpty
         ? Phrases.Verdict(assessment)
-        : $"{Phrases.Verdict(assessment)}; not as planned ({assessment.Blockers.Length} {(assessment.Blockers.Length == 1 ? "blocker" : "blockers")})";
+        : $"NOT AS PLANNED ({assessment.Blockers.Length} {(assessment.Blockers.Length == 1 ? "blocker" : "blockers")}); by itself: {char.ToLowerInvariant(Phrases.Verdict(assessment)[0])}{Phrases.Verdict(assessment)[1..]}";
 
     private static string Detail(Assessment assessment) => string.Join("; ", assessment.Blockers.Select(BlockerText.Sentence)
         .Concat(new[] { FirstLines.Reason(assessment) }.OfType<string>())

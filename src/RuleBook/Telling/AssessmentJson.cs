@@ -28,8 +28,16 @@ public static class AssessmentJson
     /// <param name="remedies">What would mend the job; null where nobody looked.</param>
     public static string Write(Assessment assessment, IReadOnlyCollection<Remedy>? remedies = null) => JsonText.Write(json => Write(json, assessment, remedies));
 
-    /// <summary>Several assessments as a list.</summary>
-    public static string Write(IEnumerable<Assessment> assessments) => JsonText.Write(json => json.List(assessments, each => Write(json, each, null)));
+    /// <summary>The same job in several jurisdictions; the shape is described by <c>schema/across.schema.json</c>.</summary>
+    /// <param name="assessments">An answer each.</param>
+    /// <param name="registeredIn">Id of the jurisdiction whose rules decide.</param>
+    public static string Write(IEnumerable<Assessment> assessments, string registeredIn) => JsonText.Write(json =>
+    {
+        json.WriteStartObject();
+        json.WriteString("registered-in", registeredIn);
+        json.List("answers", assessments, each => Write(json, each, null));
+        json.WriteEndObject();
+    });
 
     private static void Write(Utf8JsonWriter json, Assessment assessment, IReadOnlyCollection<Remedy>? remedies)
     {

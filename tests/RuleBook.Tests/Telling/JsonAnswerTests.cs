@@ -123,11 +123,11 @@ public sealed partial class JsonAnswerTests
         var indicated = Book(
             Rule("raise", Since("2012-01-01", """ "not-established": { "ask": "Office A", "indication": "au/ride-height/raise" } """)),
             ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers)))));
-        Told(Json(AssessmentJson.Write([Assess(indicated, Lift("60 mm"))])), """
-            0.findings.0.indication.rule = au/ride-height/raise
-            0.findings.0.indication.between.0 = certificate
-            0.findings.0.indication.between.1 = certificate
-            0.findings.0.tier = null
+        Told(Json(AssessmentJson.Write([Assess(indicated, Lift("60 mm"))], "au-a")), """
+            answers.0.findings.0.indication.rule = au/ride-height/raise
+            answers.0.findings.0.indication.between.0 = certificate
+            answers.0.findings.0.indication.between.1 = certificate
+            answers.0.findings.0.tier = null
             """);
         Told(Json(AssessmentJson.Write(Assess(Stating(""" "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "over": "500 mm" } } } ], "beyond": "prohibited" """), """ "measured": { "frame-height": "600 mm" } """))), """
             verdict = no-certificate
