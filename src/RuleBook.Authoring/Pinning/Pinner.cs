@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using RuleBook.Authoring.Cases;
 using RuleBook.Law;
 
@@ -28,7 +29,7 @@ public sealed class Pinner
         var done = 0;
         Tried[] tried =
         [
-            .. changes.AsParallel().AsOrdered().Select(change =>
+            .. Partitioner.Create(changes.ToArray(), loadBalance: true).AsParallel().AsOrdered().Select(change =>
             {
                 var result = Try(change);
                 progress?.Invoke(Interlocked.Increment(ref done), changes.Length);

@@ -20,11 +20,11 @@ internal sealed class PreparedCase(Book book, Case one)
     /// <summary>Whether the case fails on a book in which only some rules differ.</summary>
     /// <param name="other">The other book.</param>
     /// <param name="rules">Full ids of the rules that may differ.</param>
-    /// <param name="tables">The tables of the other book that were made so far.</param>
-    public bool FailsOn(Book other, ImmutableArray<string> rules, Dictionary<(DecisionTable, JobDates), DecisionTable?> tables) =>
-        judged.Under(other, rules, tables) is { } under
-        && (Case.Expect.Decides is not null || !judged.GivesTheSame(under, rules))
-        && Fails(other, under);
+    /// <param name="known">What was found of the other book so far, by table and days.</param>
+    public bool FailsOn(Book other, ImmutableArray<string> rules, Dictionary<(DecisionTable, JobDates), RulesChanged?> known) =>
+        judged.Changed(other, rules, known) is { } changed
+        && changed.By(judged.Facts) >= (Case.Expect.Decides is null ? Felt.Otherwise : Felt.Bound)
+        && Fails(other, judged.Under(other, changed));
 
     /// <summary>Whether the case fails on a book in which only schemes of certification differ.</summary>
     public bool FailsOnCertification(Book other) => Case.Expect.LooksAtCertification && Fails(other, judged);

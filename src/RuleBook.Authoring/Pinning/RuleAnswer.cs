@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Tables;
@@ -11,6 +12,8 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Conditions">The conditions of the first tiers that may hold.</param>
 internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string Conditions)
 {
+    private static readonly ConditionalWeakTable<Tier, string> Joined = [];
+
     private static readonly RuleAnswer None = new(Truth.No, new(Pathway.NoCertificate, Pathway.NoCertificate), "");
 
     /// <summary>The answer of a rule of a table.</summary>
@@ -44,7 +47,7 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
                 {
                     0 => "",
                     1 => stated.Tiers[tier].Provided[0],
-                    _ => string.Join(", ", stated.Tiers[tier].Provided.Order(StringComparer.Ordinal)),
+                    _ => Joined.GetValue(stated.Tiers[tier], static tier => string.Join(", ", tier.Provided.Order(StringComparer.Ordinal))),
                 };
         return "";
     }

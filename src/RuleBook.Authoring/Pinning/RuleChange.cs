@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Tables;
@@ -10,7 +11,7 @@ namespace RuleBook.Authoring.Pinning;
 internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, string Becomes, Focus Focus, ImmutableArray<string> Reached)
     : BookEdit(Book, Rule.Id, Mark, What, Becomes)
 {
-    private readonly Dictionary<(DecisionTable, JobDates), DecisionTable?> tables = [];
+    private readonly Dictionary<(DecisionTable, JobDates), RulesChanged?> known = [];
     private readonly bool ofUse = Book.Vocabulary.Topics[Rule.Topic].OfUse;
 
     public override IEnumerable<string> Places => Reached.Select(rule => rule.Split('/')[0]).Distinct();
@@ -19,7 +20,7 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
 
     public override bool NoticedBy(PreparedCase one) => ofUse
         ? one.Case.Topic == Topic && one.FailsOn(Book)
-        : one.FailsOn(Book, Reached, tables);
+        : one.FailsOn(Book, Reached, known);
 
     public override Unpinned? Effect(Book before) => RuleEffect.Find(before, this) is { } shown
         ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())

@@ -64,58 +64,20 @@ internal sealed class Judgement
         return new Judgement(book, job, place, judged.Facts) { Touched = judged.About(measure, judged.Row) };
     }
 
-    /// <summary>
-    /// The same job before a book in which only some rules differ; null where what may be in force of them on this job says the same as here.
-    /// </summary>
+    /// <summary>What may be in force, on the days of this job, of rules that differ in another book; null where it says the same as here.</summary>
     /// <param name="other">The other book, with the same words.</param>
     /// <param name="rules">Full ids of the rules that may differ.</param>
-    /// <param name="known">The tables of the other book that were made so far, by table of this one and days.</param>
-    public Judgement? Under(Book other, IEnumerable<string> rules, Dictionary<(DecisionTable, JobDates), DecisionTable?> known)
+    /// <param name="known">What was found so far of the other book, by table of this one and days.</param>
+    public RulesChanged? Changed(Book other, ImmutableArray<string> rules, Dictionary<(DecisionTable, JobDates), RulesChanged?> known)
     {
-        if (!known.TryGetValue((Table, job.Dates), out var changed)) known[(Table, job.Dates)] = changed = Changed(other, rules);
-        return changed is null ? null : new Judgement(other, job, place, Facts, changed);
+        if (known.TryGetValue((Table, job.Dates), out var changed)) return changed;
+        changed = RulesChanged.Of(Table, book, other, rules, rule => job.Dates.For(rule.DecidedBy ?? place.DecidedBy));
+        changed = changed is null ? null : known.Values.FirstOrDefault(earlier => earlier is not null && earlier.Equals(changed)) ?? changed;
+        return known[(Table, job.Dates)] = changed;
     }
 
-    /// <summary>Whether the rules that differ give the same here and there, by the same tiers with the same conditions, and all is known that they ask for.</summary>
-    public bool GivesTheSame(Judgement other, IEnumerable<string> rules) => rules.Select(id => Table.RuleIds.IndexOf(id)).All(at => at < 0 || Same(other, at));
-
-    private bool Same(Judgement other, int rule)
-    {
-        var (here, there) = (Table.InForce[rule].Candidates, other.Table.InForce[rule].Candidates);
-        if (here.Length != there.Length) return false;
-        var left = Row.Cells;
-        var right = other.Row.Cells;
-        for (var i = 0; i < here.Length; i++)
-        {
-            var (own, others) = (Table.Rules[rule].FirstVersion + i, other.Table.Rules[rule].FirstVersion + i);
-            var (open, opened) = (default(AnyWatch), default(AnyWatch));
-            var binds = Table.Binds(own, left);
-            if (binds != other.Table.Binds(others, right) || binds == Truth.Unknown) return false;
-            if (binds == Truth.No) continue;
-            if (Table.JudgeVersion(own, left, ref open) != other.Table.JudgeVersion(others, right, ref opened) || open.Found || opened.Found) return false;
-            var (tiers, changed) = (here[i].Tiers().ToArray(), there[i].Tiers().ToArray());
-            if (tiers.Length != changed.Length) return false;
-            for (var tier = 0; tier < tiers.Length; tier++)
-                if (Table.Holds(own, tier, left) != other.Table.Holds(others, tier, right) || Table.When(own, tier, left) != other.Table.When(others, tier, right)
-                    || tiers[tier].Pathway != changed[tier].Pathway || !tiers[tier].Provided.SequenceEqual(changed[tier].Provided)) return false;
-        }
-
-        return true;
-    }
-
-    private DecisionTable? Changed(Book other, IEnumerable<string> rules)
-    {
-        var changed = Table.InForce;
-        foreach (var id in rules)
-        {
-            var at = Table.RuleIds.IndexOf(id);
-            if (at < 0) continue;
-            var now = RuleInForce.On(other, other.Rule(id)!, job.Dates.For(other.Rule(id)!.DecidedBy ?? place.DecidedBy));
-            if (!now.Candidates.SequenceEqual(changed[at].Candidates, SameContent.Instance)) changed = changed.SetItem(at, now);
-        }
-
-        return changed == Table.InForce ? null : TableBook.Of(book).Build(changed);
-    }
+    /// <summary>The same job before a book in which only some rules differ.</summary>
+    public Judgement Under(Book other, RulesChanged changed) => new(other, job, place, Facts, changed.Whole);
 
     /// <summary>What other facts would give, on the same topics.</summary>
     public Outcome With(FactSet facts)

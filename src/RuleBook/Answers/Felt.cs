@@ -1,0 +1,14 @@
+namespace RuleBook.Answers;
+
+/// <summary>How a job can feel that rules are changed, from not at all upward.</summary>
+internal enum Felt
+{
+    /// <summary>Neither as they were nor as they are now do they bind the vehicle.</summary>
+    Nothing,
+
+    /// <summary>They bind it and give the same, by the same tiers with the same conditions; how far it lies from a limit may differ.</summary>
+    Bound,
+
+    /// <summary>Something else may come of it.</summary>
+    Otherwise,
+}
