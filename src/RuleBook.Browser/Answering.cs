@@ -79,11 +79,7 @@ internal static class Answering
             [.. book.Jurisdictions.Where(place => place.Registers && place.Within == nation).Select(place => Assessor.Assess(book, read, place.Id))];
         var page = new PageBlocks();
         AcrossText.Write(page, assessments, read.RegisteredIn);
-<<<<<<< HEAD
         return PageJson.Of(page);
-=======
-        return PageJson.Of("", AssessmentJson.Write(assessments, book.Jurisdiction(read.RegisteredIn)!.Id), page);
->>>>>>> 41b33ac (Every answer in JSON has a published shape, held by a test; across names the state of registration)
     }
 
     /// <summary>What is left within each pathway, and the tyre sizes that fit.</summary>
