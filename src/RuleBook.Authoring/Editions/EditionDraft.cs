@@ -6,7 +6,6 @@ using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Law;
-using RuleBook.Tables;
 using RuleBook.Telling;
 using RuleBook.Text;
 using RuleBook.Yaml;

@@ -57,8 +57,8 @@ internal sealed record AnswerFacts(
     private static Dictionary<TKey, TValue> First<TItem, TKey, TValue>(IEnumerable<TItem> items, Func<TItem, TKey> key, Func<TItem, TValue> value)
         where TKey : notnull => items.DistinctBy(key).ToDictionary(key, value);
 
-    private static IEnumerable<JsonElement> Items(JsonElement element, string name) =>
-        element.TryGetProperty(name, out var found) && found.ValueKind == JsonValueKind.Array ? found.EnumerateArray() : [];
+    private static JsonElement.ArrayEnumerator Items(JsonElement element, string name) =>
+        element.TryGetProperty(name, out var found) && found.ValueKind == JsonValueKind.Array ? found.EnumerateArray() : default;
 
     private static string Text(JsonElement element, string name) =>
         element.TryGetProperty(name, out var found) && found.ValueKind == JsonValueKind.String ? found.GetString()! : "";
