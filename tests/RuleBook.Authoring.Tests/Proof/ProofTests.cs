@@ -5,7 +5,6 @@ using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;
-using RuleBook.Units;
 
 namespace RuleBook.Authoring.Tests.Proof;
 
