@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.RegularExpressions;
 
 namespace RuleBook.Cli.Tests;
@@ -38,6 +39,51 @@ public sealed partial class ReadmeTests
     {
         var printed = (await Invocation.Of(["limits", "--coverage"])).Out;
         Readme.ShouldContain(printed, Case.Sensitive, "run: rulebook limits --coverage, and put the table into the README");
+    }
+
+    [Fact]
+    public void The_readme_is_short() => Readme.Split('\n').Length.ShouldBeLessThanOrEqualTo(151); // 150 lines and the last line end
+
+    [Fact]
+    public async Task What_the_first_command_prints_is_what_the_readme_shows()
+    {
+        var job = ShellBlock().Matches(Readme)[0].Groups[1].Value.Trim().Split(' ')[^1];
+        var printed = (await Invocation.Of(["assess", Path.Combine(Invocation.Root, job)])).Out;
+        Readme.ShouldContain($"```\n{printed}```", Case.Sensitive);
+    }
+
+    [Fact]
+    public async Task The_data_of_the_site_are_read_alike_from_a_shell_from_Python_and_from_JavaScript()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            (await Invocation.Of(["site", Path.Combine(folder.FullName, "site")])).Code.ShouldBe(0);
+            var site = Path.Combine(folder.FullName, "site");
+            string[] printed =
+            [
+                await Printed(site, "bash", "-c", ShellBlock().Matches(Readme).Select(match => match.Groups[1].Value).Single(block => block.StartsWith("grep", StringComparison.Ordinal))),
+                await Printed(site, "python3", "-c", Block("python")),
+                await Printed(site, "node", "--input-type=module", "--eval", Block("js")),
+            ];
+            printed.Distinct().ShouldHaveSingleItem();
+            int.Parse(printed[0], System.Globalization.CultureInfo.InvariantCulture).ShouldBeGreaterThan(0);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    private static string Block(string language) => Regex.Match(Readme, $"```{language}\n(.+?)```", RegexOptions.Singleline).Groups[1].Value;
+
+    private static async Task<string> Printed(string folder, string program, params string[] args)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, args) { WorkingDirectory = folder, RedirectStandardOutput = true })!;
+        var printed = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        process.ExitCode.ShouldBe(0, program);
+        return printed.Trim();
     }
 
     [GeneratedRegex(@"^dotnet run --project src/RuleBook\.Cli -- (.+)$", RegexOptions.Multiline)]

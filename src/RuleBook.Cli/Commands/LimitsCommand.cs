@@ -11,7 +11,7 @@ internal static class LimitsCommand
     public static Command Build(Surroundings surroundings)
     {
         var id = new Argument<string?>("ID") { Description = "The jurisdiction, such as au-qld", Arity = ArgumentArity.ZeroOrOne };
-        var coverage = new Option<bool>("--coverage") { Description = "What the book holds per jurisdiction and topic, and how it is known" };
+        var coverage = new Option<bool>("--coverage") { Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known" };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
         var (book, on, output) = (Choices.Book(), Choices.On(), Choices.Output());
         var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, output };
@@ -20,7 +20,9 @@ internal static class LimitsCommand
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
             if (parsed.GetValue(coverage))
             {
-                Answer.Give(surroundings, parsed.GetValue(output), _ => CoverageText.Write(opened));
+                Answer.Give(surroundings, parsed.GetValue(output), _ => parsed.GetValue(id) is { } one
+                    ? CoverageText.Write(opened, opened.Jurisdiction(AssessCommand.Place(one, opened)!)!)
+                    : CoverageText.Write(opened));
                 return ExitCode.Permitted;
             }
 
