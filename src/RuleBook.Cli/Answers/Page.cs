@@ -9,8 +9,6 @@ namespace RuleBook.Cli.Answers;
 /// <summary>Headings and wrapped lines on a console of any width. All text is shown as it is, never as markup, and nothing in it acts.</summary>
 internal sealed class Page(IAnsiConsole console) : AnswerPage
 {
-    private const int RowLabel = 13;
-
     private static readonly Style Strong = new(decoration: Decoration.Bold);
     private static readonly Style Quiet = new(decoration: Decoration.Dim);
 
@@ -55,12 +53,12 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
 
     public override void Line(string text) => console.Write(new ConsoleText(Visible.Of(text) + "\n"));
 
-    public override void Row(string label, string text)
+    public override void Row(string label, string text, int width = 13)
     {
         var grid = new Grid { Expand = false };
-        grid.AddColumn(new GridColumn { Padding = new Padding(0), Width = RowLabel, NoWrap = true });
+        grid.AddColumn(new GridColumn { Padding = new Padding(0), Width = width, NoWrap = true });
         grid.AddColumn(new GridColumn { Padding = new Padding(0) });
-        grid.AddRow(new ConsoleText(label, Strong), new ConsoleText(text));
+        grid.AddRow(new ConsoleText(Visible.Of(label), Strong), new ConsoleText(Visible.Of(text)));
         console.Write(grid);
     }
 

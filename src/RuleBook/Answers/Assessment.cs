@@ -36,6 +36,9 @@ public sealed record Assessment
     /// <summary>Its name.</summary>
     public required string JurisdictionName { get; init; }
 
+    /// <summary>Id of the jurisdiction of registration: another one where it is asked what would hold elsewhere.</summary>
+    public required string RegisteredIn { get; init; }
+
     /// <summary>The day on which the question is asked: the latest of the job's days.</summary>
     public required DateOnly On { get; init; }
 

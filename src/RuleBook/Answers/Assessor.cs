@@ -28,6 +28,7 @@ public static class Assessor
             Job = job.Name,
             Jurisdiction = place.Id,
             JurisdictionName = place.Name,
+            RegisteredIn = job.RegisteredIn,
             On = job.Dates.Latest,
             Book = book.Digest,
             Edition = book.Edition?.Name,

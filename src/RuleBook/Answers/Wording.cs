@@ -27,6 +27,18 @@ public static class Wording
         _ => "a prohibition",
     };
 
+    /// <summary>A title inside a sentence: its first letter small, unless it is that of an abbreviation.</summary>
+    public static string WithinSentence(string title) => title is [var first, var second, ..] && !char.IsUpper(second) ? char.ToLowerInvariant(first) + title[1..] : title;
+
+    /// <summary>In two words at most, for a list.</summary>
+    public static string Short(Pathway pathway) => pathway switch
+    {
+        Pathway.NoCertificate => "no certificate",
+        Pathway.Certificate => "certificate",
+        Pathway.Approval => "approval first",
+        _ => "not allowed",
+    };
+
     /// <summary>As written in data.</summary>
     public static string Of(ReadAs readAs) => readAs switch
     {

@@ -10,26 +10,35 @@ public static class AcrossText
     {
         var first = assessments[0];
         page.Title($"{(first.Job is { } job ? $"Job {job}, " : "")}as on {Phrases.Day(first.On)}");
-        foreach (var assessment in assessments) page.Row(Place(assessment, registeredIn), Line(assessment));
-        page.Line("* where the vehicle is registered: its rules decide. The other lines say what would hold if the registration moved there.");
-        page.Heading("What decides, and what is open");
-        foreach (var same in assessments.Select(assessment => (Place: Place(assessment, registeredIn), Detail: Detail(assessment))).GroupBy(each => each.Detail))
-            if (same.Key.Length > 0) page.Item($"{string.Join(", ", same.Select(each => each.Place))}: {same.Key}");
+        string[] places = [.. assessments.Select(assessment => Place(assessment, registeredIn))];
+        foreach (var (place, assessment) in places.Zip(assessments)) page.Row(place, ShortAnswer.Of(assessment), places.Max(each => each.Length) + 2);
+        page.Line("* state of registration: its rules decide. The other lines: if the registration moved there.");
+        Differences(page, assessments);
         page.Heading("If the registration moves");
         foreach (var same in assessments.Where(each => each.Jurisdiction != registeredIn).GroupBy(Moving)) page.Item($"{string.Join(", ", same.Select(each => each.JurisdictionName))}: {same.Key}");
+        page.Heading("Bear in mind");
         foreach (var caution in first.Cautions.TakeLast(2)) page.Item(caution);
     }
 
-    private static string Place(Assessment assessment, string registeredIn) => $"{(assessment.Jurisdiction == registeredIn ? "* " : "")}{assessment.JurisdictionName}";
+    /// <summary>What stands in the way, what decides and what is open: said once for all places of which it is true.</summary>
+    private static void Differences(AnswerPage page, IReadOnlyList<Assessment> assessments)
+    {
+        var told = assessments
+            .SelectMany(assessment => Details(assessment).Select(detail => (detail, assessment.JurisdictionName)))
+            .GroupBy(each => each.detail, each => each.JurisdictionName)
+            .ToLookup(same => same.Count() == assessments.Count);
+        if (told[true].Any()) page.Heading("Everywhere");
+        foreach (var same in told[true]) page.Item(same.Key);
+        if (told[false].Any()) page.Heading("What differs");
+        foreach (var same in told[false]) page.Item($"{string.Join(", ", same)}: {same.Key}");
+    }
 
-    private static string Line(Assessment assessment) => assessment.Blockers.IsEmpty
-        ? Phrases.Verdict(assessment)
-        : $"NOT AS PLANNED ({assessment.Blockers.Length} {(assessment.Blockers.Length == 1 ? "blocker" : "blockers")}); by itself: {char.ToLowerInvariant(Phrases.Verdict(assessment)[0])}{Phrases.Verdict(assessment)[1..]}";
+    private static string Place(Assessment assessment, string registeredIn) => $"{(assessment.Jurisdiction == registeredIn ? "*" : " ")} {assessment.JurisdictionName}";
 
-    private static string Detail(Assessment assessment) => string.Join("; ", assessment.Blockers.Select(BlockerText.Sentence)
+    private static IEnumerable<string> Details(Assessment assessment) => assessment.Blockers.Select(BlockerText.Sentence)
         .Concat(new[] { FirstLines.Reason(assessment) }.OfType<string>())
         .Concat(assessment.Gaps.Select(gap => gap.What))
-        .Distinct());
+        .Distinct();
 
     private static string Moving(Assessment assessment) =>
         assessment.Certification?.Version.Reregistering?.Trim() ?? "what re-registering a modified vehicle asks for is not established; ask first";

@@ -17,7 +17,10 @@ public abstract class AnswerPage
     public abstract void Line(string text);
 
     /// <summary>A line with a label before it, the texts of all rows under each other.</summary>
-    public virtual void Row(string label, string text) => Item($"{label}: {text}", "", 0);
+    /// <param name="label">The label.</param>
+    /// <param name="text">What is said of it.</param>
+    /// <param name="width">Columns that labels take where letters stand in columns.</param>
+    public virtual void Row(string label, string text, int width = 13) => Item($"{label.TrimStart()}: {text}", "", 0);
 
     /// <summary>A line with a mark before it: <c>ok</c>, <c>x</c>, <c>?</c>, <c>!</c>, <c>-</c>, a box to tick, or none.</summary>
     public abstract void Item(string text, string mark = "-", int depth = 1);

@@ -51,6 +51,7 @@ public static class AssessmentJson
         json.Texts("loads-not-judged", assessment.LoadsNotJudged);
         json.List("not-judged", assessment.NotJudged, each => Write(json, each));
         json.WriteString("jurisdiction", assessment.Jurisdiction);
+        json.WriteString("registered-in", assessment.RegisteredIn);
         json.WriteString("on", Day(assessment.On));
         json.WriteString("known-to", assessment.KnownTo is { } day ? Day(day) : null);
         json.WriteString("book", assessment.Book);

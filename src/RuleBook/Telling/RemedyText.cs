@@ -61,9 +61,7 @@ public static class RemedyText
     /// <summary>The pathway in a word or two; what nobody judged is said before it.</summary>
     private static string Short(Remedy remedy) => (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
     {
-        (Law.Pathway.NoCertificate, false) => "no certificate",
-        (Law.Pathway.Certificate, false) => "certificate",
-        (Law.Pathway.Approval, false) => "approval first",
+        ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),
         _ => After(remedy),
     };
 

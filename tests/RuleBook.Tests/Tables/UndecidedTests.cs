@@ -126,10 +126,10 @@ public sealed class UndecidedTests
 
     [Theory]
     [Trait("Basis", "derived")]
-    [InlineData("""{ "from": "2012-01-01", SOURCES, "not-established": { "ask": "Office A", "open": "the notice" } }""", "nobody has established the limits: raise", "the notice")]
-    [InlineData("""{ "from": "2027-01-01", SOURCES, "not-regulated": "no rule" }""", "nothing is recorded for that day: raise", null)]
-    [InlineData("""{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "not-established" } } ], "beyond": "prohibited" }""", "nobody has established how far a certificate reaches: suspension-lift", "https://example.org/a")]
-    [InlineData("""{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "not-established" }""", "nobody has established what holds beyond these limits: raise", "https://example.org/a")]
+    [InlineData("""{ "from": "2012-01-01", SOURCES, "not-established": { "ask": "Office A", "open": "the notice" } }""", "nobody has established the limits for raise", "the notice")]
+    [InlineData("""{ "from": "2027-01-01", SOURCES, "not-regulated": "no rule" }""", "nothing is recorded for that day on raise", null)]
+    [InlineData("""{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "not-established" } } ], "beyond": "prohibited" }""", "nobody has established which suspension-lift is allowed with a certificate", "https://example.org/a")]
+    [InlineData("""{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "not-established" }""", "nobody has established what holds beyond the limits for raise", "https://example.org/a")]
     public void What_nobody_has_established_is_named_with_whom_to_ask(string version, string what, string? open)
     {
         var answer = Assess(Book(Rule("raise", version.Replace("SOURCES", Cited))), Lift("40 mm"));
