@@ -21,7 +21,7 @@ internal sealed class PageBlocks : AnswerPage
 
     public override void Line(string text) => Blocks.Add(Block.Of("line", text));
 
-    public override void Row(string label, string text) => Blocks.Add(Block.Of("row", text, label));
+    public override void Row(string label, string text, int width = 13) => Blocks.Add(Block.Of("row", text, label.TrimStart()));
 
     public override void Item(string text, string mark = "-", int depth = 1) => Blocks.Add(Block.Of("item", text, mark.Trim(), depth));
 

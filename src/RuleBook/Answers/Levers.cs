@@ -21,10 +21,6 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     private static readonly Unit Mm = Unit.Base(Dimension.Length);
     private static readonly Unit Kg = Unit.Base(Dimension.Mass);
 
-    private static readonly ImmutableArray<string> OfTrailer = ["gcm", "braked-tow", "unbraked-tow", "atm", "gtm", "towbar", "coupling"];
-
-    private static readonly ImmutableArray<string> OfBall = ["ball", "towbar-ball", "coupling-ball", "gvm", "rear-axle", "rear-axle-tyres"];
-
     private Mapping Written => job.Written!;
 
     /// <summary>Every change, lever by lever, each lever's least first.</summary>
@@ -95,7 +91,7 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     private IEnumerable<RemedyChange> Gvm()
     {
         const string path = "modification.ratings.gvm";
-        Blocker[] ofGvm = [.. now.Blockers.Where(blocker => blocker.Subject == "gvm")];
+        Blocker[] ofGvm = [.. now.Blockers.Where(blocker => blocker.Subject == KnownWords.Gvm)];
         var (asked, stated) = (job.Plan.Rerated?.GvmKg, job.Plan.Ratings.GvmKg);
         var needed = ofGvm.Where(blocker => blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating).ToArray();
         var from = (asked ?? stated) is { } kg ? Text(kg, Kg) : null;
@@ -114,7 +110,7 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     {
         Blocker[] over = [.. now.Blockers.Where(blocker => blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating)];
         if (over.Length == 0) return [];
-        var least = over.Where(blocker => blocker.Subject == "gvm").Select(blocker => blocker.Over!.Value).DefaultIfEmpty(Fraction.Zero).Max();
+        var least = over.Where(blocker => blocker.Subject == KnownWords.Gvm).Select(blocker => blocker.Over!.Value).DefaultIfEmpty(Fraction.Zero).Max();
         MassItem[] items =
         [
             .. job.Plan.Items
@@ -148,8 +144,8 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
 
     private IEnumerable<RemedyChange> Trailer()
     {
-        if (!job.Measures.TryGetValue("trailer-mass", out var mass) || Written.Find("trailer") is not Mapping trailer || trailer.Find("mass") is not Scalar typed) yield break;
-        var over = now.Blockers.Where(blocker => OfTrailer.Contains(blocker.Subject) && blocker.Over is not null).Select(blocker => blocker.Over!.Value).DefaultIfEmpty(Fraction.Zero).Max();
+        if (!job.Measures.TryGetValue(KnownWords.TrailerMass, out var mass) || Written.Find("trailer") is not Mapping trailer || trailer.Find("mass") is not Scalar typed) yield break;
+        var over = now.Blockers.Where(blocker => LoadSubjects.OfTrailer.Contains(blocker.Subject) && blocker.Over is not null).Select(blocker => blocker.Over!.Value).DefaultIfEmpty(Fraction.Zero).Max();
         var to = Down(mass.Base - over);
         if (over.IsPositive && to.IsPositive) yield return Setting(RemedyLever.Trailer, "trailer.mass", typed.Text, Text(to, Kg), mass.Base - to, Kg);
     }
@@ -160,8 +156,8 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
         if (Written.Find("trailer") is not Mapping trailer || trailer.Find("ball-load") is not Scalar typed || job.Plan.Trailer?.BallKg is not { } ball) yield break;
         var share = job.Plan is { WheelbaseMm: { } wheelbase, BallBehindRearAxleMm: { } arm } ? wheelbase / (wheelbase + arm) : Fraction.One;
         var over = now.Blockers
-            .Where(blocker => OfBall.Contains(blocker.Subject) && blocker.State is "planned" or "weighed" && blocker.Over is not null)
-            .Select(blocker => blocker.Subject.StartsWith("rear-axle", StringComparison.Ordinal) ? blocker.Over!.Value * share : blocker.Over!.Value)
+            .Where(blocker => LoadSubjects.OfBall.Contains(blocker.Subject) && blocker.State is "planned" or "weighed" && blocker.Over is not null)
+            .Select(blocker => blocker.Subject.StartsWith(KnownWords.RearAxle, StringComparison.Ordinal) ? blocker.Over!.Value * share : blocker.Over!.Value)
             .DefaultIfEmpty(Fraction.Zero)
             .Max();
         var to = Down(ball - over);

@@ -8,6 +8,12 @@ public static class LoadSubjects
 {
     private static readonly ImmutableArray<string> OfVehicle = ["gvm", "front-axle", "rear-axle"];
 
+    /// <summary>The subjects that a lighter trailer relieves.</summary>
+    internal static ImmutableArray<string> OfTrailer { get; } = ["gcm", "braked-tow", "unbraked-tow", "atm", "gtm", "towbar", "coupling"];
+
+    /// <summary>The subjects that a smaller ball load relieves.</summary>
+    internal static ImmutableArray<string> OfBall { get; } = ["ball", "towbar-ball", "coupling-ball", "gvm", "rear-axle", "rear-axle-tyres"];
+
     /// <summary>The subjects against which the heaviest state known could not be held.</summary>
     internal static ImmutableArray<string> Unjudged(MassAnswer masses)
     {

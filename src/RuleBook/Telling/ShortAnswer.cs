@@ -1,5 +1,4 @@
 using RuleBook.Answers;
-using RuleBook.Law;
 
 namespace RuleBook.Telling;
 
