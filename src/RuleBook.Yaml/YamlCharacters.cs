@@ -12,6 +12,7 @@ internal static class YamlCharacters
         {
             if (char.IsHighSurrogate(text[index]) && index + 1 < text.Length && char.IsLowSurrogate(text[index + 1])) index++;
             else if (IsRefused(text[index])) throw new InputException(YamlProblems.ControlCharacter(Place(text, index, file), text[index]));
+            else if (IsConflictMarker(text.AsSpan(index)) && (index == 0 || text[index - 1] == '\n')) throw new InputException(YamlProblems.ConflictMarker(Place(text, index, file)));
         }
     }
 
@@ -34,6 +35,13 @@ internal static class YamlCharacters
         var line = before.Count('\n') + 1;
         return new Mark(file, line, index - before.LastIndexOf('\n'));
     }
+
+    /// <summary>As git writes them at the start of a line (gitformat of merges: seven signs, then a space or the end of the line).</summary>
+    private static bool IsConflictMarker(ReadOnlySpan<char> rest) =>
+        rest.StartsWith("<<<<<<< ", StringComparison.Ordinal)
+        || rest.StartsWith(">>>>>>> ", StringComparison.Ordinal)
+        || rest.StartsWith("=======\n", StringComparison.Ordinal)
+        || rest.StartsWith("=======\r", StringComparison.Ordinal);
 
     private static bool IsRefused(char character) =>
         (char.IsControl(character) && character is not ('\t' or '\n' or '\r')) || char.IsSurrogate(character) || character is '\uFFFE' or '\uFFFF';

@@ -33,6 +33,9 @@ internal static class YamlProblems
         string.Create(CultureInfo.InvariantCulture, $"the control character U+{(int)character:X4} is not allowed"),
         "take it out");
 
+    internal static Problem ConflictMarker(Mark mark) => Problem.Error(
+        "conflict-marker", mark, "this is a conflict marker of git: two edits of the same lines were not put together", "keep the lines that hold and take out the three markers");
+
     internal static Problem Empty(Mark mark) => Problem.Error("empty-input", mark, "there is nothing in it", "");
 
     internal static Problem SeveralDocuments(Mark mark) =>

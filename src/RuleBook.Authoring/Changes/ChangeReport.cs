@@ -74,6 +74,9 @@ public enum RemarkKind
     /// <summary>Which day picks the version.</summary>
     DecidedBy,
 
+    /// <summary>The book had something wrong: answers given before were wrong, not only out of date.</summary>
+    Corrected,
+
     /// <summary>The limits differ, but no job was found that could show it.</summary>
     NotShown,
 }

@@ -73,6 +73,7 @@ public static class ChangesJson
             RemarkKind.Scheme => "scheme",
             RemarkKind.Measured => "measured",
             RemarkKind.DecidedBy => "decided-by",
+            RemarkKind.Corrected => "corrected",
             _ => "not-shown",
         });
         json.WriteString("jurisdiction", remark.Jurisdiction);

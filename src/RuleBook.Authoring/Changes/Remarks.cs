@@ -4,7 +4,7 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 
-/// <summary>What changes beside the pathways: how a measure is taken, which day decides, who certifies.</summary>
+/// <summary>What changes beside the pathways: what was wrong before, how a measure is taken, which day decides, who certifies.</summary>
 internal static class Remarks
 {
     public static IEnumerable<Remark> Of(Book before, Book after, Jurisdiction old, Jurisdiction now)
@@ -13,12 +13,27 @@ internal static class Remarks
         foreach (var pair in topics.SelectMany(topic => RulePair.Of(old, now, topic)))
         {
             if (pair is not { Before: { } left, After: { } right }) continue;
+            foreach (var remark in Corrected(left, right, now)) yield return remark;
             if (Decides(left, old) is var was && Decides(right, now) is var by && was != by)
                 yield return new Remark(RemarkKind.DecidedBy, now.Id, now.Name, right.Id, null, $"{was} decided, now {by} does", right.Mark);
             if (Measured(before, after, left, right, now) is { } measured) yield return measured;
         }
 
         foreach (var remark in SchemeRemarks.Of(old, now)) yield return remark;
+    }
+
+    /// <summary>What the new book says that the old one had wrong.</summary>
+    private static IEnumerable<Remark> Corrected(Rule left, Rule right, Jurisdiction place)
+    {
+        var known = left.Versions.SelectMany(version => version.Corrected).Select(correction => (correction.On, correction.Was)).ToHashSet();
+        return
+            from version in right.Versions
+            from correction in version.Corrected
+            where !known.Contains((correction.On, correction.Was))
+            select new Remark(
+                RemarkKind.Corrected, place.Id, place.Name, right.Id, version.From?.Earliest,
+                $"past answers were wrong, for jobs that the version from {version.From?.Text ?? "an unknown day"} decides: the book said {correction.Was}; {correction.Because}",
+                correction.Mark);
     }
 
     private static string Decides(Rule rule, Jurisdiction place) =>

@@ -26,6 +26,7 @@ internal static class ReadingCodes
         new("unknown-version", "a version is not there", "What is taken over from it would be nothing.", "name a version above by its 'from' as it is written there"),
         new("nothing-to-change", "a version changes tiers of one that has none", "The change would have no effect.", "state the tiers, or take 'change' out"),
         new("change-alone", "a change does not say of what", "The change would have no effect.", "add 'like' with the 'from' of the version that it changes"),
+        new("key-without-effect", "a key does nothing where it stands", "It looks as if it held, and it does not.", "take it out, or put it where it has an effect"),
         new("two-ends", "one end of a range is given twice", Exact, "keep the closed end (at-least, at-most) or the open one (over, under)"),
     ];
 }

@@ -17,6 +17,7 @@ internal static class SyntaxCodes
         new("anchor-or-alias", "an anchor or alias is used", Bounded + " What is the same elsewhere is said by adoption.", "write the value out"),
         new("not-utf-8", "a text is not UTF-8", OneReading, "save the file as UTF-8"),
         new("control-character", "a control character is in the text", "It could play tricks where the text is shown.", "take it out"),
+        new("conflict-marker", "a conflict marker of git is left in a file", OneReading, "keep the lines that hold and take out the three markers"),
         new("empty-input", "a file is empty", "An empty file says nothing, not even that nothing is known.", "fill it or remove it"),
         new("several-documents", "a file has several documents", OneReading, "take out the line '---'"),
         new("tag", "a tag is used", OneReading, "take it out; quote a text that begins with !"),

@@ -12,13 +12,14 @@ internal static class InspectCommand
     public static Command Build(Surroundings surroundings)
     {
         var folder = new Argument<string?>("DIR") { Description = "The book's folder (default: the one with jurisdictions/ here or above)", Arity = ArgumentArity.ZeroOrOne };
+        var book = new Option<string?>("--book") { Description = "The same as DIR, as the other commands have it" };
         var on = new Option<string?>("--on") { Description = "The day for 'due for a re-check' and 'in the future' (default: today)" };
         var (format, output) = (Choices.Format("text", "json", "sarif"), Choices.Output());
-        var command = new Command("inspect", "Is the book sound? Every problem with its file, line and column") { folder, on, format, output };
+        var command = new Command("inspect", "Is the book sound? Every problem with its file, line and column") { folder, book, on, format, output };
         command.SetAction(parsed =>
         {
             var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
-            var report = Inspection.Run(Inputs.BookFolder(parsed.GetValue(folder), surroundings), day);
+            var report = Inspection.Run(Inputs.BookFolder(parsed.GetValue(folder) ?? parsed.GetValue(book), surroundings), day);
             Answer.Give(surroundings, parsed.GetValue(output), _ => Text(report, parsed.GetValue(format)!));
             return report.IsSound ? ExitCode.Permitted : ExitCode.BadInput;
         });

@@ -32,6 +32,9 @@ public sealed record RuleVersion(
     /// <summary>The earlier version that it is like, and what it changes; null where it is stated by itself.</summary>
     public Likeness? Like { get; init; }
 
+    /// <summary>What this book said wrongly of the version until it was corrected.</summary>
+    public ImmutableArray<Correction> Corrected { get; init; } = [];
+
     /// <summary>Whether what it takes over from its rule or an earlier version says nothing of the part: its own days, and what it changes.</summary>
     public bool SaysAnew(Part part) => part == Part.From || part == Part.Until || (Like is { } like && like.Changes.Any(change => change.Changes(part)));
 
@@ -44,6 +47,13 @@ public sealed record RuleVersion(
 /// <param name="Changes">What is different.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Likeness(string From, ImmutableArray<Departure> Changes, Mark Mark);
+
+/// <summary>A figure that the book had wrong: answers given before were wrong for jobs like those that it decides.</summary>
+/// <param name="On">The day on which the book was corrected.</param>
+/// <param name="Was">What it said before, in words.</param>
+/// <param name="Because">How that was found out.</param>
+/// <param name="Mark">Where it is written.</param>
+public sealed record Correction(DateOnly On, string Was, string Because, Mark Mark);
 
 /// <summary>How a measure is taken.</summary>
 /// <param name="Between">Points measured between.</param>

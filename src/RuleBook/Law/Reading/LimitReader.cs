@@ -44,6 +44,10 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             Codes = fields.Has("codes") ? fields.Texts("codes") : null,
             Note = fields.Text("note"),
         };
+        if (departure is { Added: null, After: not null })
+            fields.Add("key-without-effect", fields.Node("after")!.Mark, "'after' does nothing here: it places an added tier", "take it out, or say what is added");
+        if (departure is { Dropped: true, Tier: not null } && departure with { Dropped = false } is { IsEmpty: false })
+            fields.Add("key-without-effect", fields.Node("drop")!.Mark, "the tier is dropped, so that what else is said of it does nothing", "keep 'drop: yes', or what changes");
         if (departure.Tier is null == departure.Added is null)
             fields.Add("one-content", fields.Mark, "an exception changes one tier or adds one", "give either 'tier' or 'add'");
         fields.Done();

@@ -88,7 +88,10 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             like is null ? ReadContent(fields) : LikeContent(fields),
             fields.List("disputed", node => ReadDispute(new Fields(node, fields.Problems))),
             fields.Text("note"),
-            fields.Mark);
+            fields.Mark)
+        {
+            Corrected = fields.List("corrected", node => ReadCorrection(new Fields(node, fields.Problems))),
+        };
         fields.Done();
         if (earlier is null) return version;
         var likeness = new Likeness(like!, changes, fields.Node("like")!.Mark);
@@ -110,6 +113,11 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         return new NotEstablished("", null, null);
     }
 
+    private static void WithoutEffect(Fields fields, string key, string why, string tip)
+    {
+        if (fields.Node(key) is { } node) fields.Add("key-without-effect", node.Mark, $"'{key}' does nothing here: {why}", tip);
+    }
+
     private static Pathway? Beyond(Fields fields) =>
         fields.Node("beyond") is Scalar { Text: "not-established" } ? null : LimitReader.ReadPathway(fields, "beyond");
 
@@ -128,6 +136,8 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         var tiers = fields.List("tiers", node => limits.ReadTier(new Fields(node, fields.Problems)));
         var beyond = Beyond(fields);
         var exceptions = fields.List("except", node => limits.ReadDeparture(new Fields(node, fields.Problems)));
+        if (!fields.Has("tiers")) WithoutEffect(fields, "beyond", "without 'tiers' nothing lies beyond them", "take it out; what is adopted brings its own");
+        if (!fields.Has("adopts")) WithoutEffect(fields, "except", "without 'adopts' there is nothing to make an exception from", "change the tiers themselves");
         var contents = new List<Content>();
         if (tiers.Length > 0 || fields.Has("tiers")) contents.Add(new Stated(tiers, beyond));
         if (fields.Nested("adopts") is { } adopts) contents.Add(ReadAdoption(adopts, exceptions));
@@ -146,6 +156,14 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         var adoption = new Adoption(fields.Required("rule"), amended ? null : fields.Day("as-of"), exceptions, fields.Mark);
         fields.Done();
         return adoption;
+    }
+
+    private static Correction ReadCorrection(Fields fields)
+    {
+        if (!fields.Has("on")) fields.Missing("on");
+        var correction = new Correction(fields.Day("on") ?? DateOnly.MinValue, fields.Required("was"), fields.Required("because"), fields.Mark);
+        fields.Done();
+        return correction;
     }
 
     private static NotEstablished ReadNotEstablished(Fields fields)
