@@ -83,7 +83,7 @@ public sealed record PackedBook(string Digest, ImmutableArray<BookFile> Files)
 
     /// <summary>The book, ready to answer; one with errors is refused as its folder would be.</summary>
     /// <exception cref="InputException">It has errors, or a version that this one does not understand packed it.</exception>
-    public Law.Book Open() => BookReading.Open(Files, Digest);
+    public Law.Book Open() => BookReading.OpenEarlier(Files, Digest);
 
     /// <summary>The book that was packed, and thus inspected, when the command was built.</summary>
     /// <inheritdoc cref="Open()"/>

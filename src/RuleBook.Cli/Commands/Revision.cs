@@ -20,12 +20,12 @@ internal static class Revision
     public static Book Open(string name, string current)
     {
         if (name.Trim().Length == 0) throw new InputException(Refused("(empty)", "no book is named: a variable of a script may be unset"));
-        if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.Open(name);
+        if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.OpenEarlier(BookFolder.Load(name));
         if (File.Exists(name) && name.EndsWith(PackedBook.Extension, StringComparison.Ordinal)) return PackedBook.Read(Inputs.Bytes(name), name).Open();
         var commit = Commit(name, current);
         try
         {
-            return BookReading.Open(BookFolder.Of(Files(name, commit, current)));
+            return BookReading.OpenEarlier(BookFolder.Of(Files(name, commit, current)));
         }
         catch (InputException refused)
         {
