@@ -12,7 +12,7 @@ async function open() {
 }
 
 const opened = open();
-opened.then(() => postMessage({ ready: true }), error => postMessage({ failed: `${error?.message ?? error}` }));
+opened.then(() => postMessage({ ready: true }), error => postMessage({ failed: `${error?.message ?? error}`.split("\n")[0] }));
 
 self.addEventListener("message", async event => {
   const { id, call, given } = event.data;

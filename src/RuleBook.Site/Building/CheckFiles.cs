@@ -8,7 +8,7 @@ namespace RuleBook.Site.Building;
 /// <summary>The evaluator, the book that it opens, and the worker that keeps both for use without a connection.</summary>
 internal static class CheckFiles
 {
-    private static readonly string[] Scripts = ["check.js", "form.js", "spelling.js", "yaml.js", "asking.js", "card.js", "answer.js", "evaluator.js"];
+    private static readonly string[] Scripts = ["check.js", "quick.js", "form.js", "spelling.js", "yaml.js", "asking.js", "card.js", "answer.js", "evaluator.js"];
 
     /// <summary>What the check page needs, without the page itself; for a site without one, what takes an earlier edition's out of browsers.</summary>
     public static IEnumerable<SiteFile> Of(SiteInput input, SiteFile page, SiteFile style)

@@ -23,6 +23,7 @@ public static class SiteBuild
             .. JurisdictionPages.Of(site),
             .. TopicPages.Of(site),
             () => ChangesPage.Of(site),
+            () => CoveragePage.Of(site),
             () => DataPage.Of(site),
             () => WordsPage.Of(site),
             .. LinesPages.Of(site),

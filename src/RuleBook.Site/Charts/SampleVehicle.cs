@@ -19,8 +19,10 @@ internal sealed record SampleVehicle(string Title, FactSet Facts)
     {
         using var description = JsonDocument.Parse(Templates.File("charts.json"));
         var sample = description.RootElement;
-        var facts = sample.GetProperty("facts").EnumerateObject()
-            .Aggregate(FactSet.Nothing, (known, fact) => known.With(fact.Name, fact.Value.GetString()!))
+        var words = sample.GetProperty("facts").EnumerateObject()
+            .Aggregate(FactSet.Nothing, (known, fact) => known.With(fact.Name, fact.Value.GetString()!));
+        var facts = sample.GetProperty("measures").EnumerateObject()
+            .Aggregate(words, (known, measure) => known.With(measure.Name, measure.Value.GetInt32(), "stated"))
             .With(sample.GetProperty("raised").GetString()!, 1, "raised");
         return
         [

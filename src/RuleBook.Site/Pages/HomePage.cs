@@ -4,39 +4,27 @@ using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 
-/// <summary>The first page.</summary>
+/// <summary>The first page: a quick check, and how high each state lets one go.</summary>
 internal static class HomePage
 {
     public static Page Of(SiteBook site)
     {
-        var places = site.Places.Select(place => new PlaceCard(
-            place.Id,
-            place.Name,
-            Links.Jurisdiction(place.Id),
-            place.Registers,
-            JurisdictionPages.Oldest(place)?.Checked.Words ?? "",
-            [.. site.Topics
-                .Select(topic => (topic, entry: place.Coverage.FirstOrDefault(entry => entry.Topic == topic.Name)))
-                .Select(pair => new CoverageMark(pair.topic.Title, pair.entry?.State ?? "none"))]));
         var topics = site.Topics.Select(topic => new TopicCard(SiteBook.Heading(topic.Title), topic.Definition.Trim(), Links.Topic(topic.Name)));
+        var hasCheck = !site.Input.Check.IsEmpty;
         var body = Templates.Render(
             "home",
             ("root", ""),
             ("day", Phrases.Day(site.Day)),
-            ("places", places.ToArray()),
+            ("quick", QuickCheck.Of(site)),
+            ("vehicle", SampleVehicle.All[0].Title),
+            ("stacks", TopicCharts.Stacks(site, SampleVehicle.All[..1])),
             ("topics", topics.ToArray()),
             ("diagram", HeightDiagram.Draw()),
-            ("has_check", !site.Input.Check.IsEmpty),
+            ("has_check", hasCheck),
             ("cautions", site.Book.Cautions.ToArray()));
-        return new Page("index.html", "What may be changed on a vehicle, state by state", "home", body, []);
+        return new Page("index.html", "What may be changed on a vehicle, state by state", "home", body, hasCheck ? ["quick.js"] : []);
     }
 }
-
-/// <summary>A jurisdiction on the first page.</summary>
-internal sealed record PlaceCard(string Id, string Name, string Url, bool Registers, string Oldest, CoverageMark[] Coverage);
-
-/// <summary>How much of a topic the book has.</summary>
-internal sealed record CoverageMark(string Topic, string State);
 
 /// <summary>A topic on the first page.</summary>
 internal sealed record TopicCard(string Title, string Definition, string Url);

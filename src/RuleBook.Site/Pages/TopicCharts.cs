@@ -11,9 +11,9 @@ namespace RuleBook.Site.Pages;
 /// <summary>The drawings of a topic's page.</summary>
 internal static class TopicCharts
 {
-    public static StackView[] Stacks(SiteBook site)
+    public static StackView[] Stacks(SiteBook site, ImmutableArray<SampleVehicle> vehicles)
     {
-        var all = SampleVehicle.All
+        var all = vehicles
             .SelectMany(vehicle => new[] { Pathway.NoCertificate, Pathway.Certificate }.Select(pathway => (
                 Title: $"{SiteBook.Heading(vehicle.Title)}, {Say.Short(pathway)}",
                 Rows: Parts(site, vehicle, pathway))))

@@ -1,5 +1,6 @@
 using RuleBook.Answers;
 using RuleBook.Law;
+using RuleBook.Site.Charts;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;
 using RuleBook.Telling;
@@ -23,7 +24,7 @@ internal static class TopicPages
             ("day", Phrases.Day(site.Day)),
             ("title", topic.Title),
             ("definition", topic.Definition.Trim()),
-            ("stacks", topic.Name == KnownWords.RideHeight ? TopicCharts.Stacks(site) : []),
+            ("stacks", topic.Name == KnownWords.RideHeight ? TopicCharts.Stacks(site, SampleVehicle.All) : []),
             ("steps", TopicCharts.Steps(site, topic)),
             ("measures", Measures(site, topic)
                 .Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key)))

@@ -105,6 +105,57 @@ public sealed class CheckTests(BrowserSite site)
         (await other.Locator("#json").TextContentAsync()).ShouldBe(await page.Locator("#json").TextContentAsync());
     }
 
+    /// <summary>An inch is 25.4 mm (Weights and measures, international yard and pound agreement 1959): 2 in are 50.8 mm.</summary>
+    [Fact]
+    public async Task What_people_write_is_taken_and_shown_as_it_was_read_and_an_empty_form_can_be_taken_back()
+    {
+        var page = await site.CheckAsync(Wagon);
+        foreach (var (label, typed, shown) in ((string, string, string)[])[
+            ("suspension lift", "2\"", "2 in"), ("body lift", "1 1/2 inches", "1.5 in"), ("tyres fitted", "265/70/17", "265/70R17"),
+            ("first registered (day/month/year, or not-yet)", "15/03/2021", "2021-03-15")])
+        {
+            var field = page.GetByLabel(label, new() { Exact = true });
+            await field.FillAsync(typed);
+            await page.Keyboard.PressAsync("Tab");
+            (await field.InputValueAsync()).ShouldBe(shown);
+        }
+
+        await BrowserSite.SettledAsync(page);
+        (await page.Locator("#json").TextContentAsync())!.ShouldContain("\"value\": 50.8");
+        await page.Locator("#afresh").ClickAsync();
+        (await page.Locator(".verdict").CountAsync()).ShouldBe(0);
+        await page.Locator("#undo").ClickAsync();
+        await page.Locator(".verdict").WaitForAsync();
+        (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("2 in");
+    }
+
+    [Fact]
+    public async Task A_question_is_answered_by_a_button_of_the_card()
+    {
+        var page = await site.CheckAsync("""{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"},"modification":{"suspension-lift":"45 mm"}}""");
+        await page.Locator(".verdict.undecided").WaitForAsync();
+        await page.Locator("button.option", new() { HasText = "yes" }).First.ClickAsync();
+        await page.Locator(".verdict:not(.undecided)").WaitForAsync();
+        page.Url.ShouldContain("four-wheel-drive");
+    }
+
+    [Fact]
+    public async Task The_first_page_answers_two_states_side_by_side_and_each_card_opens_the_whole_answer()
+    {
+        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 390, Height = 844 } });
+        await page.GotoAsync($"{site.Root}index.html");
+        await page.GetByLabel("Queensland", new() { Exact = true }).CheckAsync();
+        await page.GetByLabel("Victoria", new() { Exact = true }).CheckAsync();
+        await page.GetByLabel("suspension lift, mm").FillAsync("50");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Locator(".quick-card").Nth(1).WaitForAsync();
+        await page.Locator("#answers:not(.before) .quick-card .verdict", new() { HasText = "Queensland" }).WaitForAsync();
+        await page.Locator(".quick-card a").First.ClickAsync();
+        await page.WaitForURLAsync("**/check.html*");
+        await page.Locator(".verdict").WaitForAsync();
+        (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("50");
+    }
+
     [Fact]
     public async Task A_field_that_cannot_be_read_says_so_beside_itself()
     {
