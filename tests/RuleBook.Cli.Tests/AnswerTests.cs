@@ -100,6 +100,22 @@ public sealed class AnswerTests
     }
 
     [Fact]
+    public async Task Several_jobs_are_a_line_each_and_the_worst_decides_the_exit_code()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        foreach (var example in (string[])["touring-wagon.yaml", "too-high-prohibited.yaml"]) File.Copy(Path.Combine(Invocation.Root, "examples", example), Path.Combine(folder, example));
+        var both = await Invocation.Of(["assess", folder]);
+        both.Code.ShouldBe(1); // prohibited is worse than allowed
+        both.Words.ShouldContain("2 jobs: 1 not allowed, 1 allowed.");
+        both.Out.Split('\n').ShouldContain(line => line.StartsWith("touring-wagon.yaml ", StringComparison.Ordinal));
+
+        await File.WriteAllTextAsync(Path.Combine(folder, "broken.yaml"), "job: [", TestContext.Current.CancellationToken);
+        var three = await Invocation.Of(["assess", folder]);
+        three.Code.ShouldBe(2); // what could not be read is no answer, and the others are still answered
+        three.Words.ShouldContain("3 jobs: 1 not read, 1 not allowed, 1 allowed.");
+    }
+
+    [Fact]
     public async Task An_answer_written_to_a_file_is_the_answer_printed()
     {
         var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "answer.json");

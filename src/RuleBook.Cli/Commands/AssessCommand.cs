@@ -16,15 +16,29 @@ internal static class AssessCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
+        var (job, book, place, on) = (Choices.Jobs(), Choices.Book(), Choices.In(), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json", "html", "record"), Choices.Output());
         var full = new Option<bool>("--full") { Description = "Everything there is: findings, masses, steps, workings, sources" };
         var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, full, format, output };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
-            var node = Inputs.JobNode(parsed.GetValue(job)!, parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings);
-            var (read, elsewhere) = (JobReader.Read(node, opened), Place(parsed.GetValue(place), opened));
+            var (given, named) = (parsed.GetValue(job)!, parsed.GetValue(place));
+            if (given.Length > 1 || Directory.Exists(given[0]))
+            {
+                return parsed.GetValue(format) is "text" && !parsed.GetValue(full)
+                    ? SeveralJobs.Assess(
+                        SeveralJobs.Files(given),
+                        file => Inputs.JobNode(file, parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings),
+                        opened,
+                        Place(named, opened),
+                        parsed.GetValue(output),
+                        surroundings)
+                    : throw new InputException(Problem.Error("one-at-a-time", new Mark("--format", 1, 1), "several jobs are told as text, a line each", "give one job"));
+            }
+
+            var node = Inputs.JobNode(given[0], parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings);
+            var (read, elsewhere) = (JobReader.Read(node, opened), Place(named, opened));
             var assessment = Assessor.Assess(opened, read, elsewhere);
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
             {

@@ -8,6 +8,12 @@ internal static class Choices
 {
     public static Argument<string> Job() => new("JOB") { Description = "The job: a YAML or JSON file, or - for standard input" };
 
+    public static Argument<string[]> Jobs() => new("JOB")
+    {
+        Description = "The job: a YAML or JSON file, or - for standard input; several, or a folder of them: a line each",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
     public static Option<string?> Book() => new("--book") { Description = "The book's folder (default: the one with jurisdictions/ here or above)" };
 
     public static Option<string?> In() => new("--in") { Description = "Judge by another jurisdiction, such as au-nsw; nothing else of the job changes" };
