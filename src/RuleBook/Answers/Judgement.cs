@@ -150,7 +150,8 @@ internal sealed class Judgement
             if (!movement.Moves(Row.Cells)) continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
             if (!measure.NeedsOwnRule && (IsStated(measure) ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested) : measure.IfAbsent is null || OnTopic(measure))) continue;
-            if (!Binding.Any(rule => Reads(rule, measure.Name) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other.Name)))))
+            var topics = movement.Topics;
+            if (!Binding.Any(rule => Reads(rule, measure.Name, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other.Name, topics)))))
                 left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
 
@@ -190,7 +191,9 @@ internal sealed class Judgement
         return false;
     }
 
-    private bool Reads(int rule, string measure) => Table.InForce[rule].Candidates.Any(version => version.Reads().Contains(measure) || version.Speaks(measure) && version.Content is not Stated);
+    /// <summary>A rule that says of its whole subject that nothing is established or regulated speaks of the measures of its own topic only.</summary>
+    private bool Reads(int rule, string measure, ulong topics) => Table.InForce[rule].Candidates.Any(version => version.Reads().Contains(measure)
+        || ((topics >> Table.Rules[rule].Topic & 1) != 0 && version.Content is not Stated && version.Speaks(measure)));
 
     private Touched About(string measure, Row row)
     {

@@ -61,6 +61,14 @@ public sealed class NotJudgedTests
 
     [Fact]
     [Trait("Basis", "derived")]
+    public void A_rule_that_establishes_nothing_of_heights_says_nothing_of_a_change_of_another_kind()
+    {
+        var book = Book(Rule("raise", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """)));
+        Assess(book, """ "modification": { "suspension-lift": "40 mm", "guard-flare": "15 mm" } """).NotJudged.ShouldHaveSingleItem().What.ShouldBe("guard-flare");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
     public void What_the_job_says_was_shown_and_no_rule_asks_for_is_told_first_and_what_a_rule_asks_for_is_not()
     {
         var answer = Assess(Stating(Free), Lift("40 mm") + """, "shown": { "travel-kept": "yes", "lane-change-test": "no" } """);
