@@ -151,7 +151,7 @@ internal sealed class Judgement
             var measure = book.Vocabulary.Measures[movement.Measure];
             if (!measure.NeedsOwnRule && (IsStated(measure) ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested) : measure.IfAbsent is null || OnTopic(measure))) continue;
             var topics = movement.Topics;
-            if (!Binding.Any(rule => Reads(rule, measure.Name, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other.Name, topics)))))
+            if (!Binding.Any(rule => Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))))
                 left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
 
@@ -191,9 +191,12 @@ internal sealed class Judgement
         return false;
     }
 
-    /// <summary>A rule that says of its whole subject that nothing is established or regulated speaks of the measures of its own topic only.</summary>
-    private bool Reads(int rule, string measure, ulong topics) => Table.InForce[rule].Candidates.Any(version => version.Reads().Contains(measure)
-        || ((topics >> Table.Rules[rule].Topic & 1) != 0 && version.Content is not Stated && version.Speaks(measure)));
+    /// <summary>
+    /// A rule that says that nothing is established or regulated speaks of the measures of its own topic only; of one that asks for a rule of its own
+    /// only where it says so of its whole subject.
+    /// </summary>
+    private bool Reads(int rule, Measure measure, ulong topics) => Table.InForce[rule].Candidates.Any(version => version.Reads().Contains(measure.Name)
+        || ((topics >> Table.Rules[rule].Topic & 1) != 0 && version.Content is not Stated && (!measure.NeedsOwnRule || version.Speaks(measure.Name))));
 
     private Touched About(string measure, Row row)
     {

@@ -1,3 +1,4 @@
+using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Telling;
@@ -65,6 +66,16 @@ public sealed class NotJudgedTests
     {
         var book = Book(Rule("raise", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """)));
         Assess(book, """ "modification": { "suspension-lift": "40 mm", "guard-flare": "15 mm" } """).NotJudged.ShouldHaveSingleItem().What.ShouldBe("guard-flare");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Where_nothing_is_established_for_the_vehicle_its_lift_is_open_and_not_told_a_second_time()
+    {
+        var book = Book(Rule("raise", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "body-lift": { "at-most": "0 mm" } },"""));
+        var answer = Assess(book, Lift("40 mm"));
+        answer.NotJudged.ShouldBeEmpty();
+        answer.Headline.ShouldBe(Headline.Undecided);
     }
 
     [Fact]
