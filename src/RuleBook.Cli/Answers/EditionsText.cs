@@ -16,7 +16,7 @@ internal static class EditionsText
         {
             page.Heading($"Edition {edition.Name}, {Phrases.Day(edition.Day)}");
             page.Line(edition.Digest);
-            foreach (var news in edition.News.OrderBy(news => news.Kind)) page.Item($"{EditionWords.Heading(news.Kind)}: {Told(news)}");
+            foreach (var news in edition.News.OrderBy(news => news.Kind)) page.Item(EditionWords.Sentence(news));
         }
     }
 

@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
+using RuleBook.Law;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Feeds;
 
@@ -23,10 +25,19 @@ internal static class AtomFeed
             new XElement(Atom + "author", new XElement(Atom + "name", "the maintainers of the book")),
             new XElement(Atom + "link", new XAttribute("rel", "self"), new XAttribute("href", Path)),
             new XElement(Atom + "link", new XAttribute("href", "changes.html")),
+            site.Book.Editions.Reverse().Select(Entry),
             VersionChange.Of(site).Select(change => Entry(site, change)));
         var text = feed.ToString(SaveOptions.None).ReplaceLineEndings("\n");
         return new SiteFile(Path, Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"utf-8\"?>\n{text}\n"));
     }
+
+    private static XElement Entry(Edition edition) => new(
+        Atom + "entry",
+        new XElement(Atom + "title", $"Edition {edition.Name} of the book"),
+        new XElement(Atom + "id", Name($"edition/{edition.Name}")),
+        new XElement(Atom + "updated", Instant(edition.Day)),
+        new XElement(Atom + "link", new XAttribute("href", "changes.html#editions")),
+        new XElement(Atom + "summary", string.Join(" ", edition.News.OrderBy(news => news.Kind).Select(EditionWords.Sentence))));
 
     private static XElement Entry(SiteBook site, VersionChange change)
     {

@@ -20,6 +20,7 @@ internal static class ChangesPage
             ("root", ""),
             ("day", Phrases.Day(site.Day)),
             ("edition", EditionView.Of(site, site.Input.Since)),
+            ("editions", site.Book.Editions.Reverse().Select(NamedEditionView.Of).ToArray()),
             ("coming", open.Select(change => ChangeView.Of(site, change)).ToArray()),
             ("years", past.GroupBy(change => change.Date!.Earliest.Year)
                 .Select(year => new YearView(year.Key.ToString(CultureInfo.InvariantCulture), [.. year.Select(change => ChangeView.Of(site, change))])).ToArray()),
@@ -30,6 +31,13 @@ internal static class ChangesPage
                 .Select(pair => DueView.Of(pair.place, pair.source)).ToArray()));
         return new Page("changes.html", "What changes", "changes", body, []);
     }
+}
+
+/// <summary>A state of the book that has a name, with its news by consequence.</summary>
+internal sealed record NamedEditionView(string Name, string Day, string Digest, string[] News)
+{
+    public static NamedEditionView Of(Edition edition) =>
+        new(edition.Name, Phrases.Day(edition.Day), edition.Digest, [.. edition.News.OrderBy(news => news.Kind).Select(EditionWords.Sentence)]);
 }
 
 /// <summary>The changes of a year.</summary>

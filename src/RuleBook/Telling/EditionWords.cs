@@ -23,6 +23,9 @@ public static class EditionWords
         _ => "The tool",
     };
 
+    /// <summary>News with the kind of its consequence and where it concerns somebody.</summary>
+    public static string Sentence(News news) => $"{Heading(news.Kind)}: {(news.Places.IsEmpty ? "" : $"{string.Join(", ", news.Places)}: ")}{news.Text}";
+
     /// <summary>How a state of the book is named: by its edition, or by the beginning of its digest and the edition before it.</summary>
     /// <param name="edition">Name of the edition; null where the book is none.</param>
     /// <param name="digest">Its digest.</param>

@@ -17,7 +17,7 @@ public sealed class AustralianBookTests(ITestOutputHelper output)
         { "au-qld/ride-height.yaml", "within: { suspension-lift: 75 mm, tyre-lift: 25 mm, body-lift: 50 mm, total-lift: 150 mm }", "within: { suspension-lift: 80 mm, tyre-lift: 25 mm, body-lift: 50 mm, total-lift: 150 mm }", "qld-" },
         { "au/tyres-and-wheels.yaml", "{ at-least: 0 mm, at-most: 50 mm }", "{ at-least: 0 mm, at-most: 50.1 mm }", "au-" },
         { "au-vic/mass-ratings.yaml", "within: { new-gvm: 4500 kg }", "within: { new-gvm: 4501 kg }", "vic-gvm" },
-        { "au-qld/ride-height.yaml", "- from: 2018-10-26", "- from: 2018-10-25", "qld-" },
+        { "au-qld/ride-height.yaml", "2018-10-26", "2018-10-25", "qld-" },
         { "au-qld/ride-height.yaml", "suspension-lift: { at-least: 0 mm }", "suspension-lift: { over: 0 mm }", "qld-" },
     };
 
@@ -45,7 +45,7 @@ public sealed class AustralianBookTests(ITestOutputHelper output)
         output.WriteLine($"{report.Pinned} of {report.Points} pinned; {report.Changes} changes tried, {report.WithoutEffect} of them change nothing");
         foreach (var one in report.Unnoticed) output.WriteLine($"{one.Mark}: {one.Subject}: {one.What} -> {one.To}");
         (report.Points - report.Pinned).ShouldBeLessThanOrEqualTo(NotYetHeld);
-        report.Points.ShouldBeGreaterThan(1900);
+        report.Points.ShouldBeGreaterThan(1850); // what stands once for several versions of a rule is one point
     }
 
     [Fact]

@@ -50,7 +50,7 @@ public sealed class RecordTests
     [Fact]
     public void Another_version_in_force_is_told_as_a_changed_rule_with_its_day()
     {
-        var comparison = Against(text => text.Replace("- from: 2018-10-26", "- from: 2018-10-27", StringComparison.Ordinal));
+        var comparison = Against(text => text.Replace("2018-10-26", "2018-10-27", StringComparison.Ordinal));
         var moved = comparison.Differences.ShouldHaveSingleItem();
         (moved.Kind, moved.Rule, moved.Since).ShouldBe((DifferenceKind.RuleChanged, Rule, "2018-10-27"));
         comparison.Decision.ShouldBeNull();
@@ -59,7 +59,7 @@ public sealed class RecordTests
     [Fact]
     public void An_answer_that_takes_the_place_of_another_keeps_every_byte_of_it()
     {
-        var book = Edited(text => text.Replace("- from: 2018-10-26", "- from: 2018-10-27", StringComparison.Ordinal));
+        var book = Edited(text => text.Replace("2018-10-26", "2018-10-27", StringComparison.Ordinal));
         var followed = SavedRecord.Read(Kept.Followed(Made(book)).ToJson(), "record");
         SavedRecord.Read(followed.Earlier.ShouldHaveSingleItem(), "earlier").Answer.ShouldBe(Kept.Answer);
         followed.Answer.ShouldBe(Made(book).Answer);

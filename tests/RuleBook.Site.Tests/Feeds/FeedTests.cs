@@ -33,6 +33,24 @@ public sealed class FeedTests
     }
 
     [Fact]
+    public void Every_edition_of_the_book_is_in_the_feed_and_on_the_page_of_changes_with_its_news()
+    {
+        var entries = XDocument.Parse(File(AtomFeed.Path)).Root!.Elements(Atom + "entry").ToArray();
+        var page = File("changes.html");
+        TheBook.Input.Book.Editions.ShouldNotBeEmpty();
+        foreach (var edition in TheBook.Input.Book.Editions)
+        {
+            var entry = entries.Single(each => each.Element(Atom + "title")!.Value == $"Edition {edition.Name} of the book");
+            page.ShouldContain(edition.Digest);
+            foreach (var news in edition.News)
+            {
+                entry.Element(Atom + "summary")!.Value.ShouldContain(news.Text);
+                page.ShouldContain(news.Text);
+            }
+        }
+    }
+
+    [Fact]
     public void The_calendar_is_read_by_another_program_with_every_day_in_force()
     {
         var calendar = Ical.Net.Calendar.Load(File(Site.Feeds.Calendar.Path))!;
