@@ -12,7 +12,12 @@ namespace RuleBook.Answers;
 /// </summary>
 public static class Remedies
 {
-    private const int MostTried = 400;
+    private const int MostTried = 250;
+
+    /// <summary>Where so many facts are open, each answer takes long and a question comes before a remedy.</summary>
+    private const int ManyOpen = 4;
+
+    private const int FewTried = 30;
 
     private const int MostOfAGoal = 3;
 
@@ -27,7 +32,7 @@ public static class Remedies
         if (job.Written is null || now.Headline is Headline.NothingToJudge) return [];
         RemedyGoal[] goals = [.. Goals(now)];
         if (goals.Length == 0) return [];
-        var tried = new Tried(book, elsewhere, now);
+        var tried = new Tried(book, elsewhere, now, now.Undecided.Length < ManyOpen ? MostTried : FewTried);
         var place = book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
         RemedyChange[] single = [.. new Levers(book, job, place, now).All()];
@@ -92,18 +97,18 @@ public static class Remedies
         .Select(condition => condition.Condition.Title);
 
     /// <summary>Changed jobs put to the evaluator, no more of them than an answer may take.</summary>
-    private sealed class Tried(Book book, string? elsewhere, Assessment now)
+    private sealed class Tried(Book book, string? elsewhere, Assessment now, int most)
     {
         private int count;
 
-        public bool Full => count >= MostTried;
+        public bool Full => count >= most;
 
         public Assessment? Answer(Mapping written, RemedyChange change) => Job(written, change)?.Answer;
 
         /// <summary>Null where the job would contradict itself, or enough were tried.</summary>
         public (Job Job, Assessment Answer)? Job(Mapping written, RemedyChange change)
         {
-            if (count++ >= MostTried) return null;
+            if (count++ >= most) return null;
             try
             {
                 var job = JobReader.Read(change.Apply(written), book);
