@@ -23,7 +23,7 @@ public sealed class SiteCommandTests(GitBook git) : IClassFixture<GitBook>, IDis
         var page = WebUtility.HtmlDecode(await File.ReadAllTextAsync(Path.Combine(Target, "changes.html"), TestContext.Current.CancellationToken));
 
         page.ShouldContain("What this edition of the book changes, by consequence");
-        var told = page[page.IndexOf("id=\"edition\"", StringComparison.Ordinal)..page.IndexOf("id=\"coming\"", StringComparison.Ordinal)];
+        var told = page[page.IndexOf("id=\"edition\"", StringComparison.Ordinal)..page.IndexOf("id=\"editions\"", StringComparison.Ordinal)];
         told.ShouldContain("""<h3><a href="jurisdictions/au-qld.html">Queensland</a></h3>""");
         told.ShouldContain("<b>From 26 October 2018</b>, four-wheel drive yes, electronic stability control yes. "
             + """Earlier edition: <span class="p certificate">allowed with a certificate</span>; this edition: <span class="p no-certificate">allowed without a certificate</span>""");
