@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Law.Reading;
 using RuleBook.Text;
 using RuleBook.Yaml;
 
@@ -27,7 +28,7 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
     public const int MostBytes = 64 * 1024 * 1024;
 
     /// <summary>The list of the book's editions; a book may have none.</summary>
-    internal const string Editions = "jurisdictions/editions.yaml";
+    internal const string Editions = EditionReader.Path;
 
     private static readonly string[] Fixed = ["schema/vocabulary", "schema/reference"];
 

@@ -1,4 +1,5 @@
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Checks;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
@@ -37,6 +38,6 @@ public static class BookReading
         return errors.Length == 0 && report.Book is { } book ? book : throw new InputException(errors);
     }
 
-    /// <summary>Since November 2026 every file of a jurisdiction names it, so that a copied file is caught; a file of the first edition does not.</summary>
-    private static bool IsAskedLater(Problem problem) => problem is { Code: "missing-key", Text: "the key 'jurisdiction' is missing" };
+    /// <summary>Every file of a jurisdiction names it, so that a copied file is caught; those of edition 2026.11.1 do not.</summary>
+    private static bool IsAskedLater(Problem problem) => problem.Code == NoJurisdiction.Info.Code && problem.Text == NoJurisdiction.Text;
 }

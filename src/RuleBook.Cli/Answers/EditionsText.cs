@@ -29,7 +29,7 @@ internal static class EditionsText
         foreach (var kind in edition.News.GroupBy(news => news.Kind).OrderBy(kind => kind.Key))
         {
             text.Append($"\n## {EditionWords.Heading(kind.Key)}\n\n");
-            foreach (var news in kind) text.Append($"- {Plain(Told(news))}\n");
+            foreach (var news in kind) text.Append($"- {Plain(EditionWords.Told(news))}\n");
         }
 
         return text.ToString();
@@ -39,8 +39,6 @@ internal static class EditionsText
     public static string Citation(Book book) => $"RuleBook, {EditionWords.Called(book.Edition?.Name, book.Digest)}, {book.Digest}";
 
     private static string Last(Book book) => book.Editions.LastOrDefault() is { } last ? $"; it was changed after edition {last.Name}" : "; it has none yet";
-
-    private static string Told(News news) => news.Places.IsEmpty ? news.Text : $"{string.Join(", ", news.Places)}: {news.Text}";
 
     /// <summary>Nothing in it is markup.</summary>
     private static string Plain(string text) => string.Concat(Visible.Of(text).Select(each => "\\`*_{}[]<>#|".Contains(each, StringComparison.Ordinal) ? $"\\{each}" : each.ToString()));

@@ -17,8 +17,6 @@ public static class RecordSheet
 {
     private const int Brief = 28;
 
-    private const string NothingStated = "nothing is stated to change it";
-
     /// <summary>The sheet as HTML.</summary>
     /// <param name="book">The book.</param>
     /// <param name="job">The job.</param>
@@ -38,8 +36,8 @@ public static class RecordSheet
         ("decision", FirstLines.Of(assessment, made).ToArray()),
         ("comply", RemedyText.Line(assessment, remedies)),
         ("inputs", job.Written is { } written ? Paired([.. Typed(written, "")]).ToArray() : []),
-        ("measures", assessment.Measures.Where(known => known.Derivation != NothingStated).Select(Measured).ToArray()),
-        ("assumed", assessment.Measures.Where(known => known.Derivation == NothingStated).Select(known => $"{known.Measure.Title} {Phrases.Interval(known.Value, known.Measure.Unit)}").ToArray()),
+        ("measures", assessment.Measures.Where(known => !known.IsAssumed).Select(Measured).ToArray()),
+        ("assumed", assessment.Measures.Where(known => known.IsAssumed).Select(known => $"{known.Measure.Title} {Phrases.Interval(known.Value, known.Measure.Unit)}").ToArray()),
         ("mass_state", MassStates(assessment)),
         ("limits", assessment.Findings.Concat(assessment.OfUse).SelectMany(Limits).ToArray()),
         ("loads", assessment.Masses is { } masses ? Loads(masses.Loaded ?? masses.Unladen, masses.Loaded is null ? "unladen" : "loaded").ToArray() : []),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Facts;
 using RuleBook.Figures;
 using RuleBook.InForce;
 using RuleBook.Law;
@@ -151,7 +152,11 @@ public sealed record Assessment
 /// <param name="Measure">The measure.</param>
 /// <param name="Value">What is known of it.</param>
 /// <param name="Derivation">How it was derived.</param>
-public sealed record KnownMeasure(Measure Measure, Interval Value, string Derivation);
+public sealed record KnownMeasure(Measure Measure, Interval Value, string Derivation)
+{
+    /// <summary>Whether it is taken for unchanged because the job states nothing of it.</summary>
+    public bool IsAssumed => Derivation == Derivations.NothingStated;
+}
 
 /// <summary>What one rule gives.</summary>
 /// <param name="Version">The version that is, or may be, in force.</param>

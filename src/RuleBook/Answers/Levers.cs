@@ -18,6 +18,9 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
 
     private const int MostItems = 12;
 
+    /// <summary>How far inside an open end a figure is proposed, mm: what the trade reads on a tape.</summary>
+    private static readonly Fraction Inside = 1;
+
     private static readonly Unit Mm = Unit.Base(Dimension.Length);
     private static readonly Unit Kg = Unit.Base(Dimension.Mass);
 
@@ -44,7 +47,7 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
         var sign = stated.Base.IsNegative ? -1 : 1;
         return (sign < 0 ? margin.Downward : margin.Reaches)
             .Where(reach => reach.Certain is { Kind: ReachKind.UpTo })
-            .Select(reach => reach.Certain.Closed ? reach.Certain.Value!.Value : reach.Certain.Value!.Value - 1)
+            .Select(reach => reach.Certain.Closed ? reach.Certain.Value!.Value : reach.Certain.Value!.Value - Inside)
             .Append(Fraction.Zero)
             .Where(value => !value.IsNegative && value < stated.Base.Abs())
             .Distinct()
@@ -210,17 +213,11 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     {
         var shown = Numbers.Show(value);
         return down && Fraction.FromDecimal(decimal.Parse(shown, CultureInfo.InvariantCulture)).Abs() > value.Abs()
-            ? $"{Numbers.Show((value * 1000).Truncated() / 1000)} {unit.Symbol}"
+            ? $"{Numbers.Show(new Fraction(BigInteger.Divide((value * 1000).Numerator, (value * 1000).Denominator)) / 1000)} {unit.Symbol}"
             : $"{shown} {unit.Symbol}";
     }
 
     private static Fraction Up(Fraction value) => -Down(-value);
 
     private static Fraction Down(Fraction value) => new(BigInteger.DivRem(value.Numerator, value.Denominator, out var rest) - (rest.Sign < 0 ? 1 : 0));
-}
-
-file static class Whole
-{
-    /// <summary>Without its fractional part, towards zero.</summary>
-    public static Fraction Truncated(this Fraction value) => new(BigInteger.Divide(value.Numerator, value.Denominator));
 }

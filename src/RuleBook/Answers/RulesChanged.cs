@@ -86,7 +86,7 @@ internal sealed class RulesChanged : IEquatable<RulesChanged>
             felt = Felt.Bound;
             var (open, opened) = (default(AnyWatch), default(AnyWatch));
             if (here.JudgeVersion(own, left, ref open) != there.JudgeVersion(others, right, ref opened) || open.Found || opened.Found) return Felt.Otherwise;
-            var (tiers, changed) = (Tiers(old[i]), Tiers(now[i]));
+            var (tiers, changed) = (old[i].Tiers(), now[i].Tiers());
             if (tiers.Length != changed.Length) return Felt.Otherwise;
             for (var tier = 0; tier < tiers.Length; tier++)
                 if (here.Holds(own, tier, left) != there.Holds(others, tier, right) || here.When(own, tier, left) != there.When(others, tier, right)
@@ -95,6 +95,4 @@ internal sealed class RulesChanged : IEquatable<RulesChanged>
 
         return felt;
     }
-
-    private static ImmutableArray<Tier> Tiers(ResolvedVersion version) => version.Content is Stated stated ? stated.Tiers : [];
 }

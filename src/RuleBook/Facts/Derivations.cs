@@ -7,6 +7,9 @@ namespace RuleBook.Facts;
 /// <summary>How the measures that follow from others are derived, as a line to read.</summary>
 internal static class Derivations
 {
+    /// <summary>Of a measure that the job leaves as the maker built it.</summary>
+    public const string NothingStated = "nothing is stated to change it";
+
     public static string Of(string measure, FactSet facts, ImmutableArray<string> parts) => measure switch
     {
         FactSet.TyreLift when facts.Measure(FactSet.TyreGrowth, parts).Exact is { } growth =>

@@ -41,7 +41,7 @@ public static class JobFacts
         foreach (var measure in vocabulary.Measures.Values)
             if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
                 && !OpenTyres(job, measure) && !OpenLift(job, measure))
-                measures[measure.Name] = new Derived(Interval.Of(absent), "nothing is stated to change it");
+                measures[measure.Name] = new Derived(Interval.Of(absent), Derivations.NothingStated);
         if (job.Built is { } built) measures[KnownWords.Built] = Stated(built);
         if (job.FirstRegistered is { } first) measures[KnownWords.FirstRegistered] = Stated(first);
         if (job.NotYetRegistered)

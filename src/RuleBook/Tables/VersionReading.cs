@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
@@ -9,7 +10,7 @@ namespace RuleBook.Tables;
 internal static class VersionReading
 {
     /// <summary>The tiers that a version states; none where it states none.</summary>
-    public static IEnumerable<Tier> Tiers(this ResolvedVersion version) => version.Content is Stated stated ? stated.Tiers : [];
+    public static ImmutableArray<Tier> Tiers(this ResolvedVersion version) => version.Content is Stated stated ? stated.Tiers : [];
 
     /// <summary>Every range that it sets on a measure: tier by tier its limits and what opens it, then the vehicles that it binds.</summary>
     public static IEnumerable<(string Measure, Bounds Bounds)> Bounded(this ResolvedVersion version) => version.Tiers()

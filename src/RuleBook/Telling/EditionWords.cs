@@ -1,4 +1,5 @@
 using RuleBook.Law;
+using RuleBook.Law.Reading;
 
 namespace RuleBook.Telling;
 
@@ -6,13 +7,7 @@ namespace RuleBook.Telling;
 public static class EditionWords
 {
     /// <summary>A kind of news as written in data.</summary>
-    public static string Of(NewsKind kind) => kind switch
-    {
-        NewsKind.Corrected => "corrected",
-        NewsKind.Law => "law",
-        NewsKind.Evidence => "evidence",
-        _ => "tool",
-    };
+    public static string Of(NewsKind kind) => EditionReader.Kinds[(int)kind];
 
     /// <summary>A kind of news as a heading.</summary>
     public static string Heading(NewsKind kind) => kind switch
@@ -24,7 +19,10 @@ public static class EditionWords
     };
 
     /// <summary>News with the kind of its consequence and where it concerns somebody.</summary>
-    public static string Sentence(News news) => $"{Heading(news.Kind)}: {(news.Places.IsEmpty ? "" : $"{string.Join(", ", news.Places)}: ")}{news.Text}";
+    public static string Sentence(News news) => $"{Heading(news.Kind)}: {Told(news)}";
+
+    /// <summary>News without its kind: where it concerns somebody, and what.</summary>
+    public static string Told(News news) => news.Places.IsEmpty ? news.Text : $"{string.Join(", ", news.Places)}: {news.Text}";
 
     /// <summary>How a state of the book is named: by its edition, or by the beginning of its digest and the edition before it.</summary>
     /// <param name="edition">Name of the edition; null where the book is none.</param>

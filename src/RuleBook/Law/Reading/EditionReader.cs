@@ -10,7 +10,8 @@ internal static partial class EditionReader
     /// <summary>The file, which the digest of a book leaves out: it names digests.</summary>
     public const string Path = "jurisdictions/editions.yaml";
 
-    private static readonly ImmutableArray<string> Kinds = ["corrected", "law", "evidence", "tool"];
+    /// <summary>The words for kinds of news, in the order of <see cref="NewsKind"/>.</summary>
+    public static readonly ImmutableArray<string> Kinds = ["corrected", "law", "evidence", "tool"];
 
     /// <summary>The editions, oldest first; none where the book has no such file.</summary>
     public static ImmutableArray<Edition> Read(IReadOnlyList<BookFile> files, List<Problem> problems)
