@@ -41,23 +41,31 @@ public static class CaseRun
             var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged.Facts, outcome, judged.Findings());
             if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
                 yield return $"expected to be issued {papers}";
-            if (expect.Certifier is { } certifier && certification?.Version.Certifier != certifier)
-                yield return $"expected {certifier} to certify, got {certification?.Version.Certifier ?? "nobody"}";
+            if (expect.Certifier is { } certifier && (certification?.Version.Certifier ?? Expectation.Nobody) is var named && named != certifier)
+                yield return $"expected {certifier} to certify, got {named}";
             if (expect.BeforeWork is { } steps && (certification?.Steps.Count(step => step.BeforeWork) ?? 0) is var first && (steps == Expectation.Some ? first == 0 : first != steps))
                 yield return $"expected {(steps == Expectation.Some ? "some" : steps)} steps before the work, got {first}";
             if (expect.MayCertify is { } may && certification?.MayCertify != may)
                 yield return $"expected that the certifier may certify: {May(may)}, got: {May(certification?.MayCertify)} ({certification?.Why ?? "nothing"})";
         }
 
-        if (expect is { Conditions: null, Decides: null, Findings: null }) yield break;
+        if (expect is { Conditions: null, ConditionsOf: null, CodesOf: null, Decides: null, Findings: null }) yield break;
         var findings = judged.Findings();
         foreach (var (rule, outcomes) in expect.Findings ?? [])
             if (Given(rule, [.. findings, .. judged.OfUse()]) is var given && given != outcomes)
                 yield return $"expected {rule} to give {Words(outcomes)}, got {Words(given)}";
-        if (expect.Conditions is { } conditions && Differ(conditions, findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)) is { } shown)
+        if (expect.Conditions is { } conditions && Differ(conditions, ConditionsOf(findings)) is { } shown)
             yield return $"expected the conditions {shown}";
+        foreach (var (rule, told) in expect.ConditionsOf ?? [])
+            if (Differ(told, ConditionsOf(Of(rule))) is { } differ)
+                yield return $"expected of {rule} the conditions {differ}";
+        foreach (var (rule, told) in expect.CodesOf ?? [])
+            if (Differ(told, Of(rule).SelectMany(finding => finding.Tier?.Codes ?? [])) is { } differ)
+                yield return $"expected of {rule} the codes {differ}";
         if (expect.Decides is { } measure && Deciding(findings, outcome) is var deciding && !deciding.Contains(measure))
             yield return $"expected {measure} to decide, got {Words(deciding)}";
+
+        IEnumerable<Finding> Of(string rule) => findings.Concat(judged.OfUse()).Where(finding => finding.Version.Rule.Id == rule);
     }
 
     /// <summary>
@@ -72,6 +80,9 @@ public static class CaseRun
             .Select(check => check.Measure.Name)
             .Distinct(),
     ];
+
+    private static IEnumerable<string> ConditionsOf(IEnumerable<Finding> findings) =>
+        findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name);
 
     /// <summary>The pathways that a rule gives, over all versions that may be in force; null where it does not bind.</summary>
     private static Outcome? Given(string rule, ImmutableArray<Finding> findings) => findings

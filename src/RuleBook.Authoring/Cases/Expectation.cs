@@ -12,8 +12,10 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Asks">The facts asked for, by their path in the job; all of them.</param>
 /// <param name="Conditions">The conditions to be met or shown, of all rules that bind; all of them.</param>
 /// <param name="Findings">By full id of the rule, the pathways that it gives, whatever the other rules say; null where it does not bind.</param>
+/// <param name="ConditionsOf">By full id of the rule, the conditions that this rule asks for; all of them.</param>
+/// <param name="CodesOf">By full id of the rule, the codes of the tiers that decide; all of them.</param>
 /// <param name="Issued">The papers issued on the pathways possible; all of them, empty where nothing is.</param>
-/// <param name="Certifier">What the certifier is called.</param>
+/// <param name="Certifier">What the certifier is called; <see cref="Nobody"/> where no scheme is in force.</param>
 /// <param name="BeforeWork">How many steps of the scheme come before the work on the pathways possible; <see cref="Some"/> for any number but none.</param>
 /// <param name="MayCertify">Whether the certifier named in the job may certify.</param>
 /// <param name="Mark">Where it is written.</param>
@@ -24,6 +26,8 @@ public sealed record Expectation(
     ImmutableArray<string>? Asks,
     ImmutableArray<string>? Conditions,
     ImmutableDictionary<string, Outcome?>? Findings,
+    ImmutableDictionary<string, ImmutableArray<string>>? ConditionsOf,
+    ImmutableDictionary<string, ImmutableArray<string>>? CodesOf,
     ImmutableArray<string>? Issued,
     string? Certifier,
     int? BeforeWork,
@@ -32,6 +36,9 @@ public sealed record Expectation(
 {
     /// <summary>More than none.</summary>
     public const int Some = -1;
+
+    /// <summary>The certifier where no scheme is in force.</summary>
+    public const string Nobody = "nobody";
 
     internal bool LooksAtCertification => this is not { Issued: null, Certifier: null, BeforeWork: null, MayCertify: null };
 }

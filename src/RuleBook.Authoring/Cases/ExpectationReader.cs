@@ -22,12 +22,14 @@ internal static class ExpectationReader
             fields.Has("asks") ? fields.Texts("asks") : null,
             fields.Has("conditions") ? fields.Texts("conditions") : null,
             fields.Nested("findings") is { } findings ? ReadFindings(findings, book, topic) : null,
+            fields.Nested("conditions-of") is { } rules ? ReadLists(rules, book, topic, book.Vocabulary.Conditions.Keys) : null,
+            fields.Nested("codes-of") is { } coded ? ReadLists(coded, book, topic) : null,
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
             ReadSteps(fields),
             fields.Word("may-certify", "yes", "no", "open") switch { "yes" => Truth.Yes, "no" => Truth.No, "open" => Truth.Unknown, _ => null },
             fields.Mark);
-        if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation.Findings is null)
+        if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation is { Findings: null, ConditionsOf: null, CodesOf: null })
             fields.Add("one-content", fields.Mark, "a case expects a verdict or a range, or what single rules give", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
         if (fields.Has("between") && (between.Length != 2 || between[0].Pathway >= between[1].Pathway))
             fields.Add("wrong-shape", fields.Mark, "a range goes from the least to the most onerous pathway", "write 'between: [certificate, prohibited]'");
@@ -43,14 +45,34 @@ internal static class ExpectationReader
         var findings = ImmutableDictionary.CreateBuilder<string, Outcome?>();
         foreach (var (key, value) in fields.Entries)
         {
-            fields.Node(key.Text);
-            if (book.Rule(topic + "/" + key.Text) is not { } rule)
-                fields.Add("unknown-rule", key.Mark, $"'{key.Text}' is not a rule of {topic}", Spelling.Tip(key.Text, [.. Rules(book, topic)]));
-            else if (ReadOutcome(fields, value) is { } outcome) findings[rule.Id] = outcome;
+            if (RuleNamed(fields, key, book, topic) is not { } rule) continue;
+            if (ReadOutcome(fields, value) is { } outcome) findings[rule.Id] = outcome;
             else if (value is Scalar { Text: "nothing" }) findings[rule.Id] = null;
         }
 
         return findings.ToImmutable();
+    }
+
+    /// <summary>A list of words for single rules.</summary>
+    private static ImmutableDictionary<string, ImmutableArray<string>> ReadLists(Fields fields, Book book, string topic, IEnumerable<string>? vocabulary = null)
+    {
+        var lists = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>();
+        foreach (var (key, _) in fields.Entries)
+        {
+            if (RuleNamed(fields, key, book, topic) is not { } rule) continue;
+            lists[rule.Id] = fields.Texts(key.Text);
+            if (vocabulary is not null) Known(fields, key.Text, lists[rule.Id], vocabulary);
+        }
+
+        return lists.ToImmutable();
+    }
+
+    private static Rule? RuleNamed(Fields fields, Scalar key, Book book, string topic)
+    {
+        fields.Node(key.Text);
+        if (book.Rule(topic + "/" + key.Text) is { } rule) return rule;
+        fields.Add("unknown-rule", key.Mark, $"'{key.Text}' is not a rule of {topic}", Spelling.Tip(key.Text, [.. Rules(book, topic)]));
+        return null;
     }
 
     private static Outcome? ReadOutcome(Fields fields, Node value) => value switch

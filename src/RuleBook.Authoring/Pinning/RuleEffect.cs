@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Authoring.Walk;
+using RuleBook.InForce;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Pinning;
@@ -35,13 +36,15 @@ internal static class RuleEffect
 
     private static IEnumerable<ChangedPoint> Differences(Vocabulary vocabulary, RuleOnDay stretch, Focus focus, Func<Space, IEnumerable<Fraction[]>> points)
     {
-        var space = new Space(vocabulary, stretch.Rule.Jurisdiction, stretch.Day, [.. stretch.Old, .. stretch.Now], Within(stretch, focus));
+        ImmutableArray<ResolvedVersion> versions = [.. stretch.Old, .. stretch.Now];
+        var space = new Space(vocabulary, stretch.Rule.Jurisdiction, stretch.Day, versions, Within(stretch, focus));
+        var sense = new CategorySense(vocabulary, space.Axes, versions);
         var vehicles = space.Words.Where(words => focus is not OnWord only || words.GetValueOrDefault(only.Fact) == only.Word).ToArray();
         var at = new PointRow(vocabulary, space.Axes, [stretch.Old, stretch.Now]);
         foreach (var point in points(space))
         {
             at.Put(point);
-            foreach (var words in vehicles)
+            foreach (var words in vehicles.Where(words => sense.Possible(words, point)))
             {
                 at.Put(words);
                 if (Differ() is { } all) yield return new ChangedPoint(space.Witness(words, point), all.Before, all.After);

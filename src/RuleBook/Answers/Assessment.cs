@@ -76,6 +76,9 @@ public sealed record Assessment
     /// <summary>Rules of use that the job meets; they do not enter the verdict.</summary>
     public ImmutableArray<Finding> OfUse { get => ofUse.Value; init => ofUse = value; }
 
+    /// <summary>Those of them that neither allow what is planned nor are passed by it, because something is not known or not established.</summary>
+    public ImmutableArray<Finding> OfUseOpen => [.. OfUse.Where(finding => !finding.Certain || finding.Outcome is { Best: Pathway.NoCertificate, Decided: false })];
+
     /// <summary>What is not known and would change the verdict.</summary>
     public ImmutableArray<Effect> Undecided { get => undecided.Value; init => undecided = value; }
 

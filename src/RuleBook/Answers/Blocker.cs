@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Units;
 
@@ -48,6 +49,9 @@ public sealed record Blocker(BlockerKind Kind, string Subject, string What)
     /// <summary>What a reader should know besides, as a sentence: a reason, a condition; null where there is nothing.</summary>
     public string? Why { get; init; }
 
+    /// <summary>Of a rule of use the ways to comply that lack least, with what they lack; empty where the rule forbids outright.</summary>
+    public ImmutableArray<ClosedTier> Past { get; init; } = [];
+
     /// <summary>Whom to ask; null where asking does not help.</summary>
     public string? Ask { get; init; }
 }
@@ -61,7 +65,7 @@ public enum BlockerKind
     /// <summary>A mass is over the rating as it is now, and the verdict refuses the higher one that is asked for.</summary>
     RefusedRating,
 
-    /// <summary>A rule of use forbids it.</summary>
+    /// <summary>A rule of use forbids it, or it is past all that the rule allows.</summary>
     RuleOfUse,
 
     /// <summary>The job states a change of which no rule of the place speaks.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Jobs;
+using RuleBook.Law;
 
 namespace RuleBook.Answers;
 
@@ -13,16 +14,27 @@ internal static class Blockers
     /// <summary>Of an assessment that has everything but its blockers.</summary>
     public static ImmutableArray<Blocker> Of(Assessment assessment, Job job) =>
     [
-        .. Forbidden(assessment),
+        .. PastRulesOfUse(assessment),
         .. LoadBlockers.Of(assessment, job),
         .. HeightBlockers.Of(assessment),
         .. Unjudged(assessment),
     ];
 
-    /// <summary>A rule of use forbids whatever else is not known.</summary>
-    private static IEnumerable<Blocker> Forbidden(Assessment assessment) => assessment.OfUse
-        .Where(finding => finding.Certain && finding.Outcome.Best == Law.Pathway.Prohibited)
-        .Select(finding => new Blocker(BlockerKind.RuleOfUse, finding.Version.Rule.Id, finding.Version.Rule.Title) { Rule = finding.Version.Rule.Id });
+    /// <summary>What a rule of use forbids, or what is past all that it allows, whatever else is not known.</summary>
+    private static IEnumerable<Blocker> PastRulesOfUse(Assessment assessment) => assessment.OfUse
+        .Where(finding => finding is { Certain: true, Tier: null, Outcome.Best: > Pathway.NoCertificate } or { Certain: true, Outcome.Best: Pathway.Prohibited })
+        .Select(finding => new Blocker(BlockerKind.RuleOfUse, finding.Version.Rule.Id, finding.Version.Rule.Title)
+        {
+            Rule = finding.Version.Rule.Id,
+            Past = NearestWays(finding),
+        });
+
+    /// <summary>The ways to comply that lack least, of those that lack something which can be mended.</summary>
+    private static ImmutableArray<ClosedTier> NearestWays(Finding finding)
+    {
+        var lacking = finding.Closed.Where(way => way is { Facts.IsEmpty: true } && !(way.Limits.IsEmpty && way.Conditions.IsEmpty)).ToArray();
+        return [.. lacking.Where(way => way.Limits.Length + way.Conditions.Length == lacking.Min(each => each.Limits.Length + each.Conditions.Length))];
+    }
 
     private static IEnumerable<Blocker> Unjudged(Assessment assessment) => assessment.NotJudged
         .Select(each => new Blocker(BlockerKind.NotJudged, each.Fact, each.What) { Ask = each.Ask });

@@ -48,6 +48,9 @@ public static class KnownWords
     /// <summary>Measure: the gross vehicle mass before.</summary>
     public const string Gvm = "gvm";
 
+    /// <summary>Gross vehicle mass asked for; the stated one where it does not change.</summary>
+    public const string NewGvm = "new-gvm";
+
     /// <summary>Measures: the ratings before, by which their increase and what holds afterwards are named.</summary>
     public static IReadOnlyList<string> Ratings { get; } = [Gvm, "gcm", "braked-tow"];
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RuleBook.Answers;
+using RuleBook.Law;
 using RuleBook.Physics.Masses;
 using RuleBook.Units;
 
@@ -13,7 +15,8 @@ public static class BlockerText
         BlockerKind.OverRating => $"{Over(blocker)} over {blocker.What}{When(blocker)} ({OfLimit(blocker)})",
         BlockerKind.RefusedRating => $"{Over(blocker)} over {blocker.What} as it is now{When(blocker)} ({OfLimit(blocker)}); the higher one asked for does not count",
         BlockerKind.NotCertifiable => $"{blocker.What} not certifiable: {Over(blocker)} over what the {blocker.LimitWhat} carry together ({OfLimit(blocker)})",
-        BlockerKind.RuleOfUse => $"forbidden by a rule of use: {blocker.What}",
+        BlockerKind.RuleOfUse when blocker.Past.IsEmpty => $"forbidden by a rule of use: {blocker.What}",
+        BlockerKind.RuleOfUse => $"past a rule of use, {Wording.WithinSentence(blocker.What)}: {Lacking(blocker.Past)}",
         BlockerKind.NotJudged => $"not judged: no rule in the book speaks of the {blocker.What}",
         _ => blocker.Why ?? blocker.What,
     };
@@ -27,6 +30,16 @@ public static class BlockerText
     public static string Short(Blocker blocker) => blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating
         ? $"{Over(blocker)} over{When(blocker)}"
         : Sentence(blocker);
+
+    /// <summary>What each way lacks, and what all of them lack once.</summary>
+    private static string Lacking(ImmutableArray<ClosedTier> ways)
+    {
+        var everywhere = ways.Length == 1 ? [] : ways.Select(way => way.Conditions.AsEnumerable()).Aggregate((all, each) => all.Intersect(each)).ToArray();
+        return string.Join("; or ", ways.Select(way => string.Join(", ", way.Limits.Select(Phrases.Limit).Concat(NotMet(way.Conditions.Except(everywhere))))).Where(text => text.Length > 0))
+            + string.Concat(NotMet(everywhere).Select(text => $"; also {text}"));
+    }
+
+    private static IEnumerable<string> NotMet(IEnumerable<Term> conditions) => conditions.Select(condition => $"not met: {condition.Title}");
 
     private static string Over(Blocker blocker) => $"{(blocker.AtLeast ? "at least " : "")}{Figures(blocker).Apart} {blocker.Unit!.Symbol}";
 

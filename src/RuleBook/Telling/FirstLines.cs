@@ -29,6 +29,8 @@ public static class FirstLines
         if (assessment.Category is { } change) yield return $"{Phrases.Sentence(Category(change))}.";
         foreach (var caution in assessment.Foremost) yield return caution;
         if (Known(assessment, today) is { } known) yield return known;
+        if (!assessment.OfUseOpen.IsEmpty)
+            yield return $"Rules of use left open: {string.Join("; ", assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct())}.";
         if (!assessment.LoadsNotJudged.IsEmpty)
             yield return $"Loads not judged against {string.Join(", ", assessment.LoadsNotJudged.Select(LoadSubjects.Noun))}: not all of it is stated.";
     }

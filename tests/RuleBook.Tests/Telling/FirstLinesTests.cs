@@ -66,7 +66,7 @@ public sealed class FirstLinesTests
         answer.Headline.ShouldBe(Headline.Blocked);
         FirstLines.Of(answer).Take(2).ShouldBe(
         [
-            "NOT AS PLANNED: forbidden by a rule of use: no-raised-vehicle.",
+            "NOT AS PLANNED: past a rule of use, no-raised-vehicle: suspension-lift 40 mm, limit 20 mm: 20 mm too much.",
             "The modification itself: allowed without a certificate, 10 mm left (suspension-lift). State A, 25 November 2026.",
         ]);
     }
