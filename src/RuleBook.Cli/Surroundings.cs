@@ -11,6 +11,9 @@ namespace RuleBook.Cli;
 /// <param name="Folder">The folder from which a book is looked for.</param>
 internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConsole Console, DateOnly Today, string Folder)
 {
+    /// <summary>More columns than that are no terminal's.</summary>
+    private const int Widest = 1000;
+
     /// <summary>To whom a fault is reported.</summary>
     public const string ReportTo = "the maintainers, as an issue of the repository that the command came from";
 
@@ -26,6 +29,9 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
 #pragma warning disable RS0030 // the command's entry point is the one place that reads the clock
         var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 #pragma warning restore RS0030
+        var profile = AnsiConsole.Console.Profile;
+        if (System.Console.IsOutputRedirected && int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), out var columns) && columns is > 0 and <= Widest) profile.Width = columns;
+        if (Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }) profile.Capabilities.Ansi = false; // no-color.org; bold is left out too
         return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory()) { Stop = stop };
     }
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Files;
 
@@ -16,7 +17,8 @@ internal static class WholeFile
     public static void Write(string path, ReadOnlySpan<byte> bytes, CancellationToken stop = default)
     {
         var target = Followed(Path.GetFullPath(path));
-        if (Directory.Exists(target)) throw new IOException($"{path} is a folder; name a file");
+        if (Directory.Exists(target)) throw Refused(path, "this is a folder", "name a file in it");
+        if (!Directory.Exists(Path.GetDirectoryName(target))) throw Refused(path, $"there is no folder '{Path.GetDirectoryName(path)}'", "make it first, or check its name");
         var kept = FileStatus.Of(target);
         if (kept is { IsRegular: false })
         {
@@ -48,6 +50,8 @@ internal static class WholeFile
             if (made) File.Delete(aside);
         }
     }
+
+    private static InputException Refused(string path, string what, string tip) => new(Problem.Error("not-writable", new Mark(path, 1, 1), what, tip));
 
     private static string Followed(string path) =>
         new FileInfo(path).LinkTarget is null ? path : File.ResolveLinkTarget(path, returnFinalTarget: true)!.FullName;

@@ -16,7 +16,7 @@ internal static class AssessCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var (job, book, place, on) = (Choices.Jobs(), Choices.Book(), Choices.In(), Choices.On());
+        var (job, book, place, on) = (Choices.Jobs(), Choices.Book(), Choices.In(surroundings), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json", "html", "record"), Choices.Output());
         var full = new Option<bool>("--full") { Description = "Everything there is: findings, masses, steps, workings, sources" };
         var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, full, format, output };
@@ -60,8 +60,8 @@ internal static class AssessCommand
 
     /// <summary>The jurisdiction named by an option.</summary>
     /// <exception cref="InputException">The book has none of that name.</exception>
-    public static string? Place(string? id, Book book) => id is null || book.Jurisdiction(id) is not null
+    public static string? Place(string? id, Book book, string option = "--in") => id is null || book.Jurisdiction(id) is not null
         ? id
         : throw new InputException(Problem.Error(
-            "unknown-jurisdiction", new Mark("--in", 1, 1), $"'{id}' is not a jurisdiction of the book", Spelling.Tip(id, [.. book.Jurisdictions.Select(each => each.Id)])));
+            "unknown-jurisdiction", new Mark(option, 1, 1), $"'{id}' is not a jurisdiction of the book", Spelling.Tip(id, [.. book.Jurisdictions.Select(each => each.Id)])));
 }

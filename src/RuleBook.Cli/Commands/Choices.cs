@@ -16,7 +16,12 @@ internal static class Choices
 
     public static Option<string?> Book() => new("--book") { Description = "The book's folder (default: the one with jurisdictions/ here or above)" };
 
-    public static Option<string?> In() => new("--in") { Description = "Judge by another jurisdiction, such as au-nsw; nothing else of the job changes" };
+    public static Option<string?> In(Surroundings surroundings)
+    {
+        var option = new Option<string?>("--in") { Description = "Judge by another jurisdiction, such as au-nsw; nothing else of the job changes" };
+        option.CompletionSources.Add(CompletionsCommand.Places(surroundings));
+        return option;
+    }
 
     public static Option<string?> On() => new("--on") { Description = "Judge as on this day, such as 2026-11-25, whatever days the job gives" };
 

@@ -25,8 +25,19 @@ internal static class CommandLine
                 EnableDefaultExceptionHandler = false,
                 ProcessTerminationTimeout = null,
             };
-            var code = await parsed.InvokeAsync(settings, surroundings.Stop).ConfigureAwait(false);
-            return parsed.Errors.Count > 0 ? ExitCode.BadInput : code;
+            if (args.Length == 0)
+            {
+                await root.Parse(["--help"]).InvokeAsync(settings, surroundings.Stop).ConfigureAwait(false);
+                return ExitCode.BadInput;
+            }
+
+            if (UsageError.Of(parsed, args) is { } error)
+            {
+                foreach (var line in error.Lines) Say(surroundings, line);
+                return ExitCode.BadInput;
+            }
+
+            return await parsed.InvokeAsync(settings, surroundings.Stop).ConfigureAwait(false);
         }
         catch (InputException refused)
         {
@@ -72,6 +83,7 @@ internal static class CommandLine
             EditionCommand.Build(surroundings),
             ReplayCommand.Build(surroundings),
             RecheckCommand.Build(surroundings),
+            CompletionsCommand.Build(surroundings),
         };
 
     /// <summary>The method that failed, for whoever mends it.</summary>

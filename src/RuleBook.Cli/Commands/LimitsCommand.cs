@@ -11,6 +11,7 @@ internal static class LimitsCommand
     public static Command Build(Surroundings surroundings)
     {
         var id = new Argument<string?>("ID") { Description = "The jurisdiction, such as au-qld", Arity = ArgumentArity.ZeroOrOne };
+        id.CompletionSources.Add(CompletionsCommand.Places(surroundings));
         var coverage = new Option<bool>("--coverage") { Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known" };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
         var (book, on, output) = (Choices.Book(), Choices.On(), Choices.Output());
@@ -21,14 +22,14 @@ internal static class LimitsCommand
             if (parsed.GetValue(coverage))
             {
                 Answer.Give(surroundings, parsed.GetValue(output), _ => parsed.GetValue(id) is { } one
-                    ? CoverageText.Write(opened, opened.Jurisdiction(AssessCommand.Place(one, opened)!)!)
+                    ? CoverageText.Write(opened, opened.Jurisdiction(AssessCommand.Place(one, opened, "ID")!)!)
                     : CoverageText.Write(opened));
                 return ExitCode.Permitted;
             }
 
             if (parsed.GetValue(id) is null)
                 throw new InputException(Problem.Error("missing-key", new Mark("ID", 1, 1), "no jurisdiction is named", "name one, such as au-qld, or ask for --coverage"));
-            var place = opened.Jurisdiction(AssessCommand.Place(parsed.GetValue(id), opened)!)!;
+            var place = opened.Jurisdiction(AssessCommand.Place(parsed.GetValue(id), opened, "ID")!)!;
             var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
             var wanted = parsed.GetValue(topic);
             if (wanted is not null && !opened.Vocabulary.Topics.ContainsKey(wanted))

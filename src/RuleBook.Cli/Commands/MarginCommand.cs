@@ -10,7 +10,7 @@ internal static class MarginCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
+        var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(surroundings), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json"), Choices.Output());
         var command = new Command("margin", "What is left within each pathway: lift, tyre growth, payload, trailer; and the tyre sizes that fit") { job, book, place, on, set, format, output };
         command.SetAction(parsed =>

@@ -10,7 +10,7 @@ internal static class RemedyCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(), Choices.On());
+        var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(surroundings), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json"), Choices.Output());
         var command = new Command("remedy", "The smallest changes after which the job is allowed more easily, or nothing stands in its way") { job, book, place, on, set, format, output };
         command.SetAction(parsed =>

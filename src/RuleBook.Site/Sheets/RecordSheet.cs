@@ -44,6 +44,7 @@ public static class RecordSheet
         ("conditions", assessment.Findings.Concat(assessment.OfUse).SelectMany(finding => finding.Conditions).DistinctBy(condition => condition.Condition.Name).Select(Condition).ToArray()),
         ("certifies", Certifier(assessment)),
         ("steps", Steps(assessment)),
+        ("held", assessment.Held.Select(Held).ToArray()),
         ("unjudged", assessment.NotJudged.Select(each => $"{Phrases.Sentence(each.What)}: no rule in the book speaks of it. Ask {each.Ask}.").Concat(assessment.Gaps.Select(gap => $"{Phrases.Sentence(gap.What)}. Ask {gap.Ask.TrimEnd('.')}.")).Distinct().ToArray()),
         ("questions", assessment.Undecided.Select(effect => Questions.Of(effect, book.Vocabulary)).ToArray()),
         ("cautions", assessment.Cautions.ToArray())).Text;
@@ -117,6 +118,10 @@ public static class RecordSheet
         return $"{assessment.Certification.Scheme}: {version.Certifier ?? "who certifies is not established"}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}."
             + (assessment.Certification.Papers.IsEmpty ? "" : $" Issued: {string.Join(", ", assessment.Certification.Papers)}.");
     }
+
+    private static string Held(PaperHeld held) =>
+        $"{held.Paper.Name}{(held.Paper.Number is { } number ? $" {number}" : "")}, {held.IssuedIn}{(held.Paper.Day is { } day ? $", {day}" : "")}: {held.Says}."
+            + (held.Ask is { } ask ? $" Ask {ask}." : "");
 
     private static string[] Steps(Assessment assessment) => assessment.IsCertified
         ? [.. assessment.Certification!.Steps.OrderByDescending(step => step.BeforeWork).Select(step => $"{(step.BeforeWork ? "Before the work: " : "")}{step.Text.Trim()}")]

@@ -24,6 +24,7 @@ public sealed record Assessment
     private readonly Later<MassAnswer?> masses = (MassAnswer?)null;
     private readonly Later<HeightAnswer?> heights = (HeightAnswer?)null;
     private readonly Later<TyreAnswer?> tyres = (TyreAnswer?)null;
+    private readonly Later<ImmutableArray<PaperHeld>> held = ImmutableArray<PaperHeld>.Empty;
     private readonly Later<Certification?> certification = (Certification?)null;
     private readonly Later<ImmutableArray<string>> cautions = ImmutableArray<string>.Empty;
     private readonly Later<ImmutableArray<string>> foremost = ImmutableArray<string>.Empty;
@@ -103,6 +104,9 @@ public sealed record Assessment
     /// <summary>Who certifies and what is issued; null where no scheme is recorded.</summary>
     public Certification? Certification { get => certification.Value; init => certification = value; }
 
+    /// <summary>Papers that the owner holds, and what they count for in the place; they do not enter the verdict.</summary>
+    public ImmutableArray<PaperHeld> Held { get => held.Value; init => held = value; }
+
     /// <summary>The weakest link among the limits that decide; null where nothing that is established does.</summary>
     public WeakestEvidence? WeakestEvidence => WeakestEvidence.Of(Findings, Between);
 
@@ -145,6 +149,8 @@ public sealed record Assessment
     internal Later<TyreAnswer?> LaterTyres { init => tyres = value; }
 
     internal Later<Certification?> LaterCertification { init => certification = value; }
+
+    internal Later<ImmutableArray<PaperHeld>> LaterHeld { init => held = value; }
 
     internal Later<ImmutableArray<string>> LaterCautions { init => cautions = value; }
 

@@ -43,6 +43,7 @@ public static class Assessor
             LaterHeights = new(() => HeightReckoning.Of(job, () => LiftAllowed(book, job, place))),
             LaterTyres = new(() => TyreReckoning.Of(job)),
             LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)),
+            LaterHeld = new(() => PapersHeld.Of(book, place, job, assessment!)),
             LaterCautions = new(() => [.. assessment!.Foremost, .. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]),
             LaterBlockers = new(() => Blockers.Of(assessment!, job)),
             Warnings = job.Warnings,

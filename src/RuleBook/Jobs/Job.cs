@@ -56,6 +56,9 @@ public sealed record Job
     /// <summary>The certifier named: ids of the jurisdictions that appointed the person; null where none is named.</summary>
     public ImmutableArray<string>? CertifierAppointedIn { get; init; }
 
+    /// <summary>Papers that the owner holds already.</summary>
+    public ImmutableArray<HeldPaper> Held { get; init; } = [];
+
     /// <summary>Ids of the jurisdictions on whose roads the vehicle will be used.</summary>
     public ImmutableArray<string> TravelsThrough { get; init; } = [];
 }

@@ -78,6 +78,7 @@ public static class AssessmentJson
         json.WritePropertyName("certification");
         if (assessment.Certification is { } certification) Write(json, certification);
         else json.WriteNullValue();
+        if (!assessment.Held.IsEmpty) json.List("held", assessment.Held, paper => HeldText.Write(json, paper));
         json.WritePropertyName("weakest-evidence");
         if (assessment.WeakestEvidence is { } weakest) Write(json, weakest);
         else json.WriteNullValue();

@@ -24,6 +24,7 @@ public sealed class AssessmentText(AnswerPage page)
         WriteOfUse(assessment);
         WriteToShow(findings);
         new CertificationText(page).Write(assessment);
+        HeldText.Write(page, assessment);
         if (assessment.Masses is { } masses) new MassText(page).Write(masses);
         if (assessment.Heights is { } heights) new HeightText(page).Write(heights);
         if (assessment.Tyres is { } tyres) new TyreText(page).Write(tyres);

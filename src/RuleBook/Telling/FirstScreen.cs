@@ -47,6 +47,7 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
         yield return ("To comply", remedies is null ? "" : RemedyText.Line(assessment, remedies));
         yield return ("To show", Fit([.. ToShow(assessment)]));
         yield return ("Certifies", Certifies(assessment) ?? "");
+        yield return ("Held", Fit([.. assessment.Held.Select(HeldText.Short)]));
         yield return ("Open", Fit([.. assessment.Undecided.Select(effect => Questions.Of(effect, vocabulary))]));
         yield return ("Rests on", RestsOn(assessment));
     }

@@ -48,6 +48,7 @@ public static class JobReader
             Built = vehicle is null ? null : Built(vehicle),
             Shown = ReadShown(fields.Nested("shown"), book.Vocabulary),
             CertifierAppointedIn = ReadCertifier(fields.Nested("certifier")),
+            Held = fields.List("held", node => ReadHeld(new Fields(node, problems), book)),
             TravelsThrough = fields.List("travels-through", node => KnownPlace(fields, node, book)),
         };
         vehicle?.Done();
@@ -154,6 +155,14 @@ public static class JobReader
         certifier.Text("name");
         certifier.Done();
         return appointed;
+    }
+
+    private static HeldPaper ReadHeld(Fields fields, Book book)
+    {
+        var issuedIn = fields.Node("issued-in") is { } node ? KnownPlace(fields, node, book) : fields.Required("issued-in");
+        var paper = new HeldPaper(fields.Required("paper"), issuedIn ?? "", fields.Text("number"), fields.Partial("day"), fields.Texts("codes"));
+        fields.Done();
+        return paper;
     }
 
     private static void CheckAgreement(Fields fields, Fields? modification, Job job)
