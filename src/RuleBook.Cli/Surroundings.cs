@@ -21,6 +21,9 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
     public static string Version { get; } =
         typeof(Surroundings).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "unknown";
 
+    /// <summary>Standard input, read line by line.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
     /// <summary>Requested when the process is asked to end: what is being written is taken back.</summary>
     public CancellationToken Stop { get; init; }
 
@@ -32,6 +35,6 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
         var profile = AnsiConsole.Console.Profile;
         if (System.Console.IsOutputRedirected && int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), out var columns) && columns is > 0 and <= Widest) profile.Width = columns;
         if (Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }) profile.Capabilities.Ansi = false; // no-color.org; bold is left out too
-        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory()) { Stop = stop };
+        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory()) { Stop = stop, In = System.Console.In };
     }
 }

@@ -48,14 +48,13 @@ public sealed record Witness(
         var root = new Mapping([], new Mark("witness", 1, 1));
         root = NodeEdit.Set(root, "registered-in", Jurisdiction);
         root = NodeEdit.Set(root, "on", Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        root = NodeEdit.Set(root, "vehicle", "{}");
+        root = root with { Entries = root.Entries.Add(KeyValuePair.Create(new Scalar("vehicle", root.Mark), (Node)new Mapping([], root.Mark))) };
         foreach (var (fact, word) in Words.OrderBy(pair => pair.Key, StringComparer.Ordinal))
             root = NodeEdit.Set(root, vocabulary.Facts[fact].Job, fact != JobFacts.Registered ? word : word == "no" ? "not-yet" : "1990-01-01");
         foreach (var (measure, value) in Measures.Where(pair => Changed(pair) && !pair.Key.IsDerived))
             root = NodeEdit.Set(root, measure.Job, Shown(measure, value));
         foreach (var condition in NotShown) root = NodeEdit.Set(root, $"shown.{condition}", "no");
-        var text = new StringBuilder();
-        Append(text, root, "");
+        var text = new StringBuilder(YamlLines.Write(root));
         foreach (var (measure, value) in Measures.Where(pair => Changed(pair) && pair.Key.IsDerived))
             text.Append(CultureInfo.InvariantCulture, $"# {measure.Name}: {Shown(measure, value)}\n");
         return text.ToString();
@@ -81,11 +80,4 @@ public sealed record Witness(
     private static string Shown(Measure measure, Fraction value) => measure.IsDate
         ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         : new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
-
-    private static void Append(StringBuilder text, Mapping at, string indent)
-    {
-        foreach (var (key, value) in at.Entries)
-            if (value is Mapping inner) Append(text.Append(CultureInfo.InvariantCulture, $"{indent}{key.Text}:\n"), inner, indent + "  ");
-            else text.Append(CultureInfo.InvariantCulture, $"{indent}{key.Text}: {((Scalar)value).Text}\n");
-    }
 }

@@ -68,6 +68,7 @@ internal static class CommandLine
         new("Limits on modified vehicles, by jurisdiction and day: is it allowed, measured how, certified by whom, and by which clause?")
         {
             AssessCommand.Build(surroundings),
+            JobCommand.Build(surroundings),
             AcrossCommand.Build(surroundings),
             MarginCommand.Build(surroundings),
             RemedyCommand.Build(surroundings),

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using RuleBook.Cli.Answers;
 using RuleBook.InForce;
+using RuleBook.Telling;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
@@ -14,13 +15,15 @@ internal static class LimitsCommand
         id.CompletionSources.Add(CompletionsCommand.Places(surroundings));
         var coverage = new Option<bool>("--coverage") { Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known" };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
-        var (book, on, output) = (Choices.Book(), Choices.On(), Choices.Output());
-        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, output };
+        var (book, on, format, output) = (Choices.Book(), Choices.On(), Choices.Format("text", "json"), Choices.Output());
+        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, format, output };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
             if (parsed.GetValue(coverage))
             {
+                if (parsed.GetValue(format) == "json")
+                    throw new InputException(Problem.Error("one-content", new Mark("--format", 1, 1), "the coverage is told as text", "ask for the limits of a jurisdiction, or leave --format out"));
                 Answer.Give(surroundings, parsed.GetValue(output), _ => parsed.GetValue(id) is { } one
                     ? CoverageText.Write(opened, opened.Jurisdiction(AssessCommand.Place(one, opened, "ID")!)!)
                     : CoverageText.Write(opened));
@@ -38,7 +41,9 @@ internal static class LimitsCommand
             var versions = place.Rules
                 .Where(rule => wanted is null || rule.Topic == wanted)
                 .Select(rule => (rule, versions: Resolver.Resolve(opened, rule, day)));
-            Answer.Give(surroundings, parsed.GetValue(output), console => LimitsText.Write(console, opened, place, day, versions));
+            Answer.Give(surroundings, parsed.GetValue(output), console => parsed.GetValue(format) == "json"
+                ? LimitsJson.Write(opened, place, day, versions.SelectMany(rule => rule.versions))
+                : LimitsText.Write(console, opened, place, day, versions));
             return ExitCode.Permitted;
         });
         return command;

@@ -113,7 +113,7 @@ public static class RecordSheet
 
     private static string Certifier(Assessment assessment)
     {
-        if (!assessment.IsCertified) return assessment.Verdict == Pathway.NoCertificate ? "Nobody: no certificate is needed." : "";
+        if (!assessment.IsCertified) return assessment is { Verdict: Pathway.NoCertificate, NotJudged.IsEmpty: true } ? "Nobody: no certificate is needed." : "";
         var version = assessment.Certification!.Version;
         return $"{assessment.Certification.Scheme}: {version.Certifier ?? "who certifies is not established"}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}."
             + (assessment.Certification.Papers.IsEmpty ? "" : $" Issued: {string.Join(", ", assessment.Certification.Papers)}.");

@@ -191,8 +191,8 @@ public static class JobFacts
     /// <summary>A GVM that is not stated lies within the category's own bounds. Ratings are whole kilograms, so an open end begins a kilogram further on.</summary>
     private static void AddCategoryGvm(ImmutableDictionary<string, Derived>.Builder measures, Job job, Vocabulary vocabulary)
     {
-        if (measures.ContainsKey(Gvm) || job.Unknown.Contains(Gvm) || !job.Words.TryGetValue(KnownWords.Category, out var category)
-            || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm)) return;
+        if (measures.ContainsKey(Gvm) || !job.Words.TryGetValue(KnownWords.Category, out var category)
+            || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm) || (gvm.Assumed && job.Unknown.Contains(Gvm))) return;
         var why = gvm.Assumed ? $"not stated; a vehicle of category {category} is taken to be no heavier" : $"not stated; that of category {category}";
         measures[Gvm] = new Derived(new Interval(gvm.Over + Fraction.One, gvm.AtMost), why);
     }

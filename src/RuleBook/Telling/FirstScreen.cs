@@ -81,7 +81,7 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
     /// <summary>Only where something is certified.</summary>
     private static string? Certifies(Assessment assessment)
     {
-        if (!assessment.IsCertified) return assessment.Verdict == Pathway.NoCertificate ? "nobody: no certificate is needed" : null;
+        if (!assessment.IsCertified) return assessment is { Verdict: Pathway.NoCertificate, NotJudged.IsEmpty: true } ? "nobody: no certificate is needed" : null;
         var certification = assessment.Certification!;
         var certifier = certification.Version.Certifier ?? "not established";
         var first = certification.Steps.Any(step => step.BeforeWork) ? "; steps before the work" : "";

@@ -27,7 +27,7 @@ public static class RemedyText
         var goal = remedies.Select(remedy => remedy.Goal).OrderBy(goal => goal.Within is not null).ThenByDescending(goal => goal.Within).Take(1).ToArray();
         if (goal.Length == 0) return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
         var told = remedies.Where(remedy => remedy.Goal == goal[0]).Take(3).Select(remedy => $"{Changes(remedy)}: {Short(remedy)}");
-        return string.Join(", or ", told);
+        return string.Join(", or ", told) + (now.NotJudged.IsEmpty ? "" : $"; {string.Join(", ", now.NotJudged.Select(each => each.What))} stays unjudged");
     }
 
     /// <summary>What a goal is, as a heading.</summary>
@@ -58,7 +58,7 @@ public static class RemedyText
         + (RemedyGoal.Mendable(remedy.After).Any() ? ", still not as planned" : "")
         + (remedy.After.NotJudged.IsEmpty ? "" : $"; not judged: {string.Join(", ", remedy.After.NotJudged.Select(each => each.What))}");
 
-    /// <summary>The pathway in a word or two; what nobody judged is said before it.</summary>
+    /// <summary>The pathway in a word or two; what nobody judged is said at the end of the line.</summary>
     private static string Short(Remedy remedy) => (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
     {
         ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),

@@ -19,7 +19,7 @@ public static class Spelling
         ?? words
         .Where(word => Math.Abs(word.Length - written.Length) <= Math.Max(2, word.Length / 3))
         .Select(word => (word, distance: Levenshtein.GetDistance(written, word.ToLowerInvariant())))
-        .Where(pair => pair.distance <= Math.Max(2, pair.word.Length / 3) && pair.distance < written.Length)
+        .Where(pair => pair.distance <= Math.Max(2, pair.word.Length / 3) && pair.distance < Math.Max(written.Length, pair.word.Length))
         .OrderBy(pair => pair.distance)
         .ThenBy(pair => pair.word, StringComparer.Ordinal)
         .Select(pair => pair.word)

@@ -1,0 +1,90 @@
+using System.Diagnostics;
+
+namespace RuleBook.Cli.Tests;
+
+/// <summary>A command line that cannot be read is told as it was typed, with one hint; a terminal's own settings are kept.</summary>
+public sealed class UsageTests
+{
+    private static readonly string Example = Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml");
+
+    [Theory]
+    [InlineData("asess job.yaml", "'asess' is not known here (did you mean 'assess'? 'rulebook --help' tells what there is)")]
+    [InlineData("assess job.yaml --fulll", "'--fulll' is not known here (did you mean '--full'? 'rulebook assess --help' tells what there is)")]
+    [InlineData("assess job.yaml --format xml", "Argument 'xml' not recognized. Must be one of: 'text' 'json' 'html' 'record' ('rulebook assess --help' tells what there is)")]
+    [InlineData("assess", "Required argument 'JOB' missing for command: 'assess' ('rulebook assess --help' tells what there is)")]
+    [InlineData("assess -f job.yaml", "'-f' is not known here ('rulebook assess --help' tells what there is)")]
+    [InlineData("limits au-qld more", "'more' is not known here ('rulebook limits --help' tells what there is)")]
+    public async Task A_usage_error_is_the_line_and_one_hint(string line, string hint)
+    {
+        var answer = await Invocation.Of(line.Split(' '));
+        answer.Code.ShouldBe(2);
+        answer.Out.ShouldBeEmpty();
+        answer.Error.ShouldBe($"rulebook {line}\nerror: {hint}\n");
+    }
+
+    [Theory]
+    [InlineData("QLD", "au-qld")]
+    [InlineData("qld", "au-qld")]
+    [InlineData("AU-QLD", "au-qld")]
+    [InlineData("au-qdl", "au-qld")]
+    public async Task A_jurisdiction_is_guessed_from_capitals_or_the_end_of_its_id(string typed, string meant)
+    {
+        (await Invocation.Of(["limits", typed])).Error.ShouldBe($"ID:1:1: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)\n");
+        (await Invocation.Assess($"registered-in: {typed}\non: 2026-11-20\nvehicle: {{}}\n")).Error.ShouldContain($":1:16: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)");
+    }
+
+    [Theory]
+    [InlineData("mc", "(did you mean 'MC'?)")]
+    [InlineData("XX", "(known here: LA, LB,")] // nothing is near: no guess
+    public async Task A_category_in_small_letters_is_guessed_and_nonsense_is_not(string typed, string tip) =>
+        (await Invocation.Assess($"registered-in: au-qld\non: 2026-11-20\nvehicle: {{ category: {typed} }}\n")).Error.ShouldContain(tip);
+
+    [Fact]
+    public async Task A_file_in_a_folder_that_is_not_there_is_told_as_such()
+    {
+        var refused = await Invocation.Of(["assess", Example, "--output", "/no/such/folder/answer.txt"]);
+        refused.Code.ShouldBe(2);
+        refused.Error.ShouldBe("/no/such/folder/answer.txt:1:1: error not-writable: there is no folder '/no/such/folder' (make it first, or check its name)\n");
+    }
+
+    [Fact]
+    public void Through_a_pipe_the_columns_asked_for_are_kept()
+    {
+        Run("env", "COLUMNS=50", Command, "assess", Example).Split('\n').ShouldAllBe(line => line.Length <= 50);
+        Run("env", "COLUMNS=200", Command, "assess", Example).Split('\n').ShouldContain(line => line.Length > 80);
+        Run("env", "COLUMNS=wide", Command, "assess", Example).Split('\n').ShouldAllBe(line => line.Length <= 80);
+    }
+
+    [Fact]
+    public void Without_colour_nothing_is_bold_either()
+    {
+        Run("script", "-qec", $"NO_COLOR=1 {Command} assess {Example}", "/dev/null").ShouldNotContain("\u001b[1");
+        Run("script", "-qec", $"{Command} assess {Example}", "/dev/null").ShouldContain("\u001b[1");
+    }
+
+    [Theory]
+    [InlineData("rulebook ass", "assess")]
+    [InlineData("rulebook limits au-q", "au-qld")]
+    [InlineData("rulebook assess x.yaml --fo", "--format")]
+    public void A_shell_completes_commands_options_and_jurisdictions(string line, string completed)
+    {
+        var words = line.Split(' ');
+        Run("bash", "-c", $"""
+            rulebook() {'{'} {Command} "$@"; {'}'}
+            cd {Invocation.Root}
+            source <(rulebook completions bash)
+            COMP_LINE="{line}"; COMP_POINT={line.Length}; COMP_WORDS=({line}); COMP_CWORD={words.Length - 1}
+            _rulebook; echo "$COMPREPLY"
+            """).Trim().ShouldBe(completed);
+    }
+
+    private static string Command => Path.Combine(AppContext.BaseDirectory, "RuleBook.Cli");
+
+    private static string Run(string program, params string[] arguments)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, WorkingDirectory = Invocation.Root })!;
+        var text = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return text;
+    }
+}
