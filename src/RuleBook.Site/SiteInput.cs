@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Text;
 
@@ -12,7 +13,11 @@ namespace RuleBook.Site;
 /// <param name="ReportTo">Start of an http(s) address to which a correction report is appended, percent-encoded; null for reports to copy.</param>
 /// <param name="Since">What the book changes against an earlier edition; null when it was not compared.</param>
 public sealed record SiteInput(
-    Book Book, ImmutableArray<SiteSource> Files, DateOnly Day, ImmutableArray<SiteFile> Check, string? ReportTo = null, EditionChanges? Since = null);
+    Book Book, ImmutableArray<SiteSource> Files, DateOnly Day, ImmutableArray<SiteFile> Check, string? ReportTo = null, EditionChanges? Since = null)
+{
+    /// <summary>The documents that nobody has read, what decides most first; empty where nobody ranked them.</summary>
+    public ImmutableArray<OpenDocument> Open { get; init; } = [];
+}
 
 /// <summary>One file of the book.</summary>
 /// <param name="Path">Relative to the book's folder, with forward slashes.</param>

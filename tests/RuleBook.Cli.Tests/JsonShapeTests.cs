@@ -34,6 +34,7 @@ public sealed class JsonShapeTests
     [InlineData("limits", "limits", "au")]
     [InlineData("limits", "limits", "nz")]
     [InlineData("limits", "limits", "us-ca")]
+    [InlineData("gaps", "gaps")]
     [InlineData("inspection", "inspect")]
     [InlineData("case-run", "cases")]
     [InlineData("edition-list", "editions")]

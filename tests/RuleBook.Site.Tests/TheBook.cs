@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Gaps;
 using RuleBook.Law.Reading;
 using RuleBook.Site.Building;
 using RuleBook.Text;
@@ -12,6 +13,8 @@ internal static class TheBook
 {
     private static readonly Lazy<SiteInput> Read = new(() => Make(Texts()));
     private static readonly Lazy<ImmutableArray<SiteFile>> Rendered = new(() => SiteBuild.Render(Read.Value));
+
+    private static readonly DateOnly Day = new(2026, 11, 25);
 
     public static SiteInput Input => Read.Value;
 
@@ -26,7 +29,7 @@ internal static class TheBook
     {
         var problems = new List<Problem>();
         var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], BookFolder.Load(Folder).Digest, problems);
-        return problems.Count == 0 ? new SiteInput(book, files, new DateOnly(2026, 11, 25), []) : throw new InputException(problems);
+        return problems.Count == 0 ? new SiteInput(book, files, Day, []) { Open = TypicalJobs.Rank(book, Day, book.Jurisdictions) } : throw new InputException(problems);
     }
 
     private static string Upward(string from)

@@ -74,6 +74,7 @@ internal static class CommandLine
             RemedyCommand.Build(surroundings),
             LimitsCommand.Build(surroundings),
             TimelineCommand.Build(surroundings),
+            GapsCommand.Build(surroundings),
             InspectCommand.Build(surroundings),
             SiteCommand.Build(surroundings),
             CasesCommand.Build(surroundings),

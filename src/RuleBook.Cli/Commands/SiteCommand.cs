@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Gaps;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 using RuleBook.Site;
@@ -64,7 +65,11 @@ internal static class SiteCommand
     {
         var texts = BookFolder.Load(folder);
         var book = BookReading.Open(texts);
-        return new SiteInput(book, [.. texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path)))], day ?? LatestCheck(book), []);
+        var shown = day ?? LatestCheck(book);
+        return new SiteInput(book, [.. texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path)))], shown, [])
+        {
+            Open = TypicalJobs.Rank(book, shown, book.Jurisdictions),
+        };
     }
 
     private static DateOnly LatestCheck(Book book) => book.Jurisdictions

@@ -24,6 +24,7 @@ public static class SiteBuild
             .. TopicPages.Of(site),
             () => ChangesPage.Of(site),
             () => CoveragePage.Of(site),
+            () => OpenPage.Of(site),
             () => DataPage.Of(site),
             () => WordsPage.Of(site),
             .. LinesPages.Of(site),
