@@ -45,6 +45,7 @@ async function answer(typing = false) {
     if (whole.failure) return fail(whole.failure);
     comply(at("said"), whole);
     at("json").textContent = whole.json;
+    at("sheet").replaceChildren(...new DOMParser().parseFromString(whole.sheet, "text/html").body.childNodes);
   } catch (error) {
     return fail(error.message);
   }
@@ -66,11 +67,13 @@ function tell(given, job) {
   at("told").lastElementChild.textContent = JSON.stringify(job, null, 2);
   for (const name in folds) at(name).lastElementChild.replaceChildren();
   at("json").textContent = "";
+  at("sheet").replaceChildren();
   at("more").hidden = false;
 }
 
 /** The answer that stands is of what stood in the form before: it stays, and is not to be taken for the answer. */
 function stale() {
+  at("sheet").replaceChildren(); // what is printed is the answer to what stands in the form, or nothing
   at("answer").setAttribute("aria-busy", "true");
   if (!at("said").querySelector(".verdict")) return at("said").replaceChildren();
   at("said").classList.add("before");
@@ -128,6 +131,7 @@ function clear() {
 
 /** There is no answer to print or to save. */
 function unanswered() {
+  at("sheet").replaceChildren();
   at("headline").textContent = "";
   at("json").textContent = "";
   at("more").hidden = true;
@@ -308,11 +312,7 @@ at("undo").addEventListener("click", () => {
   answer();
   at("afresh").focus();
 });
-at("print").addEventListener("click", async () => {
-  at("told").open = at("reasons").open = true;
-  await further();
-  window.print();
-});
+at("print").addEventListener("click", () => window.print());
 at("save-answer").addEventListener("click", () => save("answer.json", at("json").textContent));
 at("reload").addEventListener("click", () => location.reload());
 for (const name in folds) at(name).addEventListener("toggle", () => opened && further());

@@ -3,6 +3,7 @@ using RuleBook.Answers;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Telling;
+using RuleBook.Telling.Sheets;
 using RuleBook.Text;
 using RuleBook.Yaml;
 
@@ -31,7 +32,7 @@ internal static class Answering
         return PageJson.Write(json => CardJson.Write(json, book, read, Assessor.Assess(book, read), Day(today)));
     }
 
-    /// <summary>The same with what would mend the job, and the command's JSON as text.</summary>
+    /// <summary>The same with what would mend the job, the command's JSON as text, and the sheet to print.</summary>
     public static string Record(Book book, string job, string today)
     {
         var read = JobReader.Read(JsonNodes.Read(job), book);
@@ -41,6 +42,7 @@ internal static class Answering
         {
             CardJson.Write(json, book, read, assessment, Day(today), remedies);
             json.WriteString("json", AssessmentJson.Write(assessment, remedies));
+            json.WriteString("sheet", RecordSheet.Of(book, read, assessment, remedies, "the check page", Day(today) ?? assessment.On));
         });
     }
 

@@ -57,6 +57,6 @@ public sealed class RecordSheetTests
         var job = JobReader.Read(YamlText.Read(written, "job"), TheBook.Input.Book);
         var assessment = Assessor.Assess(TheBook.Input.Book, job);
         var remedies = Remedies.Find(TheBook.Input.Book, job, null, assessment);
-        return (assessment, new HtmlParser().ParseDocument(RecordSheet.Of(TheBook.Input.Book, job, assessment, remedies, "2.0.0", new DateOnly(2026, 11, 27))));
+        return (assessment, new HtmlParser().ParseDocument(SheetPage.Of(TheBook.Input.Book, job, assessment, remedies, "rulebook 2.0.0", new DateOnly(2026, 11, 27))));
     }
 }

@@ -43,7 +43,7 @@ internal static class AssessCommand
             Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
             {
                 "json" => _ => AssessmentJson.Write(assessment, Remedies.Find(opened, read, elsewhere, assessment)),
-                "html" => _ => RecordSheet.Of(opened, read, assessment, Remedies.Find(opened, read, elsewhere, assessment), Surroundings.Version, surroundings.Today),
+                "html" => _ => SheetPage.Of(opened, read, assessment, Remedies.Find(opened, read, elsewhere, assessment), $"rulebook {Surroundings.Version}", surroundings.Today),
                 "record" => _ => SavedRecord.Of(opened, node, elsewhere, assessment, Surroundings.Version, surroundings.Today).ToJson(),
                 _ => console => Page.Write(console, page => Write(page, opened, read, elsewhere, assessment, parsed.GetValue(full), surroundings.Today)),
             });

@@ -23,7 +23,7 @@ internal static class CheckFiles
         [
             .. input.Check,
             Data.NodesJson.Write(input),
-            .. Scripts.Select(name => new SiteFile(name, Templates.File(name))),
+            .. Scripts.Append("sheet.css").Select(name => new SiteFile(name, Templates.File(name))),
         ];
         foreach (var file in files) yield return file;
         yield return Worker([page, style, new SiteFile("icon.svg", Templates.File("icon.svg")), .. files]);

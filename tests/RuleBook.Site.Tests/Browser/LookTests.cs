@@ -1,3 +1,7 @@
+using RuleBook.Answers;
+using RuleBook.Jobs.Reading;
+using RuleBook.Telling.Sheets;
+using RuleBook.Yaml;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
@@ -100,6 +104,24 @@ public sealed class LookTests(BrowserSite site)
         (await page.PdfAsync(new() { PreferCSSPageSize = true })).AsSpan(0, 5).SequenceEqual("%PDF-"u8).ShouldBeTrue();
         var record = await site.CheckAsync(CheckTests.Wagon);
         (await record.PdfAsync(new() { PreferCSSPageSize = true })).Length.ShouldBeGreaterThan(5000);
+    }
+
+    [Fact]
+    public async Task What_the_check_page_prints_is_the_sheet_of_the_command_and_nothing_else()
+    {
+        var page = await site.CheckAsync(CheckTests.Wagon);
+        var today = DateOnly.Parse(await page.EvaluateAsync<string>("new Date().toLocaleDateString('sv')"), System.Globalization.CultureInfo.InvariantCulture);
+        var job = JobReader.Read(YamlText.Read(CheckTests.Wagon, "job"), TheBook.Input.Book);
+        var assessment = Assessor.Assess(TheBook.Input.Book, job);
+        var sheet = RecordSheet.Of(TheBook.Input.Book, job, assessment, Remedies.Find(TheBook.Input.Book, job, null, assessment), "the check page", today);
+        (await page.Locator("#sheet").InnerHTMLAsync()).ShouldBe(new AngleSharp.Html.Parser.HtmlParser().ParseDocument(sheet).Body!.InnerHtml);
+        (await page.Locator("#sheet").IsVisibleAsync()).ShouldBeFalse();
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        (await page.Locator("#sheet").IsVisibleAsync()).ShouldBeTrue();
+        (await page.Locator("#said").IsVisibleAsync()).ShouldBeFalse();
+        (await page.Locator("form").First.IsVisibleAsync()).ShouldBeFalse();
+        await page.EvaluateAsync("document.querySelector('#job [name=\"on\"], #job input[type=\"text\"]').value = 'x'; document.getElementById('job').dispatchEvent(new Event('input', { bubbles: true }))");
+        await page.WaitForFunctionAsync("document.getElementById('sheet').childNodes.length === 0 || document.getElementById('answer').getAttribute('aria-busy') === 'false'");
     }
 
     [Fact]
