@@ -1,6 +1,4 @@
-// Sets a column of another nation's comparison beside the ones of this page; both were made by the same templates.
-const table = document.getElementById("comparison");
-
+// Sets a state of another nation's comparison beside the ones of this page; both were made by the same templates.
 async function load(address) {
   const answer = await fetch(address);
   if (!answer.ok) throw new Error(`${answer.status} ${address}`);
@@ -19,17 +17,10 @@ async function find(address, day) {
   return [await load(then), then];
 }
 
-function cell(name, text) {
-  const made = document.createElement(name);
-  made.appendChild(document.createElement("i")).textContent = text;
-  return made;
-}
-
 /** A copy whose links and whose clauses work here. */
 function bring(node, doc, page, id) {
   const copy = document.importNode(node, true);
   for (const link of copy.querySelectorAll("a[href]")) link.href = new URL(link.getAttribute("href"), page);
-  for (const line of copy.querySelectorAll("[data-k]")) line.removeAttribute("data-k");
   for (const button of copy.querySelectorAll("[popovertarget]")) {
     const from = button.getAttribute("popovertarget");
     const own = `${id}-${from}`;
@@ -37,30 +28,34 @@ function bring(node, doc, page, id) {
     if (document.getElementById(own)) continue;
     const where = bring(doc.getElementById(from), doc, page, id);
     where.id = own;
-    table.closest("section").after(where);
+    document.getElementById("comparison").after(where);
   }
   return copy;
 }
 
-/** The row of this page's table for a row of the other's; made where there is none. */
-function rowFor(row, width, doc, page, id) {
-  const own = document.getElementById(row.id);
-  if (own) return own;
-  const group = document.getElementById(row.closest("tbody").querySelector("[scope=rowgroup]").id)?.closest("tbody") ?? table.appendChild(document.createElement("tbody"));
-  const made = group.insertRow();
-  made.id = row.id;
+/** The row under this table's questions; one that the other comparison does not ask says so. */
+function rowFor(row, questions, doc, page, id) {
+  const asked = [...row.closest("table").tHead.rows[0].cells].map(head => head.dataset.q);
+  const made = document.createElement("tr");
+  made.dataset.c = id;
+  made.dataset.v = "*";
   made.append(bring(row.cells[0], doc, page, id));
-  while (made.cells.length < width) made.append(cell("td", "no limit of its own"));
+  for (const head of questions) {
+    const at = asked.indexOf(head.dataset.q);
+    const cell = at < 0 ? document.createElement("td") : bring(row.cells[at], doc, page, id);
+    if (at < 0) cell.append(Object.assign(document.createElement("p"), { textContent: "no such question there" }));
+    cell.dataset.label = head.textContent;
+    made.append(cell);
+  }
   return made;
 }
 
-/** Adds the column of a jurisdiction, as on a day. */
-export async function addColumn(id, address, day) {
+/** Adds the rows of a jurisdiction for the vehicle that its own comparison shows first, as on a day. */
+export async function addPlace(id, address, day) {
   const [doc, page] = await find(address, day);
-  const other = doc.getElementById("comparison");
-  const at = [...other.tHead.rows[0].cells].findIndex(head => head.dataset.c === id);
-  const width = table.tHead.rows[0].cells.length;
-  for (const row of other.querySelectorAll("tr[id]")) rowFor(row, width, doc, page, id).append(bring(row.cells[at], doc, page, id));
-  for (const row of table.querySelectorAll("tr[id]")) if (row.cells.length === width) row.append(cell("td", "no limit of its own"));
-  table.tHead.rows[0].append(bring(other.tHead.rows[0].cells[at], doc, page, id));
+  for (const table of document.querySelectorAll("#comparison table")) {
+    const questions = [...table.tHead.rows[0].cells].slice(1);
+    for (const row of doc.querySelectorAll(`#comparison table[data-topic="${table.dataset.topic}"] tbody tr:not([hidden])`))
+      if (row.dataset.c === id) table.tBodies[0].append(rowFor(row, questions, doc, page, id));
+  }
 }

@@ -1,139 +1,128 @@
 // Shows and hides what the page holds; the state lives in the address. No rule is known here.
-import { addColumn } from "./beside.js";
+import { addPlace } from "./beside.js";
 
 const form = document.getElementById("choose");
-const table = document.getElementById("comparison");
-const facts = [...form.querySelectorAll("[data-fact]")];
-const columns = [...form.querySelectorAll("[name=column]")];
+const comparison = document.getElementById("comparison");
+const vehicle = document.getElementById("vehicle");
 const also = document.getElementById("also");
-const added = [];
 const on = document.getElementById("on");
+const said = document.getElementById("said");
+const sections = [...comparison.querySelectorAll(".compared")];
+const tabs = [...document.querySelectorAll(".tabs a")];
 const days = [...document.querySelectorAll("a[data-day]")].map(link => link.textContent);
-
-// A kind of vehicle is a bit; the last fact changes fastest (see VehicleKinds).
-function wanted() {
-  const sizes = facts.map(fact => fact.options.length - 1);
-  const count = sizes.reduce((product, size) => product * size, 1);
-  let set = 0n;
-  for (let kind = 0; kind < count; kind++) {
-    let rest = kind, holds = true;
-    for (let i = facts.length - 1; i >= 0; i--) {
-      const word = facts[i].options[1 + rest % sizes[i]].value;
-      rest = Math.floor(rest / sizes[i]);
-      if (facts[i].value && facts[i].value !== word) holds = false;
-    }
-    if (holds) set |= 1n << BigInt(kind);
-  }
-  return set;
-}
+const added = [];
+const isDay = text => /^\d{4}-\d\d-\d\d$/.test(text ?? "") && !isNaN(Date.parse(text));
+const words = day => new Date(`${day}T00:00:00Z`).toLocaleDateString("en-AU", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
+const boxes = () => [...form.querySelectorAll("[name=state]")];
+const changeOf = day => days.filter(each => each <= day).pop() ?? days[0];
 
 function show() {
-  const set = wanted();
-  for (const cell of table.querySelectorAll("tbody td:not(.fill)")) {
-    let any = false;
-    for (const rule of cell.querySelectorAll("div")) {
-      let binds = false;
-      for (const line of rule.querySelectorAll("p")) {
-        const kinds = line.dataset.k;
-        line.hidden = kinds !== undefined && (BigInt("0x" + kinds) & set) === 0n;
-        binds ||= !line.hidden;
-      }
-      rule.hidden = !binds;
-      any ||= binds;
-    }
-    const said = cell.querySelector("i") ?? cell.appendChild(Object.assign(document.createElement("i"), { textContent: "nothing for this vehicle" }));
-    said.hidden = any;
-  }
-  const hidden = new Set(columns.filter(box => !box.checked).map(box => box.value));
-  const heads = [...table.tHead.rows[0].cells];
-  for (const row of table.querySelectorAll("tr:not(.group)")) for (const cell of row.cells) cell.hidden = hidden.has(heads[cell.cellIndex].dataset.c);
-  for (const fill of table.querySelectorAll(".fill")) fill.colSpan = Math.max(1, columns.length - hidden.size);
+  const states = new Set(boxes().filter(box => box.checked).map(box => box.value));
+  for (const row of comparison.querySelectorAll("tbody tr"))
+    row.hidden = !states.has(row.dataset.c) || !(row.dataset.v === "*" || row.dataset.v.split(" ").includes(vehicle.value));
+  document.getElementById("vehicle-shown").textContent = vehicle.selectedOptions[0].textContent;
+}
+
+function showTopic() {
+  const wanted = sections.find(section => section.id === decodeURIComponent(location.hash.slice(1)).split(".")[0]) ?? sections[0];
+  for (const section of sections) section.classList.toggle("aside-tab", section !== wanted);
+  tabs.forEach((tab, i) => sections[i] === wanted ? tab.setAttribute("aria-current", "true") : tab.removeAttribute("aria-current"));
 }
 
 function state() {
   const search = new URLSearchParams();
-  for (const fact of facts) if (fact.value) search.set(fact.name, fact.value);
-  const kept = columns.filter(box => box.checked).map(box => box.value);
+  const all = boxes();
+  const kept = all.filter(box => box.checked).map(box => box.value);
+  if (vehicle.selectedIndex > 0) search.set("vehicle", vehicle.value);
   if (added.length) search.set("also", added.join(" "));
-  if (kept.length < columns.length) search.set("columns", kept.join(" "));
+  if (kept.length < all.length) search.set("states", kept.join(" "));
   return search;
 }
 
 function remember() {
   const search = state();
-  if (on.value && on.value !== form.dataset.on) search.set("on", on.value);
+  if (isDay(on.value) && on.value !== form.dataset.on) search.set("on", on.value);
   const text = search.toString();
   history.replaceState(null, "", location.pathname + (text ? "?" + text : "") + location.hash);
 }
 
 function goTo(day) {
   const search = state();
-  const earlier = days.filter(each => each <= day);
-  const change = earlier.length ? earlier[earlier.length - 1] : days[0];
   search.set("on", day);
-  location.assign(new URL(`${form.dataset.folder}${change}.html?${search}${location.hash}`, location.href));
+  location.assign(new URL(`${form.dataset.folder}${changeOf(day)}.html?${search}${location.hash}`, location.href));
+}
+
+// The day asked for is the day shown: a page holds from its day to the next on which something changes.
+function showDay(day) {
+  on.value = day;
+  for (const each of document.querySelectorAll("[data-day-shown]")) each.textContent = words(day);
+  for (const caption of comparison.querySelectorAll("caption")) caption.textContent = caption.textContent.replace(/ on [^,]*$/, ` on ${words(day)}`);
+}
+
+// The vehicle by its name, or by the facts of an older link.
+function chosenVehicle(search) {
+  const options = [...vehicle.options];
+  const facts = ["category", "four-wheel-drive", "stability-control", "vehicle-kind"].filter(fact => search.get(fact)).map(fact => `${fact}=${search.get(fact)}`);
+  return options.find(option => option.value === search.get("vehicle"))
+    ?? (facts.length ? options.find(option => facts.every(fact => option.dataset.facts.split(" ").includes(fact))) : undefined);
 }
 
 function read() {
   const search = new URLSearchParams(location.search);
-  for (const fact of facts) {
-    const word = search.get(fact.name);
-    if ([...fact.options].some(option => option.value === word)) fact.value = word;
-  }
-  const kept = search.get("columns")?.split(" ");
-  if (kept) for (const box of columns) box.checked = kept.includes(box.value);
-  if (kept) form.querySelector(".columns-of").open = true;
+  const wanted = chosenVehicle(search);
+  if (wanted) wanted.selected = true;
+  const kept = (search.get("states") ?? search.get("columns"))?.split(" ");
+  if (kept) for (const box of boxes()) box.checked = kept.includes(box.value) || added.includes(box.value);
   const day = search.get("on");
-  if (day && /^\d{4}-\d\d-\d\d$/.test(day)) {
-    on.value = day;
-    const change = days.filter(each => each <= day).pop() ?? days[0];
-    const shown = days.filter(each => each <= form.dataset.on).pop() ?? days[0];
-    if (change !== undefined && change !== shown) goTo(day);
+  if (!isDay(day)) return;
+  if (changeOf(day) !== undefined && changeOf(day) !== changeOf(form.dataset.on)) goTo(day);
+  else showDay(day);
+}
+
+const tidy = part => part.textContent.trim().replace(/\s+/g, " ");
+
+async function copy(what, text) {
+  try {
+    await navigator.clipboard.writeText(text);
+    said.textContent = `${what} copied.`;
+  } catch {
+    said.textContent = `The browser did not let the ${what.toLowerCase()} be copied.`;
   }
 }
 
-async function copy() {
-  const rows = [...table.rows].map(row => [...row.cells].filter(cell => !cell.hidden).map(text).join("\t"));
-  await navigator.clipboard.writeText(rows.join("\n"));
-  document.getElementById("said").textContent = "Copied.";
+function tableText() {
+  const table = sections.find(section => !section.classList.contains("aside-tab")).querySelector("table");
+  const cell = each => [...each.children].length ? [...each.children].map(tidy).join("; ") : tidy(each);
+  return [tidy(table.caption), ...[...table.rows].filter(row => !row.hidden).map(row => [...row.cells].map(cell).join("\t"))].join("\n");
 }
 
-function text(cell) {
-  const tidy = part => part.textContent.trim().replace(/\s+/g, " ");
-  const rules = [...cell.querySelectorAll("div:not([hidden])")].map(rule => {
-    const said = [...rule.querySelectorAll("p:not([hidden])")].map(tidy).join("; ");
-    const when = rule.querySelector(":scope > small");
-    return when ? `${tidy(when)}: ${said}` : said;
-  });
-  return (rules.length ? rules.join("; ") : [...cell.childNodes]
-    .filter(node => !node.hidden && !node.classList?.contains("here")).map(node => node.textContent).join(" ").trim().replace(/\s+/g, " "));
-}
-
-// A column of another nation, with its box among the others.
+// A state of another nation, with its box among the others.
 async function add(id) {
-  const option = also && [...also.options].find(each => each.value === id);
-  if (!id || !option || added.includes(id)) return;
+  const option = also && [...also.options].find(each => each.value === id && each.value);
+  if (!option || added.includes(id)) return;
   option.disabled = true;
   try {
-    await addColumn(id, option.parentElement.dataset.page, form.dataset.on);
+    await addPlace(id, option.parentElement.dataset.page, isDay(on.value) ? on.value : form.dataset.on);
   } catch {
     option.disabled = false;
-    document.getElementById("said").textContent = `${option.textContent} could not be loaded.`;
+    said.textContent = `${option.textContent} could not be loaded.`;
     return;
   }
   added.push(id);
   const label = document.createElement("label");
-  const box = Object.assign(document.createElement("input"), { type: "checkbox", name: "column", value: id, checked: true });
-  label.append(box, ` ${option.textContent}`);
+  const box = Object.assign(document.createElement("input"), { type: "checkbox", name: "state", value: id, checked: true });
+  label.append(box, Object.assign(document.createElement("span"), { textContent: option.textContent }));
   form.querySelector("fieldset").append(label);
-  columns.push(box);
 }
 
 form.hidden = false;
+document.querySelector(".vehicle-shown").hidden = true;
+showTopic();
 for (const id of new URLSearchParams(location.search).get("also")?.split(" ") ?? []) await add(id);
 read();
 show();
-form.addEventListener("submit", event => { event.preventDefault(); if (on.value) goTo(on.value); });
+window.addEventListener("hashchange", showTopic);
+form.addEventListener("submit", event => { event.preventDefault(); if (isDay(on.value)) goTo(on.value); });
 form.addEventListener("change", async event => {
   if (event.target === on) return;
   if (event.target === also) {
@@ -143,4 +132,13 @@ form.addEventListener("change", async event => {
   show();
   remember();
 });
-document.getElementById("copy").addEventListener("click", copy);
+document.getElementById("few").addEventListener("click", event => {
+  const any = boxes().some(box => box.checked);
+  for (const box of boxes()) box.checked = !any;
+  event.target.textContent = any ? "All of them" : "None of them";
+  show();
+  remember();
+});
+document.getElementById("copy").addEventListener("click", () => copy("Table", tableText()));
+document.getElementById("link").addEventListener("click", () => { remember(); copy("Link", location.href); });
+document.documentElement.dataset.shown = "";

@@ -17,9 +17,6 @@ internal sealed record LimitStatement(
 {
     public Rule Rule => Version.Rule;
 
-    /// <summary>Stands for several rules that say the same.</summary>
-    public bool Several { get; init; }
-
     /// <summary>How it is known.</summary>
     public Standing Standing { get; } = Version.Evidence.Of(
         Tier is not null && Limit is not null ? new Part(Tier.Name, Limit.Measure) : Evidence.PartOf(Version.Content, Measure == LimitStatements.Beyond));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Numerics;
 using RuleBook.Law;
 
@@ -7,7 +6,7 @@ namespace RuleBook.Site.Limits;
 
 /// <summary>
 /// Every kind of vehicle that some rules tell apart: each category with and without four-wheel drive and stability control, and so on.
-/// A set of kinds is a number with one bit a kind, so that the page's script can filter without knowing any rule.
+/// A set of kinds is a number with one bit a kind.
 /// </summary>
 internal sealed class VehicleKinds
 {
@@ -34,25 +33,6 @@ internal sealed class VehicleKinds
             if (Passes(kinds[i], predicates)) set |= BigInteger.One << i;
         return set;
     }
-
-    /// <summary>As the page's script reads it: hexadecimal; empty for every kind.</summary>
-    public string Text(BigInteger set) => set == Every ? "" : set.ToString("x", CultureInfo.InvariantCulture).TrimStart('0');
-
-    /// <summary>A set in words, as far as each fact bounds it: <c>four-wheel drive: no</c>; empty for every kind.</summary>
-    public string Words(BigInteger set) => string.Join("; ", Facts
-        .Select(fact => (fact.Title, fact.Values.Length, Words: Words(set, fact.Name)))
-        .Where(fact => fact.Words.Length < fact.Length)
-        .Select(fact => $"{fact.Title}: {string.Join(", ", fact.Words)}"));
-
-    private string[] Words(BigInteger set, string fact) =>
-    [
-        .. kinds
-            .Where((_, i) => !((set >> i) & 1).IsZero)
-            .SelectMany(kind => kind)
-            .Where(word => word.Fact == fact)
-            .Select(word => word.Word)
-            .Distinct(),
-    ];
 
     private static IEnumerable<FactTest> Tests(Rule rule) => rule.For.Tests
         .Concat(rule.Versions.SelectMany(version => version.Content switch

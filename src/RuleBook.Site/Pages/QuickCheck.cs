@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RuleBook.Site.Comparison;
 using RuleBook.Site.Templating;
 
 namespace RuleBook.Site.Pages;
@@ -26,3 +27,6 @@ internal sealed record QuickPlace(string Id, string Name, string Short);
 
 /// <summary>A kind of vehicle, and the facts that it sets, as JSON.</summary>
 internal sealed record QuickVehicle(string Title, string Facts);
+
+/// <summary>A fact that can be chosen.</summary>
+internal sealed record FactChoice(string Name, string Title, string[] Values);

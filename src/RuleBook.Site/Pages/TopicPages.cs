@@ -1,6 +1,7 @@
 using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Site.Charts;
+using RuleBook.Site.Comparison;
 using RuleBook.Site.Limits;
 using RuleBook.Site.Templating;
 using RuleBook.Telling;
@@ -30,8 +31,7 @@ internal static class TopicPages
                 .Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key)))
                 .ToArray()),
             ("boards", AdoptionBoard.Of(site, topic)),
-            ("schemes", topic.Name == "certification" ? CertificationRows.Of(site, site.Places, site.Day).Rows : []),
-            ("columns", site.Places.Select(place => new Column(place.Id, place.Name, Links.Jurisdiction(place.Id))).ToArray()),
+            ("schemes", topic.Name == "certification" ? Schemes(site, topic) : null),
             ("coverage", Coverage(site, topic)));
         return new Page(path, SiteBook.Heading(topic.Title), "topics", body, []);
     }
@@ -61,6 +61,9 @@ internal static class TopicPages
                 .ThenBy(group => group.Key, StringComparer.Ordinal),
         ];
     }
+
+    private static Matrix Schemes(SiteBook site, Topic topic) =>
+        new Matrices(site, new CompareGroup("all", "", site.Places, [ComparedVehicle.Any], [], true), site.Day, false).Schemes(topic);
 
     private static CoverageView[] Coverage(SiteBook site, Topic topic) =>
     [

@@ -1,4 +1,6 @@
 using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;
 
@@ -11,7 +13,8 @@ namespace RuleBook.Site.Views;
 /// <param name="Place">File and line.</param>
 /// <param name="Line">To the data line.</param>
 /// <param name="Report">To the report.</param>
-internal sealed record WhereView(string Id, string Title, string Url, string Clause, int More, string Place, string Line, string Report)
+/// <param name="Ask">Whom to ask where nothing is established; empty elsewhere.</param>
+internal sealed record WhereView(string Id, string Title, string Url, string Clause, int More, string Place, string Line, string Report, string Ask)
 {
     public static WhereView Of(ResolvedVersion version, string id)
     {
@@ -29,7 +32,8 @@ internal sealed record WhereView(string Id, string Title, string Url, string Cla
             Math.Max(0, clauses.Length - 1),
             $"{mark.File["jurisdictions/".Length..]}:{mark.Line}",
             Links.Line(mark),
-            Links.Report(version.Rule));
+            Links.Report(version.Rule),
+            version.Content is NotEstablished unknown ? Phrases.Sentence(unknown.Ask.Trim()) : "");
     }
 }
 

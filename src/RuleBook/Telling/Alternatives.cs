@@ -19,20 +19,27 @@ public static class Alternatives
         return same.Length < 2 || at < 0 ? "" : $"{(char)('A' + at)} {Name(tier, finding)}";
     }
 
+    /// <summary>The name of an alternative: what its limits leave open.</summary>
+    /// <param name="limits">All limits of the tier.</param>
+    /// <param name="title">The title of a measure by its name.</param>
+    public static string Name(IEnumerable<Limit> limits, Func<string, string> title)
+    {
+        string[] open =
+        [
+            .. limits
+                .Where(limit => limit.Measure != KnownWords.TotalLift && limit.Bounds?.Upper is not { Value.IsPositive: false })
+                .Select(limit => title(limit.Measure))
+                .Distinct(),
+        ];
+        return open switch { [] => "within other limits", [var one] => $"{one} alone", [.. var first, var last] => $"{string.Join(", ", first)} and {last}" };
+    }
+
     private static string Name(Tier tier, Finding finding)
     {
         var titles = finding.Limits
             .Concat(finding.Closed.SelectMany(closed => closed.Limits))
             .GroupBy(check => check.Measure.Name)
             .ToDictionary(same => same.Key, same => same.First().Measure.Title);
-        string[] open =
-        [
-            .. tier.Limits
-                .Where(limit => limit.Bounds?.Upper is not { Value.IsPositive: false })
-                .Select(limit => titles.GetValueOrDefault(limit.Measure, limit.Measure.Replace('-', ' ')))
-                .Where(title => title != "total lift")
-                .Distinct(),
-        ];
-        return open switch { [] => "within other limits", [var one] => $"{one} alone", [.. var first, var last] => $"{string.Join(", ", first)} and {last}" };
+        return Name(tier.Limits, measure => titles.GetValueOrDefault(measure, measure.Replace('-', ' ')));
     }
 }
