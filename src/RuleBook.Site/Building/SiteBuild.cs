@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using RuleBook.Site.Changes;
 using RuleBook.Site.Comparison;
 using RuleBook.Site.Data;
 using RuleBook.Site.Feeds;
@@ -11,7 +12,7 @@ namespace RuleBook.Site.Building;
 /// <summary>Renders the comparison site of a book: pages, feeds, data. No file is touched, no clock is read.</summary>
 public static class SiteBuild
 {
-    private static readonly string[] Fixed = ["site.css", "compare.js", "beside.js", "icon.svg"];
+    private static readonly string[] Fixed = ["site.css", "compare.js", "beside.js", "changes.js", "icon.svg"];
 
     /// <summary>Every file of the site, in ordinal order of the paths.</summary>
     public static ImmutableArray<SiteFile> Render(SiteInput input)
@@ -24,6 +25,7 @@ public static class SiteBuild
             .. JurisdictionPages.Of(site),
             .. TopicPages.Of(site),
             () => ChangesPage.Of(site),
+            () => RereadPage.Of(site),
             () => CoveragePage.Of(site),
             () => OpenPage.Of(site),
             () => DataPage.Of(site),

@@ -39,11 +39,10 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
     private static IEnumerable<ResolvedVersion> Resolved(SiteBook site, Rule rule, RuleVersion version, int at)
     {
         var day = version.From?.Latest ?? version.InForceBy?.Latest ?? site.Day;
-        var alone = rule with { Versions = [version with { From = null, InForceBy = null, Announced = null, Proposed = false, Until = null }] };
         var next = version.Until ?? rule.Versions.Skip(at + 1).FirstOrDefault(later => later.Decides)?.From;
-        return Resolver.Resolve(site.Book, alone, day)
+        return VersionAlone.On(site.Book, rule, version, day)
             .Where(resolved => resolved.Content is not Adoption)
-            .Select(resolved => resolved with { Rule = rule, Until = next });
+            .Select(resolved => resolved with { Until = next });
     }
 
     private static LimitRow Row(SiteBook site, Rule rule, RuleVersion version, ResolvedVersion resolved, Tier? tier, Limit? limit, string kind)

@@ -4,7 +4,7 @@ using RuleBook.Units;
 
 namespace RuleBook.Site.Feeds;
 
-/// <summary>Days on which rules begin, and on which sources are due to be read again, as a calendar (RFC 5545).</summary>
+/// <summary>Days to come on which rules begin, and on which sources are due to be read again, as a calendar (RFC 5545).</summary>
 /// <remarks>A start known only to the month or year spans all the days that it may be.</remarks>
 internal static class Calendar
 {
@@ -17,10 +17,10 @@ internal static class Calendar
         var text = new StringBuilder();
         string[] head = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//RuleBook//changes//EN", "CALSCALE:GREGORIAN", "X-WR-CALNAME:Limits on modified vehicles"];
         foreach (var line in head) Add(text, line);
-        foreach (var change in VersionChange.Of(site).Where(change => change.Date is not null))
+        foreach (var change in VersionChange.Of(site).Where(change => change.Date is { } date && date.Latest >= site.Day))
             Event(text, site.Day, change.Name, change.Date!, $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)})", change.Says);
         foreach (var place in site.Places)
-            foreach (var due in place.Sources.GroupBy(source => source.RecheckAfter.Text).OrderBy(group => group.Key, StringComparer.Ordinal))
+            foreach (var due in place.Sources.Where(source => source.RecheckAfter.Latest >= site.Day).GroupBy(source => source.RecheckAfter.Text).OrderBy(group => group.Key, StringComparer.Ordinal))
                 Event(
                     text, site.Day, $"{place.Id}/recheck@{due.Key}", due.First().RecheckAfter,
                     $"{place.Name}: {due.Count()} sources to be read again", string.Join("; ", due.Select(source => source.Title)));

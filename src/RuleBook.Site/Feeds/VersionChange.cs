@@ -15,9 +15,10 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
 
     public string State(DateOnly day) => HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state : "in force";
 
-    /// <summary>The last day on which somebody compared one of its sources.</summary>
+    /// <summary>The last day on which somebody compared one of its sources, or corrected a figure of it.</summary>
     public DateOnly Checked(Book book) => Version.Sources
         .Select(citation => book.Source(Place.Id, citation.Cite)?.Checked.Earliest ?? DateOnly.MinValue)
+        .Concat(Version.Corrected.Select(correction => correction.On))
         .DefaultIfEmpty(DateOnly.MinValue)
         .Max();
 

@@ -51,16 +51,13 @@ public sealed class FeedTests
     }
 
     [Fact]
-    public void The_calendar_is_read_by_another_program_with_every_day_in_force()
+    public void The_calendar_is_read_by_another_program_and_has_only_days_to_come()
     {
         var calendar = Ical.Net.Calendar.Load(File(Site.Feeds.Calendar.Path))!;
-        calendar.Events.Count.ShouldBeGreaterThan(50);
+        calendar.Events.ShouldNotBeEmpty();
         calendar.Events.Select(each => each.Uid).ShouldBeUnique();
         calendar.Events.ShouldAllBe(each => each.Start!.Value < each.End!.Value && !each.Start.HasTime);
-        // Queensland, 26 October 2018: the department's vehicle standards notifications of 2018.
-        var day = calendar.Events.Where(each => each.Start!.Value == new DateTime(2018, 10, 26) && each.Summary!.StartsWith("Queensland", StringComparison.Ordinal)).ToArray();
-        day.ShouldNotBeEmpty();
-        day[0].End!.Value.ShouldBe(new DateTime(2018, 10, 27));
+        calendar.Events.ShouldAllBe(each => each.End!.Value > TheBook.Input.Day.ToDateTime(default));
     }
 
     /// <summary>RFC 5545, 3.1: lines of at most 75 octets, ended by CRLF.</summary>

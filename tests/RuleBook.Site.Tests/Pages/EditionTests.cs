@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using AngleSharp.Html.Dom;
 using RuleBook.Law;
-using RuleBook.Site.Pages;
+using RuleBook.Site.Changes;
 using RuleBook.Tables;
 using RuleBook.Text;
 

@@ -1,13 +1,13 @@
-using System.Globalization;
 using RuleBook.Law;
 using RuleBook.Site.Feeds;
+using RuleBook.Site.Pages;
 using RuleBook.Site.Templating;
 using RuleBook.Site.Views;
 using RuleBook.Telling;
 
-namespace RuleBook.Site.Pages;
+namespace RuleBook.Site.Changes;
 
-/// <summary>What this edition changes, what is to come, what changed, and which sources are due to be read again.</summary>
+/// <summary>What this edition changes, what is to come, and the log of what changed.</summary>
 internal static class ChangesPage
 {
     public static Page Of(SiteBook site)
@@ -15,6 +15,7 @@ internal static class ChangesPage
         var changes = VersionChange.Of(site).ToArray();
         var open = changes.Where(change => HistoryView.StateOf(change.Version, site.Day).Length > 0);
         var past = changes.Where(change => HistoryView.StateOf(change.Version, site.Day).Length == 0 && change.Date is not null);
+        var log = LogEntry.All(site, past);
         var body = Templates.Render(
             "changes",
             ("root", ""),
@@ -22,14 +23,12 @@ internal static class ChangesPage
             ("edition", EditionView.Of(site, site.Input.Since)),
             ("editions", site.Book.Editions.Reverse().Select(NamedEditionView.Of).ToArray()),
             ("coming", open.Select(change => ChangeView.Of(site, change)).ToArray()),
-            ("years", past.GroupBy(change => change.Date!.Earliest.Year)
-                .Select(year => new YearView(year.Key.ToString(CultureInfo.InvariantCulture), [.. year.Select(change => ChangeView.Of(site, change))])).ToArray()),
-            ("due", site.Places.SelectMany(place => place.Sources.Select(source => (place, source)))
-                .OrderBy(pair => pair.source.RecheckAfter.Earliest)
-                .ThenBy(pair => pair.source.Checked.Earliest)
-                .ThenBy(pair => $"{pair.place.Id}/{pair.source.Id}", StringComparer.Ordinal)
-                .Select(pair => DueView.Of(pair.place, pair.source)).ToArray()));
-        return new Page("changes.html", "What changes", "changes", body, []);
+            ("years", log.GroupBy(entry => entry.Year).Select(year => new YearView(year.Key, [.. year])).ToArray()),
+            ("places", log.Where(entry => entry.Place.Length > 0).Select(entry => new Choice(entry.Place, entry.PlaceName)).Distinct().OrderBy(place => place.Title, StringComparer.Ordinal).ToArray()),
+            ("topics", site.Topics.Where(topic => log.Any(entry => entry.Topic == topic.Name)).Select(topic => new Choice(topic.Name, SiteBook.Heading(topic.Title))).ToArray()),
+            ("kinds", new[] { "law", "evidence", "corrected" }.Select(kind => new Choice(kind, LogEntry.Words(kind))).ToArray()),
+            ("count", log.Length));
+        return new Page("changes.html", "What changes", "changes", body, ["changes.js"]);
     }
 }
 
@@ -41,7 +40,10 @@ internal sealed record NamedEditionView(string Name, string Day, string Digest, 
 }
 
 /// <summary>The changes of a year.</summary>
-internal sealed record YearView(string Year, ChangeView[] Changes);
+internal sealed record YearView(string Year, LogEntry[] Entries);
+
+/// <summary>Something to filter by.</summary>
+internal sealed record Choice(string Name, string Title);
 
 /// <summary>A change as a row.</summary>
 internal sealed record ChangeView(string Date, string State, string Place, string Title, string Says, string Url, string Line)
@@ -54,11 +56,4 @@ internal sealed record ChangeView(string Date, string State, string Place, strin
         change.Says,
         Links.Version(change.Rule, change.Version),
         Links.Line(change.Version.Mark));
-}
-
-/// <summary>A source due to be read again.</summary>
-internal sealed record DueView(string Due, string Checked, string Place, string Title, string ReadAs, string Url)
-{
-    public static DueView Of(Jurisdiction place, Source source) =>
-        new(source.RecheckAfter.Text, source.Checked.Text, place.Name, source.Title, Phrases.ReadAs(source), Links.Source(source));
 }

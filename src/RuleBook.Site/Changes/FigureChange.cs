@@ -1,0 +1,40 @@
+using RuleBook.InForce;
+using RuleBook.Law;
+using RuleBook.Site.Comparison;
+using RuleBook.Site.Limits;
+using RuleBook.Telling;
+
+namespace RuleBook.Site.Changes;
+
+/// <summary>What a version changes, in figures: the lines that hold no longer, and those that hold from its day on.</summary>
+internal sealed record FigureChange(string[] Before, string[] After)
+{
+    public static FigureChange Of(SiteBook site, Rule rule, RuleVersion version)
+    {
+        var at = rule.Versions.IndexOf(version);
+        var earlier = rule.Versions.Take(at < 0 ? 0 : at).LastOrDefault(each => each.Decides);
+        var day = (version.From ?? version.Announced)?.Earliest ?? site.Day;
+        string[] after = [.. Lines(site, rule, version, (version.From ?? version.Announced)?.Latest ?? day)];
+        if (earlier is null) return new FigureChange(["nothing in the book"], after);
+        string[] before = [.. Lines(site, rule, earlier, day == DateOnly.MinValue ? day : day.AddDays(-1))];
+        return new FigureChange(Told(before.Except(after)), Told(after.Except(before)));
+    }
+
+    private static string[] Told(IEnumerable<string> lines) => lines.ToArray() is { Length: > 0 } told ? told : ["no other figure"];
+
+    private static IEnumerable<string> Lines(SiteBook site, Rule rule, RuleVersion version, DateOnly day) =>
+        VersionAlone.On(site.Book, rule, version, day).SelectMany(resolved => Lines(site, resolved)).Distinct();
+
+    private static IEnumerable<string> Lines(SiteBook site, ResolvedVersion version) => version.Content switch
+    {
+        Stated stated => stated.Tiers.Select(tier => Line(site, tier)).Append($"beyond: {(stated.Beyond is { } beyond ? Say.Short(beyond) : "not established")}"),
+        NotRegulated => ["not regulated"],
+        _ => ["not established"],
+    };
+
+    private static string Line(SiteBook site, Tier tier)
+    {
+        var when = Say.When(site.Words, tier.When);
+        return $"{Say.Short(tier.Pathway)}{(when.Length > 0 ? $" ({when})" : "")}: {TierWords.Of(site, tier, named: false)}";
+    }
+}

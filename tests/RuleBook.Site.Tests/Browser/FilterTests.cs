@@ -1,0 +1,22 @@
+namespace RuleBook.Site.Tests.Browser;
+
+public sealed class FilterTests(BrowserSite site)
+{
+    [Fact]
+    public async Task The_log_of_changes_is_filtered_by_state_and_topic_and_the_address_keeps_the_filter()
+    {
+        var page = await site.OpenAsync();
+        await page.GotoAsync($"{site.Root}changes.html");
+        var all = await page.Locator("li[data-kind]").CountAsync();
+        await page.Locator("#place").SelectOptionAsync("au-qld");
+        await page.Locator("#topic").SelectOptionAsync("ride-height");
+        var shown = await page.Locator("li[data-kind]:visible").CountAsync();
+        shown.ShouldBeInRange(1, all - 1);
+        (await page.Locator("#shown").InnerTextAsync()).ShouldBe($"{shown} entries");
+        (await page.Locator("li[data-kind]:visible").EvaluateAllAsync<string[]>("entries => entries.map(entry => entry.dataset.place)")).ShouldAllBe(place => place == "au-qld");
+
+        var other = await site.OpenAsync();
+        await other.GotoAsync(page.Url);
+        (await other.Locator("li[data-kind]:visible").CountAsync()).ShouldBe(shown);
+    }
+}

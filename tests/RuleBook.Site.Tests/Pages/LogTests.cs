@@ -1,0 +1,66 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using RuleBook.Law;
+using RuleBook.Site.Changes;
+using RuleBook.Site.Feeds;
+
+namespace RuleBook.Site.Tests.Pages;
+
+/// <summary>The log of changes, as it stands in the page.</summary>
+public sealed class LogTests
+{
+    private static readonly Lazy<IHtmlDocument> Page = new(() => Parsed.Of(TheBook.Site.Where(file => file.Path == "changes.html")).Single().Document);
+
+    /// <summary>Queensland, 26 October 2018: from 125 to 150 mm with a certificate (the department's notifications of 2018).</summary>
+    [Fact]
+    public void Queensland_s_amendment_of_2018_tells_125_before_and_150_after_with_its_source()
+    {
+        var entry = Page.Value.All("li[data-place=au-qld][data-topic=ride-height][data-kind=law]")
+            .Single(each => Words(each).StartsWith("26 October 2018 ", StringComparison.Ordinal) && Words(each).Contains("150 mm in all", StringComparison.Ordinal));
+        Words(entry.QuerySelector("dd")!).ShouldContain("125 mm in all");
+        Words(entry.QuerySelectorAll("dd")[1]).ShouldContain("with a certificate: 150 mm in all");
+        entry.QuerySelector(".says a")!.GetAttribute("href")!.ShouldStartWith("jurisdictions/au-qld.html#source.");
+    }
+
+    [Fact]
+    public void Every_entry_says_where_on_what_and_of_which_kind()
+    {
+        var entries = Page.Value.All("li[data-kind]").ToArray();
+        entries.Length.ShouldBeGreaterThan(50);
+        entries.ShouldAllBe(entry => entry.QuerySelector(".marks") != null && entry.QuerySelectorAll("dd").All(text => text.TextContent.Length > 0));
+        foreach (var field in new[] { "place", "topic", "kind" })
+            entries.Select(entry => entry.GetAttribute($"data-{field}")!).Where(value => value.Length > 0)
+                .ShouldBeSubsetOf(Page.Value.All($"#{field} option").Select(option => option.GetAttribute("value")!));
+    }
+
+    [Fact]
+    public void A_figure_that_the_book_had_wrong_is_an_entry_of_its_own_and_renews_the_entry_of_the_feed()
+    {
+        var site = new SiteBook(TheBook.Input);
+        var rule = SampleEdition.Raise;
+        var version = rule.Versions[^1];
+        var day = new DateOnly(2031, 2, 3);
+        var corrected = version with { Corrected = [new Correction(day, "175 mm with a certificate", "the notice was read", version.Mark)] };
+        var place = site.Places.Single(each => each.Id == "au-qld");
+        var change = new VersionChange(place, rule, version, "");
+        var later = new VersionChange(place, rule, corrected, "");
+
+        later.Checked(site.Book).ShouldBe(day);
+        later.Name.ShouldBe(change.Name);
+        var book = TheBook.Input.Book with { Jurisdictions = [.. TheBook.Input.Book.Jurisdictions.Select(each => each.Id != place.Id ? each : each with { Rules = each.Rules.Replace(rule, rule with { Versions = rule.Versions.Replace(version, corrected) }) })] };
+        var entry = LogEntry.All(new SiteBook(TheBook.Input with { Book = book }), []).First(each => each.Kind == "corrected");
+        entry.Before.ShouldBe(["175 mm with a certificate"]);
+        entry.After.ShouldBe(["the notice was read"]);
+        entry.Year.ShouldBe("2031");
+    }
+
+    [Fact]
+    public void What_is_due_to_be_read_again_has_a_page_of_its_own()
+    {
+        var page = Parsed.Of(TheBook.Site.Where(file => file.Path == "reread.html")).Single().Document;
+        page.All("tbody tr").Count().ShouldBe(TheBook.Input.Book.Jurisdictions.Sum(place => place.Sources.Length));
+        Page.Value.QuerySelector("a[href='reread.html']").ShouldNotBeNull();
+    }
+
+    private static string Words(IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+}
