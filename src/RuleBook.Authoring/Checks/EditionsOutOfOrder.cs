@@ -13,9 +13,6 @@ internal static class EditionsOutOfOrder
 
     internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Editions
         .Zip(book.Book.Editions.Skip(1))
-        .Where(pair => pair.Second.Day < pair.First.Day || Order(pair.Second.Name).CompareTo(Order(pair.First.Name)) <= 0)
+        .Where(pair => !pair.Second.Follows(pair.First))
         .Select(pair => Info.At(pair.Second.Mark, $"edition {pair.Second.Name} of {pair.Second.Day:yyyy-MM-dd} stands after {pair.First.Name} of {pair.First.Day:yyyy-MM-dd}"));
-
-    private static (int Year, int Month, int Number) Order(string name) =>
-        name.Split('.').Select(part => int.TryParse(part, out var number) ? number : 0).ToArray() is [var year, var month, var number] ? (year, month, number) : default;
 }

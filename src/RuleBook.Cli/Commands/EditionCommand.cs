@@ -24,6 +24,9 @@ internal static class EditionCommand
             var given = parsed.GetValue(name)!;
             if (current.Edition is { } known) throw new InputException(Problem.Error("edition-exists", new Mark("NAME", 1, 1), $"the book as it is has a name: edition {known.Name}", "change the book first, or cite that edition"));
             if (current.Editions.Any(edition => edition.Name == given)) throw new InputException(Problem.Error("edition-exists", new Mark("NAME", 1, 1), $"there is an edition {given}", "take the next number"));
+            if (current.Editions is [.., var last] && last.Name.Split('.').Length == given.Split('.').Length && !(last with { Name = given, Day = surroundings.Today }).Follows(last))
+                throw new InputException(Problem.Error(
+                    "editions-out-of-order", new Mark("NAME", 1, 1), $"edition {given} of today does not come after {last.Name} of {last.Day:yyyy-MM-dd}", "take a later month, or the next number"));
             var news = Paths.Given("--since", parsed.GetValue(since)) is { } old
                 ? EditionDraft.News(ChangesCommand.Between(Revision.Open(old, folder), current, surroundings.Console), current.Editions.LastOrDefault()?.Day)
                 : [];

@@ -9,7 +9,15 @@ namespace RuleBook.Law;
 /// <param name="Digest">The digest of the book (see <see cref="Book.Digest"/>).</param>
 /// <param name="News">What it brings against the edition before it.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Edition(string Name, DateOnly Day, string Digest, ImmutableArray<News> News, Mark Mark);
+public sealed record Edition(string Name, DateOnly Day, string Digest, ImmutableArray<News> News, Mark Mark)
+{
+    private (int Year, int Month, int Number) Order =>
+        Name.Split('.').Select(part => int.TryParse(part, out var number) ? number : 0).ToArray() is [var year, var month, var number] ? (year, month, number) : default;
+
+    /// <summary>Whether it may follow another in the list: neither its day nor its name is an earlier one.</summary>
+    /// <param name="before">The edition before it.</param>
+    public bool Follows(Edition before) => Day >= before.Day && Order.CompareTo(before.Order) > 0;
+}
 
 /// <summary>One thing that an edition brings.</summary>
 /// <param name="Kind">What kind of consequence it has.</param>

@@ -112,7 +112,9 @@ public sealed class NoFalseComfortTests(BrowserSite site)
         (await page.Locator("#brief").InnerTextAsync()).ShouldMatch("^(?i)not as planned: .* The modification itself: ");
         (await page.Locator("#brief").GetAttributeAsync("class")).ShouldBe("blocked");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
-        (await page.Locator(".verdict").IsVisibleAsync()).ShouldBeTrue();
+        var paper = page.Locator("#sheet .decision p");
+        (await paper.First.IsVisibleAsync()).ShouldBeTrue();
+        (await paper.AllInnerTextsAsync()).Take(2).Select(line => line.Split(':')[0]).ShouldBe(["NOT AS PLANNED", "The modification itself"]);
     }
 
     [Fact]
