@@ -23,6 +23,7 @@ internal static class Words
     public static ImmutableArray<string> Differing(Vocabulary before, Vocabulary after, string topic) =>
     [
         .. Touching(before, topic).Union(Touching(after, topic))
+            .Where(before.Measures.ContainsKey) // of a measure that is new no earlier job could speak
             .Where(name => Meaning(before, topic, name) != Meaning(after, topic, name))
             .Order(StringComparer.Ordinal),
     ];
