@@ -37,7 +37,7 @@ public static class JobReader
             Name = fields.Text("job"),
             RegisteredIn = ReadJurisdiction(fields, book),
             Dates = ReadDates(fields),
-            Words = vehicle is null ? ImmutableDictionary<string, string>.Empty : ReadWords(vehicle, book.Vocabulary),
+            Words = ReadWords(vehicle, "vehicle.", book.Vocabulary).AddRange(ReadWords(modification, "modification.", book.Vocabulary)),
             Measures = stated.Known,
             Plan = plan,
             Unknown = stated.Unknown,
@@ -76,14 +76,15 @@ public static class JobReader
         stated.ReadAll(ratings, "modification.ratings");
     }
 
-    private static ImmutableDictionary<string, string> ReadWords(Fields vehicle, Vocabulary vocabulary)
+    private static ImmutableDictionary<string, string> ReadWords(Fields? fields, string under, Vocabulary vocabulary)
     {
         var words = ImmutableDictionary.CreateBuilder<string, string>();
-        foreach (var fact in vocabulary.Facts.Values.Where(fact => fact.Job.StartsWith("vehicle.", StringComparison.Ordinal) && fact.Name != JobFacts.Registered))
+        if (fields is null) return words.ToImmutable();
+        foreach (var fact in vocabulary.Facts.Values.Where(fact => fact.Job.StartsWith(under, StringComparison.Ordinal) && fact.Name != JobFacts.Registered))
         {
-            var key = fact.Job["vehicle.".Length..];
-            if (vehicle.Node(key) is Scalar { Text: "unknown" }) continue;
-            if (vehicle.Word(key, fact.Values.AsSpan()) is { } word) words[fact.Name] = word;
+            var key = fact.Job[under.Length..];
+            if (fields.Node(key) is Scalar { Text: "unknown" }) continue;
+            if (fields.Word(key, fact.Values.AsSpan()) is { } word) words[fact.Name] = word;
         }
 
         return words.ToImmutable();
