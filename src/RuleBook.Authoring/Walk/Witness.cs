@@ -35,7 +35,7 @@ public sealed record Witness(
     internal Witness Stated(Vocabulary vocabulary) => this with
     {
         Words = vocabulary.Facts.Values
-            .Where(fact => fact.Name != JobFacts.Registered && !Words.ContainsKey(fact.Name))
+            .Where(fact => fact.Name != JobFacts.Registered && fact.Job.StartsWith("vehicle.", StringComparison.Ordinal) && !Words.ContainsKey(fact.Name))
             .Aggregate(Words, (words, fact) => words.SetItem(fact.Name, fact.Values[0])),
     };
 
