@@ -2,7 +2,6 @@ using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Site.Comparison;
 using RuleBook.Site.Limits;
-using RuleBook.Telling;
 
 namespace RuleBook.Site.Changes;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Site.Feeds;
 using RuleBook.Site.Limits;
