@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using RuleBook.Text;
 
@@ -66,9 +67,16 @@ public static class YamlText
     /// <inheritdoc cref="Read(Stream, string)"/>
     public static string Text(Stream stream, string file)
     {
-        var buffer = new byte[LargestInput + 1];
-        var length = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
-        return length > LargestInput ? throw new InputException(YamlProblems.TooLarge(file)) : Decode(buffer.AsSpan(0, length), file);
+        var buffer = ArrayPool<byte>.Shared.Rent(LargestInput + 1);
+        try
+        {
+            var length = stream.ReadAtLeast(buffer, LargestInput + 1, throwOnEndOfStream: false);
+            return Decode(buffer.AsSpan(0, length), file);
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(buffer);
+        }
     }
 
     /// <summary>The text of bytes within the same bounds.</summary>
