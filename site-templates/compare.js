@@ -19,7 +19,7 @@ const changeOf = day => days.filter(each => each <= day).pop() ?? days[0];
 function show() {
   const states = new Set(boxes().filter(box => box.checked).map(box => box.value));
   for (const row of comparison.querySelectorAll("tbody tr"))
-    row.hidden = !states.has(row.dataset.c) || !(row.dataset.v === "*" || row.dataset.v.split(" ").includes(vehicle.value));
+    row.hidden = !states.has(row.dataset.c) || !(row.dataset.v === "*" || row.dataset.v.split(" ").includes(String(vehicle.selectedIndex)));
   document.getElementById("vehicle-shown").textContent = vehicle.selectedOptions[0].textContent;
 }
 

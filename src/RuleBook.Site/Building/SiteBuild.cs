@@ -5,6 +5,7 @@ using RuleBook.Site.Comparison;
 using RuleBook.Site.Data;
 using RuleBook.Site.Feeds;
 using RuleBook.Site.Pages;
+using RuleBook.Site.Questions;
 using RuleBook.Site.Templating;
 
 namespace RuleBook.Site.Building;
@@ -26,6 +27,7 @@ public static class SiteBuild
             .. TopicPages.Of(site),
             () => ChangesPage.Of(site),
             () => RereadPage.Of(site),
+            () => QuestionsPage.Of(site),
             () => CoveragePage.Of(site),
             () => OpenPage.Of(site),
             () => DataPage.Of(site),

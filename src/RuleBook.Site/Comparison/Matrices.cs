@@ -18,7 +18,7 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
 
     private const string Certification = "certification";
 
-    /// <summary>The questions of a topic of modification; those of use are certified by nobody, so that the last two are not asked.</summary>
+    /// <summary>The questions of a topic of modification; those of use are certified by nobody, so that the last two are not asked; nor are they on the page of an earlier day, which has them once, under certification.</summary>
     private static readonly Question[] Questions =
     [
         new("free", "Free up to"), new("certified", "Certified up to"), new("approval", "With approval first, up to"), new("beyond", "Beyond that"),
@@ -30,7 +30,7 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
 
     public Matrix[] All() =>
     [
-        .. site.Topics.Where(topic => topic.Name != Certification).Select(topic => Of(topic, TitleOf(topic), topic.OfUse ? Questions[..^2] : Questions, vehicle => group.Places.SelectMany(place => Rows(topic, place, vehicle)))),
+        .. site.Topics.Where(topic => topic.Name != Certification).Select(topic => Of(topic, TitleOf(topic), topic.OfUse || !opens ? Questions[..^2] : Questions, vehicle => group.Places.SelectMany(place => Rows(topic, place, vehicle)))),
         .. site.Topics.Where(topic => topic.Name == Certification).Select(topic => Schemes(topic)),
     ];
 
@@ -58,7 +58,7 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
                     .Select(same => same.First() with
                     {
                         Cells = [.. asked.Select(i => same.First().Cells[i])],
-                        Vehicles = same.Select(row => row.Vehicles).Distinct().ToArray() is var those && those.Length == group.Vehicles.Length ? "*" : string.Join(' ', those),
+                        Vehicles = same.Select(row => row.Vehicles).Distinct().ToArray() is var those && those.Length == group.Vehicles.Length ? "*" : string.Join(' ', those.Select(At)),
                         First = same.Any(row => row.Vehicles == group.Vehicles[0].Id),
                     })
                     .OrderBy(row => group.Places.IndexOf(group.Places.First(place => place.Id == row.Place))),
@@ -90,6 +90,8 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
 
     /// <summary>Without its links, which stand once under certification.</summary>
     private static MatrixCell[] Certified(SchemeAnswers scheme, Topic topic) => [scheme.Certifier with { Url = "" }, scheme.Before(topic.Name) with { Url = "" }];
+
+    private int At(string vehicle) => group.Vehicles.IndexOf(group.Vehicles.First(each => each.Id == vehicle));
 
     private SchemeAnswers SchemesOf(Jurisdiction place, ComparedVehicle vehicle)
     {

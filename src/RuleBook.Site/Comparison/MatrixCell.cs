@@ -20,6 +20,9 @@ internal sealed record MatrixLine(string Kind, string Name, string Text, string 
 /// <param name="Url">To what it stands on.</param>
 internal sealed record MatrixCell(MatrixLine[] Lines, string Standing, string Where, string Url)
 {
+    /// <summary>Whether it says nothing but that nobody has established it.</summary>
+    public bool Open => Lines is [var line] && line == MatrixLine.NotEstablished && Standing.Length == 0 && Where.Length == 0;
+
     /// <summary>The same for two cells that read the same.</summary>
     public string Text => $"{string.Join('\n', Lines.AsEnumerable())}\n{Standing}\n{Where}\n{Url}";
 }
@@ -32,7 +35,7 @@ internal sealed record Question(string Id, string Title);
 /// <param name="Name">Its name.</param>
 /// <param name="Url">To its page.</param>
 /// <param name="About">What the rule is on; empty where there is none.</param>
-/// <param name="Vehicles">The ids of the vehicles that it is for, with a space between two; <c>*</c> for all.</param>
+/// <param name="Vehicles">Which of the vehicles it is for, by their places in the list with a space between two; <c>*</c> for all.</param>
 /// <param name="Cells">In the order of the questions.</param>
 internal sealed record MatrixRow(string Place, string Name, string Url, string About, string Vehicles, MatrixCell[] Cells)
 {

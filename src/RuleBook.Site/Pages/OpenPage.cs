@@ -1,4 +1,3 @@
-using RuleBook.Answers;
 using RuleBook.Site.Templating;
 using RuleBook.Telling;
 

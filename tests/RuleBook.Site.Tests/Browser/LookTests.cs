@@ -1,10 +1,10 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 using RuleBook.Answers;
 using RuleBook.Jobs.Reading;
 using RuleBook.Telling.Sheets;
 using RuleBook.Yaml;
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
-using Microsoft.Playwright;
 
 namespace RuleBook.Site.Tests.Browser;
 

@@ -53,7 +53,11 @@ public sealed class MatrixTests
 
     private static IElement Row(string place) => Compare.Value.QuerySelector($"#ride-height tr[data-c={place}]:not([hidden])")!;
 
-    private static string Cell(string place, string question) => Words(string.Join(' ', Row(place).QuerySelector($"td[data-label='{question}']")!.Children.Select(part => part.TextContent)));
+    private static string Cell(string place, string question)
+    {
+        var cell = Row(place).QuerySelector($"td[data-label='{question}']")!;
+        return Words(cell.Children.Length == 0 ? cell.TextContent : string.Join(' ', cell.Children.Select(part => part.TextContent)));
+    }
 
     private static string Words(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }
