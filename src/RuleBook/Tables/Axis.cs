@@ -39,13 +39,13 @@ internal sealed class Axis
     public ReadOnlySpan<Exact> Edges => edges;
 
     /// <summary>The cell of a value: odd at an edge, even between two.</summary>
-    public int Place(Exact value)
+    public int Place(in Exact value)
     {
         var (low, high) = (0, edges.Length);
         while (low < high)
         {
             var middle = (low + high) >>> 1;
-            var side = value.CompareTo(edges[middle]);
+            var side = value.CompareTo(in edges[middle]);
             if (side == 0) return 2 * middle + 1;
             if (side < 0) high = middle;
             else low = middle + 1;
@@ -66,7 +66,7 @@ internal sealed class Axis
     public ulong All(int column) => Mask(column, 0, Cells - 1);
 
     /// <summary>Puts what is known into a row.</summary>
-    public void Put(Span<ulong> row, ExactRange known)
+    public void Put(Span<ulong> row, in ExactRange known)
     {
         var (first, last) = known.On(this);
         for (var i = 0; i < Columns; i++) row[Column + i] = Mask(i, first, last);

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.Intrinsics;
 
 namespace RuleBook.Tables;
@@ -31,7 +32,7 @@ public sealed class Batch
 
     internal byte[][] Columns { get; }
 
-    /// <summary>Rows on which a column is not known that some rule tests: they are judged one by one, in three-valued logic.</summary>
+    /// <summary>Rows on which a column is not known that some rule of a topic touched tests: they are judged one by one, in three-valued logic.</summary>
     internal IReadOnlyDictionary<int, ulong[]> Open => open;
 
     /// <summary>Puts a row of the table at an index from 0 to <see cref="Rows"/> - 1.</summary>
@@ -41,16 +42,13 @@ public sealed class Batch
         if (row.Table != Table) throw new ArgumentException("a row of another table", nameof(row));
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)at, (uint)Rows, nameof(at));
         var cells = row.Cells;
-        var whole = Table.FitsLanes;
         for (var column = 1; column < cells.Length; column++)
         {
             var possible = cells[column];
-            var known = System.Numerics.BitOperations.IsPow2(possible);
-            Columns[column][at] = known ? (byte)System.Numerics.BitOperations.TrailingZeroCount(possible) : Unknown;
-            whole &= known || !Table.IsTested(column);
+            Columns[column][at] = BitOperations.IsPow2(possible) ? (byte)BitOperations.TrailingZeroCount(possible) : Unknown;
         }
 
-        if (whole) open.Remove(at);
+        if (Table.FitsLanes(cells)) open.Remove(at);
         else open[at] = cells.ToArray();
     }
 }

@@ -33,11 +33,22 @@ public sealed partial class DecisionTable
         foreach (var (at, row) in batch.Open) outcomes[at] = Judge(row, Touched(row)).Pack();
     }
 
-    /// <summary>Whether the measures that ask for a rule of their own fit into the bits of a byte.</summary>
-    internal bool FitsLanes { get; }
+    /// <summary>Whether all is known of a row that the rules of the topics touched test: comparing cells then gives the same as <see cref="Judge(Row)"/>.</summary>
+    internal bool FitsLanes(ReadOnlySpan<ulong> row)
+    {
+        if (!fitsLanes) return false;
+        var topics = movements.Length == 0 ? ulong.MaxValue : 0;
+        foreach (ref readonly var movement in movements.AsSpan())
+        {
+            if (!movement.Moves(row)) continue;
+            if (movement.Unknown != 0 && !BitOperations.IsPow2(row[movement.Column])) return false;
+            topics |= movement.Topics;
+        }
 
-    /// <summary>Whether some rule tests a column.</summary>
-    internal bool IsTested(int column) => tested[column];
+        for (var column = 1; column < row.Length; column++)
+            if ((testedBy[column] & topics) != 0 && !BitOperations.IsPow2(row[column])) return false;
+        return true;
+    }
 
     private static Lanes Of(Pathway pathway) => Vector512.Create((byte)pathway);
 

@@ -54,7 +54,8 @@ public sealed partial class DecisionTable
     private readonly bool[] isAbsent;
     private readonly ulong[] ownOfTopic;
     private readonly ulong withoutRules;
-    private readonly bool[] tested;
+    private readonly ulong[] testedBy;
+    private readonly bool fitsLanes;
     private readonly FrozenDictionary<string, Input> byName;
     private readonly FrozenDictionary<string, Axis> byQuantity;
     private readonly string[] names;
@@ -84,9 +85,19 @@ public sealed partial class DecisionTable
         foreach (var movement in movements)
             for (var topic = 0; topic < ownOfTopic.Length; topic++)
                 if ((movement.Suggested >> topic & 1) != 0) ownOfTopic[topic] |= movement.Own;
-        FitsLanes = ownOfTopic.All(own => own <= byte.MaxValue);
-        tested = new bool[blank.Length];
-        foreach (var test in tests) tested[test.Column] = true;
+        fitsLanes = ownOfTopic.All(own => own <= byte.MaxValue);
+        testedBy = new ulong[blank.Length];
+        foreach (var rule in rules)
+            foreach (ref readonly var version in versions.AsSpan(rule.FirstVersion, rule.EndVersion - rule.FirstVersion))
+            {
+                Mark(version.For, rule.Topic);
+                foreach (ref readonly var tier in tiers.AsSpan(version.FirstTier, version.EndTier - version.FirstTier))
+                {
+                    Mark(tier.When, rule.Topic);
+                    Mark(tier.Within, rule.Topic);
+                }
+            }
+
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }
 
@@ -183,8 +194,16 @@ public sealed partial class DecisionTable
         isAbsent.CopyTo(isStated, 0);
     }
 
+    /// <summary>What is known of a measure that a job does not state, and whether that counts as stated.</summary>
+    internal (ExactRange Known, bool IsStated) Absent(int slot) => (absent[slot], isAbsent[slot]);
+
     /// <summary>The resolved version behind a line.</summary>
     internal ResolvedVersion Version(int version) => resolved[version];
+
+    private void Mark(Tests run, int topic)
+    {
+        foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First)) testedBy[test.Column] |= 1ul << topic;
+    }
 
     /// <summary>Whether all tests pass.</summary>
     private Truth All(Tests run, ReadOnlySpan<ulong> row)

@@ -28,14 +28,22 @@ internal readonly struct Exact : IComparable<Exact>
 
     public Fraction Value => denominator == 0 ? large is Fraction value ? value : Fraction.Zero : new Fraction(numerator, denominator);
 
-    public static Exact operator +(Exact left, Exact right)
+    /// <summary>Whether it is two 32-bit integers: what is multiplied then fits into 64 bits, and so does the sum of two such products.</summary>
+    private bool IsSmall => denominator != 0 && numerator == (int)numerator && denominator == (int)denominator;
+
+    public static Exact operator +(in Exact left, in Exact right)
     {
+        if (left.IsSmall && right.IsSmall)
+            return left.denominator == right.denominator
+                ? new Exact(left.numerator + right.numerator, left.denominator)
+                : new Exact(left.numerator * right.denominator + right.numerator * left.denominator, left.denominator * right.denominator);
         if (left.denominator == 0 || right.denominator == 0) return Of(left.Value + right.Value);
-        if (left.denominator == 1 && right.denominator == 1) return Of((Int128)left.numerator + right.numerator, 1);
         return Of((Int128)left.numerator * right.denominator + (Int128)right.numerator * left.denominator, (Int128)left.denominator * right.denominator);
     }
 
-    public static Exact operator *(Exact left, Exact right) => left.denominator == 0 || right.denominator == 0
+    public static Exact operator *(in Exact left, in Exact right) => left.IsSmall && right.IsSmall
+        ? new Exact(left.numerator * right.numerator, left.denominator * right.denominator)
+        : left.denominator == 0 || right.denominator == 0
         ? Of(left.Value * right.Value)
         : Of((Int128)left.numerator * right.numerator, (Int128)left.denominator * right.denominator);
 
@@ -45,9 +53,13 @@ internal readonly struct Exact : IComparable<Exact>
         return Fits(over) && Fits(under) && under.Sign > 0 ? new Exact((long)over, (long)under) : new Exact(value);
     }
 
-    public int CompareTo(Exact other)
+    public int CompareTo(Exact other) => CompareTo(in other);
+
+    /// <inheritdoc cref="CompareTo(Exact)"/>
+    public int CompareTo(in Exact other)
     {
-        if (denominator == 1 && other.denominator == 1) return numerator.CompareTo(other.numerator);
+        if (denominator == other.denominator && denominator != 0) return numerator.CompareTo(other.numerator);
+        if (IsSmall && other.IsSmall) return (numerator * other.denominator).CompareTo(other.numerator * denominator);
         return denominator == 0 || other.denominator == 0
             ? Value.CompareTo(other.Value)
             : ((Int128)numerator * other.denominator).CompareTo((Int128)other.numerator * denominator);

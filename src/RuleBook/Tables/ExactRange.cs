@@ -10,13 +10,12 @@ internal readonly struct ExactRange
     private readonly bool hasHigh;
     private readonly bool lowOpen;
     private readonly bool highOpen;
+    private readonly bool isPoint; // made of one value; a range may still turn out to hold just one
     private readonly Exact low;
     private readonly Exact high;
 
     public ExactRange(Exact value)
-        : this(value, value, true, true, false, false)
-    {
-    }
+        : this(value, value, true, true, false, false) => isPoint = true;
 
     public ExactRange(Exact? low, bool lowOpen, Exact? high, bool highOpen)
         : this(low ?? default, high ?? default, low is not null, high is not null, lowOpen, highOpen)
@@ -33,12 +32,12 @@ internal readonly struct ExactRange
     public Exact? High => hasHigh ? high : null;
 
     /// <summary>Whether exactly one value is possible.</summary>
-    public bool IsExact => hasLow && hasHigh && !lowOpen && !highOpen && low.CompareTo(high) == 0;
+    public bool IsExact => isPoint || hasLow && hasHigh && !lowOpen && !highOpen && low.CompareTo(high) == 0;
 
     /// <summary>Whether anything at all is known.</summary>
     public bool IsKnown => hasLow || hasHigh;
 
-    public static ExactRange operator +(ExactRange left, ExactRange right) => new(
+    public static ExactRange operator +(in ExactRange left, in ExactRange right) => left.isPoint && right.isPoint ? new(left.low + right.low) : new(
         left.hasLow && right.hasLow ? left.low + right.low : default,
         left.hasHigh && right.hasHigh ? left.high + right.high : default,
         left.hasLow && right.hasLow,
@@ -47,7 +46,7 @@ internal readonly struct ExactRange
         left.highOpen || right.highOpen);
 
     /// <summary>Times a positive factor.</summary>
-    public static ExactRange operator *(ExactRange range, Exact factor) => new(
+    public static ExactRange operator *(in ExactRange range, Exact factor) => range.isPoint ? new(range.low * factor) : new(
         range.hasLow ? range.low * factor : default,
         range.hasHigh ? range.high * factor : default,
         range.hasLow,
@@ -63,6 +62,12 @@ internal readonly struct ExactRange
     /// <summary>The first and the last cell of an axis that it reaches.</summary>
     public (int First, int Last) On(Axis axis)
     {
+        if (isPoint)
+        {
+            var cell = axis.Place(low);
+            return (cell, cell);
+        }
+
         var first = hasLow ? axis.Place(low) : 0;
         if (hasLow && lowOpen && (first & 1) == 1) first++;
         if (hasLow && hasHigh && !lowOpen && !highOpen && low.CompareTo(high) == 0) return (first, first);

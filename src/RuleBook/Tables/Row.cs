@@ -18,13 +18,16 @@ public sealed class Row
     private readonly ulong[] cells;
     private readonly ExactRange[] stated;
     private readonly bool[] isStated;
+    private readonly int[] changed; // the slots that differ from those of a job that states nothing
+    private int changes;
     private bool sums = true;
 
     internal Row(DecisionTable table)
     {
         Table = table;
         cells = new ulong[table.Width];
-        (stated, isStated) = (new ExactRange[table.Slots], new bool[table.Slots]);
+        (stated, isStated, changed) = (new ExactRange[table.Slots], new bool[table.Slots], new int[table.Slots]);
+        table.Absent(stated, isStated);
         Clear();
     }
 
@@ -45,8 +48,10 @@ public sealed class Row
     public void Clear()
     {
         Table.Blank.CopyTo(cells);
-        Table.Absent(stated, isStated);
-        sums = true;
+        if (changes == changed.Length) Table.Absent(stated, isStated);
+        else
+            foreach (var slot in changed.AsSpan(0, changes)) (stated[slot], isStated[slot]) = Table.Absent(slot);
+        (changes, sums) = (0, true);
     }
 
     /// <summary>Sets a word.</summary>
@@ -102,7 +107,7 @@ public sealed class Row
 
         foreach (var axis in Table.Axes)
             if (axis.Sum.Terms.Length == 0) axis.Put(cells, Known(axis.Sum));
-        sums = true;
+        (changes, sums) = (changed.Length, true);
     }
 
     /// <summary>A row of its own on which the same is known.</summary>
@@ -112,7 +117,7 @@ public sealed class Row
         cells.CopyTo(copy.cells, 0);
         stated.CopyTo(copy.stated, 0);
         isStated.CopyTo(copy.isStated, 0);
-        copy.sums = sums;
+        (copy.changes, copy.sums) = (changed.Length, sums);
         return copy;
     }
 
@@ -120,8 +125,9 @@ public sealed class Row
     internal void SetCells(int column, ulong possible) => cells[column] = possible;
 
     /// <summary>Sets what is known of a measure by its slot.</summary>
-    internal void Set(int slot, ExactRange known)
+    internal void Set(int slot, in ExactRange known)
     {
+        if (changes < changed.Length) changed[changes++] = slot;
         (stated[slot], isStated[slot]) = (known, known.IsKnown);
         if (Table.AxisOf(slot) is { } axis) axis.Put(cells, known);
         sums = true;
@@ -146,7 +152,7 @@ public sealed class Row
     private static int Of(Input input, InputKind kind) =>
         input.Kind == kind ? input.At : throw new ArgumentException($"'{input.Name}' is not a {kind}", nameof(input));
 
-    private void Put(Input input, ExactRange known) => Set(Of(input, InputKind.Measure), known);
+    private void Put(Input input, in ExactRange known) => Set(Of(input, InputKind.Measure), known);
 
     private void AddUp()
     {
