@@ -1,6 +1,5 @@
 using System.Text.Json;
 using RuleBook.Answers;
-using RuleBook.Text;
 
 namespace RuleBook.Telling;
 

@@ -14,7 +14,7 @@ public static class Spelling
     /// </summary>
     public static string? Nearest(string written, IEnumerable<string> words) => written.Length is 0 or > Longest ? null : Near(written.ToLowerInvariant(), [.. words.Distinct()]);
 
-    private static string? Near(string written, string[] words) => words.FirstOrDefault(word => word.ToLowerInvariant() == written)
+    private static string? Near(string written, string[] words) => words.FirstOrDefault(word => word.Equals(written, StringComparison.OrdinalIgnoreCase))
         ?? words.FirstOrDefault(word => word.EndsWith("-" + written, StringComparison.OrdinalIgnoreCase))
         ?? words
         .Where(word => Math.Abs(word.Length - written.Length) <= Math.Max(2, word.Length / 3))
