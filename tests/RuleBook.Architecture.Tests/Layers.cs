@@ -22,11 +22,12 @@ internal static class Layers
             "Tables", // judging versions in force
             "Answers", // assessment, margins, certification, cautions
             "Telling", // every sentence
+            "Telling.Sheets", // the record to sign
         ],
         ["RuleBook.Yaml"] = [""],
         ["RuleBook.Authoring"] =
-            ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records"],
-        ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Pages", "Sheets", "Building"],
+            ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records", "Gaps"],
+        ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Comparison", "Pages", "Changes", "Questions", "Sheets", "Building"],
         ["RuleBook.Cli"] = ["", "Answers", "Commands"],
     };
 

@@ -18,7 +18,7 @@ public sealed class NoDataInCodeTests
 
     [Fact]
     public void No_source_names_a_jurisdiction() => Naming(
-        WordsOfTheData.Jurisdictions.ToHashSet(), literal => literal.Split('/')[0]).ShouldBeEmpty();
+        WordsOfTheData.Jurisdictions.Except(["at"]).ToHashSet(), literal => literal.Split('/')[0]).ShouldBeEmpty(); // "at" is the key of a position in every answer, and Austria's id
 
     [Fact]
     public void No_source_names_a_currency()

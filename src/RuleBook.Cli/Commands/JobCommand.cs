@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Reflection;
 using RuleBook.Authoring.Files;
 using RuleBook.Text;
 

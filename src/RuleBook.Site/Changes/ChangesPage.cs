@@ -10,6 +10,8 @@ namespace RuleBook.Site.Changes;
 /// <summary>What this edition changes, what is to come, and the log of what changed.</summary>
 internal static class ChangesPage
 {
+    private static readonly string[] Kinds = ["law", "evidence", "corrected"];
+
     public static Page Of(SiteBook site)
     {
         var changes = VersionChange.Of(site).ToArray();
@@ -26,7 +28,7 @@ internal static class ChangesPage
             ("years", log.GroupBy(entry => entry.Year).Select(year => new YearView(year.Key, [.. year])).ToArray()),
             ("places", log.Where(entry => entry.Place.Length > 0).Select(entry => new Choice(entry.Place, entry.PlaceName)).Distinct().OrderBy(place => place.Title, StringComparer.Ordinal).ToArray()),
             ("topics", site.Topics.Where(topic => log.Any(entry => entry.Topic == topic.Name)).Select(topic => new Choice(topic.Name, SiteBook.Heading(topic.Title))).ToArray()),
-            ("kinds", new[] { "law", "evidence", "corrected" }.Select(kind => new Choice(kind, LogEntry.Words(kind))).ToArray()),
+            ("kinds", Kinds.Select(kind => new Choice(kind, LogEntry.Words(kind))).ToArray()),
             ("count", log.Length));
         return new Page("changes.html", "What changes", "changes", body, ["changes.js"]);
     }

@@ -1,6 +1,5 @@
 using Newtonsoft.Json.Linq;
 using RuleBook.Authoring.Schemas;
-using RuleBook.Authoring.Tests.Books;
 using RuleBook.Jobs.Reading;
 using RuleBook.Text;
 using RuleBook.Yaml;

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using RuleBook.Site.Comparison;
 using RuleBook.Site.Limits;
-using RuleBook.Site.Pages;
 using RuleBook.Site.Templating;
 using RuleBook.Telling;
 
-namespace RuleBook.Site.Comparison;
+namespace RuleBook.Site.Pages;
 
 /// <summary>The comparison: a page for the site's day and one for every day on which something changed.</summary>
 internal static class ComparePages
