@@ -52,7 +52,7 @@ internal static class AssessCommand
         return command;
     }
 
-    private static void Write(AnswerPage page, Book book, Job job, string? elsewhere, Assessment assessment, bool full, DateOnly today)
+    internal static void Write(AnswerPage page, Book book, Job job, string? elsewhere, Assessment assessment, bool full, DateOnly today)
     {
         new FirstScreen(page, book.Vocabulary).Write(assessment, job, today, full ? "" : "More: --full", Remedies.Find(book, job, elsewhere, assessment));
         if (full) new AssessmentText(page).Write(assessment, headed: false);

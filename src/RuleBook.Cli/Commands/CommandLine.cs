@@ -84,6 +84,7 @@ internal static class CommandLine
             EditionsCommand.Build(surroundings),
             EditionCommand.Build(surroundings),
             ReplayCommand.Build(surroundings),
+            FleetCommand.Build(surroundings),
             RecheckCommand.Build(surroundings),
             CompletionsCommand.Build(surroundings),
         };

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using RuleBook.Answers;
+using RuleBook.Law;
+using RuleBook.Telling;
+
+namespace RuleBook.Cli.Fleets;
+
+/// <summary>The answer to a row, in the columns that are appended to it.</summary>
+/// <param name="State">The jurisdiction whose rules decide.</param>
+/// <param name="Verdict">What the first line of the answer says, as in JSON.</param>
+/// <param name="Cells">One cell for each of <see cref="Columns"/>.</param>
+/// <param name="Reasons">Why the row is not simply allowed: what stands in the way, or what is not known; empty where nothing does.</param>
+internal sealed record Answered(string State, string Verdict, ImmutableArray<string> Cells, ImmutableArray<string> Reasons)
+{
+    /// <summary>The headers of the columns.</summary>
+    public static readonly ImmutableArray<string> Columns = ["verdict", "headline", "tightest-limit", "margin", "blockers", "missing", "weakest-evidence"];
+
+    /// <summary>What is told of an assessment.</summary>
+    public static Answered Of(Assessment assessment, Vocabulary vocabulary)
+    {
+        var tightest = TightestLimits.Of(assessment).FirstOrDefault();
+        var (headline, open) = (assessment.Headline, assessment.Between.Decided ? [] : assessment.Undecided);
+        string[] missing = [.. open.Select(effect => Questions.Ask(effect, vocabulary)), .. assessment.Between.Decided ? [] : assessment.Gaps.Select(gap => gap.What)];
+        return new Answered(
+            assessment.Jurisdiction,
+            Headlines.Word(headline),
+            [
+                Headlines.Word(headline),
+                ShortAnswer.Of(assessment),
+                tightest is null ? "" : $"{tightest.Measure.Title}: {LimitPhrases.Range(tightest)}",
+                tightest is null ? "" : Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit),
+                string.Join("; ", assessment.Blockers.Select(BlockerText.Short)),
+                string.Join("; ", missing),
+                assessment.WeakestEvidence is { } weakest ? $"{Phrases.Standing(weakest.Standing)} ({weakest.Rule.Id})" : "",
+            ],
+            headline switch
+            {
+                Headline.Blocked => [.. assessment.Blockers.Select(blocker => $"{BlockerKinds.Word(blocker.Kind)}: {blocker.What}").Distinct()],
+                Headline.Undecided => [.. missing.Distinct()],
+                Headline.Prohibited => [.. assessment.Findings.Where(finding => finding.Outcome.Best == Pathway.Prohibited).Select(finding => finding.Version.Rule.Id).Distinct()],
+                _ => [],
+            });
+    }
+}

@@ -1,0 +1,80 @@
+using System.Collections.Concurrent;
+using System.Text;
+using System.Text.Json;
+using RuleBook.Answers;
+using RuleBook.Authoring.Records;
+using RuleBook.Jobs.Reading;
+using RuleBook.Law;
+using RuleBook.Text;
+
+namespace RuleBook.Cli.Fleets;
+
+/// <summary>Answers rows as <c>assess</c> does; rows that state the same are judged once. Safe for any number of threads.</summary>
+/// <param name="book">The book.</param>
+/// <param name="file">Name of the input, for places.</param>
+/// <param name="columns">The columns; null of NDJSON.</param>
+/// <param name="today">The day of a row that states none.</param>
+internal sealed class FleetAnswers(Book book, string file, FleetColumns? columns, DateOnly today)
+{
+    /// <summary>How many answers are kept: a fleet of vehicles that are all different must not fill the memory.</summary>
+    private const int MostKept = 20_000;
+
+    private readonly ConcurrentDictionary<string, Answered> kept = new(StringComparer.Ordinal);
+    private int count;
+
+    /// <summary>The answer, or why the row could not be read.</summary>
+    public (Answered? Answer, Problem? Wrong) Of(FleetRow row)
+    {
+        if (row.Wrong is { } wrong) return (null, wrong);
+        try
+        {
+            if (columns is null) return (Judged(row), null);
+            var stated = columns.Combination(row);
+            if (kept.TryGetValue(stated, out var known)) return (known, null);
+            var answer = Judged(row);
+            if (Volatile.Read(ref count) < MostKept && kept.TryAdd(stated, answer)) Interlocked.Increment(ref count);
+            return (answer, null);
+        }
+        catch (InputException refused)
+        {
+            return (null, refused.Problems.First(problem => problem.Severity == Severity.Error));
+        }
+    }
+
+    /// <summary>The row as the job that <c>assess</c> would be given.</summary>
+    /// <exception cref="InputException">It is none.</exception>
+    public Mapping Node(FleetRow row)
+    {
+        var node = row.Wrong is { } wrong ? throw new InputException(wrong) : columns?.Job(row) ?? Json(row);
+        return node.Find("on") is null && node.Find("dates") is null ? SavedRecord.AsOn(node, today) : node;
+    }
+
+    private Answered Judged(FleetRow row) => Answered.Of(Assessor.Assess(book, JobReader.Read(Node(row), book)), book.Vocabulary);
+
+    private Mapping Json(FleetRow row)
+    {
+        try
+        {
+            var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(row.Cells[0]));
+            return reader.Read() && JsonNodes.Read(ref reader, file) is Mapping job && !reader.Read()
+                ? Placed(job, row.Line)
+                : throw new InputException(Problem.Error("wrong-shape", new Mark(file, row.Line, 1), "a line is one job: keys with values", "write {\"registered-in\": ...}"));
+        }
+        catch (JsonException broken)
+        {
+            throw new InputException(Problem.Error("not-json", new Mark(file, row.Line, (int)(broken.BytePositionInLine ?? 0) + 1), "the line is not JSON", "a line is one job, whole"));
+        }
+    }
+
+    /// <summary>The job with the places of the file instead of those of the line alone.</summary>
+    private Mapping Placed(Mapping job, int line) => (Mapping)Placed((Node)job, line);
+
+    private Node Placed(Node node, int line) => node switch
+    {
+        Mapping map => map with { Mark = At(map.Mark, line), Entries = [.. map.Entries.Select(each => KeyValuePair.Create(each.Key with { Mark = At(each.Key.Mark, line) }, Placed(each.Value, line)))] },
+        Sequence list => list with { Mark = At(list.Mark, line), Items = [.. list.Items.Select(item => Placed(item, line))] },
+        _ => node with { Mark = At(node.Mark, line) },
+    };
+
+    private Mark At(Mark mark, int line) => new(file, line, Math.Max(1, mark.Column));
+}

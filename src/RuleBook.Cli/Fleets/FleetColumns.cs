@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using RuleBook.Text;
+
+namespace RuleBook.Cli.Fleets;
+
+/// <summary>
+/// Which columns of a fleet are keys of a job: the header is the key's path (<c>vehicle.category</c>). Any other column is passed through.
+/// </summary>
+internal sealed class FleetColumns
+{
+    private static readonly string[] Single = ["job", "registered-in", "on"];
+    private static readonly string[] Groups = ["dates", "vehicle", "modification", "measured", "trailer", "shown", "certifier"];
+    private static readonly string[] Lists = ["vehicle.tyres", "travels-through", "certifier.appointed-in"];
+
+    private readonly string file;
+    private readonly ImmutableArray<bool> isKey;
+
+    /// <exception cref="InputException">A header is missing, stands twice or cannot stand beside another.</exception>
+    public FleetColumns(string file, IReadOnlyList<string> header)
+    {
+        this.file = file;
+        Header = [.. header.Select(name => name.Trim())];
+        isKey = [.. Header.Select(IsKey)];
+        for (var at = 0; at < Header.Length; at++)
+        {
+            var (name, mark) = (Header[at], new Mark(file, 1, at + 1));
+            if (Header.IndexOf(name) < at) throw Refused("duplicate-key", mark, $"the column '{name}' stands twice", "keep one of the two");
+            if (Answered.Columns.Contains(name)) throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");
+        }
+
+        if (!Header.Contains("registered-in"))
+            throw Refused("missing-key", new Mark(file, 1, 1), "no column is headed 'registered-in'", $"{Spelling.Tip("registered-in", [.. Header])} 'fleet --template' writes a header".Trim());
+    }
+
+    /// <summary>The headers in written order.</summary>
+    public ImmutableArray<string> Header { get; }
+
+    /// <summary>The columns that are no keys of a job.</summary>
+    public IEnumerable<string> PassedThrough => Header.Where((_, at) => !isKey[at]);
+
+    /// <summary>What decides the answer to a row: all cells that are keys but the job's name.</summary>
+    public string Combination(FleetRow row) => string.Join('\0', row.Cells.Where((_, at) => isKey[at] && Header[at] != "job"));
+
+    /// <summary>The row as a job; an empty cell states nothing. A mark's column is the number of the cell.</summary>
+    public Mapping Job(FleetRow row)
+    {
+        var job = new Mapping([], new Mark(file, row.Line, 1));
+        for (var at = 0; at < Header.Length; at++)
+            if (isKey[at] && row.Cells[at].Trim() is { Length: > 0 } text)
+                job = With(job, Header[at].Split('.'), Value(Header[at], text, new Mark(file, row.Line, at + 1)));
+        return job;
+    }
+
+    private static bool IsKey(string name) => Single.Contains(name) || Lists.Contains(name)
+        || (name.Split('.') is { Length: 2 or 3 } parts && Groups.Contains(parts[0]) && parts.All(part => part.Length > 0));
+
+    /// <summary>Placard sizes and other lists stand in one cell, parted by semicolons.</summary>
+    private static Node Value(string path, string text, Mark mark) => Lists.Contains(path)
+        ? new Sequence([.. text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(item => new Scalar(item, mark))], mark)
+        : new Scalar(text, mark);
+
+    private static Mapping With(Mapping into, ReadOnlySpan<string> path, Node value)
+    {
+        var key = path[0];
+        var inner = path.Length == 1 ? value : With(into.Find(key) as Mapping ?? new Mapping([], value.Mark), path[1..], value);
+        var entry = KeyValuePair.Create(new Scalar(key, value.Mark), inner);
+        var known = into.Entries.FirstOrDefault(each => each.Key.Text == key);
+        return into with { Entries = known.Key is null ? into.Entries.Add(entry) : into.Entries.Replace(known, KeyValuePair.Create(known.Key, inner)) };
+    }
+
+    private static InputException Refused(string code, Mark mark, string text, string tip) => new(Problem.Error(code, mark, text, tip));
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using RuleBook.Text;
+
+namespace RuleBook.Cli.Fleets;
+
+/// <summary>How many rows came out how: by verdict, by state, by reason.</summary>
+internal sealed class FleetSummary
+{
+    private const int MostReasons = 10;
+
+    /// <summary>Reasons name what the jobs state; more different ones than that are not told apart.</summary>
+    private const int MostCounted = 1000;
+
+    private readonly SortedDictionary<string, long> verdicts = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, long> states = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<string, long> reasons = new(StringComparer.Ordinal);
+
+    /// <summary>Rows that could not be read.</summary>
+    public long Rejected { get; private set; }
+
+    /// <summary>Cells that a spreadsheet would have run.</summary>
+    public long Defused { get; set; }
+
+    public long Rows => verdicts.Values.Sum() + Rejected;
+
+    public void Reject() => Rejected++;
+
+    public void Add(Answered answer)
+    {
+        Count(verdicts, answer.Verdict);
+        Count(states, $"{answer.State} {answer.Verdict}");
+        foreach (var reason in answer.Reasons) Count(reasons, reasons.Count < MostCounted || reasons.ContainsKey(reason) ? reason : "other reasons");
+    }
+
+    /// <summary>The lines to tell.</summary>
+    public IEnumerable<string> Lines()
+    {
+        yield return $"{Figure(Rows)} rows: {string.Join(", ", Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected"))}";
+        foreach (var (state, rows) in states) yield return $"  {state}: {Figure(rows)}";
+        if (reasons.Count > 0) yield return "most common reasons:";
+        foreach (var (reason, rows) in Most(reasons).Take(MostReasons)) yield return $"  {Figure(rows)}: {Visible.Of(reason)}";
+        if (Defused > 0) yield return $"{Figure(Defused)} cells begin like a formula of a spreadsheet: each has an apostrophe before it in what was written";
+        yield return "This is not legal advice: the authority and the certifier decide. One row in full: --explain ROW";
+    }
+
+    private static void Count(SortedDictionary<string, long> into, string key) => into[key] = into.GetValueOrDefault(key) + 1;
+
+    private static IEnumerable<KeyValuePair<string, long>> Most(SortedDictionary<string, long> counts) => counts.OrderByDescending(each => each.Value);
+
+    private static string Figure(long number) => number.ToString(CultureInfo.InvariantCulture);
+}

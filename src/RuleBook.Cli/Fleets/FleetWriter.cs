@@ -1,0 +1,54 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using RuleBook.Text;
+
+namespace RuleBook.Cli.Fleets;
+
+/// <summary>Rows with their answers as text: CSV with the columns appended, or NDJSON with the job and the answer side by side.</summary>
+/// <param name="columns">The columns; null of NDJSON.</param>
+internal sealed class FleetWriter(FleetColumns? columns)
+{
+    /// <summary>The header; empty of NDJSON.</summary>
+    public string Header => columns is null ? "" : Csv.Row([.. columns.Header, .. Answered.Columns]);
+
+    /// <summary>A row, and how many of its cells a spreadsheet would have run.</summary>
+    public (string Text, int Defused) Row(FleetRow row, Answered answer)
+    {
+        if (columns is null) return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer)}}}\n", 0);
+        string[] cells = [.. row.Cells, .. answer.Cells];
+        return (Csv.Row(cells), cells.Count(IsDefused));
+    }
+
+    /// <summary>The header of what could not be read.</summary>
+    public static string RejectedHeader => Csv.Row(["row", "line", "column", "header", "reason", "tip"]);
+
+    /// <summary>Why a row could not be read.</summary>
+    public string Rejected(FleetRow row, Problem wrong) => Csv.Row(
+    [
+        Figure(row.Number),
+        Figure(row.Line),
+        Figure(wrong.Mark.Column),
+        columns is not null && wrong.Mark.Column <= columns.Header.Length ? columns.Header[wrong.Mark.Column - 1] : "",
+        wrong.Text,
+        wrong.Tip,
+    ]);
+
+    private static bool IsDefused(string cell) => cell.Length > 0 && cell[0] != '\'' && Csv.Cell(cell).TrimStart('"') is ['\'', ..];
+
+    private static string Json(Answered answer)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer))
+        {
+            json.WriteStartObject();
+            for (var at = 0; at < Answered.Columns.Length; at++) json.WriteString(Answered.Columns[at], answer.Cells[at]);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+    }
+
+    private static string Figure(long number) => number.ToString(CultureInfo.InvariantCulture);
+}

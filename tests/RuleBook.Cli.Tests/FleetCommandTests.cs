@@ -1,0 +1,129 @@
+using System.Text.Json;
+using RuleBook.Answers;
+using RuleBook.Authoring.Inspecting;
+using RuleBook.Jobs.Reading;
+using RuleBook.Telling;
+using RuleBook.Text;
+using RuleBook.Yaml;
+
+namespace RuleBook.Cli.Tests;
+
+/// <summary>A fleet is answered row by row as <c>assess</c> answers one job.</summary>
+public sealed class FleetCommandTests : IDisposable
+{
+    private static readonly Lazy<Law.Book> Book = new(() => BookReading.Open(Authoring.Books.BookFolder.Load(Invocation.Root)));
+
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory();
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    [Fact]
+    public async Task Every_example_says_in_a_fleet_what_assess_says_of_it()
+    {
+        string[] files = [.. Directory.EnumerateFiles(Path.Combine(Invocation.Root, "examples"), "*.yaml").Order(StringComparer.Ordinal)];
+        files.Length.ShouldBeGreaterThan(5);
+        var answer = await Fleet("all.ndjson", string.Join('\n', files.Select(file => JsonSerializer.Serialize(Plain(YamlText.ReadFile(file))))));
+        answer.Code.ShouldBe(0, answer.Error);
+        var told = answer.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        told.Length.ShouldBe(files.Length);
+        for (var at = 0; at < files.Length; at++)
+        {
+            var assessment = Assessor.Assess(Book.Value, JobReader.Read(YamlText.ReadFile(files[at]), Book.Value));
+            using var row = JsonDocument.Parse(told[at]);
+            row.RootElement.GetProperty("answer").GetProperty("verdict").GetString().ShouldBe(Headlines.Word(assessment.Headline), files[at]);
+        }
+    }
+
+    [Fact]
+    public async Task Random_rows_say_what_assess_says_whether_or_not_an_equal_row_came_before()
+    {
+        var random = new Random(17);
+        string[][] cells = [.. Enumerable.Range(0, 40).Select(_ => new[]
+        {
+            Of("au-qld", "au-nsw", "au-vic", "au-wa", "us-ak"), Of("2015-03-01", "2026-11-20"), Of("MC", "NA", ""), Of("yes", "no", "unknown", ""),
+            Of("45 mm", "50 mm", "50.1 mm", "75 mm", "151 mm", "unknown", ""), Of("", "0 mm", "30 mm"),
+        })];
+        const string Header = "registered-in,on,vehicle.category,vehicle.stability-control,modification.suspension-lift,modification.body-lift\n";
+        var told = (await Fleet("fleet.csv", Header + string.Join('\n', cells.Select(row => string.Join(',', row))))).Out.Split("\r\n")[1..];
+        var book = Book.Value;
+        for (var at = 0; at < cells.Length; at++)
+        {
+            string[] paths = Header.Trim().Split(',');
+            var job = new Mapping([], new Mark("row", 1, 1));
+            for (var cell = 0; cell < paths.Length; cell++)
+                if (cells[at][cell].Length > 0) job = NodeEdit.Set(job, paths[cell], cells[at][cell]);
+            var assessment = Assessor.Assess(book, JobReader.Read(job, book));
+            var expected = string.Join(',', cells[at].Append(Headlines.Word(assessment.Headline)).Append(Csv.Cell(ShortAnswer.Of(assessment))));
+            told[at].ShouldStartWith(expected);
+        }
+
+        string Of(params string[] from) => from[random.Next(from.Length)];
+    }
+
+    [Fact]
+    public async Task The_template_is_a_fleet_of_one_that_Queensland_allows_without_a_certificate()
+    {
+        var template = (await Invocation.Of(["fleet", "--template"])).Out;
+        var answer = await Fleet("template.csv", template);
+        answer.Code.ShouldBe(0, answer.Error);
+        // Ministerial statement, 20 September 2018: 50 mm of suspension and 25 mm of tyre without a certificate.
+        answer.Out.ShouldContain(",no-certificate,");
+    }
+
+    [Fact]
+    public async Task A_row_that_cannot_be_read_is_put_aside_with_line_column_and_reason_and_the_rest_goes_on()
+    {
+        var aside = Path.Combine(folder.FullName, "rejected.csv");
+        var answer = await Fleet(
+            "fleet.csv",
+            "owner,on,registered-in,modification.suspension-lift\n=1+1,2026-11-20,au-qld,45 mm\nB,2026-11-20,au-qld,45 furlongs\nC,2026-11-20\n\"D, E\",2026-11-20,au-qld,45 mm\n",
+            "--rejected", aside);
+        answer.Code.ShouldBe(2);
+        answer.Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(3);
+        answer.Out.ShouldContain("'=1+1,2026");
+        answer.Out.ShouldContain("\"D, E\",2026");
+        answer.Error.ShouldContain("passed through, no keys of a job: owner");
+        answer.Error.ShouldContain("4 rows: ");
+        answer.Error.ShouldContain("2 rejected");
+        answer.Error.ShouldContain("1 cells begin like a formula");
+        var rejected = (await File.ReadAllTextAsync(aside, TestContext.Current.CancellationToken)).Split("\r\n");
+        rejected[1].ShouldStartWith("2,3,4,modification.suspension-lift,");
+        rejected[2].ShouldStartWith("3,4,3,registered-in,");
+    }
+
+    [Fact]
+    public async Task One_row_in_full_is_what_assess_prints_in_full()
+    {
+        var row = await Fleet("fleet.csv", "on,registered-in,modification.suspension-lift\n2026-11-20,au-nsw,10 mm\n2026-11-20,au-qld,45 mm\n", "--explain", "2");
+        var job = await Invocation.Assess("on: 2026-11-20\nregistered-in: au-qld\nmodification: { suspension-lift: 45 mm }\n", "--full");
+        row.Out.ShouldBe(job.Out);
+        row.Code.ShouldBe(job.Code);
+    }
+
+    [Theory]
+    [InlineData("", "has no header")]
+    [InlineData("vehicle.category\nMC\n", "no column is headed 'registered-in'")]
+    [InlineData("registered-in,on,on\nau-qld,2026-11-20,2026-11-20\n", "the column 'on' stands twice")]
+    [InlineData("registered-in,verdict\nau-qld,x\n", "the column 'verdict' is one that the answer has")]
+    public async Task A_header_that_does_not_do_is_refused(string text, string says)
+    {
+        var answer = await Fleet("fleet.csv", text);
+        answer.Code.ShouldBe(2);
+        answer.Error.ShouldContain(says);
+        answer.Out.ShouldBeEmpty();
+    }
+
+    private static object Plain(Node node) => node switch
+    {
+        Mapping map => map.Entries.ToDictionary(each => each.Key.Text, each => Plain(each.Value)),
+        Sequence list => list.Items.Select(Plain).ToArray(),
+        _ => ((Scalar)node).Text,
+    };
+
+    private async Task<Invocation> Fleet(string name, string text, params string[] options)
+    {
+        var file = Path.Combine(folder.FullName, name);
+        await File.WriteAllTextAsync(file, text);
+        return await Invocation.Of(["fleet", file, .. options]);
+    }
+}
