@@ -27,7 +27,7 @@ internal static class FleetCommand
         {
             if (parsed.GetValue(template))
             {
-                Answer.Give(surroundings, parsed.GetValue(output), _ => FleetTemplate.Text);
+                Answer.Give(surroundings, parsed.GetValue(output), _ => FleetTemplate.Text());
                 return ExitCode.Permitted;
             }
 
