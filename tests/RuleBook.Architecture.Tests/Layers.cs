@@ -28,7 +28,7 @@ internal static class Layers
         ["RuleBook.Authoring"] =
             ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records", "Gaps"],
         ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Comparison", "Pages", "Changes", "Questions", "Sheets", "Building"],
-        ["RuleBook.Cli"] = ["", "Answers", "Commands"],
+        ["RuleBook.Cli"] = ["", "Answers", "Fleets", "Commands"],
     };
 
     /// <summary>The projects that each project sees.</summary>

@@ -15,7 +15,7 @@ internal sealed record UsageError(IReadOnlyList<string> Lines)
     {
         if (parsed.Action is HelpAction || args is [['[', ..], ..]) return null; // a directive, such as [suggest], has a line of its own
         var command = parsed.CommandResult.Command;
-        var unknown = Unknown(parsed, args) ?? parsed.UnmatchedTokens.FirstOrDefault();
+        var unknown = Unknown(parsed, args) ?? (parsed.UnmatchedTokens is [var first, ..] ? first : null);
         if (unknown is null && parsed.Errors.Count == 0) return null;
         string[] known = [.. command.Subcommands.Select(each => each.Name), .. Options(command)];
         var help = $"'{Called(parsed.CommandResult)} --help' tells what there is";

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
 using RuleBook.Site.Changes;
-using RuleBook.Site.Comparison;
 using RuleBook.Site.Data;
 using RuleBook.Site.Feeds;
 using RuleBook.Site.Pages;
