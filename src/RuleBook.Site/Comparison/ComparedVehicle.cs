@@ -11,15 +11,15 @@ namespace RuleBook.Site.Comparison;
 /// <param name="Id">In the page's address.</param>
 /// <param name="Nation">Id of the nation in whose comparison it stands.</param>
 /// <param name="Title">For a reader.</param>
-/// <param name="Facts">Words known of it.</param>
+/// <param name="Facts">Words known of it, in the order of their names, so that every run writes the same page.</param>
 /// <param name="Measures">Measures known of it, in base units; what is absent is not known.</param>
 internal sealed record ComparedVehicle(
-    string Id, string Nation, string Title, ImmutableDictionary<string, string> Facts, ImmutableDictionary<string, Fraction> Measures)
+    string Id, string Nation, string Title, ImmutableSortedDictionary<string, string> Facts, ImmutableDictionary<string, Fraction> Measures)
 {
     private static readonly Lazy<ImmutableArray<ComparedVehicle>> Known = new(Read);
 
     /// <summary>One of which nothing is known.</summary>
-    public static ComparedVehicle Any { get; } = new("any", "", "any vehicle", ImmutableDictionary<string, string>.Empty, ImmutableDictionary<string, Fraction>.Empty);
+    public static ComparedVehicle Any { get; } = new("any", "", "any vehicle", ImmutableSortedDictionary<string, string>.Empty, ImmutableDictionary<string, Fraction>.Empty);
 
     /// <summary>Those of a nation, the first one chosen unless a reader says otherwise; every one where none names the nation.</summary>
     public static ImmutableArray<ComparedVehicle> Of(string nation) =>
@@ -57,7 +57,7 @@ internal sealed record ComparedVehicle(
                 vehicle.GetProperty("id").GetString()!,
                 vehicle.GetProperty("nation").GetString()!,
                 vehicle.GetProperty("title").GetString()!,
-                vehicle.GetProperty("facts").EnumerateObject().ToImmutableDictionary(fact => fact.Name, fact => fact.Value.GetString()!),
+                vehicle.GetProperty("facts").EnumerateObject().ToImmutableSortedDictionary(fact => fact.Name, fact => fact.Value.GetString()!, StringComparer.Ordinal),
                 vehicle.GetProperty("measures").EnumerateObject().ToImmutableDictionary(measure => measure.Name, measure => Quantity.Parse(measure.Value.GetString()!).Base))),
         ];
     }
