@@ -196,14 +196,15 @@ public sealed record Finding(
 
     /// <summary>
     /// The reason of the outcome: what closed the last pathway that was still open, one entry for each of its alternatives. Tiers meant for other
-    /// vehicles count only where nothing else is closed.
+    /// vehicles count only where nothing else is closed, and a prohibition that does not reach the job is no reason.
     /// </summary>
     public ImmutableArray<ClosedTier> Reason
     {
         get
         {
-            var meant = Closed.Where(closed => closed.Facts.IsEmpty).ToArray();
-            var from = meant.Length > 0 ? meant : [.. Closed];
+            ClosedTier[] allowing = [.. Closed.Where(closed => closed.Tier.Pathway != Pathway.Prohibited)];
+            var meant = allowing.Where(closed => closed.Facts.IsEmpty).ToArray();
+            var from = meant.Length > 0 ? meant : allowing;
             return from.Length == 0 ? [] : [.. from.Where(closed => closed.Tier.Pathway == from.Max(each => each.Tier.Pathway))];
         }
     }
