@@ -14,6 +14,9 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
     /// <summary>More columns than that are no terminal's.</summary>
     private const int Widest = 1000;
 
+    /// <summary>The most problems of an input that are printed.</summary>
+    public const int MostProblems = 100;
+
     /// <summary>To whom a fault is reported.</summary>
     public const string ReportTo = "the maintainers, as an issue of the repository that the command came from";
 

@@ -7,9 +7,6 @@ namespace RuleBook.Cli.Commands;
 /// <summary>The command <c>rulebook</c>.</summary>
 internal static class CommandLine
 {
-    /// <summary>The most problems of an input that are printed.</summary>
-    internal const int MostProblems = 100;
-
     /// <summary>Carries out a command and returns its exit code; never throws.</summary>
     public static async Task<int> RunAsync(string[] args, Surroundings surroundings)
     {
@@ -41,9 +38,9 @@ internal static class CommandLine
         }
         catch (InputException refused)
         {
-            foreach (var problem in refused.Problems.Take(MostProblems)) Say(surroundings, problem.ToString());
-            if (refused.Problems.Count is var count and > MostProblems)
-                Say(surroundings, string.Create(CultureInfo.InvariantCulture, $"and {count - MostProblems} more problems, not printed"));
+            foreach (var problem in refused.Problems.Take(Surroundings.MostProblems)) Say(surroundings, problem.ToString());
+            if (refused.Problems.Count is var count and > Surroundings.MostProblems)
+                Say(surroundings, string.Create(CultureInfo.InvariantCulture, $"and {count - Surroundings.MostProblems} more problems, not printed"));
             return ExitCode.BadInput;
         }
         catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)

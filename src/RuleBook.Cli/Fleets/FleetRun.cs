@@ -56,7 +56,7 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
 
         summary.Reject();
         rejected?.Write(writer.Rejected(row, told.Wrong!));
-        if (Problems.Count < Commands.CommandLine.MostProblems) Problems.Add(told.Wrong!);
+        if (Problems.Count < Surroundings.MostProblems) Problems.Add(told.Wrong!);
     }
 
     private readonly record struct Told(Answered? Answer, Problem? Wrong, string Text, int Defused);

@@ -28,12 +28,12 @@ internal sealed class Markup
     }
 
     /// <summary>A list; nothing where it would be empty.</summary>
-    public Markup List(IEnumerable<string> items, string list = "ul", string item = "li")
+    public Markup List(IEnumerable<string> items, string list = "ul")
     {
         string[] all = [.. items];
         if (all.Length == 0) return this;
         Raw($"<{list}>");
-        foreach (var each in all) Element(item, each);
+        foreach (var each in all) Element("li", each);
         return Raw("</ul>");
     }
 
