@@ -115,6 +115,15 @@ async function add(id) {
   form.querySelector("fieldset").append(label);
 }
 
+// Every rule has its report of a mistake beside it: the link is made when the clause opens, so that the page need not hold each address twice.
+document.addEventListener("beforetoggle", ({ target, newState }) => {
+  if (newState !== "open" || target.querySelectorAll("a").length > 2) return;
+  const [rule, line] = target.querySelectorAll("a");
+  const report = Object.assign(document.createElement("a"), { textContent: "correction report" });
+  report.setAttribute("href", rule.getAttribute("href").replace("#", "#report."));
+  line.after("; ", report);
+}, true);
+
 form.hidden = false;
 document.querySelector(".vehicle-shown").hidden = true;
 showTopic();

@@ -4,21 +4,18 @@ using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;
 
-/// <summary>Where a rule of the comparison stands: its clause, its data line, and the ready-made report of a mistake in it.</summary>
+/// <summary>Where a rule of the comparison stands: its clause and its data line. The report of a mistake stands with the rule; the page's script leads there.</summary>
 /// <param name="Id">By which a cell opens it.</param>
 /// <param name="Title">What the rule is on.</param>
 /// <param name="Url">To the rule.</param>
 /// <param name="Clause">The document that says it best, with the clause.</param>
 /// <param name="More">How many others are cited.</param>
-/// <param name="Place">File and line.</param>
 /// <param name="Line">To the data line.</param>
-/// <param name="Report">To the report.</param>
 /// <param name="Ask">Whom to ask where nothing is established; empty elsewhere.</param>
-internal sealed record WhereView(string Id, string Title, string Url, string Clause, int More, string Place, string Line, string Report, string Ask)
+internal sealed record WhereView(string Id, string Title, string Url, string Clause, int More, string Line, string Ask)
 {
     public static WhereView Of(ResolvedVersion version, string id)
     {
-        var mark = Links.Mark(version);
         var clauses = version.Sources
             .OrderBy(cited => cited.Source.ReadAs)
             .Select(cited => cited.Citation.Clause is { } clause ? $"{cited.Source.Title}, {clause}" : cited.Source.Title)
@@ -30,9 +27,7 @@ internal sealed record WhereView(string Id, string Title, string Url, string Cla
             Links.Rule(version.Rule),
             clauses.FirstOrDefault("none is cited"),
             Math.Max(0, clauses.Length - 1),
-            $"{mark.File["jurisdictions/".Length..]}:{mark.Line}",
-            Links.Line(mark),
-            Links.Report(version.Rule),
+            Links.Line(Links.Mark(version)),
             version.Content is NotEstablished unknown ? Phrases.Sentence(unknown.Ask.Trim()) : "");
     }
 }
