@@ -27,7 +27,7 @@ public static class TypicalJobs
     /// <param name="day">The day.</param>
     public static IEnumerable<Job> Of(Book book, Jurisdiction place, DateOnly day) =>
         from sample in Written.Items.OfType<Mapping>()
-        where Text(sample, "nation") == (place.Within ?? place.Id)
+        where Nations(sample).Contains(place.Within ?? place.Id)
         from vehicle in Items(sample, "vehicles")
         from change in Items(sample, "changes")
         let job = Readable(Job(place, day, vehicle, change), book)
@@ -55,7 +55,7 @@ public static class TypicalJobs
 
     private static Mark Mark => new("typical-jobs.yaml", 1, 1);
 
-    private static string? Text(Mapping at, string key) => (at.Find(key) as Scalar)?.Text;
+    private static IEnumerable<string> Nations(Mapping at) => (at.Find("nation") is Sequence many ? many.Items : [at.Find("nation")!]).OfType<Scalar>().Select(one => one.Text);
 
     private static IEnumerable<Mapping> Items(Mapping at, string key) => ((Sequence)at.Find(key)!).Items.OfType<Mapping>();
 

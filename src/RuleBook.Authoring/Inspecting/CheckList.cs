@@ -74,6 +74,7 @@ public static class CheckList
         .. SyntaxCodes.All
             .Concat(ReadingCodes.All)
             .Concat(Semantic.Select(check => check.Info))
+            .Append(CaseCitesUnread.Info)
             .DistinctBy(info => info.Code)
             .OrderBy(info => info.Code, StringComparer.Ordinal),
     ];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Checks;
 using RuleBook.Authoring.Schemas;
 using RuleBook.Law.Reading;
@@ -10,7 +11,7 @@ namespace RuleBook.Authoring.Inspecting;
 /// <summary>Runs everything over a book and returns all that is wrong in one run.</summary>
 public static class Inspection
 {
-    /// <summary>Inspects the book in <paramref name="folder"/>.</summary>
+    /// <summary>Inspects the book in <paramref name="folder"/>, and what its cases lean on. Cases that cannot be read are told where they are run.</summary>
     /// <param name="folder">The folder that has <c>jurisdictions</c> in it.</param>
     /// <param name="today">The day against which sources are overdue.</param>
     /// <returns>The report; never throws for what is wrong in the book.</returns>
@@ -18,7 +19,8 @@ public static class Inspection
     {
         try
         {
-            return Run(BookFolder.Load(folder), today);
+            var report = Run(BookFolder.Load(folder), today);
+            return report with { Problems = Ordered(report.Problems.Concat(OfCases(report, folder))) };
         }
         catch (InputException refusal)
         {
@@ -54,6 +56,19 @@ public static class Inspection
         return Report(problems) with { Book = book };
 
         InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), count, digest, null);
+    }
+
+    private static IEnumerable<Problem> OfCases(InspectionReport report, string folder)
+    {
+        if (report is not { IsSound: true, Book: { } book } || !Directory.Exists(CaseFolder.Within(folder))) return [];
+        try
+        {
+            return CaseCitesUnread.Find(book, CaseFolder.Load(CaseFolder.Within(folder), book)).Distinct();
+        }
+        catch (InputException)
+        {
+            return [];
+        }
     }
 
     private static IEnumerable<Problem> Shapes(IEnumerable<BookFile> files) => files

@@ -47,7 +47,24 @@ public sealed record Source(
     PartialDate Checked,
     PartialDate RecheckAfter,
     string? Note,
-    Mark Mark);
+    Mark Mark)
+{
+    /// <summary>The parts that were read, as clauses name them; null where nothing is said: then it was read whole, as far as its note does not say otherwise.</summary>
+    public ImmutableArray<string>? PartsRead { get; init; }
+
+    /// <summary>Whether the clause names a part that was read: <c>13.2(a)</c> where <c>13.2</c> was. Of a document read whole every clause does, and none too.</summary>
+    /// <param name="clause">As a citation has it; null where it names none.</param>
+    public bool WasRead(string? clause) => PartsRead is not { } parts || (clause is not null && parts.Any(part => Names(clause, part)));
+
+    private static bool Names(string clause, string part)
+    {
+        for (var at = clause.IndexOf(part, StringComparison.Ordinal); at >= 0; at = clause.IndexOf(part, at + 1, StringComparison.Ordinal))
+            if (!IsWord(clause, at - 1) && !IsWord(clause, at + part.Length)) return true;
+        return false;
+    }
+
+    private static bool IsWord(string text, int at) => at >= 0 && at < text.Length && char.IsLetterOrDigit(text[at]);
+}
 
 /// <summary>A place in a source.</summary>
 /// <param name="Cite">Id of a source of the same jurisdiction, or <c>jurisdiction/id</c>.</param>
