@@ -1,6 +1,5 @@
 using RuleBook.Law;
 using RuleBook.Tests.Answers;
-using Shouldly;
 using Xunit;
 
 namespace RuleBook.Tests.Law;

@@ -44,7 +44,10 @@ internal static class SourceReader
             fields.RequiredPartial("checked"),
             fields.RequiredPartial("recheck-after"),
             fields.Text("note"),
-            fields.Mark) { PartsRead = fields.Has("parts-read") ? fields.Texts("parts-read") : null };
+            fields.Mark)
+        {
+            PartsRead = fields.Has("parts-read") ? fields.Texts("parts-read") : null,
+        };
         fields.Done();
         return source;
     }
