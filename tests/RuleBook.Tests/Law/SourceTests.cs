@@ -1,6 +1,5 @@
 using RuleBook.Law;
 using RuleBook.Tests.Answers;
-using Xunit;
 
 namespace RuleBook.Tests.Law;
 
