@@ -78,6 +78,7 @@ internal static class CommandLine
             ResolvedCommand.Build(surroundings),
             ChangesCommand.Build(surroundings),
             PackCommand.Build(surroundings),
+            ExportCommand.Build(surroundings),
             EditionsCommand.Build(surroundings),
             EditionCommand.Build(surroundings),
             ReplayCommand.Build(surroundings),

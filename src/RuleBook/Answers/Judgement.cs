@@ -191,12 +191,8 @@ internal sealed class Judgement
         return false;
     }
 
-    /// <summary>
-    /// A rule that says that nothing is established or regulated speaks of the measures of its own topic only; of one that asks for a rule of its own
-    /// only where it says so of its whole subject.
-    /// </summary>
-    private bool Reads(int rule, Measure measure, ulong topics) => Table.InForce[rule].Candidates.Any(version => version.Reads().Contains(measure.Name)
-        || ((topics >> Table.Rules[rule].Topic & 1) != 0 && version.Content is not Stated && (!measure.NeedsOwnRule || version.Speaks(measure.Name))));
+    private bool Reads(int rule, Measure measure, ulong topics) =>
+        Table.InForce[rule].Candidates.Any(version => version.Judges(measure, (topics >> Table.Rules[rule].Topic & 1) != 0));
 
     private Touched About(string measure, Row row)
     {

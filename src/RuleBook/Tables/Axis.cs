@@ -1,3 +1,4 @@
+using System.Numerics;
 using Fractions;
 using RuleBook.Units;
 
@@ -81,6 +82,22 @@ internal sealed class Axis
             if (Mask(i, first, last) is var passes && (passes != All(i) || first > last))
                 yield return new Test((ushort)(Column + i), first > last ? 0 : passes);
     }
+
+    /// <summary>The bounds within which a test on one of its columns passes, the reverse of <see cref="Within"/>; null where nothing passes.</summary>
+    public Bounds? BoundsOf(in Test test)
+    {
+        if (test.Passes == 0) return null;
+        var column = test.Column - Column;
+        var start = 2 * EdgesOfColumn * column;
+        var (first, last, end) = (BitOperations.TrailingZeroCount(test.Passes), BitOperations.Log2(test.Passes), BitOperations.Log2(All(column)));
+        return new Bounds(first == 0 ? null : End(start + first, start + first - 1), last == end ? null : End(start + last, start + last + 1));
+    }
+
+    /// <summary>The first and the last edge that a column tells apart.</summary>
+    public (Exact First, Exact Last) Span(int column) => (edges[EdgesOfColumn * column], edges[Math.Min(EdgesOfColumn * (column + 1), edges.Length) - 1]);
+
+    /// <summary>The end at a cell: closed where the cell is an edge, otherwise open at the edge beside it.</summary>
+    private Bound End(int cell, int beside) => (cell & 1) == 1 ? new Bound(edges[cell / 2].Value, true) : new Bound(edges[beside / 2].Value, false);
 
     /// <summary>The cells from <paramref name="first"/> to <paramref name="last"/> as one column sees them; it lumps what lies outside of its edges.</summary>
     private ulong Mask(int column, int first, int last)

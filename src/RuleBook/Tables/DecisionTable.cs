@@ -128,6 +128,8 @@ public sealed partial class DecisionTable
 
     internal ReadOnlySpan<VersionLine> Versions => versions;
 
+    internal ReadOnlySpan<TierLine> Tiers => tiers;
+
     internal ReadOnlySpan<Movement> Movements => movements;
 
     internal ReadOnlySpan<ulong> Blank => blank;
@@ -184,6 +186,9 @@ public sealed partial class DecisionTable
 
         return truth;
     }
+
+    /// <summary>The tests of a run.</summary>
+    internal ReadOnlySpan<Test> TestsOf(Tests run) => tests.AsSpan(run.First, run.End - run.First);
 
     /// <summary>The axis of a measure that follows from no other, by its slot.</summary>
     internal Axis? AxisOf(int slot) => axisOfSlot[slot];

@@ -107,6 +107,14 @@ public sealed class TableBook
             both.SelectMany(each => each.Schemes.Select(scheme => scheme.For).Concat(each.Cautions.Select(caution => caution.When))));
     });
 
+    /// <summary>The first and the last day of the stretch around a day on which the same versions are in force in a place; an end that is open is null.</summary>
+    internal (DateOnly? First, DateOnly? Last) Span(Jurisdiction place, DateOnly day)
+    {
+        var days = edges.GetOrAdd(place.Id, _ => DayEdges.Of(book, place.Rules));
+        var at = Stretch(days, day);
+        return (at < 1 ? null : days[at], at + 1 >= days.Length ? null : days[at + 1].AddDays(-1));
+    }
+
     private static int Stretch(ImmutableArray<DateOnly> edges, DateOnly? day)
     {
         if (day is not { } known) return -2;

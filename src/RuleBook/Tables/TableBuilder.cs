@@ -121,7 +121,7 @@ internal sealed class TableBuilder
             _ => [],
         };
         if (!slots.TryGetValue(measure, out var slot)) slots[measure] = slot = slots.Count;
-        return sums[key] = new MeasureSum(slot, terms);
+        return sums[key] = new MeasureSum(key, slot, terms);
     }
 
     private void AddWord(string fact)

@@ -44,6 +44,16 @@ internal static class VersionReading
             : bind.All(test => test.Bounds is null);
     }
 
+    /// <summary>
+    /// Whether it judges a change of a measure: reads it, or says that nothing is established or regulated. That is said of the measures of its own
+    /// topic only; of one that asks for a rule of its own only where it is said of the whole subject.
+    /// </summary>
+    /// <param name="version">The version.</param>
+    /// <param name="measure">The measure.</param>
+    /// <param name="onTopic">Whether the measure touches the topic of the version's rule.</param>
+    public static bool Judges(this ResolvedVersion version, Measure measure, bool onTopic) => version.Reads().Contains(measure.Name)
+        || (onTopic && version.Content is not Stated && (!measure.NeedsOwnRule || version.Speaks(measure.Name)));
+
     private static IEnumerable<string> WithParts(this ResolvedVersion version, string name) => name switch
     {
         FactSet.TyreLift => [name, FactSet.TyreGrowth],

@@ -8,7 +8,7 @@ namespace RuleBook.Authoring.Tests.Cases;
 /// <summary>The case files, the same as <c>rulebook cases</c> runs. What each expects, and from which source, stands in the file.</summary>
 public sealed class CaseFilesTests
 {
-    private static readonly Lazy<Dictionary<string, Case>> Cases =
+    internal static readonly Lazy<Dictionary<string, Case>> Cases =
         new(() => CaseFolder.Load(CaseFolder.Within(TestBook.Folder), TestBook.Book).ToDictionary(one => one.Id));
 
     public static IEnumerable<TheoryDataRow<string>> Ids => Cases.Value.Keys.Select(id => new TheoryDataRow<string>(id) { TestDisplayName = id });

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using RuleBook.Law;
+using RuleBook.Text;
+
+namespace RuleBook.Authoring.Exports;
+
+/// <summary>A file of an export.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Text">What it holds.</param>
+public sealed record ExportFile(string Name, string Text);
+
+/// <summary>The limits in force on a day, and what judges vehicles by them, for engines that know nothing of the book.</summary>
+/// <param name="Files">All files.</param>
+/// <param name="Inexact">The bounds that a decimal of the base unit does not hold as they are; rounded ones are written.</param>
+public sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArray<string> Inexact)
+{
+    /// <summary>The query that judges; the same for every book.</summary>
+    public static string Query => Resource("judge.sql");
+
+    /// <summary>The two relations that a user fills.</summary>
+    internal static ImmutableArray<Relation> Vehicles { get; } =
+    [
+        new("vehicles", [new("vehicle", ColumnType.Text), new("place", ColumnType.Text), new("on_day", ColumnType.Day)], []),
+        new(
+            "stated",
+            [new("vehicle", ColumnType.Text), new("fact", ColumnType.Text), new("word", ColumnType.Text), new("low", ColumnType.Decimal), new("high", ColumnType.Decimal)],
+            []),
+    ];
+
+    /// <summary>As SQL: <c>tables.sql</c> makes the tables, <c>judge.sql</c> judges.</summary>
+    public static BookExport Sql(Book book, DateOnly day)
+    {
+        var relations = Relations(book, day);
+        return new BookExport(
+            [
+                new("tables.sql", $"-- {Edition(book, day)}\n{SqlScript.Of([.. relations, .. Vehicles])}"),
+                new("judge.sql", Query),
+                new("README.txt", Readme(book, day, "tables.sql makes and fills the tables; two of them, vehicles and stated, are empty for yours.")),
+            ],
+            [.. LimitRelation.Inexact(relations[0])]);
+    }
+
+    /// <summary>As CSV (RFC 4180), a file a table, with the same query.</summary>
+    public static BookExport Csv(Book book, DateOnly day)
+    {
+        var relations = Relations(book, day);
+        return new BookExport(
+            [
+                .. relations.Select(relation => new ExportFile(
+                    $"{relation.Name}.csv",
+                    string.Concat(relation.Rows.Select(row => RuleBook.Text.Csv.Row(row.Select(cell => cell ?? ""))).Prepend(RuleBook.Text.Csv.Row(relation.Columns.Select(column => column.Name)))))),
+                new("judge.sql", Query),
+                new("README.txt", Readme(book, day, $"Each file is a table of its name; an empty cell is NULL. Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}")),
+            ],
+            [.. LimitRelation.Inexact(relations[0])]);
+    }
+
+    private static ImmutableArray<Relation> Relations(Book book, DateOnly day) =>
+    [
+        LimitRelation.Of(book, day),
+        .. VocabularyRelations.Of(book.Vocabulary),
+        .. JudgingRelations.Of(book.Jurisdictions.Select(place => Ruling.On(book, place, day))),
+    ];
+
+    private static string Edition(Book book, DateOnly day) =>
+        $"Limits in force on {Text(day)}, book {book.Edition?.Name ?? "without an edition"}, {book.Digest}";
+
+    private static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Readme(Book book, DateOnly day, string how) => Resource("export-readme.txt")
+        .Replace("{edition}", Edition(book, day), StringComparison.Ordinal)
+        .Replace("{day}", Text(day), StringComparison.Ordinal)
+        .Replace("{how}", how, StringComparison.Ordinal);
+
+    private static string Resource(string name)
+    {
+        using var reader = new StreamReader(typeof(BookExport).Assembly.GetManifestResourceStream(name)!);
+        return reader.ReadToEnd();
+    }
+}

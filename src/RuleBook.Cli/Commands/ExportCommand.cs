@@ -1,0 +1,34 @@
+using System.CommandLine;
+using System.Globalization;
+using RuleBook.Authoring.Exports;
+using RuleBook.Text;
+
+namespace RuleBook.Cli.Commands;
+
+/// <summary><c>rulebook export OUT</c>: the limits in force, and a query that judges vehicles by them, for any SQL engine.</summary>
+internal static class ExportCommand
+{
+    public static Command Build(Surroundings surroundings)
+    {
+        var folder = new Argument<string>("OUT") { Description = "The folder to write; an export that is there is replaced whole" };
+        var kind = new Option<string>("--for") { Description = "As SQL statements, or a CSV file a table: sql, csv", DefaultValueFactory = _ => "sql" };
+        kind.AcceptOnlyFromAmong("sql", "csv");
+        var (book, on) = (Choices.Book(), Choices.On());
+        on.Description = "The limits in force on this day, such as 2026-11-25 (default: today)";
+        var command = new Command("export", "The limits in force as plain tables, with one SQL query that judges vehicles by them") { folder, book, on, kind };
+        command.SetAction(parsed =>
+        {
+            var target = Paths.Given("OUT", parsed.GetValue(folder))!;
+            var opened = Inputs.Book(parsed.GetValue(book), surroundings);
+            var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
+            var export = parsed.GetValue(kind) == "csv" ? BookExport.Csv(opened, day) : BookExport.Sql(opened, day);
+            ExportFolder.Write(export, target, surroundings.Stop);
+            surroundings.Out.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Visible.Of(target)}: {export.Files.Length} files, {export.Files.Sum(file => (long)file.Text.Length) / 1024} KiB, limits in force on {day:yyyy-MM-dd}"));
+            foreach (var rounded in export.Inexact) surroundings.Error.WriteLine($"rounded, it does not end in decimals: {Visible.Of(rounded)}");
+            return ExitCode.Permitted;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,29 @@
+namespace RuleBook.Cli.Tests;
+
+/// <summary><c>rulebook export</c> writes a folder of plain tables with the query that judges by them.</summary>
+public sealed class ExportCommandTests
+{
+    [Fact]
+    public async Task The_limits_in_force_on_a_day_are_written_as_tables_with_the_query()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            var target = Path.Combine(folder.FullName, "limits");
+            var written = await Invocation.Of(["export", target, "--for", "csv", "--on", "2017-06-01"]);
+            written.Code.ShouldBe(0, written.Error);
+            written.Out.ShouldContain("limits in force on 2017-06-01");
+            (await File.ReadAllTextAsync(Path.Combine(target, "limits.csv"))).ShouldStartWith("place,topic,rule,tier,");
+            File.Exists(Path.Combine(target, "judge.sql")).ShouldBeTrue();
+
+            await File.WriteAllTextAsync(Path.Combine(target, "letter.odt"), "mine");
+            var refused = await Invocation.Of(["export", target]);
+            refused.Code.ShouldBe(2);
+            refused.Error.ShouldBe($"{target}:1:1: error not-writable: the folder holds what is no export: letter.odt (name a new folder, or an export to replace)\n");
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}
