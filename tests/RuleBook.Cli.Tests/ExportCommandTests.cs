@@ -13,10 +13,10 @@ public sealed class ExportCommandTests
             var written = await Invocation.Of(["export", target, "--for", "csv", "--on", "2017-06-01"]);
             written.Code.ShouldBe(0, written.Error);
             written.Out.ShouldContain("limits in force on 2017-06-01");
-            (await File.ReadAllTextAsync(Path.Combine(target, "limits.csv"))).ShouldStartWith("place,topic,rule,tier,");
+            (await File.ReadAllTextAsync(Path.Combine(target, "limits.csv"), TestContext.Current.CancellationToken)).ShouldStartWith("place,topic,rule,tier,");
             File.Exists(Path.Combine(target, "judge.sql")).ShouldBeTrue();
 
-            await File.WriteAllTextAsync(Path.Combine(target, "letter.odt"), "mine");
+            await File.WriteAllTextAsync(Path.Combine(target, "letter.odt"), "mine", TestContext.Current.CancellationToken);
             var refused = await Invocation.Of(["export", target]);
             refused.Code.ShouldBe(2);
             refused.Error.ShouldBe($"{target}:1:1: error not-writable: the folder holds what is no export: letter.odt (name a new folder, or an export to replace)\n");

@@ -1,19 +1,18 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Law;
-using RuleBook.Text;
 
 namespace RuleBook.Authoring.Exports;
 
 /// <summary>A file of an export.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Text">What it holds.</param>
-public sealed record ExportFile(string Name, string Text);
+internal sealed record ExportFile(string Name, string Text);
 
 /// <summary>The limits in force on a day, and what judges vehicles by them, for engines that know nothing of the book.</summary>
 /// <param name="Files">All files.</param>
 /// <param name="Inexact">The bounds that a decimal of the base unit does not hold as they are; rounded ones are written.</param>
-public sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArray<string> Inexact)
+internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArray<string> Inexact)
 {
     /// <summary>The query that judges; the same for every book.</summary>
     public static string Query => Resource("judge.sql");

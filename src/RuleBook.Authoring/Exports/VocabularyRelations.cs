@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Law;
-using RuleBook.Units;
 
 namespace RuleBook.Authoring.Exports;
 

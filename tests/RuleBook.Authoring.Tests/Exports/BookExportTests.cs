@@ -49,8 +49,8 @@ public sealed class BookExportTests
     {
         using var folder = new TemporaryFolder();
         var (target, export) = (Path.Combine(folder.Path, "out"), new BookExport([new("judge.sql", "one"), new("README.txt", "")], []));
-        ExportFolder.Write(export, target);
-        ExportFolder.Write(export with { Files = [new("judge.sql", "two"), new("README.txt", "")] }, target);
+        ExportFolder.Write(export, target, TestContext.Current.CancellationToken);
+        ExportFolder.Write(export with { Files = [new("judge.sql", "two"), new("README.txt", "")] }, target, TestContext.Current.CancellationToken);
         File.ReadAllText(Path.Combine(target, "judge.sql")).ShouldBe("two");
         Directory.GetFileSystemEntries(folder.Path).ShouldBe([target]);
 
@@ -67,7 +67,7 @@ public sealed class BookExportTests
         using var folder = new TemporaryFolder();
         var target = Path.Combine(folder.Path, "out");
         var export = new BookExport([new("judge.sql", "one"), new("README.txt", "")], []);
-        ExportFolder.Write(export, target);
+        ExportFolder.Write(export, target, TestContext.Current.CancellationToken);
         Should.Throw<OperationCanceledException>(() => ExportFolder.Write(export with { Files = [new("judge.sql", "two")] }, target, new CancellationToken(true)));
         File.ReadAllText(Path.Combine(target, "judge.sql")).ShouldBe("one");
         Directory.GetFileSystemEntries(folder.Path).ShouldBe([target]);

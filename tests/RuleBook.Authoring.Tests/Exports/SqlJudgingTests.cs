@@ -6,7 +6,6 @@ using RuleBook.Authoring.Tests.Cases;
 using RuleBook.Authoring.Tests.Proof;
 using RuleBook.Facts;
 using RuleBook.InForce;
-using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
 using RuleBook.Tables;
@@ -90,11 +89,11 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
 
     private static Fraction? Rounded(Fraction? value) => value is { } known ? Fraction.FromString(Decimals.Of(known), CultureInfo.InvariantCulture) : null;
 
-    private void Compare(Vocabulary vocabulary, IEnumerable<Ruling> rulings, IReadOnlyCollection<SqlVehicle> vehicles)
+    private void Compare(Vocabulary vocabulary, IEnumerable<Ruling> rulings, SqlVehicle[] vehicles)
     {
         using var sql = new SqlVerdicts(vocabulary, rulings);
         var given = sql.Judge(vehicles);
-        given.Count.ShouldBe(vehicles.Count);
+        given.Count.ShouldBe(vehicles.Length);
         var (differ, excused, wider, open) = (new List<string>(), 0, 0, 0);
         foreach (var vehicle in vehicles)
         {
@@ -112,7 +111,7 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
             if (verdict != completed) wider++;
         }
 
-        output.WriteLine($"{vehicles.Count} vehicles, {open} undecided; {differ.Count} differ, {excused} of them with a fraction that does not end; {wider} wider than every value tried");
+        output.WriteLine($"{vehicles.Length} vehicles, {open} undecided; {differ.Count} differ, {excused} of them with a fraction that does not end; {wider} wider than every value tried");
         differ.ShouldBeEmpty();
     }
 

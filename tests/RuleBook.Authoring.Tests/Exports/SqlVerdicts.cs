@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Data;
 using System.Globalization;
 using DuckDB.NET.Data;
 using Fractions;
