@@ -3,7 +3,7 @@ using System.Diagnostics;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// A repository of its own with the book of this one: a commit without Queensland's amendment of 26 October 2018, one with it, and one in
+/// A repository of its own with what this book says of Australia and New Zealand: a commit without Queensland's amendment of 26 October 2018, one with it, and one in
 /// which the file is broken, tagged <c>broken</c>.
 /// </summary>
 public sealed class GitBook : IDisposable
@@ -13,6 +13,7 @@ public sealed class GitBook : IDisposable
     public GitBook()
     {
         foreach (var file in (string[])["jurisdictions", "schema/vocabulary", "schema/reference"]) Copy(file);
+        foreach (var place in Directory.EnumerateDirectories(Full("jurisdictions")).Where(IsElsewhere)) Directory.Delete(place, recursive: true);
         Git("init", "--quiet", "--initial-branch=main");
         System.IO.File.WriteAllText(Path.Combine(Folder, "README"), "no book yet\n");
         Git("add", "README");
@@ -61,6 +62,8 @@ public sealed class GitBook : IDisposable
         git.WaitForExit();
         git.ExitCode.ShouldBe(0, string.Join(' ', arguments));
     }
+
+    private static bool IsElsewhere(string place) => Path.GetFileName(place) is var id && id != "nz" && !id.StartsWith("au", StringComparison.Ordinal);
 
     private string Full(string path) => Path.Combine(Folder, path);
 

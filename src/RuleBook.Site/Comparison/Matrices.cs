@@ -10,11 +10,11 @@ namespace RuleBook.Site.Comparison;
 /// <param name="site">The book.</param>
 /// <param name="group">The jurisdictions and vehicles.</param>
 /// <param name="day">The day.</param>
+/// <param name="known">What was answered on other days.</param>
 /// <param name="opens">Whether a cell opens its clause in place; otherwise it leads to the rule, which keeps the page small.</param>
-internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, bool opens)
+internal sealed class Matrices(SiteBook site, CompareGroup group, KnownRows known, DateOnly day, bool opens)
 {
     private readonly Dictionary<string, ImmutableArray<ResolvedVersion>> inForce = [];
-    private readonly Dictionary<(string Place, string Vehicle), SchemeAnswers> schemes = [];
 
     private const string Certification = "certification";
 
@@ -39,7 +39,7 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
         topic, TitleOf(topic), [.. SchemeAnswers.Questions.Select(each => each.Question)],
         vehicle => group.Places.Select(place =>
         {
-            var scheme = SchemesOf(place, vehicle);
+            var scheme = known.Schemes(place, vehicle, day);
             return Row(place, vehicle, scheme.Title, [.. SchemeAnswers.Questions.Select(each => each.Answer(scheme))]);
         }));
 
@@ -70,7 +70,7 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
 
     private IEnumerable<MatrixRow> Rows(Topic topic, Jurisdiction place, ComparedVehicle vehicle)
     {
-        var scheme = SchemesOf(place, vehicle);
+        var scheme = known.Schemes(place, vehicle, day);
         var rules = place.Rules.Where(rule => rule.Topic == topic.Name && vehicle.Passes(rule.For) != Truth.No).ToArray();
         if (rules.Length == 0) yield return Row(place, vehicle, "", [.. Enumerable.Repeat(Nobody(place, topic), Questions.Length - 2), .. Certified(scheme, topic)]);
         foreach (var rule in rules)
@@ -78,12 +78,8 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
             if (!inForce.TryGetValue(rule.Id, out var versions)) inForce[rule.Id] = versions = Resolver.Resolve(site.Book, rule, day);
             foreach (var version in versions)
             {
-                var answers = new RuleAnswers(site, vehicle, version, versions.Length == 1, opens ? Where : null);
-                yield return Row(place, vehicle, rule.Title,
-                [
-                    answers.UpTo(Pathway.NoCertificate), answers.UpTo(Pathway.Certificate), answers.UpTo(Pathway.Approval), answers.Beyond(),
-                    answers.Counts(), answers.Measured(), .. Certified(scheme, topic),
-                ]);
+                var cells = known.Of(vehicle, version, versions.Length == 1, opens ? Where : null);
+                yield return Row(place, vehicle, rule.Title, [.. cells, .. Certified(scheme, topic)]);
             }
         }
     }
@@ -92,12 +88,6 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, DateOnly day, 
     private static MatrixCell[] Certified(SchemeAnswers scheme, Topic topic) => [scheme.Certifier with { Url = "" }, scheme.Before(topic.Name) with { Url = "" }];
 
     private int At(string vehicle) => group.Vehicles.IndexOf(group.Vehicles.First(each => each.Id == vehicle));
-
-    private SchemeAnswers SchemesOf(Jurisdiction place, ComparedVehicle vehicle)
-    {
-        if (!schemes.TryGetValue((place.Id, vehicle.Id), out var known)) schemes[(place.Id, vehicle.Id)] = known = new SchemeAnswers(site, place, vehicle, day);
-        return known;
-    }
 
     private static MatrixCell Nobody(Jurisdiction place, Topic topic) => new(
         [place.Coverage.Any(entry => entry.Topic == topic.Name && entry.State == "complete") ? new MatrixLine("limit", "", "no rule for this vehicle", "") : MatrixLine.NotEstablished],

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using RuleBook.Law;
 using RuleBook.Site.Views;
@@ -7,9 +8,12 @@ using RuleBook.Units;
 namespace RuleBook.Site.Comparison;
 
 /// <summary>What a state's schemes of certification answer on a day.</summary>
-internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, ComparedVehicle vehicle, DateOnly day)
+internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, ImmutableArray<(Scheme Scheme, SchemeVersion Version)> all)
 {
-    private readonly (Scheme Scheme, SchemeVersion Version)[] all =
+    private readonly ConcurrentDictionary<string, MatrixCell> cells = [];
+
+    /// <summary>The schemes of a place that may be a vehicle's, with their versions in force on a day.</summary>
+    public static ImmutableArray<(Scheme Scheme, SchemeVersion Version)> For(Jurisdiction place, ComparedVehicle vehicle, DateOnly day) =>
     [
         .. place.Schemes
             .Where(scheme => vehicle.Passes(scheme.For) != Truth.No)
@@ -28,13 +32,13 @@ internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, ComparedV
 
     public string Title => string.Join("; ", all.Select(each => each.Scheme.Title).Distinct());
 
-    public MatrixCell Certifier => Cell("certifier", version => version.Certifier);
+    public MatrixCell Certifier => cells.GetOrAdd("who certifies", _ => Cell("certifier", version => version.Certifier));
 
     /// <summary>What comes before the work on a pathway that is certified; of one topic, or of all.</summary>
-    public MatrixCell Before(string? topic) => Cell("steps", version => string.Join(" ", version.Steps
+    public MatrixCell Before(string? topic) => cells.GetOrAdd(topic ?? "", _ => Cell("steps", version => string.Join(" ", version.Steps
         .Where(step => step.BeforeWork && step.Pathways.Any(pathway => pathway is Pathway.Certificate or Pathway.Approval))
         .Where(step => topic is null || step.Topics.IsDefaultOrEmpty || step.Topics.Contains(topic))
-        .Select(step => step.Text.Trim())));
+        .Select(step => step.Text.Trim()))));
 
     private MatrixCell Cell(string key, Func<SchemeVersion, string?> read)
     {

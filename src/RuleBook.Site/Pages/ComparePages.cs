@@ -13,19 +13,20 @@ internal static class ComparePages
     public static IEnumerable<Func<Page>> Of(SiteBook site)
     {
         var groups = CompareGroup.Of(site);
+        var known = new KnownRows(site);
         foreach (var group in groups)
         {
-            yield return () => Of(site, groups, group, site.Day, group.Path);
-            foreach (var day in group.Days) yield return () => Of(site, groups, group, day, Path(group, day));
+            yield return () => Of(site, groups, known, group, site.Day, group.Path);
+            foreach (var day in group.Days) yield return () => Of(site, groups, known, group, day, Path(group, day));
         }
     }
 
     private static string Path(CompareGroup group, DateOnly day) => $"compare/{Links.Slug(group.Id)}/{Written(day)}.html";
 
-    private static Page Of(SiteBook site, ImmutableArray<CompareGroup> groups, CompareGroup group, DateOnly day, string path)
+    private static Page Of(SiteBook site, ImmutableArray<CompareGroup> groups, KnownRows known, CompareGroup group, DateOnly day, string path)
     {
         var change = ChangeDays.At(group.Days, day);
-        var matrices = new Matrices(site, group, day, path == group.Path);
+        var matrices = new Matrices(site, group, known, day, path == group.Path);
         var topics = matrices.All();
         var body = Templates.Render(
             "compare",

@@ -63,7 +63,7 @@ internal static class TopicPages
     }
 
     private static Matrix Schemes(SiteBook site, Topic topic) =>
-        new Matrices(site, new CompareGroup("all", "", site.Places, [ComparedVehicle.Any], [], true), site.Day, false).Schemes(topic);
+        new Matrices(site, new CompareGroup("all", "", site.Places, [ComparedVehicle.Any], [], true), new KnownRows(site), site.Day, false).Schemes(topic);
 
     private static CoverageView[] Coverage(SiteBook site, Topic topic) =>
     [

@@ -44,6 +44,9 @@ public sealed class Evidence(Book? book, ImmutableArray<WrittenVersion> chain)
     /// <summary>The same with what is adopted behind it.</summary>
     internal Evidence Then(Evidence adopted) => new(book, [.. chain, .. adopted.Links]);
 
+    /// <summary>Where the versions are written.</summary>
+    internal string Written => string.Join(' ', chain.Select(link => link.Version.Mark));
+
     private ImmutableArray<WrittenVersion> Links => chain;
 
     private Standing Of(Part part, int at)

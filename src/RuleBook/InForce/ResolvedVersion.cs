@@ -29,6 +29,9 @@ public sealed record ResolvedVersion(
     /// <summary>How each figure is known.</summary>
     public Evidence Evidence { get; init; } = Evidence.None;
 
+    /// <summary>The rule and where each version taken over is written: the same for two resolutions that found the same versions.</summary>
+    public string Name => $"{Rule.Id} {Until} {Evidence.Written}";
+
     /// <summary>What adds up to the total lift.</summary>
     public ImmutableArray<string> Parts { get; } = FactSet.PartsOf(Measured?.Total);
 }

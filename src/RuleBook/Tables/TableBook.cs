@@ -23,6 +23,7 @@ public sealed class TableBook
     private readonly ConcurrentDictionary<string, ImmutableArray<DateOnly>> edges = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<Key, DecisionTable> tables = new();
     private readonly ConcurrentDictionary<(string Rule, int Stretch), DecisionTable> ofRules = new();
+    private readonly ConcurrentDictionary<string, DecisionTable> ofVersions = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, ImmutableArray<Measure>> naming = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, PredicateTable> scopes = new(StringComparer.Ordinal);
 
@@ -54,7 +55,7 @@ public sealed class TableBook
     /// <summary>Whether the rule of a version binds a vehicle of which some facts are known.</summary>
     public Truth Binds(ResolvedVersion version, FactSet facts)
     {
-        var table = DecisionTable.Of(book.Vocabulary, version);
+        var table = ofVersions.GetOrAdd(version.Name, _ => DecisionTable.Of(book.Vocabulary, version));
         var row = table.NewRow();
         row.Set(facts);
         return table.Judge(0, row).Binds;
