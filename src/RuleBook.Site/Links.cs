@@ -23,7 +23,8 @@ internal static class Links
     /// <summary>The ready-made report of a mistake in a rule.</summary>
     public static string Report(Rule rule) => $"{Jurisdiction(rule.Jurisdiction)}#report.{Anchor(rule)}";
 
-    public static string Source(Source source) => $"{Jurisdiction(source.Jurisdiction)}#source.{Slug(source.Id)}";
+    /// <summary>The page of a source: what it carries, when it was read, which part of it.</summary>
+    public static string Source(Source source) => $"sources/{Slug(source.Jurisdiction)}/{Slug(source.Id)}.html";
 
     public static string Word(string kind, string name) => $"words.html#{kind}.{Slug(name)}";
 

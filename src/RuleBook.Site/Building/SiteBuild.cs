@@ -23,6 +23,7 @@ public static class SiteBuild
             () => HomePage.Of(site),
             .. ComparePages.Of(site),
             .. JurisdictionPages.Of(site),
+            .. SourcePages.Of(site),
             .. TopicPages.Of(site),
             () => ChangesPage.Of(site),
             () => RereadPage.Of(site),

@@ -20,7 +20,7 @@ internal sealed record CitationView(string Title, string Clause, string Note, st
 /// <summary>A source as the list of a jurisdiction's sources shows it.</summary>
 internal sealed record SourceView(
     string Anchor, string Title, string Publisher, string Edition, string Dated, string? Web, string ReadAs, string Basis, string Checked, string Recheck,
-    string Note, string Line)
+    string Note, string Parts, string Url, string Line)
 {
     public static SourceView Of(Source source) => new(
         $"source.{Links.Slug(source.Id)}",
@@ -34,5 +34,12 @@ internal sealed record SourceView(
         source.Checked.Words,
         source.RecheckAfter.Words,
         source.Note?.Trim() ?? "",
+        source.PartsRead switch
+        {
+            null => "whole, as far as the note does not say otherwise",
+            { IsEmpty: true } => "nothing of it; known from what others wrote",
+            { } parts => $"only {string.Join(", ", parts)}",
+        },
+        Links.Source(source),
         Links.Line(source.Mark));
 }

@@ -19,7 +19,7 @@ public sealed class LogTests
             .Single(each => Words(each).StartsWith("26 October 2018 ", StringComparison.Ordinal) && Words(each).Contains("150 mm in all", StringComparison.Ordinal));
         Words(entry.QuerySelector("dd")!).ShouldContain("125 mm in all");
         Words(entry.QuerySelectorAll("dd")[1]).ShouldContain("with a certificate: 150 mm in all");
-        entry.QuerySelector(".says a")!.GetAttribute("href")!.ShouldStartWith("jurisdictions/au-qld.html#source.");
+        entry.QuerySelector(".says a")!.GetAttribute("href")!.ShouldStartWith("sources/au-qld/");
     }
 
     [Fact]
