@@ -88,11 +88,12 @@ internal static class Targets
 
     private static string Cases(Book book, string text)
     {
-        var folder = Directory.CreateTempSubdirectory("rulebook-fuzz-");
+        // The same folder in two runs, since a refusal names it.
+        var folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), $"rulebook-fuzz-{Environment.ProcessId}"));
         try
         {
-            var file = Path.Combine(folder.CreateSubdirectory("au-qld").FullName, "ride-height.yaml");
-            File.WriteAllText(file, text);
+            // As bytes: what is no letter is written as the sign for it, as an editor would.
+            File.WriteAllBytes(Path.Combine(folder.CreateSubdirectory("au-qld").FullName, "ride-height.yaml"), Encoding.UTF8.GetBytes(text));
             return string.Join('\n', CaseFolder.Load(folder.FullName, book).Select(one => one.Id));
         }
         finally
