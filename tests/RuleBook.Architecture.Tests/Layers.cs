@@ -26,7 +26,7 @@ internal static class Layers
         ],
         ["RuleBook.Yaml"] = [""],
         ["RuleBook.Authoring"] =
-            ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records", "Gaps", "Exports"],
+            ["Schemas", "Files", "Books", "Walk", "Resolved", "Cases", "Checks", "Inspecting", "Packing", "Reports", "Pinning", "Changes", "Editions", "Records", "Gaps", "Exports", "Skeletons"],
         ["RuleBook.Site"] = ["Templating", "Limits", "", "Charts", "Forms", "Views", "Feeds", "Data", "Comparison", "Pages", "Changes", "Questions", "Sheets", "Building"],
         ["RuleBook.Cli"] = ["", "Answers", "Fleets", "Commands"],
     };

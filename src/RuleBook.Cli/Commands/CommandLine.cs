@@ -77,6 +77,7 @@ internal static class CommandLine
             CasesCommand.Build(surroundings),
             ResolvedCommand.Build(surroundings),
             ChangesCommand.Build(surroundings),
+            NewCommand.Build(surroundings),
             PackCommand.Build(surroundings),
             ExportCommand.Build(surroundings),
             EditionsCommand.Build(surroundings),

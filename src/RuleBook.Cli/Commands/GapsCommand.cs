@@ -9,7 +9,7 @@ internal static class GapsCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var id = new Argument<string?>("ID") { Description = "A jurisdiction, for all that is open there (default: the first document of each)", Arity = ArgumentArity.ZeroOrOne };
+        var id = new Argument<string?>("ID") { Description = "A jurisdiction, for all that is open there (default: the first document of each)", Arity = ArgumentArity.ZeroOrOne, HelpName = "ID" };
         id.CompletionSources.Add(CompletionsCommand.Places(surroundings));
         var (book, on, format, output) = (Choices.Book(), Choices.On(), Choices.Format("text", "json"), Choices.Output());
         var command = new Command("gaps", "The documents that nobody has read, by how many undecided answers each could decide") { id, book, on, format, output };

@@ -11,7 +11,7 @@ internal static class LimitsCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var id = new Argument<string?>("ID") { Description = "The jurisdiction, such as au-qld", Arity = ArgumentArity.ZeroOrOne };
+        var id = new Argument<string?>("ID") { Description = "The jurisdiction, such as au-qld", Arity = ArgumentArity.ZeroOrOne, HelpName = "ID" };
         id.CompletionSources.Add(CompletionsCommand.Places(surroundings));
         var coverage = new Option<bool>("--coverage") { Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known" };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
