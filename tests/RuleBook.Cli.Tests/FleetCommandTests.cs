@@ -1,6 +1,7 @@
 using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Cli.Fleets;
 using RuleBook.Jobs.Reading;
 using RuleBook.Telling;
 using RuleBook.Text;
@@ -55,6 +56,37 @@ public sealed class FleetCommandTests : IDisposable
             var assessment = Assessor.Assess(book, JobReader.Read(job, book));
             var expected = string.Join(',', cells[at].Append(Headlines.Word(assessment.Headline)).Append(Csv.Cell(ShortAnswer.Of(assessment))));
             told[at].ShouldStartWith(expected);
+        }
+
+        string Of(params string[] from) => from[random.Next(from.Length)];
+    }
+
+    /// <summary>Rows in the same cells of the rules share an answer; what is left to a limit is each row's own.</summary>
+    [Fact]
+    public void Rows_that_differ_by_tenths_say_all_that_assess_says_though_few_of_them_are_assessed()
+    {
+        var (random, book) = (new Random(5), Book.Value);
+        string[] paths = ["registered-in", "vehicle.category", "vehicle.four-wheel-drive", "vehicle.stability-control", "modification.suspension-lift", "modification.body-lift", "modification.track-increase", "modification.tyre-diameter-growth"];
+        var answers = new FleetAnswers(book, "fleet.csv", new FleetColumns("fleet.csv", paths), new DateOnly(2026, 11, 20));
+        for (var at = 0; at < 300; at++)
+        {
+            string[] cells =
+            [
+                Of("au-qld", "au-nsw", "us-ga"), "MC", Of("yes", "no"), "yes",
+                $"{Of("", "-")}{random.Next(0, 800) / 10m} mm", Of("", "0 mm", "unknown", $"{random.Next(0, 600) / 10m} mm", "1 in"), Of("", "", $"{random.Next(0, 500)}/7 mm", "20 mm"), Of("", "14 mm"),
+            ];
+            var row = new FleetRow(at, at + 1, cells);
+            var (told, wrong) = answers.Of(row);
+            try
+            {
+                var assessed = Answered.Of(Assessor.Assess(book, JobReader.Read(answers.Node(row), book)), book.Vocabulary);
+                told.ShouldNotBeNull(string.Join(',', cells)).Line.ShouldBe(assessed.Line, string.Join(',', cells));
+                told.Reasons.ShouldBe(assessed.Reasons);
+            }
+            catch (InputException refused)
+            {
+                wrong.ShouldBe(refused.Problems.First(problem => problem.Severity == Severity.Error));
+            }
         }
 
         string Of(params string[] from) => from[random.Next(from.Length)];

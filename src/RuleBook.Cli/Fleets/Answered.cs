@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Telling;
+using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
 
@@ -12,23 +13,30 @@ namespace RuleBook.Cli.Fleets;
 /// <param name="Reasons">Why the row is not simply allowed: what stands in the way, or what is not known; empty where nothing does.</param>
 internal sealed record Answered(string State, string Verdict, ImmutableArray<string> Cells, ImmutableArray<string> Reasons)
 {
+    private const int TightestAt = 2;
+
     /// <summary>The headers of the columns.</summary>
     public static readonly ImmutableArray<string> Columns = ["verdict", "headline", "tightest-limit", "margin", "blockers", "missing", "weakest-evidence"];
+
+    /// <summary>The cells as the end of a line of CSV, and how many of them a spreadsheet would have run.</summary>
+    public string Line { get; } = Csv.Row(Cells);
+
+    /// <inheritdoc cref="Line"/>
+    public int Defused { get; } = Cells.Count(FleetWriter.IsDefused);
 
     /// <summary>What is told of an assessment.</summary>
     public static Answered Of(Assessment assessment, Vocabulary vocabulary)
     {
-        var tightest = TightestLimits.Of(assessment).FirstOrDefault();
         var (headline, open) = (assessment.Headline, assessment.Between.Decided ? [] : assessment.Undecided);
         string[] missing = [.. open.Select(effect => Questions.Ask(effect, vocabulary)), .. assessment.Between.Decided ? [] : assessment.Gaps.Select(gap => gap.What)];
-        return new Answered(
+        var told = new Answered(
             assessment.Jurisdiction,
             Headlines.Word(headline),
             [
                 Headlines.Word(headline),
                 ShortAnswer.Of(assessment),
-                tightest is null ? "" : $"{tightest.Measure.Title}: {LimitPhrases.Range(tightest)}",
-                tightest is null ? "" : Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit),
+                "",
+                "",
                 string.Join("; ", assessment.Blockers.Select(BlockerText.Short)),
                 string.Join("; ", missing),
                 assessment.WeakestEvidence is { } weakest ? $"{Phrases.Standing(weakest.Standing)} ({weakest.Rule.Id})" : "",
@@ -40,5 +48,14 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
                 Headline.Prohibited => [.. assessment.Findings.Where(finding => finding.Outcome.Best == Pathway.Prohibited).Select(finding => finding.Version.Rule.Id).Distinct()],
                 _ => [],
             });
+        return told.With(TightestLimits.Of(assessment).FirstOrDefault());
     }
+
+    /// <summary>The same with another limit as the tightest; null where there is none.</summary>
+    public Answered With(LimitCheck? tightest) => new(
+        State,
+        Verdict,
+        Cells.SetItem(TightestAt, tightest is null ? "" : $"{tightest.Measure.Title}: {LimitPhrases.Range(tightest)}")
+            .SetItem(TightestAt + 1, tightest is null ? "" : Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit)),
+        Reasons);
 }

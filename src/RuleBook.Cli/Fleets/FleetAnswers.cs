@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Authoring.Records;
+using RuleBook.Jobs;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Text;
@@ -10,17 +11,33 @@ using RuleBook.Text;
 namespace RuleBook.Cli.Fleets;
 
 /// <summary>Answers rows as <c>assess</c> does; rows that state the same are judged once. Safe for any number of threads.</summary>
-/// <param name="book">The book.</param>
-/// <param name="file">Name of the input, for places.</param>
-/// <param name="columns">The columns; null of NDJSON.</param>
-/// <param name="today">The day of a row that states none.</param>
-internal sealed class FleetAnswers(Book book, string file, FleetColumns? columns, DateOnly today)
+internal sealed class FleetAnswers
 {
-    /// <summary>How many answers are kept: a fleet of vehicles that are all different must not fill the memory.</summary>
-    private const int MostKept = 20_000;
+    /// <summary>How many answers are kept; when there are more, all are forgotten, so that the memory stays the same.</summary>
+    private const int MostKept = 50_000;
 
+    private readonly Book book;
+    private readonly string file;
+    private readonly FleetColumns? columns;
+    private readonly DateOnly today;
+    private readonly LikeRows? like;
     private readonly ConcurrentDictionary<string, Answered> kept = new(StringComparer.Ordinal);
-    private int count;
+    private readonly ConcurrentDictionary<string, Answered>.AlternateLookup<ReadOnlySpan<char>> lookup;
+
+    /// <param name="book">The book.</param>
+    /// <param name="file">Name of the input, for places.</param>
+    /// <param name="columns">The columns; null of NDJSON.</param>
+    /// <param name="today">The day of a row that states none.</param>
+    public FleetAnswers(Book book, string file, FleetColumns? columns, DateOnly today)
+    {
+        (this.book, this.file, this.columns, this.today) = (book, file, columns, today);
+        lookup = kept.GetAlternateLookup<ReadOnlySpan<char>>();
+        like = columns is null ? null : new LikeRows(book, columns);
+    }
+
+    /// <summary>The answer to a row that states what one before it stated; null where there is none.</summary>
+    /// <param name="stated">The cells of <see cref="FleetColumns.Asked"/>, each with a null character behind it.</param>
+    public Answered? Known(ReadOnlySpan<char> stated) => lookup.TryGetValue(stated, out var known) ? known : null;
 
     /// <summary>The answer, or why the row could not be read.</summary>
     public (Answered? Answer, Problem? Wrong) Of(FleetRow row)
@@ -28,12 +45,12 @@ internal sealed class FleetAnswers(Book book, string file, FleetColumns? columns
         if (row.Wrong is { } wrong) return (null, wrong);
         try
         {
-            if (columns is null) return (Judged(row), null);
+            if (columns is null) return (Answered.Of(Assessor.Assess(book, Job(row)), book.Vocabulary), null);
             var stated = columns.Combination(row);
             if (kept.TryGetValue(stated, out var known)) return (known, null);
-            var answer = Judged(row);
-            if (Volatile.Read(ref count) < MostKept && kept.TryAdd(stated, answer)) Interlocked.Increment(ref count);
-            return (answer, null);
+            var answer = like!.Of(row, Job);
+            if (kept.Count >= MostKept) kept.Clear();
+            return (kept.GetOrAdd(stated, answer), null);
         }
         catch (InputException refused)
         {
@@ -49,7 +66,7 @@ internal sealed class FleetAnswers(Book book, string file, FleetColumns? columns
         return node.Find("on") is null && node.Find("dates") is null ? SavedRecord.AsOn(node, today) : node;
     }
 
-    private Answered Judged(FleetRow row) => Answered.Of(Assessor.Assess(book, JobReader.Read(Node(row), book)), book.Vocabulary);
+    private Job Job(FleetRow row) => JobReader.Read(Node(row), book);
 
     private Mapping Json(FleetRow row)
     {

@@ -28,6 +28,7 @@ internal sealed class FleetColumns
             if (Answered.Columns.Contains(name)) throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");
         }
 
+        Asked = [.. Enumerable.Range(0, Header.Length).Where(at => isKey[at] && Header[at] != "job")];
         if (!Header.Contains("registered-in"))
             throw Refused("missing-key", new Mark(file, 1, 1), "no column is headed 'registered-in'", $"{Spelling.Tip("registered-in", [.. Header])} 'fleet --template' writes a header".Trim());
     }
@@ -38,8 +39,11 @@ internal sealed class FleetColumns
     /// <summary>The columns that are no keys of a job.</summary>
     public IEnumerable<string> PassedThrough => Header.Where((_, at) => !isKey[at]);
 
-    /// <summary>What decides the answer to a row: all cells that are keys but the job's name.</summary>
-    public string Combination(FleetRow row) => string.Join('\0', row.Cells.Where((_, at) => isKey[at] && Header[at] != "job"));
+    /// <summary>The columns that decide the answer to a row: all that are keys but the job's name.</summary>
+    public ImmutableArray<int> Asked { get; }
+
+    /// <summary>The cells of <see cref="Asked"/> as one text.</summary>
+    public string Combination(FleetRow row) => string.Concat(Asked.Select(at => row.Cells[at] + '\0'));
 
     /// <summary>The row as a job; an empty cell states nothing. A mark's column is the number of the cell.</summary>
     public Mapping Job(FleetRow row)

@@ -1,13 +1,15 @@
 using System.Diagnostics;
 using System.Globalization;
+using nietras.SeparatedValues;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
 
-/// <summary>Answers a fleet in blocks: each block on all cores, written in the order of its rows before the next is read.</summary>
+/// <summary>Answers a fleet on all cores and writes it in the order of its rows, never more of it in memory than a few blocks.</summary>
 internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWriter writer)
 {
     private const int Block = 8192;
+    private const int LongestPlain = 1024;
 
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
 
@@ -25,11 +27,12 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
         var (watch, told) = (Stopwatch.StartNew(), TimeSpan.Zero);
         output.Write(writer.Header);
         rejected?.Write(FleetWriter.RejectedHeader);
-        foreach (var rows in reader.Rows().Chunk(Block))
+        foreach (var each in reader.Columns is null ? Lines(stop) : reader.Each(One))
         {
-            var done = new Told[rows.Length];
-            Parallel.For(0, rows.Length, new ParallelOptions { CancellationToken = stop }, at => done[at] = One(rows[at]));
-            for (var at = 0; at < rows.Length; at++) Write(done[at], rows[at], output, rejected, summary);
+            if (each is not { } one) continue;
+            Write(one, output, rejected, summary);
+            if (summary.Rows % Block != 0) continue;
+            stop.ThrowIfCancellationRequested();
             if (progress is null || watch.Elapsed - told < Between) continue;
             told = watch.Elapsed;
             progress(string.Create(CultureInfo.InvariantCulture, $"{summary.Rows} rows, {summary.Rows / told.TotalSeconds:F0} a second"));
@@ -38,13 +41,45 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
         return summary;
     }
 
+    private IEnumerable<Told?> Lines(CancellationToken stop)
+    {
+        foreach (var rows in reader.Rows().Chunk(Block))
+        {
+            var done = new Told[rows.Length];
+            Parallel.For(0, rows.Length, new ParallelOptions { CancellationToken = stop }, at => done[at] = One(rows[at]));
+            foreach (var one in done) yield return one;
+        }
+    }
+
+    /// <summary>A row of CSV, null where it is blank. One that states what a row before it stated, and is plain, costs a look and a copy.</summary>
+    private Told? One(SepReader.Row row)
+    {
+        if (row.ColCount == reader.Columns!.Header.Length && row.Span.Length <= LongestPlain)
+        {
+            Span<char> stated = stackalloc char[LongestPlain + reader.Columns.Asked.Length];
+            var length = 0;
+            foreach (var at in reader.Columns.Asked)
+            {
+                var cell = row[at].Span;
+                cell.CopyTo(stated[length..]);
+                stated[length + cell.Length] = '\0';
+                length += cell.Length + 1;
+            }
+
+            if (answers.Known(stated[..length]) is { } known && reader.Separator.Separator == ',' && FleetWriter.Plain(row, known) is { } plain)
+                return new Told(null, known, null, plain, known.Defused);
+        }
+
+        return reader.Row(row) is { } read ? One(read) : null;
+    }
+
     private Told One(FleetRow row)
     {
         var (answer, wrong) = answers.Of(row);
-        return answer is null ? new Told(null, wrong, "", 0) : writer.Row(row, answer) is var (text, defused) ? new Told(answer, null, text, defused) : default;
+        return answer is not null && writer.Row(row, answer) is var (text, defused) ? new Told(null, answer, null, text, defused) : new Told(row, null, wrong, "", 0);
     }
 
-    private void Write(Told told, FleetRow row, TextWriter output, TextWriter? rejected, FleetSummary summary)
+    private void Write(Told told, TextWriter output, TextWriter? rejected, FleetSummary summary)
     {
         if (told.Answer is { } answer)
         {
@@ -55,9 +90,10 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
         }
 
         summary.Reject();
-        rejected?.Write(writer.Rejected(row, told.Wrong!));
+        rejected?.Write(writer.Rejected(told.Row!, told.Wrong!));
         if (Problems.Count < Surroundings.MostProblems) Problems.Add(told.Wrong!);
     }
 
-    private readonly record struct Told(Answered? Answer, Problem? Wrong, string Text, int Defused);
+    /// <summary>What became of a row: its answer and text, or the row and why it could not be read.</summary>
+    private readonly record struct Told(FleetRow? Row, Answered? Answer, Problem? Wrong, string Text, int Defused);
 }

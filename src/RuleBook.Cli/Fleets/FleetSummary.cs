@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
@@ -11,9 +12,16 @@ internal sealed class FleetSummary
     /// <summary>Reasons name what the jobs state; more different ones than that are not told apart.</summary>
     private const int MostCounted = 1000;
 
+    private const int MostPending = 10_000;
+
     private readonly SortedDictionary<string, long> verdicts = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, long> states = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, long> reasons = new(StringComparer.Ordinal);
+
+    /// <summary>Answers that are still to be counted, so that a row which is answered as one before costs no more than this.</summary>
+    private readonly Dictionary<Answered, long> pending = new(ReferenceEqualityComparer.Instance);
+
+    private long rows;
 
     /// <summary>Rows that could not be read.</summary>
     public long Rejected { get; private set; }
@@ -21,20 +29,21 @@ internal sealed class FleetSummary
     /// <summary>Cells that a spreadsheet would have run.</summary>
     public long Defused { get; set; }
 
-    public long Rows => verdicts.Values.Sum() + Rejected;
+    public long Rows => rows + Rejected;
 
     public void Reject() => Rejected++;
 
     public void Add(Answered answer)
     {
-        Count(verdicts, answer.Verdict);
-        Count(states, $"{answer.State} {answer.Verdict}");
-        foreach (var reason in answer.Reasons) Count(reasons, reasons.Count < MostCounted || reasons.ContainsKey(reason) ? reason : "other reasons");
+        rows++;
+        CollectionsMarshal.GetValueRefOrAddDefault(pending, answer, out _)++;
+        if (pending.Count >= MostPending) CountPending();
     }
 
     /// <summary>The lines to tell.</summary>
     public IEnumerable<string> Lines()
     {
+        CountPending();
         yield return $"{Figure(Rows)} rows: {string.Join(", ", Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected"))}";
         foreach (var (state, rows) in states) yield return $"  {state}: {Figure(rows)}";
         if (reasons.Count > 0) yield return "most common reasons:";
@@ -43,7 +52,19 @@ internal sealed class FleetSummary
         yield return "This is not legal advice: the authority and the certifier decide. One row in full: --explain ROW";
     }
 
-    private static void Count(SortedDictionary<string, long> into, string key) => into[key] = into.GetValueOrDefault(key) + 1;
+    private void CountPending()
+    {
+        foreach (var (answer, times) in pending)
+        {
+            Count(verdicts, answer.Verdict, times);
+            Count(states, $"{answer.State} {answer.Verdict}", times);
+            foreach (var reason in answer.Reasons) Count(reasons, reasons.Count < MostCounted || reasons.ContainsKey(reason) ? reason : "other reasons", times);
+        }
+
+        pending.Clear();
+    }
+
+    private static void Count(SortedDictionary<string, long> into, string key, long times) => into[key] = into.GetValueOrDefault(key) + times;
 
     private static IEnumerable<KeyValuePair<string, long>> Most(SortedDictionary<string, long> counts) => counts.OrderByDescending(each => each.Value);
 

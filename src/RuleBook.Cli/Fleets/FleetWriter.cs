@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using nietras.SeparatedValues;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
@@ -17,8 +18,20 @@ internal sealed class FleetWriter(FleetColumns? columns)
     public (string Text, int Defused) Row(FleetRow row, Answered answer)
     {
         if (columns is null) return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer)}}}\n", 0);
-        string[] cells = [.. row.Cells, .. answer.Cells];
-        return (Csv.Row(cells), cells.Count(IsDefused));
+        return ($"{string.Join(',', row.Cells.Select(Csv.Cell))},{answer.Line}", row.Cells.Count(IsDefused) + answer.Defused);
+    }
+
+    /// <summary>
+    /// The same of a row that can be passed through as it is written: commas part its cells, none is quoted, and none holds what a spreadsheet would run or
+    /// a reader would not see. Null of any other.
+    /// </summary>
+    public static string? Plain(SepReader.Row row, Answered answer)
+    {
+        var text = row.Span;
+        if (text.ContainsAnyExceptInRange(' ', '~') || text.Contains('"')) return null;
+        for (var at = 0; at < row.ColCount; at++)
+            if (row[at].Span is ['=' or '+' or '-' or '@', ..]) return null;
+        return string.Concat(text, ",", answer.Line);
     }
 
     /// <summary>The header of what could not be read.</summary>
@@ -35,7 +48,8 @@ internal sealed class FleetWriter(FleetColumns? columns)
         wrong.Tip,
     ]);
 
-    private static bool IsDefused(string cell) => cell.Length > 0 && cell[0] != '\'' && Csv.Cell(cell).TrimStart('"') is ['\'', ..];
+    /// <summary>Whether a spreadsheet would have run the cell.</summary>
+    public static bool IsDefused(string cell) => cell.Length > 0 && cell[0] != '\'' && Csv.Cell(cell).TrimStart('"') is ['\'', ..];
 
     private static string Json(Answered answer)
     {

@@ -4,8 +4,10 @@ namespace RuleBook.Answers;
 public static class TightestLimits
 {
     /// <summary>The limits kept that the job uses, the one with the least left in proportion first.</summary>
-    public static IEnumerable<LimitCheck> Of(Assessment assessment) => assessment.Findings
-        .SelectMany(finding => finding.Limits)
+    public static IEnumerable<LimitCheck> Of(Assessment assessment) => Of(assessment.Findings.SelectMany(finding => finding.Limits));
+
+    /// <summary>The same of some limits.</summary>
+    public static IEnumerable<LimitCheck> Of(IEnumerable<LimitCheck> limits) => limits
         .Where(check => check is { Margin: not null, Value.Exact: { IsZero: false }, Measure.IsDate: false } && !IsAway(check))
         .OrderBy(check => check.Margin / (check.Bound!.Value.IsZero ? 1 : check.Bound.Value.Abs()));
 

@@ -1,0 +1,85 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Answers;
+using RuleBook.Jobs;
+using RuleBook.Law;
+
+namespace RuleBook.Cli.Fleets;
+
+/// <summary>
+/// Answers of rows that differ from one before only in plain measures which lie in the same cells of the rules: the same answer with another margin,
+/// without an assessment of their own. Safe for any number of threads.
+/// </summary>
+internal sealed class LikeRows
+{
+    /// <summary>How many of each are kept; when there are more, all are forgotten, so that the memory stays the same.</summary>
+    private const int Most = 50_000;
+
+    private readonly Book book;
+    private readonly FleetColumns columns;
+    private readonly ImmutableArray<(int Column, string Measure)> plain;
+    private readonly ConcurrentDictionary<(int Column, string Text), Fraction?> amounts = new();
+    private readonly ConcurrentDictionary<string, SameCells?> kinds = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(SameCells Kind, UInt128 Cells), Answer> answers = new();
+
+    public LikeRows(Book book, FleetColumns columns)
+    {
+        (this.book, this.columns) = (book, columns);
+        plain =
+        [
+            .. from column in columns.Asked
+               from measure in book.Vocabulary.Measures.Values
+               where measure.Job == columns.Header[column] && SameCells.IsPlain(measure)
+               select (column, measure.Name),
+        ];
+    }
+
+    /// <summary>The answer to a row; an equal one is not looked for.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="read">Reads it as a job.</param>
+    /// <exception cref="Text.InputException">It cannot be read.</exception>
+    public Answered Of(FleetRow row, Func<FleetRow, Job> read)
+    {
+        var job = new Lazy<Job>(() => read(row));
+        var (varying, values) = (ImmutableArray.CreateBuilder<string>(), new Fraction[plain.Length]);
+        var cells = (string[])row.Cells.Clone();
+        foreach (var (column, measure) in plain)
+        {
+            if (Amount(column, measure, row.Cells[column], job) is not { } amount) continue;
+            values[varying.Count] = amount;
+            varying.Add(measure);
+            cells[column] = "\u0001"; // stated, and placed by its value
+        }
+
+        if (varying.Count == 0) return Answered.Of(Assess(job), book.Vocabulary);
+        var stated = values.AsSpan(0, varying.Count);
+        var same = Kept(kinds, columns.Combination(row with { Cells = cells }), _ => SameCells.Of(book, job.Value, varying.ToImmutable()));
+        if (same is null) return Answered.Of(Assess(job), book.Vocabulary);
+        var at = (same, same.Key(stated));
+        if (answers.TryGetValue(at, out var like)) return like.Told.With(same.Tightest(like.Limits, stated));
+        var assessment = Assess(job);
+        var told = Answered.Of(assessment, book.Vocabulary);
+        // What is past a rule of use is told with its figures.
+        if (assessment.Blockers.All(blocker => blocker.Kind == BlockerKind.NotJudged))
+            Kept(answers, at, _ => new Answer(told, [.. assessment.Findings.SelectMany(finding => finding.Limits.Select(check => (check, finding.Version.Parts)))]));
+        return told;
+    }
+
+    private Assessment Assess(Lazy<Job> job) => Assessor.Assess(book, job.Value);
+
+    /// <summary>What a cell states of its measure, read as a job reads it; null where it states no amount.</summary>
+    private Fraction? Amount(int column, string measure, string text, Lazy<Job> job) => text.Length == 0
+        ? null
+        : Kept(amounts, (column, text), _ => job.Value.Measures.TryGetValue(measure, out var quantity) ? quantity.Base : null);
+
+    private static TValue Kept<TKey, TValue>(ConcurrentDictionary<TKey, TValue> kept, TKey key, Func<TKey, TValue> make)
+        where TKey : notnull
+    {
+        if (kept.TryGetValue(key, out var known)) return known;
+        if (kept.Count >= Most) kept.Clear();
+        return kept.GetOrAdd(key, make);
+    }
+
+    private sealed record Answer(Answered Told, ImmutableArray<(LimitCheck Check, ImmutableArray<string> Parts)> Limits);
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using Fractions;
+using RuleBook.Facts;
+using RuleBook.Jobs;
+using RuleBook.Law;
+using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
+
+namespace RuleBook.Answers;
+
+/// <summary>
+/// Tells which jobs get the same answer. Jobs that differ only in plain measures, which nothing but the rules reads, are one to the law as long as every
+/// such measure and every sum that it is part of lies in the same cell; only what is left to the limits differs, and <see cref="Tightest"/> tells that.
+/// </summary>
+public sealed class SameCells
+{
+    private readonly FactSet facts;
+    private readonly ImmutableArray<string> measures;
+    private readonly ImmutableArray<Place> places;
+
+    private SameCells(FactSet facts, ImmutableArray<string> measures, ImmutableArray<Place> places) =>
+        (this.facts, this.measures, this.places) = (facts, measures, places);
+
+    /// <summary>Whether nothing but the rules reads a measure: it is stated as such, and no mass, height or tyre is computed from it.</summary>
+    public static bool IsPlain(Measure measure) => measure is { IsDate: false, IsDerived: false }
+        && measure.Job.Split('.') is ["modification" or "measured", _]
+        && (measure.Name is KnownWords.SuspensionLift or KnownWords.BodyLift or KnownWords.TrackIncrease or KnownWords.GroundClearance || !IsComputedWith(measure.Name));
+
+    /// <summary>The jobs like this one.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="job">One of them.</param>
+    /// <param name="measures">The measures in which they differ: plain ones, each stated by the job.</param>
+    /// <returns>Null where their answers may differ though all cells are the same.</returns>
+    public static SameCells? Of(Book book, Job job, ImmutableArray<string> measures)
+    {
+        if (job.Plan.TellsLift || !job.TravelsThrough.IsEmpty || book.Jurisdiction(job.RegisteredIn) is not { } place) return null;
+        var tables = TableBook.Of(book);
+        var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
+        var places = ImmutableArray.CreateBuilder<Place>();
+        var keys = (UInt128)1;
+        foreach (var table in (DecisionTable[])[judged.Table, tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)])
+        {
+            var row = table.NewRow();
+            row.Set(judged.Facts);
+            foreach (var axis in table.Axes)
+            {
+                var (terms, rest) = (ImmutableArray.CreateBuilder<(int, Exact)>(), new ExactRange(new Exact(0)));
+                Add(axis.Sum, new Exact(1), row, measures, terms, ref rest);
+                if (terms.Count == 0) continue;
+                if (!rest.IsExact || keys > UInt128.MaxValue / (UInt128)axis.Cells) return null;
+                keys *= (UInt128)axis.Cells;
+                places.Add(new Place(axis, rest.Low!.Value, terms.ToImmutable()));
+            }
+        }
+
+        return new SameCells(judged.Facts, measures, places.ToImmutable());
+    }
+
+    /// <summary>The cells in which the values lie, as one number: the same number, the same answer.</summary>
+    /// <param name="values">A value in base units for each measure, in their order.</param>
+    public UInt128 Key(ReadOnlySpan<Fraction> values)
+    {
+        var key = UInt128.Zero;
+        foreach (var place in places)
+        {
+            var value = place.Rest;
+            foreach (var (at, factor) in place.Terms) value += Exact.Of(values[at]) * factor;
+            key = key * (UInt128)place.Axis.Cells + (UInt128)place.Axis.Place(value);
+        }
+
+        return key;
+    }
+
+    /// <summary>The limit to which one of the jobs comes nearest; null where there is none.</summary>
+    /// <param name="limits">The limits of a job in the same cells, with what their versions count towards a total.</param>
+    /// <param name="values">A value in base units for each measure, in their order.</param>
+    public LimitCheck? Tightest(IEnumerable<(LimitCheck Check, ImmutableArray<string> Parts)> limits, ReadOnlySpan<Fraction> values)
+    {
+        var known = facts;
+        for (var at = 0; at < measures.Length; at++) known = known.With(measures[at], values[at], "");
+        return TightestLimits.Of(limits.Select(limit => limit.Check with { Value = known.Measure(limit.Check.Measure.Name, limit.Parts) })).FirstOrDefault();
+    }
+
+    private static void Add(MeasureSum sum, Exact factor, Row row, ImmutableArray<string> measures, ImmutableArray<(int, Exact)>.Builder terms, ref ExactRange rest)
+    {
+        if (measures.IndexOf(sum.Name) is >= 0 and var at) terms.Add((at, factor));
+        else if (sum.Terms.Length == 0 || row.IsStated(sum)) rest += row.Known(sum) * factor;
+        else
+            foreach (var (part, share) in sum.Terms) Add(part, share * factor, row, measures, terms, ref rest);
+    }
+
+    /// <summary>The measures that code names, to compute with them.</summary>
+    private static bool IsComputedWith(string measure) => measure.StartsWith("tyre-", StringComparison.Ordinal)
+        || measure is KnownWords.PredictedLift or KnownWords.TotalLift or KnownWords.AddedFuel or KnownWords.GvmOverAxles
+            or KnownWords.TrailerMass or KnownWords.TrailerGtm or KnownWords.TrailerAtm or KnownWords.TrailerShareOfUnladen or KnownWords.CombinationMass;
+
+    /// <summary>An axis on which the measures bear.</summary>
+    private readonly record struct Place(Axis Axis, Exact Rest, ImmutableArray<(int At, Exact Factor)> Terms);
+}
