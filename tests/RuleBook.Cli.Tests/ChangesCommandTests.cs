@@ -17,6 +17,26 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
           "modification": { "suspension-lift": "75 mm", "tyre-diameter-growth": "50 mm", "body-lift": "50 mm" } }
         """;
 
+    /// <summary>Ministerial statement, 20 September 2018: from 26 October 50 mm of suspension and 25 mm of tyre are free together; before it was 50 mm with stability control, 75 mm without (lift-standards-2018).</summary>
+    [Fact]
+    public async Task A_register_tells_on_which_of_its_rows_the_amendment_of_2018_gives_another_verdict()
+    {
+        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "register.csv");
+        await File.WriteAllTextAsync(
+            file,
+            "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,modification.suspension-lift,modification.tyre-diameter-growth\n"
+            + "A,au-qld,2026-11-20,MC,yes,yes,45 mm,40 mm\nB,au-qld,2026-11-20,MC,yes,yes,20 mm,0 mm\nC,au-qld,2026-11-20,MC,yes,yes,50 mm,50 mm\n",
+            TestContext.Current.CancellationToken);
+        var answer = await Invocation.Of(["fleet", file, "--book", git.Folder, "--against", git.Old]);
+        answer.Code.ShouldBe(0, answer.Error);
+        answer.Error.ShouldContain("another verdict on 2 rows");
+        answer.Error.ShouldContain("certificate -> no-certificate: 2, such as row 1 (au-qld)");
+        var rows = answer.Out.Split("\r\n");
+        rows[0].ShouldEndWith(",verdict-before");
+        rows[2].ShouldEndWith(",no-certificate");
+        Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
+    }
+
     [Fact]
     public async Task Two_revisions_are_compared_and_the_change_is_told_with_a_job()
     {

@@ -22,7 +22,8 @@ internal static class FleetCommand
         var ndjson = new Option<bool>("--ndjson") { Description = "The input is NDJSON, whatever its name" };
         var rejected = new Option<string?>("--rejected") { Description = "Write the rows that cannot be read to this file: line, column, reason" };
         var explain = new Option<long?>("--explain") { Description = "The full answer to one row, counted from 1 after the header" };
-        var command = new Command("fleet", "What is the answer to each of many vehicles?") { file, book, template, ndjson, rejected, explain, output };
+        var against = new Option<string?>("--against") { Description = "Also answer by an earlier book (a folder, packed file or git revision): which rows get another verdict" };
+        var command = new Command("fleet", "What is the answer to each of many vehicles?") { file, book, template, ndjson, rejected, explain, against, output };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(template))
@@ -37,20 +38,21 @@ internal static class FleetCommand
             var name = given == "-" ? StandardInput : given;
             using var reader = new FleetReader(name, Text(given), parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl");
             var answers = new FleetAnswers(opened, name, reader.Columns, surroundings.Today);
+            var effect = Paths.Given("--against", parsed.GetValue(against)) is { } earlier ? new FleetEffect(earlier) : null;
+            var before = effect is null ? null : new FleetAnswers(Revision.Open(parsed.GetValue(against)!, Inputs.BookFolder(parsed.GetValue(book), surroundings)), name, reader.Columns, surroundings.Today);
             return parsed.GetValue(explain) is { } row
                 ? Explain(row, name, reader, answers, opened, parsed.GetValue(output), surroundings)
-                : Run(reader, answers, Paths.Given("--output", parsed.GetValue(output)), Paths.Given("--rejected", parsed.GetValue(rejected)), surroundings);
+                : Run(new FleetRun(reader, answers, before, effect), reader, effect, Paths.Given("--output", parsed.GetValue(output)), Paths.Given("--rejected", parsed.GetValue(rejected)), surroundings);
         });
         return command;
     }
 
-    private static int Run(FleetReader reader, FleetAnswers answers, string? output, string? rejected, Surroundings surroundings)
+    private static int Run(FleetRun run, FleetReader reader, FleetEffect? effect, string? output, string? rejected, Surroundings surroundings)
     {
         using var kept = output is null ? null : new WrittenAside(output);
         using var aside = rejected is null ? null : new WrittenAside(rejected);
         if (reader.Columns?.PassedThrough.ToArray() is { Length: > 0 } others)
             surroundings.Error.WriteLine($"passed through, no keys of a job: {string.Join(", ", others.Select(Visible.Of))}");
-        var run = new FleetRun(reader, answers, new FleetWriter(reader.Columns));
         Action<string>? progress = Console.IsErrorRedirected ? null : line => surroundings.Error.Write($"\r{line}   ");
         var summary = run.Run(kept?.Text ?? surroundings.Out, aside?.Text, progress, surroundings.Stop);
         surroundings.Stop.ThrowIfCancellationRequested();
@@ -58,7 +60,7 @@ internal static class FleetCommand
         aside?.Keep();
         if (progress is not null) surroundings.Error.WriteLine();
         foreach (var problem in run.Problems) surroundings.Error.WriteLine(problem.ToString());
-        foreach (var line in summary.Lines()) surroundings.Error.WriteLine(line);
+        foreach (var line in (effect?.Lines() ?? []).Concat(summary.Lines())) surroundings.Error.WriteLine(line);
         return summary.Rejected == 0 ? ExitCode.Permitted : ExitCode.BadInput;
     }
 

@@ -18,10 +18,13 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
     /// <summary>The headers of the columns.</summary>
     public static readonly ImmutableArray<string> Columns = ["verdict", "headline", "tightest-limit", "margin", "blockers", "missing", "weakest-evidence"];
 
-    /// <summary>The cells as the end of a line of CSV, and how many of them a spreadsheet would have run.</summary>
-    public string Line { get; } = Csv.Row(Cells);
+    /// <summary>Header of the column that has the verdict of an earlier book, where one is asked.</summary>
+    public const string Before = "verdict-before";
 
-    /// <inheritdoc cref="Line"/>
+    /// <summary>The cells as the end of a line of CSV, without its line end.</summary>
+    public string Line { get; } = string.Join(',', Cells.Select(Csv.Cell));
+
+    /// <summary>How many of them a spreadsheet would have run.</summary>
     public int Defused { get; } = Cells.Count(FleetWriter.IsDefused);
 
     /// <summary>What is told of an assessment.</summary>

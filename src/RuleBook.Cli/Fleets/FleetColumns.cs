@@ -25,7 +25,7 @@ internal sealed class FleetColumns
         {
             var (name, mark) = (Header[at], new Mark(file, 1, at + 1));
             if (Header.IndexOf(name) < at) throw Refused("duplicate-key", mark, $"the column '{name}' stands twice", "keep one of the two");
-            if (Answered.Columns.Contains(name)) throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");
+            if (Answered.Columns.Contains(name) || name == Answered.Before) throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");
         }
 
         Asked = [.. Enumerable.Range(0, Header.Length).Where(at => isKey[at] && Header[at] != "job")];

@@ -6,10 +6,16 @@ using RuleBook.Text;
 namespace RuleBook.Cli.Fleets;
 
 /// <summary>Answers a fleet on all cores and writes it in the order of its rows, never more of it in memory than a few blocks.</summary>
-internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWriter writer)
+/// <param name="reader">Has the rows.</param>
+/// <param name="answers">Answers them.</param>
+/// <param name="before">Answers them by an earlier book; null where none is asked.</param>
+/// <param name="effect">Counts what differs; null where no earlier book is asked.</param>
+internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAnswers? before, FleetEffect? effect)
 {
     private const int Block = 8192;
     private const int LongestPlain = 1024;
+
+    private readonly FleetWriter writer = new(reader.Columns, before is not null);
 
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
 
@@ -66,8 +72,10 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
                 length += cell.Length + 1;
             }
 
-            if (answers.Known(stated[..length]) is { } known && reader.Separator.Separator == ',' && FleetWriter.Plain(row, known) is { } plain)
-                return new Told(null, known, null, plain, known.Defused);
+            var earlier = before?.Known(stated[..length]);
+            if (answers.Known(stated[..length]) is { } known && (before is null || earlier is not null)
+                && reader.Separator.Separator == ',' && writer.Plain(row, known, earlier) is { } plain)
+                return new Told(row.RowIndex + 1L, null, known, earlier, null, plain, known.Defused);
         }
 
         return reader.Row(row) is { } read ? One(read) : null;
@@ -76,7 +84,10 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
     private Told One(FleetRow row)
     {
         var (answer, wrong) = answers.Of(row);
-        return answer is not null && writer.Row(row, answer) is var (text, defused) ? new Told(null, answer, null, text, defused) : new Told(row, null, wrong, "", 0);
+        if (answer is null) return new Told(row.Number, row, null, null, wrong, "", 0);
+        var earlier = before?.Of(row).Answer;
+        var (text, defused) = writer.Row(row, answer, earlier);
+        return new Told(row.Number, null, answer, earlier, null, text, defused);
     }
 
     private void Write(Told told, TextWriter output, TextWriter? rejected, FleetSummary summary)
@@ -85,6 +96,7 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
         {
             output.Write(told.Text);
             summary.Add(answer);
+            effect?.Add(told.Number, told.Before, answer);
             summary.Defused += told.Defused;
             return;
         }
@@ -94,6 +106,6 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetWr
         if (Problems.Count < Surroundings.MostProblems) Problems.Add(told.Wrong!);
     }
 
-    /// <summary>What became of a row: its answer and text, or the row and why it could not be read.</summary>
-    private readonly record struct Told(FleetRow? Row, Answered? Answer, Problem? Wrong, string Text, int Defused);
+    /// <summary>What became of a row: its answers and text, or the row and why it could not be read.</summary>
+    private readonly record struct Told(long Number, FleetRow? Row, Answered? Answer, Answered? Before, Problem? Wrong, string Text, int Defused);
 }

@@ -9,30 +9,38 @@ namespace RuleBook.Cli.Fleets;
 
 /// <summary>Rows with their answers as text: CSV with the columns appended, or NDJSON with the job and the answer side by side.</summary>
 /// <param name="columns">The columns; null of NDJSON.</param>
-internal sealed class FleetWriter(FleetColumns? columns)
+/// <param name="against">Whether the verdict of an earlier book is appended too.</param>
+internal sealed class FleetWriter(FleetColumns? columns, bool against)
 {
+    private const string LineEnd = "\r\n";
+
     /// <summary>The header; empty of NDJSON.</summary>
-    public string Header => columns is null ? "" : Csv.Row([.. columns.Header, .. Answered.Columns]);
+    public string Header => columns is null ? "" : Csv.Row([.. columns.Header, .. Answered.Columns, .. against ? [Answered.Before] : Array.Empty<string>()]);
 
     /// <summary>A row, and how many of its cells a spreadsheet would have run.</summary>
-    public (string Text, int Defused) Row(FleetRow row, Answered answer)
+    /// <param name="row">The row.</param>
+    /// <param name="answer">Its answer.</param>
+    /// <param name="before">That of an earlier book; null where none is asked, or it could not read the row.</param>
+    public (string Text, int Defused) Row(FleetRow row, Answered answer, Answered? before)
     {
-        if (columns is null) return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer)}}}\n", 0);
-        return ($"{string.Join(',', row.Cells.Select(Csv.Cell))},{answer.Line}", row.Cells.Count(IsDefused) + answer.Defused);
+        if (columns is null) return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer, before)}}}\n", 0);
+        return (string.Concat(string.Join(',', row.Cells.Select(Csv.Cell)), ",", End(answer, before)), row.Cells.Count(IsDefused) + answer.Defused);
     }
 
     /// <summary>
     /// The same of a row that can be passed through as it is written: commas part its cells, none is quoted, and none holds what a spreadsheet would run or
     /// a reader would not see. Null of any other.
     /// </summary>
-    public static string? Plain(SepReader.Row row, Answered answer)
+    public string? Plain(SepReader.Row row, Answered answer, Answered? before)
     {
         var text = row.Span;
         if (text.ContainsAnyExceptInRange(' ', '~') || text.Contains('"')) return null;
         for (var at = 0; at < row.ColCount; at++)
             if (row[at].Span is ['=' or '+' or '-' or '@', ..]) return null;
-        return string.Concat(text, ",", answer.Line);
+        return against ? string.Concat(text, ",", End(answer, before)) : string.Concat(text, ",", answer.Line, LineEnd);
     }
+
+    private string End(Answered answer, Answered? before) => against ? $"{answer.Line},{before?.Verdict ?? FleetEffect.Unreadable}{LineEnd}" : answer.Line + LineEnd;
 
     /// <summary>The header of what could not be read.</summary>
     public static string RejectedHeader => Csv.Row(["row", "line", "column", "header", "reason", "tip"]);
@@ -51,13 +59,14 @@ internal sealed class FleetWriter(FleetColumns? columns)
     /// <summary>Whether a spreadsheet would have run the cell.</summary>
     public static bool IsDefused(string cell) => cell.Length > 0 && cell[0] != '\'' && Csv.Cell(cell).TrimStart('"') is ['\'', ..];
 
-    private static string Json(Answered answer)
+    private string Json(Answered answer, Answered? before)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer))
         {
             json.WriteStartObject();
             for (var at = 0; at < Answered.Columns.Length; at++) json.WriteString(Answered.Columns[at], answer.Cells[at]);
+            if (against) json.WriteString(Answered.Before, before?.Verdict ?? FleetEffect.Unreadable);
             json.WriteEndObject();
         }
 
