@@ -3,6 +3,7 @@ import { element, show } from "./answer.js";
 import { ask, start, today } from "./asking.js";
 import { card, comply, headline } from "./card.js";
 import { fieldAt, fields, fill, isMap, read, respell } from "./form.js";
+import { vehicles } from "./vehicles.js";
 import { yaml } from "./yaml.js";
 
 const at = id => document.getElementById(id);
@@ -199,6 +200,8 @@ function complain(problems, lead = "The job cannot be read yet:", unlisted = 0) 
   at("problems").replaceChildren(element("p", lead), list);
 }
 
+const without = (job, key) => Object.fromEntries(Object.entries(job).filter(([name]) => name !== key));
+
 /** Takes a job into the form; without a day of its own it is asked about today. */
 function take(job) {
   const dated = Object.hasOwn(job, "on") || Object.hasOwn(job, "dates");
@@ -300,6 +303,12 @@ at("open").addEventListener("change", event => {
   else complain([{ at: "", text: "The evaluator, which reads the file, is still loading.", tip: "open it again in a moment" }]);
 });
 at("afresh").addEventListener("click", () => {
+  at("sure").showModal();
+  at("sure-no").focus();
+});
+at("sure-no").addEventListener("click", () => at("sure").close());
+at("sure-yes").addEventListener("click", () => {
+  at("sure").close();
   before = last;
   clear();
   take({});
@@ -315,6 +324,15 @@ at("undo").addEventListener("click", () => {
 at("print").addEventListener("click", () => window.print());
 at("save-answer").addEventListener("click", () => save("answer.json", at("json").textContent));
 at("reload").addEventListener("click", () => location.reload());
+vehicles({
+  read: () => JSON.parse(last),
+  take: kept => {
+    const { vehicle, ...job } = JSON.parse(last);
+    take({ ...(at("i-on").dataset.today ? without(job, "on") : job), "registered-in": kept["registered-in"] ?? job["registered-in"], vehicle: kept.vehicle });
+    answer();
+  },
+  save,
+});
 for (const name in folds) at(name).addEventListener("toggle", () => opened && further());
 
 at("loading").hidden = false;

@@ -12,24 +12,26 @@ let opening, pause, turn = 0;
 
 const open = () => opening ??= start(done => { note.textContent = `Loading the evaluator: ${Math.round(100 * done)} %`; }).then(() => { note.textContent = ""; });
 
-/** What the form says as a job, registered in a place. */
-function job(place) {
+/** What the form says as a job, registered in a place; without a day in an address where nobody has set one. */
+function job(place, isAddress = false) {
   const value = name => form.elements[name].value.trim();
   const lift = spelt.amount(value("lift"));
   const tyres = { placard: spelt.tyre(value("placard")), fitted: spelt.tyre(value("fitted")) };
   return {
     "registered-in": place,
-    on: value("on") || today(),
+    ...(isAddress && isToday() ? {} : { on: value("on") || today() }),
     vehicle: { ...Object.fromEntries(facts.filter(field => field.value).map(field => [field.dataset.fact, field.value])), ...(tyres.placard && { tyres: [tyres.placard] }) },
     modification: { ...(lift && { "suspension-lift": /^[+-]?\d+(\.\d+)?$/.test(lift) ? `${lift} mm` : lift }), ...(tyres.fitted && { tyres: tyres.fitted }) },
   };
 }
 
+const isToday = () => form.elements.on.dataset.today === "yes" || !form.elements.on.value;
+
 async function answer() {
   clearTimeout(pause);
   const mine = ++turn;
   const places = new FormData(form).getAll("place");
-  history.replaceState(null, "", `${location.pathname}${location.search}#${new URLSearchParams([...new FormData(form)].filter(([, value]) => value))}`);
+  history.replaceState(null, "", `${location.pathname}${location.search}#${new URLSearchParams([...new FormData(form)].filter(([name, value]) => value && !(name === "on" && isToday())))}`);
   if (!places.length) {
     note.textContent = "Choose one state or several.";
     return answers.replaceChildren();
@@ -51,7 +53,7 @@ async function answer() {
 function card(given) {
   const box = element("article", "", "quick-card");
   const link = element("a", "Reasons, what to show, who certifies");
-  link.href = `check.html#${encodeURIComponent(JSON.stringify(job(given.place)))}`;
+  link.href = `check.html#${encodeURIComponent(JSON.stringify(job(given.place, true)))}`;
   link.setAttribute("aria-label", `${given.name}: reasons, what to show, who certifies`);
   box.append(element("h3", given.name), element("p", headline(given), "verdict " + given.headline));
   if (given.margin) box.append(element("p", `${given.margin.subject} ${given.margin.says}`, "says"), bar(given.margin));
@@ -67,13 +69,17 @@ function kind() {
 
 form.hidden = false;
 form.elements.on.value = today();
+form.elements.on.dataset.today = "yes";
 kind();
 if (location.hash.length > 1) {
   const given = new URLSearchParams(location.hash.slice(1));
   for (const [name, value] of given) {
     const field = form.elements[name];
     if (name === "place") for (const each of form.querySelectorAll("[name=place]")) each.checked ||= each.value === value;
-    else if (field instanceof HTMLElement) field.value = value;
+    else if (field instanceof HTMLElement) {
+      field.value = value;
+      delete field.dataset.today;
+    }
   }
   answer();
 }
@@ -81,6 +87,7 @@ form.addEventListener("submit", event => event.preventDefault());
 form.addEventListener("focusin", () => open().catch(() => {}), { once: true });
 form.addEventListener("input", event => {
   if (event.target.name === "vehicle") kind();
+  if (event.target.name === "on") delete event.target.dataset.today;
   turn++;
   answers.classList.add("before");
   clearTimeout(pause);

@@ -28,6 +28,10 @@ internal static class Links
 
     public static string Word(string kind, string name) => $"words.html#{kind}.{Slug(name)}";
 
+    /// <summary>The check page with a job, given as JSON, in its address: what an address may hold as it is stays as it is.</summary>
+    public static string Check(string job) =>
+        $"check.html#{Uri.EscapeDataString(job).Replace("%3A", ":", StringComparison.Ordinal).Replace("%2C", ",", StringComparison.Ordinal)}";
+
     /// <summary>Where the version stands in the data.</summary>
     public static Mark Mark(ResolvedVersion version) =>
         version.Rule.Versions.FirstOrDefault(own => own.Decides && own.From?.Text == version.From?.Text)?.Mark ?? version.Rule.Mark;
@@ -54,6 +58,12 @@ internal static class Links
     /// <summary>An address of somewhere else, if it is http(s) and nothing but; otherwise null.</summary>
     public static string? Web(string? address) =>
         Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" ? uri.AbsoluteUri : null;
+
+    /// <summary>A letter with subject and text (RFC 6068); null where the address is not a plain mail address, which could carry more than that.</summary>
+    public static string? Mail(string? address, string subject, string text) =>
+        address?.Split('@') is [{ Length: > 0 } box, { Length: > 0 } host] && (box + host).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_' or '+')
+            ? $"mailto:{Uri.EscapeDataString(box)}@{host}?subject={Uri.EscapeDataString(subject)}&body={Uri.EscapeDataString(text.ReplaceLineEndings("\r\n"))}"
+            : null;
 
     /// <summary>A text as part of a path or an anchor: letters, digits, full stops and hyphens stay, the rest becomes <c>_</c> and its code.</summary>
     public static string Slug(string text)

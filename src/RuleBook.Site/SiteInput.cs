@@ -17,6 +17,15 @@ public sealed record SiteInput(
 {
     /// <summary>The documents that nobody has read, what decides most first; empty where nobody ranked them.</summary>
     public ImmutableArray<OpenDocument> Open { get; init; } = [];
+
+    /// <summary>A mail address that takes correction reports; null where there is none.</summary>
+    public string? ReportMail { get; init; }
+
+    /// <summary>The http(s) address below which the site is published, ending with a slash; null where that is not known.</summary>
+    public Uri? Address { get; init; }
+
+    /// <summary>What changes of the law do to a job; empty where nobody looked.</summary>
+    public ImmutableArray<ShownChange> Shown { get; init; } = [];
 }
 
 /// <summary>One file of the book.</summary>

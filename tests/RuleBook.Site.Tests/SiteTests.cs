@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using RuleBook.Site.Building;
 using RuleBook.Site.Tests.Pages;
 
@@ -8,12 +9,33 @@ public sealed class SiteTests
     [Fact]
     public void The_same_book_gives_the_same_bytes()
     {
-        var again = SiteBuild.Render(TheBook.Make(TheBook.Texts()));
+        var again = SiteBuild.Render(TheBook.Make(TheBook.Texts()) with { Shown = TheBook.Input.Shown });
         again.Length.ShouldBe(TheBook.Site.Length);
         foreach (var (first, second) in TheBook.Site.Zip(again))
         {
             second.Path.ShouldBe(first.Path);
             second.Content.Span.SequenceEqual(first.Content.Span).ShouldBeTrue(first.Path);
+        }
+    }
+
+    [Theory]
+    [InlineData(Effort.Fast)]
+    [InlineData(Effort.Smallest)]
+    public void Beside_a_file_lies_what_a_server_sends_compressed_and_it_is_the_same_file_in_the_same_bytes_each_time(Effort effort)
+    {
+        SiteFile[] files = [new("a.html", System.Text.Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat("<p>50 mm</p>", 100)))), new("small.css", "a{}"u8.ToArray()), new("b.png", new byte[999])];
+        var all = CompressedFiles.Beside(files, effort);
+        all.Select(file => file.Path).ShouldBe(["a.html", "a.html.br", "a.html.gz", "b.png", "small.css"]);
+        Read(new BrotliStream(Stream(all[1]), CompressionMode.Decompress)).ShouldBe(files[0].Content.ToArray());
+        Read(new GZipStream(Stream(all[2]), CompressionMode.Decompress)).ShouldBe(files[0].Content.ToArray());
+        CompressedFiles.Beside(files, effort).Select(file => Convert.ToBase64String(file.Content.Span)).ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
+
+        static MemoryStream Stream(SiteFile file) => new(file.Content.ToArray());
+        static byte[] Read(Stream packed)
+        {
+            using var read = new MemoryStream();
+            using (packed) packed.CopyTo(read);
+            return read.ToArray();
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Gaps;
+using RuleBook.Cli.Commands;
 using RuleBook.Law.Reading;
 using RuleBook.Site.Building;
 using RuleBook.Text;
@@ -11,7 +12,7 @@ namespace RuleBook.Site.Tests;
 /// <summary>The book of this repository, and the site that it makes.</summary>
 internal static class TheBook
 {
-    private static readonly Lazy<SiteInput> Read = new(() => Make(Texts()));
+    private static readonly Lazy<SiteInput> Read = new(() => WithJobs(Make(Texts())));
     private static readonly Lazy<ImmutableArray<SiteFile>> Rendered = new(() => SiteBuild.Render(Read.Value));
 
     private static readonly DateOnly Day = new(2026, 11, 25);
@@ -31,6 +32,8 @@ internal static class TheBook
         var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], BookFolder.Load(Folder).Digest, problems);
         return problems.Count == 0 ? new SiteInput(book, files, Day, []) { Open = TypicalJobs.Rank(book, Day, book.Jurisdictions) } : throw new InputException(problems);
     }
+
+    private static SiteInput WithJobs(SiteInput input) => input with { Shown = ShownChanges.Of(input.Book) };
 
     private static string Upward(string from)
     {

@@ -15,16 +15,18 @@ namespace RuleBook.Authoring.Changes;
 /// <summary>A witness that the evaluator answers differently from two books.</summary>
 /// <param name="Witness">The witness.</param>
 /// <param name="Job">Its job file.</param>
+/// <param name="Earlier">The job file as the old book is asked.</param>
 /// <param name="Before">The old answer.</param>
 /// <param name="After">The new answer.</param>
 /// <param name="Says">What the job changes on the vehicle.</param>
-internal sealed record Confirmed(Witness Witness, string Job, Outcome Before, Outcome After, string Says)
+internal sealed record Confirmed(Witness Witness, string Job, string Earlier, Outcome Before, Outcome After, string Says)
 {
     public bool Decided => Before.Decided && After.Decided;
 }
 
 /// <summary>Runs the evaluator on witnesses; what the rules of one topic say alone is no answer yet.</summary>
-internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Jurisdiction now, Topic topic, Vocabulary vocabulary)
+/// <remarks>Given an eve, the old book is asked about that day and not about the witness's own.</remarks>
+internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Jurisdiction now, Topic topic, Vocabulary vocabulary, DateOnly? eve = null)
 {
     /// <summary>So many witnesses are tried with other words about the vehicle, where none shows a decided change.</summary>
     private const int Varied = 3;
@@ -44,6 +46,7 @@ internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Ju
             open ??= found;
         }
 
+        if (eve is not null && open is not null) return open;
         foreach (var restated in all.Take(Varied))
             if (Try(restated, Others(restated), found => found.Decided || open is null) is { } found) return found;
         return open ?? (tried ? null : Tyres(group, ref tried));
@@ -92,6 +95,14 @@ internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Ju
         return best;
     }
 
+    /// <summary>Without the measures that the answers do not depend on.</summary>
+    private static Confirmed Lightened(Confirmed best, Func<Witness, Confirmed?> judged)
+    {
+        foreach (var measure in best.Witness.Measures)
+            if (judged(best.Witness with { Measures = best.Witness.Measures.Remove(measure) }) is { } lighter && Same(lighter, best)) best = lighter;
+        return best;
+    }
+
     /// <summary>With all words and the placard stated first, so that other rules ask for nothing; then without what does not matter.</summary>
     private Confirmed? Try(Restated restated, IEnumerable<Witness> stated, Func<Confirmed, bool> wanted)
     {
@@ -99,7 +110,7 @@ internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Ju
         var found = stated.Select(full => Judged(full, placard) ?? Judged(full, null)).FirstOrDefault(each => each is not null && wanted(each));
         if (found is null) return Judged(restated.Witness, own) is { } bare && wanted(bare) ? bare : null;
         if (own is null && Judged(found.Witness, null) is { } untyred && Same(untyred, found)) (found, placard) = (untyred, null);
-        return Shortened(found, restated.Witness.Words.Keys, witness => Judged(witness, placard));
+        return Shortened(eve is null ? found : Lightened(found, witness => Judged(witness, placard)), restated.Witness.Words.Keys, witness => Judged(witness, placard));
     }
 
     private static bool Same(Confirmed left, Confirmed right) => left.Before == right.Before && left.After == right.After;
@@ -108,8 +119,9 @@ internal sealed class Confirmation(Book before, Book after, Jurisdiction old, Ju
     {
         var job = Text(witness with { Jurisdiction = now.Id }, placard, fitted);
         if (Answer(after, now, job, job) is not { } later) return null;
-        return Answer(before, old, Text(witness with { Jurisdiction = old.Id }, placard, fitted), job) is { } earlier && earlier != later
-            ? new Confirmed(witness, job, earlier, later, says ?? WitnessWords.Of(witness, vocabulary))
+        var asked = Text(witness with { Jurisdiction = old.Id, Day = eve ?? witness.Day }, placard, fitted);
+        return Answer(before, old, asked, job) is { } earlier && earlier != later
+            ? new Confirmed(witness, job, asked, earlier, later, says ?? WitnessWords.Of(witness, vocabulary))
             : null;
     }
 

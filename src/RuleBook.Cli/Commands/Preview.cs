@@ -68,6 +68,13 @@ internal static class Preview
         return file.StartsWith(root, StringComparison.Ordinal) && File.Exists(file) ? file : null;
     }
 
+    /// <summary>The ending of the compressed copy beside the file that the browser takes; null for the file itself.</summary>
+    private static string? Coding(string? accepted, string file) =>
+        accepted is null ? null
+        : accepted.Contains("br", StringComparison.Ordinal) && File.Exists($"{file}.br") ? "br"
+        : accepted.Contains("gzip", StringComparison.Ordinal) && File.Exists($"{file}.gz") ? "gz"
+        : null;
+
     private static async Task AnswerAsync(HttpListenerContext asked, string folder)
     {
         using var answer = asked.Response;
@@ -77,7 +84,10 @@ internal static class Preview
             else if (Find(folder, asked.Request.Url?.AbsolutePath ?? "/") is not { } file) answer.StatusCode = 404;
             else
             {
-                var content = await File.ReadAllBytesAsync(file).ConfigureAwait(false);
+                var coding = Coding(asked.Request.Headers["Accept-Encoding"], file);
+                var content = await File.ReadAllBytesAsync(coding is null ? file : $"{file}.{coding}").ConfigureAwait(false);
+                if (coding is not null) answer.Headers["Content-Encoding"] = coding == "gz" ? "gzip" : coding;
+                answer.Headers["Vary"] = "Accept-Encoding";
                 answer.ContentType = Types.GetValueOrDefault(Path.GetExtension(file), "text/plain; charset=utf-8");
                 answer.Headers["X-Content-Type-Options"] = "nosniff";
                 answer.Headers["Cache-Control"] = "no-cache";

@@ -21,25 +21,36 @@ internal static class SiteCommand
         {
             Description = "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish src/RuleBook.Browser -c Release made)",
         };
-        var report = new Option<string?>("--report-to") { Description = "Start of an http(s) address to which a correction report is appended" };
+        var report = new Option<string?>("--report-to") { Description = "Start of the http(s) address of a new issue, to which a correction report is appended" };
+        var mail = new Option<string?>("--report-mail") { Description = "A mail address that takes correction reports" };
         var since = new Option<string?>("--since")
         {
             Description = "An earlier edition: a book's folder or a git revision; the page of changes then tells which answers this one changes",
         };
+        var address = new Option<string?>("--address")
+        {
+            Description = "The http(s) address at which the site will be published: for sitemap.xml and the pictures of link previews, which need whole addresses",
+        };
+        var compress = new Option<string>("--compress")
+        {
+            Description = "How hard to compress the .br and .gz that lie beside each file for servers that send them: fast, smallest (minutes) or no",
+            DefaultValueFactory = _ => "fast",
+        }.AcceptOnlyFromAmong("fast", "smallest", "no");
         var preview = new Option<bool>("--preview") { Description = "Serve the site on loopback until interrupted" };
         var port = new Option<int>("--port") { Description = "Port of the preview", DefaultValueFactory = _ => 8321 };
         var (book, on) = (Choices.Book(), Choices.On());
-        var command = new Command("site", "Render the comparison site") { folder, book, on, since, check, report, preview, port };
+        var command = new Command("site", "Render the comparison site") { folder, book, on, since, check, report, mail, address, compress, preview, port };
         command.SetAction(async (parsed, stop) =>
         {
             var target = Paths.Given("OUT", parsed.GetValue(folder))!;
             var source = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             RefuseInside(source, target);
             var input = Read(source, Choices.Day("--on", parsed.GetValue(on)));
-            input = input with { Check = Bundle(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder), ReportTo = parsed.GetValue(report) };
+            input = input with { Check = Bundle(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder), ReportTo = parsed.GetValue(report), ReportMail = parsed.GetValue(mail) };
             if (parsed.GetValue(since) is { } earlier)
                 input = input with { Since = EarlierEdition.Of(earlier, source, input.Book, (old, now) => ChangesCommand.Between(old, now, surroundings.Console)) };
-            var files = SiteBuild.Render(input);
+            var files = SiteBuild.Render(input with { Address = Address(parsed.GetValue(address)) });
+            if (parsed.GetValue(compress) is not "no" and var effort) files = CompressedFiles.Beside(files, effort == "fast" ? Effort.Fast : Effort.Smallest);
             SiteFolder.Write(files, target, surroundings.Stop);
             await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);
             if (input.Check.IsEmpty)
@@ -48,6 +59,16 @@ internal static class SiteCommand
             return ExitCode.Permitted;
         });
         return command;
+    }
+
+    /// <summary>As a folder, so that paths are appended to it.</summary>
+    /// <exception cref="InputException">It is no http(s) address of a folder.</exception>
+    private static Uri? Address(string? given)
+    {
+        if (given is null) return null;
+        var isWeb = Uri.TryCreate(given.EndsWith('/') ? given : $"{given}/", UriKind.Absolute, out var address) && address.Scheme is "http" or "https";
+        return isWeb && address is { Query: "", Fragment: "", UserInfo: "" } ? address : throw new InputException(Problem.Error(
+            "no-address", new Mark("--address", 1, 1), $"'{given}' is not the http(s) address of a folder", "such as https://limits.example/book/"));
     }
 
     /// <summary>A site inside the data would be read as part of the book.</summary>
@@ -69,6 +90,7 @@ internal static class SiteCommand
         return new SiteInput(book, [.. texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path)))], shown, [])
         {
             Open = TypicalJobs.Rank(book, shown, book.Jurisdictions),
+            Shown = ShownChanges.Of(book),
         };
     }
 

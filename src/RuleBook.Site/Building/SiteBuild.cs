@@ -12,7 +12,7 @@ namespace RuleBook.Site.Building;
 /// <summary>Renders the comparison site of a book: pages, feeds, data. No file is touched, no clock is read.</summary>
 public static class SiteBuild
 {
-    private static readonly string[] Fixed = ["site.css", "compare.js", "beside.js", "changes.js", "icon.svg"];
+    private static readonly string[] Fixed = ["site.css", "compare.js", "beside.js", "changes.js", "report.js", "fold.js", "icon.svg", "preview.png"];
 
     /// <summary>Every file of the site, in ordinal order of the paths.</summary>
     public static ImmutableArray<SiteFile> Render(SiteInput input)
@@ -36,11 +36,13 @@ public static class SiteBuild
         ];
         if (!input.Check.IsEmpty) pages = pages.Prepend(() => CheckPage.Of(site));
         SiteFile[] written = [.. pages.AsParallel().AsOrdered().Select(page => page().Write(site))];
+        SiteFile[] parts = [.. Fixed.Select(name => new SiteFile(name, Templates.File(name)))];
         return
         [
             .. written
-                .Concat(CheckFiles.Of(input, written[0], new SiteFile("site.css", Templates.File("site.css"))))
-                .Concat(Fixed.Select(name => new SiteFile(name, Templates.File(name))))
+                .Concat(parts)
+                .Concat(CheckFiles.Of(input, written, parts))
+                .Concat(SiteMap.Of(input, written))
                 .Append(new SiteFile("licences.txt", (byte[])[.. Templates.File("LICENSE"), .. "\n"u8, .. Templates.File("THIRD-PARTY.txt")]))
                 .Concat(LimitTables.Of(site))
                 .Concat(DataPackage.Of(site))

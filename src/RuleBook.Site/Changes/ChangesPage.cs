@@ -30,7 +30,7 @@ internal static class ChangesPage
             ("topics", site.Topics.Where(topic => log.Any(entry => entry.Topic == topic.Name)).Select(topic => new Choice(topic.Name, SiteBook.Heading(topic.Title))).ToArray()),
             ("kinds", Kinds.Select(kind => new Choice(kind, LogEntry.Words(kind))).ToArray()),
             ("count", log.Length));
-        return new Page("changes.html", "What changes", "changes", body, ["changes.js"]);
+        return new Page("changes.html", "What changes", "changes", body, ["changes.js", "report.js"]);
     }
 }
 

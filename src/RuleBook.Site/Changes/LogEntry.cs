@@ -26,6 +26,9 @@ internal sealed record LogEntry(
     DateOnly Order, string Kind, string Place, string PlaceName, string Topic, string Year, string Date, string Title, string Url,
     string[] Before, string[] After, string Source, string SourceUrl, string Line)
 {
+    /// <summary>The smallest job that shows it; null where none was found.</summary>
+    public ShownView? Shown { get; init; }
+
     /// <summary>The kind for a reader.</summary>
     public string KindWords => Words(Kind);
 
@@ -48,7 +51,10 @@ internal sealed record LogEntry(
     private static LogEntry Law(SiteBook site, VersionChange change)
     {
         var figures = FigureChange.Of(site, change.Rule, change.Version);
-        return Of(site, "law", change.Place, change.Rule, change.Version, change.Date!.Earliest, In(change.Date), figures.Before, figures.After);
+        return Of(site, "law", change.Place, change.Rule, change.Version, change.Date!.Earliest, In(change.Date), figures.Before, figures.After) with
+        {
+            Shown = site.Input.Shown.FirstOrDefault(shown => shown.Rule == change.Rule.Id && shown.From == change.Date.Text) is { } shown ? ShownView.Of(site, shown) : null,
+        };
     }
 
     private static string In(PartialDate date) => date.Earliest == date.Latest ? Phrases.Day(date.Earliest) : date.Words;

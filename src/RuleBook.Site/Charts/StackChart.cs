@@ -15,9 +15,20 @@ internal static class StackChart
     private const double Bar = 14;
     private const double Step = 30;
     private const double Top = 28;
+    private const int Lines = 8;
+
+    /// <summary>The parts in the order in which they are stacked, each with its style.</summary>
+    private static IEnumerable<(Fraction? Length, string Style)> Stacked(LiftParts row) =>
+        [(row.Suspension, "suspension"), (row.Body, "block"), (row.Tyre, "tyre-part")];
+
+    /// <summary>The styles that some row is drawn in: what a legend has to tell.</summary>
+    public static IEnumerable<string> Styles(IEnumerable<LiftParts> rows) => rows
+        .Where(row => row.State == "stated")
+        .SelectMany(row => Stacked(row).Where(part => part.Length is { IsZero: false }).Select(part => part.Style).DefaultIfEmpty(row.Highest is { IsZero: false } ? "undivided" : ""))
+        .Distinct();
 
     /// <summary>The end of a scale on which every row fits: drawings that are looked at together share it.</summary>
-    public static double Scale(IEnumerable<LiftParts> rows) => Math.Ceiling((double)rows.Select(Sum).Append(100).Max() / 25) * 25;
+    public static double Scale(IEnumerable<LiftParts> rows) => Ticks.End((double)rows.Select(Sum).Append(100).Max(), Lines);
 
     public static Html Draw(ImmutableArray<LiftParts> rows, double most, string label)
     {
@@ -30,10 +41,10 @@ internal static class StackChart
 
     private static IEnumerable<XElement> Grid(double most, double height)
     {
-        foreach (var at in Ticks.Of(most, 25))
+        foreach (var at in Ticks.Of(0, most, Lines))
         {
             yield return Svg.Line(X(at, most), Top - 6, X(at, most), height - 8, at == 0 ? "axis" : "grid");
-            if (at % (2 * Ticks.Step(most, 25)) == 0) yield return Svg.Text(X(at, most), Top - 12, $"{at.ToString(CultureInfo.InvariantCulture)} mm", "label middle");
+            yield return Svg.Text(X(at, most), Top - 12, $"{at.ToString(CultureInfo.InvariantCulture)} mm", "label middle");
         }
     }
 
@@ -45,18 +56,19 @@ internal static class StackChart
             yield return Svg.Text(Left + 8, y + 12, row.State switch
             {
                 "not-regulated" => "not regulated",
-                "none-such" => "no tier of this pathway",
+                "none-such" => "no such way",
                 _ => "not established",
             }, "label quiet");
             yield break;
         }
 
         var at = 0.0;
-        foreach (var (part, style) in ((Fraction?, string)[])[(row.Suspension, "suspension"), (row.Body, "block"), (row.Tyre, "tyre-part")])
+        foreach (var (part, style) in Stacked(row))
         {
             if (part is not { } length || length.IsZero) continue;
             var end = at + (double)length.ToDecimal();
             yield return Svg.Box(X(at, most), y, X(end, most) - X(at, most), Bar, style);
+            if (style == "tyre-part") yield return Svg.Hatch(X(at, most), y, X(end, most) - X(at, most), Bar);
             at = end;
         }
 

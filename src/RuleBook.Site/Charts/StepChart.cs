@@ -13,6 +13,9 @@ internal static class StepChart
     private const double Top = 14;
     private const double Bottom = 116;
 
+    /// <summary>More lines than these cannot be read at this size.</summary>
+    public const int Lines = 6;
+
     /// <param name="steps">From which day which figure holds; null where none is known.</param>
     /// <param name="first">Left edge.</param>
     /// <param name="last">Right edge.</param>
@@ -33,17 +36,16 @@ internal static class StepChart
 
     private static IEnumerable<XElement> Grid(DateOnly first, DateOnly last, double most, Func<DateOnly, double> x, Func<double, double> y)
     {
-        foreach (var value in Ticks.Of(most, 50))
+        foreach (var value in Ticks.Of(0, most, Lines))
         {
             yield return Svg.Line(Left, y(value), Right, y(value), value == 0 ? "axis" : "grid");
             yield return Svg.Text(Left - 6, y(value) + 4, value.ToString(CultureInfo.InvariantCulture), "label end");
         }
 
-        var step = (int)Ticks.Step(last.Year - first.Year, last.Year - first.Year > 20 ? 10 : 5);
-        for (var year = first.Year + 1; year <= last.Year; year++)
+        foreach (var year in Ticks.Of(first.Year, last.Year, Lines).Where(year => year % 1 == 0))
         {
-            if (year % step != 0) continue;
-            var at = x(new DateOnly(year, 1, 1));
+            var at = x(new DateOnly(Math.Max((int)year, 1), 1, 1));
+            if (at < Left) continue;
             yield return Svg.Line(at, Bottom, at, Bottom + 4, "axis");
             yield return Svg.Text(at, Bottom + 18, year.ToString(CultureInfo.InvariantCulture), "label middle");
         }

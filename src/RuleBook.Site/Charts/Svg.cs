@@ -6,6 +6,9 @@ namespace RuleBook.Site.Charts;
 /// <summary>Parts of a drawing as a tree, so that every text in it is escaped; colours come from the style sheet by class.</summary>
 internal static class Svg
 {
+    /// <summary>Between two lines of a hatch.</summary>
+    private const double Spacing = 6;
+
     private static readonly XNamespace Space = "http://www.w3.org/2000/svg";
 
     /// <summary>A drawing that a screen reader announces by its label.</summary>
@@ -30,6 +33,19 @@ internal static class Svg
 
     public static XElement Text(double x, double y, string text, string style) => new(
         Space + "text", new XAttribute("class", style), new XAttribute("x", Number(x)), new XAttribute("y", Number(y)), text);
+
+    /// <summary>Lines across a box at 45 degrees, by which it is told from others without colour.</summary>
+    public static XElement Hatch(double x, double y, double width, double height)
+    {
+        var lines = new System.Text.StringBuilder();
+        for (var at = Spacing - height; at < width; at += Spacing)
+        {
+            var (from, to) = (Math.Max(at, 0), Math.Min(at + height, width));
+            lines.Append(CultureInfo.InvariantCulture, $"M{Number(x + from)} {Number(y + height - (from - at))}L{Number(x + to)} {Number(y + height - (to - at))}");
+        }
+
+        return Path(lines.ToString(), "hatch");
+    }
 
     /// <summary>A dimension line: a line between two points, upright or level, with a tick across each end.</summary>
     public static IEnumerable<XElement> Dimension(double x1, double y1, double x2, double y2)

@@ -1,22 +1,32 @@
 namespace RuleBook.Site.Charts;
 
-/// <summary>Where a scale has its lines: round figures, never more than two dozen of them.</summary>
+/// <summary>Where a scale has its lines: 1, 2 or 5 times a power of ten apart, and no more of them than can be read.</summary>
 internal static class Ticks
 {
-    private const int Most = 24;
-
-    /// <summary>From zero up to <paramref name="most"/>, <paramref name="usual"/> apart where that many fit, and 2, 4, 10, 20, ... times that where they do not.</summary>
-    public static IEnumerable<double> Of(double most, double usual)
+    /// <summary>The multiples of a round step from <paramref name="from"/> to <paramref name="to"/>.</summary>
+    /// <param name="from">Where the scale begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="most">The most that can be read.</param>
+    public static IEnumerable<double> Of(double from, double to, int most)
     {
-        var step = Step(most, usual);
-        for (var i = 0; i * step <= most; i++) yield return i * step;
+        var step = Step(to - from, most);
+        for (var i = (long)Math.Ceiling(from / step); i * step <= to; i++) yield return i * step;
     }
 
-    /// <summary>The distance between two lines.</summary>
-    public static double Step(double span, double usual)
+    /// <summary>The distance between two lines: the smallest round one of which the span holds less than <paramref name="most"/>.</summary>
+    public static double Step(double span, int most)
     {
-        var step = usual;
-        for (var i = 0; span / step > Most; i++) step *= i % 3 == 2 ? 2.5 : 2;
-        return step;
+        var step = Math.Pow(10, Math.Floor(Math.Log10(span / most)));
+        while (true)
+            foreach (var each in (double[])[1, 2, 5, 10])
+                if (span / (each * step) < most) return each * step;
+                else if (each == 10) step *= 10;
+    }
+
+    /// <summary>The first line at or beyond a figure, where a scale from zero can end.</summary>
+    public static double End(double figure, int most)
+    {
+        var step = Step(figure, most);
+        return Math.Ceiling(figure / step) * step;
     }
 }

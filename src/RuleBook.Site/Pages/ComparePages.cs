@@ -44,7 +44,7 @@ internal static class ComparePages
             ("wheres", matrices.Where.Views),
             ("days", group.Days.Select(each => new DayChoice(Written(each), each == change)).ToArray()));
         var title = $"Side by side: {group.Name}{(path == group.Path ? "" : $", {Phrases.Day(day)}")}";
-        return new Page(path, title, "compare", body, ["compare.js"]);
+        return new Page(path, title, "compare", body, ["compare.js"]) { Description = $"How far a modified vehicle may go in {group.Name}, state by state, as on {Phrases.Day(day)}: free, certified, measured how, who certifies." };
     }
 
     private static OtherComparison Other(CompareGroup other, CompareGroup group) => new(

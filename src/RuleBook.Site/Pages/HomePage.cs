@@ -22,7 +22,10 @@ internal static class HomePage
             ("diagram", HeightDiagram.Draw()),
             ("has_check", hasCheck),
             ("cautions", site.Book.Cautions.ToArray()));
-        return new Page("index.html", "What may be changed on a vehicle, state by state", "home", body, hasCheck ? ["quick.js"] : []);
+        return new Page("index.html", "What may be changed on a vehicle, state by state", "home", body, hasCheck ? ["quick.js"] : [])
+        {
+            Description = "How high may a vehicle be raised, on which tyres, and who certifies? The limits of each state, with sources and how each is known.",
+        };
     }
 }
 

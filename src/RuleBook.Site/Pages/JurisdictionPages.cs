@@ -41,7 +41,10 @@ internal static class JurisdictionPages
                 .ThenBy(source => source.Id, StringComparer.Ordinal)
                 .Select(SourceView.Of)
                 .ToArray()));
-        return new Page(Links.Jurisdiction(place.Id), place.Name, "jurisdictions", body, []);
+        return new Page(Links.Jurisdiction(place.Id), place.Name, "jurisdictions", body, ["report.js", "fold.js"])
+        {
+            Description = $"Lifts, tyres, ratings and towing of modified vehicles in {place.Name}: what is free, what needs a certificate, who certifies, each limit with its source.",
+        };
     }
 
     /// <summary>The source that somebody compared the longest time ago.</summary>

@@ -13,6 +13,12 @@ namespace RuleBook.Site.Pages;
 /// <param name="Scripts">Names of script files, loaded as modules.</param>
 internal sealed record Page(string Path, string Title, string Section, Html Body, ImmutableArray<string> Scripts)
 {
+    /// <summary>The name of the site, behind every title.</summary>
+    public const string Site = "RuleBook";
+
+    /// <summary>A sentence for search results and link previews.</summary>
+    public string Description { get; init; } = $"{Title}: limits on modified vehicles, state by state, each with its source and how it is known.";
+
     /// <summary>The way from the page up to the root of the site: empty, or <c>../</c> some times.</summary>
     public static string Root(string path) => string.Concat(Enumerable.Repeat("../", path.Count(letter => letter == '/')));
 
@@ -22,6 +28,10 @@ internal sealed record Page(string Path, string Title, string Section, Html Body
             "frame",
             ("root", Root(Path)),
             ("title", Title),
+            ("site", Site),
+            ("description", Description),
+            ("address", site.Input.Address?.AbsoluteUri ?? ""),
+            ("path", Path),
             ("section", Section),
             ("body", Body),
             ("scripts", Scripts.ToArray()),

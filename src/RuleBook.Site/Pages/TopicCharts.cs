@@ -11,7 +11,12 @@ namespace RuleBook.Site.Pages;
 /// <summary>The drawings of a topic's page.</summary>
 internal static class TopicCharts
 {
-    public static StackView[] Stacks(SiteBook site, ImmutableArray<SampleVehicle> vehicles)
+    private static readonly KeyView[] Key =
+    [
+        new("suspension", "suspension"), new("block", "body"), new("tyre-part", "tyres (half of their growth)"), new("undivided", "not divided by the rule"),
+    ];
+
+    public static StacksView Stacks(SiteBook site, ImmutableArray<SampleVehicle> vehicles)
     {
         var all = vehicles
             .SelectMany(vehicle => new[] { Pathway.NoCertificate, Pathway.Certificate }.Select(pathway => (
@@ -19,11 +24,12 @@ internal static class TopicCharts
                 Rows: Parts(site, vehicle, pathway))))
             .ToArray();
         var most = StackChart.Scale(all.SelectMany(each => each.Rows));
-        return
-        [
-            .. all.Select(each => new StackView(
-                each.Title, StackChart.Draw(each.Rows, most, $"{each.Title}: how high, by jurisdiction"), [.. each.Rows.Select(Row)])),
-        ];
+        return new StacksView(
+            [.. Key.Where(part => StackChart.Styles(all.SelectMany(each => each.Rows)).Contains(part.Style))],
+            [
+                .. all.Select(each => new StackView(
+                    each.Title, StackChart.Draw(each.Rows, most, $"{each.Title}: how high, by jurisdiction"), [.. each.Rows.Select(Row)])),
+            ]);
     }
 
     public static StepsView[] Steps(SiteBook site, Topic topic)
@@ -59,7 +65,7 @@ internal static class TopicCharts
 
     private static string State(string state) => state switch
     {
-        "none-such" => "no tier of this pathway",
+        "none-such" => "no such way",
         "not-regulated" => "not regulated",
         _ => "not established",
     };
@@ -81,11 +87,14 @@ internal static class TopicCharts
             .Select(step => (double)(step.Value ?? 0).ToDecimal())
             .DefaultIfEmpty(100)
             .Max();
-        most = Math.Max(50, Math.Ceiling(most / 50) * 50);
-        var first = site.ChangeDays.FirstOrDefault(site.Day);
+        most = Ticks.End(Math.Max(most, 1), StepChart.Lines);
+        var known = all.SelectMany(each => each.free.Steps.Concat(each.certified.Steps)).Where(step => step.Value is not null).Select(step => step.From).ToArray();
+        var first = known.Length == 0 ? site.Day : new DateOnly(known.Min().Year, 1, 1);
         return new StepsView(
             SiteBook.Heading($"{title} over the years in {unit.Symbol}, {vehicle.Title}"),
             site.MeasureTitle(measure),
+            all.Any(each => each.free.IsKnown),
+            all.Any(each => each.certified.IsKnown),
             [.. all.Select(each => new PlaceSteps(
                 each.place.Name,
                 StepChart.Draw(

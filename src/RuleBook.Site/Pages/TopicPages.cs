@@ -25,7 +25,7 @@ internal static class TopicPages
             ("day", Phrases.Day(site.Day)),
             ("title", topic.Title),
             ("definition", topic.Definition.Trim()),
-            ("stacks", topic.Name == KnownWords.RideHeight ? TopicCharts.Stacks(site, SampleVehicle.All) : []),
+            ("stacks", topic.Name == KnownWords.RideHeight ? TopicCharts.Stacks(site, SampleVehicle.All) : StacksView.None),
             ("steps", TopicCharts.Steps(site, topic)),
             ("measures", Measures(site, topic)
                 .Select(measure => new Link(MeasureTable.TitleOf(site, measure.Key), Links.Measure(topic.Name, measure.Key)))
@@ -33,7 +33,7 @@ internal static class TopicPages
             ("boards", AdoptionBoard.Of(site, topic)),
             ("schemes", topic.Name == "certification" ? Schemes(site, topic) : null),
             ("coverage", Coverage(site, topic)));
-        return new Page(path, SiteBook.Heading(topic.Title), "topics", body, []);
+        return new Page(path, SiteBook.Heading(topic.Title), "topics", body, ["fold.js"]) { Description = topic.Definition.Trim() };
     }
 
     private static Page Of(SiteBook site, Topic topic, MeasureTable table)
@@ -83,7 +83,11 @@ internal sealed record MeasureTable(string Measure, string Title, string Definit
             measure,
             TitleOf(site, measure),
             known?.Definition.Trim() ?? "",
-            [.. lines.Select(line => MeasureRow.Of(site, line)).Distinct()]);
+            [
+                .. lines.Select(line => MeasureRow.Of(site, line))
+                    .GroupBy(row => (row.Place, row.Kind, row.Amount, row.Pathway, row.When, row.Marks, row.Clause))
+                    .Select(same => same.First() with { Lines = [.. same.SelectMany(row => row.Lines).Distinct()] }),
+            ]);
     }
 
     public static string TitleOf(SiteBook site, string measure) => SiteBook.Heading(measure switch
@@ -94,10 +98,10 @@ internal sealed record MeasureTable(string Measure, string Title, string Definit
     });
 }
 
-/// <summary>One statement with its clause and data line.</summary>
+/// <summary>One statement with its clause and the data lines that say it.</summary>
 internal sealed record MeasureRow(
     string Place, string Kind, string Amount, string Pathway, string Words, string When, string Marks, string Url, string Clause, string SourceUrl,
-    string Line, string Report)
+    string[] Lines, string Report)
 {
     public static MeasureRow Of(SiteBook site, LimitStatement line)
     {
@@ -113,7 +117,7 @@ internal sealed record MeasureRow(
             Links.Rule(line.Rule),
             source is null ? "" : $"{source.Source.Title}{(source.Citation.Clause is { } clause ? $", {clause}" : "")}",
             source is null ? Links.Rule(line.Rule) : Links.Source(source.Source),
-            Links.Line(line.Limit?.Mark ?? Links.Mark(line.Version)),
+            [Links.Line(line.Limit?.Mark ?? Links.Mark(line.Version))],
             Links.Report(line.Rule));
     }
 }

@@ -33,7 +33,7 @@ internal static class WordsPage
                     Links.Line(fact.Mark)))]),
             new("Conditions", "condition", Terms(words.Conditions.Values, "condition", term => 0)),
         ];
-        return new Page("words.html", "The words and their meaning", "words", Templates.Render("words", ("root", ""), ("groups", groups)), []);
+        return new Page("words.html", "The words and their meaning", "words", Templates.Render("words", ("root", ""), ("groups", groups)), ["fold.js"]);
     }
 
     private static int Order(Term pathway) => Array.IndexOf(["no-certificate", "certificate", "approval", "prohibited"], pathway.Name);

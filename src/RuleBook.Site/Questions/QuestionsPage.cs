@@ -38,7 +38,7 @@ internal static class QuestionsPage
             question.GetProperty("id").GetString()!,
             question.GetProperty("title").GetString()!,
             [.. claims.OfType<TradeClaim>()],
-            Uri.EscapeDataString(jobs.GetProperty(own).GetRawText().ReplaceLineEndings("").Replace("  ", "", StringComparison.Ordinal)));
+            Links.Check(jobs.GetProperty(own).GetRawText().ReplaceLineEndings("").Replace("  ", "", StringComparison.Ordinal)));
     }
 
     private static TradeClaim? Of(SiteBook site, JsonElement jobs, string own, JsonElement claim)
@@ -83,7 +83,7 @@ internal static class QuestionsPage
 /// <param name="Id">In the page's address.</param>
 /// <param name="Title">The question.</param>
 /// <param name="Claims">The answer, claim by claim.</param>
-/// <param name="Job">The job behind its figures, as the check page's address takes it.</param>
+/// <param name="Job">To the check page with the job behind its figures.</param>
 internal sealed record TradeQuestion(string Id, string Title, TradeClaim[] Claims, string Job);
 
 /// <summary>A claim with what it stands on.</summary>

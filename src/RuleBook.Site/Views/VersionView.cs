@@ -9,7 +9,7 @@ namespace RuleBook.Site.Views;
 /// <summary>A version in force, with every adoption followed, as a jurisdiction's page shows it.</summary>
 internal sealed record VersionView(
     string Dates, string Marks, string Kind, Link[] Adopted, TierView[] Tiers, string Beyond, string BeyondWords, string Why, string Open, Link? Indication,
-    string Measured, DisputeView[] Disputes, string[] Notes, CitationView[] Sources, string Line, string Place, string Report, string? ReportUrl)
+    string Measured, DisputeView[] Disputes, string[] Notes, CitationView[] Sources, string Line, string Place, string Report, string? ReportUrl, string? ReportMail)
 {
     public static VersionView Of(SiteBook site, ResolvedVersion version, bool certain)
     {
@@ -31,11 +31,12 @@ internal sealed record VersionView(
             MeasuredWords.Of(site, version.Measured),
             [.. version.Disputes.Select(dispute => DisputeView.Of(dispute))],
             [.. version.Notes.Select(note => note.Trim()).Distinct()],
-            [.. version.Sources.Select(CitationView.Of).Distinct()],
+            [.. Carrying.First(version).Select(CitationView.Of).Distinct()],
             Links.Line(mark),
             $"{mark.File}, line {mark.Line}",
             report,
-            Links.Web(site.Input.ReportTo) is { } to ? to + Uri.EscapeDataString(report) : null);
+            Links.Web(site.Input.ReportTo) is { } to ? to + Uri.EscapeDataString(report) : null,
+            Links.Mail(site.Input.ReportMail, $"Correction: {version.Rule.Id}", report));
     }
 
     private static string Sentence(string? text) =>

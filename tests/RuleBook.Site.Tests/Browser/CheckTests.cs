@@ -123,10 +123,38 @@ public sealed class CheckTests(BrowserSite site)
         await BrowserSite.SettledAsync(page);
         (await page.Locator("#json").TextContentAsync())!.ShouldContain("\"value\": 50.8");
         await page.Locator("#afresh").ClickAsync();
+        await page.Locator("#sure-no").ClickAsync();
+        (await page.Locator(".verdict").CountAsync()).ShouldBe(1, "it was kept");
+        await page.Locator("#afresh").ClickAsync();
+        await page.Locator("#sure-yes").ClickAsync();
         (await page.Locator(".verdict").CountAsync()).ShouldBe(0);
         await page.Locator("#undo").ClickAsync();
         await page.Locator(".verdict").WaitForAsync();
         (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("2 in");
+
+        // The vehicle alone is kept in this browser, comes back on another visit without the work, and is forgotten when asked to be.
+        await page.Locator("#kept-part summary").ClickAsync();
+        await page.Locator("#keep-vehicle").ClickAsync();
+        (await page.Locator("#vehicles-said").InnerTextAsync()).ShouldBe("W-0117 is kept in this browser.");
+        await page.GotoAsync($"{site.Root}check.html");
+        await page.ReloadAsync();
+        await page.WaitForSelectorAsync("html[data-ready]");
+        await page.Locator("#kept-part summary").ClickAsync();
+        await page.Locator("#vehicles button").ClickAsync();
+        await BrowserSite.SettledAsync(page);
+        (await page.GetByLabel("placard size 1, size").InputValueAsync()).ShouldBe("265/65R17 112S");
+        (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBeEmpty();
+        page.Url.ShouldNotContain("%22on%22", Case.Sensitive, "the day is today until somebody sets it");
+        var file = await page.RunAndWaitForDownloadAsync(() => page.Locator("#export-vehicles").ClickAsync());
+        file.SuggestedFilename.ShouldBe("vehicles.json");
+        await page.Locator("#forget-vehicles").ClickAsync();
+        (await page.Locator("#vehicles button").CountAsync()).ShouldBe(0);
+        (await page.EvaluateAsync<int>("localStorage.length")).ShouldBe(0);
+
+        // A "?" opens the meaning where it stands.
+        await page.GetByLabel("What is suspension lift?").ClickAsync();
+        await page.Locator(".meaning:popover-open", new() { HasText = "suspension-lift" }).WaitForAsync();
+        page.Url.ShouldContain("check.html");
     }
 
     [Fact]
@@ -179,11 +207,20 @@ public sealed class CheckTests(BrowserSite site)
         var page = await site.CheckAsync(Wagon);
         var answer = await page.Locator("#json").TextContentAsync();
         await page.EvaluateAsync("navigator.serviceWorker.ready.then(ready => !ready.active || new Promise(done => { const wait = () => ready.active.state === 'activated' ? done() : setTimeout(wait, 50); wait(); }))");
+        await page.GetByRole(AriaRole.Switch).CheckAsync();
+        await page.Locator("#offline [role=status]", new() { HasText = "Every page works without a connection." }).WaitForAsync(new() { Timeout = 60_000 });
         await page.Context.SetOfflineAsync(true);
         await page.ReloadAsync();
         await page.Locator(".verdict").WaitForAsync();
         await BrowserSite.SettledAsync(page);
         (await page.Locator("#json").TextContentAsync()).ShouldBe(answer);
+
+        // With one switch every other page too, by its folder's address as well; switched off, they are gone.
+        foreach (var other in new[] { "", "jurisdictions/au-qld.html", "compare/au/2018-10-26.html", "lines/au-qld/ride-height.yaml.html" })
+            (await page.GotoAsync(site.Root + other))!.Ok.ShouldBeTrue(other);
+        await page.GetByRole(AriaRole.Switch).UncheckAsync();
+        await page.Locator("#offline [role=status]", new() { HasText = "Only the check page is kept." }).WaitForAsync();
+        (await page.EvaluateAsync<string[]>("() => caches.keys()")).ShouldAllBe(key => !key.Contains("pages:"));
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public sealed class HostileTests
     {
         var files = Poison(TheBook.Texts(), out var keys);
         keys.ShouldBe(keys.Union(["title", "note", "url", "publisher", "clause", "definition", "text", "about", "says", "because", "ask", "lacks", "caution"]), ignoreOrder: true);
-        var site = SiteBuild.Render(TheBook.Make(files) with { ReportTo = "javascript:alert(4)//" });
+        var site = SiteBuild.Render(TheBook.Make(files) with { ReportTo = "javascript:alert(4)//", ReportMail = "a@b.example?bcc=c@d.example" });
 
         foreach (var (path, document, errors) in Parsed.Of(site))
         {
@@ -38,6 +38,8 @@ public sealed class HostileTests
         Links.Web("data:text/html,x").ShouldBeNull();
         Links.Web("//host.example").ShouldBeNull();
         Links.Web("mailto:a@host.example").ShouldBeNull();
+        Links.Mail("a@b.example?bcc=c@d.example", "x", "y").ShouldBeNull();
+        Links.Mail("<a>@b.example", "x", "y").ShouldBeNull();
         Links.Web("https://host.example/\"><b>").ShouldBe("https://host.example/%22%3E%3Cb%3E");
     }
 

@@ -1,8 +1,12 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
+using RuleBook.Answers;
+using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Site.Changes;
 using RuleBook.Site.Feeds;
+using RuleBook.Tables;
+using RuleBook.Text;
 
 namespace RuleBook.Site.Tests.Pages;
 
@@ -21,6 +25,29 @@ public sealed class LogTests
         Words(entry.QuerySelectorAll("dd")[1]).ShouldContain("with a certificate: 150 mm in all");
         entry.QuerySelector(".says a")!.GetAttribute("href")!.ShouldStartWith("sources/au-qld/");
     }
+
+    /// <summary>Up to 50 mm of tyre growth need no certificate with stability control either from 26 October 2018 (the minister's release, second hand).</summary>
+    [Fact]
+    public void Queensland_s_amendment_of_2018_shows_in_a_larger_tyre_that_needed_a_certificate_the_day_before()
+    {
+        var shown = TheBook.Input.Shown.Single(each => each.Rule == SampleEdition.Raise.Id && each.From == "2018-10-26");
+        shown.Smallest.ShouldStartWith("growth in tyre diameter ");
+        Pathways(shown).ShouldBe([Pathway.Certificate, Pathway.NoCertificate]);
+        shown.Before.Replace("2018-10-25", "2018-10-26", StringComparison.Ordinal).ShouldBe(shown.After);
+        Page.Value.All("dd").Select(Words).ShouldContain($"{shown.Smallest}: the day before allowed with a certificate, from then on allowed without a certificate");
+    }
+
+    [Fact]
+    public void Every_job_of_the_log_is_told_what_the_log_says_the_day_before_and_from_then_on()
+    {
+        TheBook.Input.Shown.Length.ShouldBeGreaterThan(30);
+        foreach (var shown in TheBook.Input.Shown) Pathways(shown).ShouldBe([Verdict(shown.Was), Verdict(shown.Is)], shown.Rule);
+
+        static Pathway? Verdict(Outcome outcome) => outcome.Decided ? outcome.Best : null;
+    }
+
+    private static Pathway?[] Pathways(ShownChange shown) =>
+        [.. new[] { shown.Before, shown.After }.Select(job => Assessor.Assess(TheBook.Input.Book, JobReader.Read(JsonNodes.Read(job), TheBook.Input.Book)).Verdict)];
 
     [Fact]
     public void Every_entry_says_where_on_what_and_of_which_kind()

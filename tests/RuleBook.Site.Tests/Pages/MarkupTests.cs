@@ -1,3 +1,5 @@
+using RuleBook.Site.Pages;
+
 namespace RuleBook.Site.Tests.Pages;
 
 public sealed class MarkupTests
@@ -77,6 +79,31 @@ public sealed class MarkupTests
             document.All("th:not([scope])").ShouldBeEmpty(path);
             document.All("[title]:not(link)").ShouldBeEmpty(path);
         }
+    }
+
+    [Fact]
+    public void Every_page_has_a_title_with_the_site_s_name_and_a_description_that_no_search_result_cuts_off_at_once()
+    {
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        {
+            document.Title!.ShouldEndWith(" - RuleBook", Case.Sensitive, path);
+            document.QuerySelector("meta[name=description]")!.GetAttribute("content")!.Length.ShouldBeInRange(30, 400, path);
+        }
+    }
+
+    /// <summary>sitemaps.org, protocol 0.9: urlset, url, loc with whole addresses; PNG signature: ISO/IEC 15948, 5.2.</summary>
+    [Fact]
+    public void A_site_whose_address_is_known_lists_its_pages_and_shows_a_picture_and_any_other_does_not()
+    {
+        var input = TheBook.Input with { Address = new Uri("https://limits.example/book/") };
+        var page = new Page("compare/us.html", "x", "compare", new RuleBook.Site.Templating.Html(""), []);
+        page.Write(new SiteBook(input)).Text().ShouldContain("<meta property=\"og:image\" content=\"https://limits.example/book/preview.png\">");
+        var map = System.Xml.Linq.XDocument.Parse(Building.SiteMap.Of(input, TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal))).Single().Text()).Root!;
+        map.Name.ToString().ShouldBe("{http://www.sitemaps.org/schemas/sitemap/0.9}urlset");
+        map.Descendants().Where(each => each.Name.LocalName == "loc").Select(each => each.Value).ShouldContain("https://limits.example/book/jurisdictions/au-qld.html");
+        TheBook.Site.Single(file => file.Path == "preview.png").Content.Span[..8].SequenceEqual((byte[])[137, 80, 78, 71, 13, 10, 26, 10]).ShouldBeTrue();
+        TheBook.Site.ShouldNotContain(file => file.Path == Building.SiteMap.Path);
+        Parsed.Of(TheBook.Site).ShouldAllBe(each => each.Document.QuerySelector("meta[property]") == null);
     }
 
     [Fact]

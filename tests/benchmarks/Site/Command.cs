@@ -5,7 +5,7 @@ namespace RuleBook.Benchmarks;
 /// <summary>The command, run as anybody runs it.</summary>
 internal sealed class Command : IAsyncDisposable
 {
-    private const int Port = 8329;
+    public const int Port = 8329;
 
     private readonly Process process;
 

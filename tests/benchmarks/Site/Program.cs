@@ -3,7 +3,8 @@ using RuleBook.Benchmarks;
 
 const int Visits = 5;
 const int Builds = 3;
-var command = args is [var given] ? given : "src/RuleBook.Cli/bin/Release/net10.0/RuleBook.Cli.dll";
+var ofPages = args is ["pages", ..];
+var command = args.Skip(ofPages ? 1 : 0).FirstOrDefault("src/RuleBook.Cli/bin/Release/net10.0/RuleBook.Cli.dll");
 if (!File.Exists(command))
 {
     Console.Error.WriteLine($"{command} is not there: dotnet build src/RuleBook.Cli -c Release, and run this from the repository's folder");
@@ -13,6 +14,13 @@ if (!File.Exists(command))
 var folder = Directory.CreateTempSubdirectory("rulebook-benchmark-").FullName;
 try
 {
+    if (ofPages)
+    {
+        await using var pages = await Command.ServeAsync(command, folder);
+        await PageFigures.WriteAsync(Path.Combine(folder, "site"), Command.Port, Console.Out);
+        return 0;
+    }
+
     var builds = new List<TimeSpan>();
     for (var i = 0; i < Builds; i++) builds.Add(await Command.BuildAsync(command, folder));
     await using var serving = await Command.ServeAsync(command, folder);

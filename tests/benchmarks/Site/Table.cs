@@ -26,7 +26,7 @@ internal sealed record Table(params Measurement[] Measurements)
         return Measurements.All(each => each.Holds) ? 0 : 1;
     }
 
-    private static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "not known";
+    public static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "not known";
 
     private static string Seconds(TimeSpan time) => time.TotalSeconds.ToString("0.00 s", CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,61 @@
+using System.Buffers;
+using System.Collections.Immutable;
+using System.IO.Compression;
+
+namespace RuleBook.Site.Building;
+
+/// <summary>How hard files are compressed.</summary>
+public enum Effort
+{
+    /// <summary>In a second or two for the whole site.</summary>
+    Fast,
+
+    /// <summary>As small as can be, for a release: a minute and more.</summary>
+    Smallest,
+}
+
+/// <summary>What servers send compressed lies ready beside each file: <c>.gz</c> (RFC 1952) and <c>.br</c> (RFC 7932).</summary>
+public static class CompressedFiles
+{
+    /// <summary>Smaller files gain nothing.</summary>
+    private const int Smallest = 256;
+
+    private const int Window = 22;
+
+    private static readonly string[] Endings = [".html", ".css", ".js", ".json", ".wasm", ".svg", ".csv", ".xml", ".atom", ".ics", ".txt", ".yaml"];
+
+    /// <summary>The files with their compressed copies, in ordinal order of the paths. The same files give the same bytes.</summary>
+    /// <param name="files">The files of a site.</param>
+    /// <param name="effort">How hard to compress.</param>
+    public static ImmutableArray<SiteFile> Beside(IEnumerable<SiteFile> files, Effort effort) =>
+    [
+        .. files.AsParallel().AsOrdered().SelectMany(file => With(file, effort)).AsEnumerable().OrderBy(file => file.Path, StringComparer.Ordinal),
+    ];
+
+    private static SiteFile[] With(SiteFile file, Effort effort) =>
+        file.Path == SiteFolder.Marker || file.Content.Length < Smallest || !Endings.Contains(System.IO.Path.GetExtension(file.Path))
+            ? [file]
+            : [file, new SiteFile($"{file.Path}.br", Brotli(file.Content.Span, effort)), new SiteFile($"{file.Path}.gz", Gzip(file.Content.Span, effort))];
+
+    private static byte[] Brotli(ReadOnlySpan<byte> content, Effort effort)
+    {
+        var buffer = ArrayPool<byte>.Shared.Rent(BrotliEncoder.GetMaxCompressedLength(content.Length));
+        try
+        {
+            return BrotliEncoder.TryCompress(content, buffer, out var written, effort == Effort.Fast ? 4 : 11, Window)
+                ? buffer[..written]
+                : throw new InvalidOperationException("the buffer holds what the encoder says it may write");
+        }
+        finally
+        {
+            ArrayPool<byte>.Shared.Return(buffer);
+        }
+    }
+
+    private static byte[] Gzip(ReadOnlySpan<byte> content, Effort effort)
+    {
+        using var written = new MemoryStream();
+        using (var gzip = new GZipStream(written, effort == Effort.Fast ? CompressionLevel.Fastest : CompressionLevel.SmallestSize, leaveOpen: true)) gzip.Write(content);
+        return written.ToArray();
+    }
+}
