@@ -124,10 +124,20 @@ document.addEventListener("beforetoggle", ({ target, newState }) => {
   line.after("; ", report);
 }, true);
 
+// On a phone a card a state is a long page: of many states the first ones are chosen, unless the address says which.
+const few = 8;
+function shorten() {
+  const search = new URLSearchParams(location.search);
+  if (boxes().length <= 12 || search.has("states") || search.has("columns") || !matchMedia("(max-width: 48rem)").matches) return;
+  for (const box of boxes().slice(few)) if (!added.includes(box.value)) box.checked = false;
+  said.textContent = `${few} of ${boxes().length} states are chosen.`;
+}
+
 form.hidden = false;
 document.querySelector(".vehicle-shown").hidden = true;
 showTopic();
 for (const id of new URLSearchParams(location.search).get("also")?.split(" ") ?? []) await add(id);
+shorten();
 read();
 show();
 window.addEventListener("hashchange", showTopic);

@@ -90,6 +90,10 @@ public sealed class CompareTests(BrowserSite site)
         var report = page.Locator("[id='report.ride-height.raise-four-wheel-drive']");
         (await report.IsVisibleAsync()).ShouldBeTrue();
         (await report.InnerTextAsync()).ShouldContain("Data: jurisdictions/au-qld/ride-height.yaml:");
+        await page.Context.GrantPermissionsAsync(["clipboard-read", "clipboard-write"]);
+        await report.Locator("xpath=following-sibling::p[1]").GetByRole(AriaRole.Button).ClickAsync();
+        await page.GetByText("Copied.").WaitForAsync();
+        (await page.EvaluateAsync<string>("navigator.clipboard.readText()")).ShouldBe(await report.TextContentAsync());
     }
 
     [Fact]

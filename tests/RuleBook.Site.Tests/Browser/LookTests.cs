@@ -62,6 +62,16 @@ public sealed class LookTests(BrowserSite site)
             (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(360, kind);
         }
 
+        // Long parts are folded on a phone; an address that leads into one opens it.
+        foreach (var kind in new[] { "jurisdictions/au-qld.html", "topics/certification.html", "words.html", "compare/us.html" })
+        {
+            await page.GotoAsync(site.Root + kind);
+            (await page.EvaluateAsync<int>("document.documentElement.scrollHeight")).ShouldBeLessThan(12_000, kind);
+        }
+
+        await page.GotoAsync($"{site.Root}jurisdictions/au-qld.html#ride-height.raise-four-wheel-drive");
+        (await page.Locator("[id='ride-height.raise-four-wheel-drive'] table").First.IsVisibleAsync()).ShouldBeTrue();
+
         var job = TheCommand.Json(Path.Combine(TheBook.Folder, "examples", "van-weighed.yaml"));
         await page.GotoAsync($"{site.Root}check.html#{Uri.EscapeDataString(job)}");
         await page.ReloadAsync();
