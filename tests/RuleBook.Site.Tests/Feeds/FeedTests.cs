@@ -36,7 +36,7 @@ public sealed class FeedTests
     public void Every_edition_of_the_book_is_in_the_feed_and_on_the_page_of_changes_with_its_news()
     {
         var entries = XDocument.Parse(File(AtomFeed.Path)).Root!.Elements(Atom + "entry").ToArray();
-        var page = File("changes.html");
+        var page = System.Net.WebUtility.HtmlDecode(File("changes.html"));
         TheBook.Input.Book.Editions.ShouldNotBeEmpty();
         foreach (var edition in TheBook.Input.Book.Editions)
         {
