@@ -32,6 +32,7 @@ public static class SiteBuild
             () => OpenPage.Of(site),
             () => DataPage.Of(site),
             () => WordsPage.Of(site),
+            () => ReferencePage.Of(site),
             .. LinesPages.Of(site),
         ];
         if (!input.Check.IsEmpty) pages = pages.Prepend(() => CheckPage.Of(site));

@@ -10,17 +10,20 @@ internal static class SourcePages
     public static IEnumerable<Func<Page>> Of(SiteBook site)
     {
         var leaning = new Lazy<ILookup<(string, string), LeaningView>>(() => LeaningView.All(site));
-        return site.Places.SelectMany(place => place.Sources).Select(source => (Func<Page>)(() => Of(site, source, [.. leaning.Value[(source.Jurisdiction, source.Id)]])));
+        return site.Places
+            .SelectMany(place => place.Sources.Select(source => (Func<Page>)(() => Of(
+                source, new Link(place.Name, $"{Links.Jurisdiction(place.Id)}#sources"), [.. leaning.Value[(source.Jurisdiction, source.Id)]]))))
+            .Concat(ReferencePage.Leaning(site).Select(group => (Func<Page>)(() => Of(group.Key, new Link("Tables of no single place", ReferencePage.Path), [.. group]))));
     }
 
-    private static Page Of(SiteBook site, Source source, LeaningView[] leaning)
+    private static Page Of(Source source, Link place, LeaningView[] leaning)
     {
         var path = Links.Source(source);
         var body = Templates.Render(
             "source",
             ("root", Page.Root(path)),
             ("id", $"{source.Jurisdiction}/{source.Id}"),
-            ("place", new Link(site.PlaceName(source.Jurisdiction), $"{Links.Jurisdiction(source.Jurisdiction)}#sources")),
+            ("place", place),
             ("s", SourceView.Of(source)),
             ("leaning", leaning));
         return new Page(path, source.Title, "jurisdictions", body, []);

@@ -43,10 +43,19 @@ public sealed record Reference
     /// <summary>Speeds for which tyres in service have to be made.</summary>
     public ImmutableArray<TyreSpeedRule> TyreSpeeds { get; init; } = [];
 
+    /// <summary>Tables of standards whose figures stand in the code.</summary>
+    public ImmutableArray<ReferenceTable> Tables { get; init; } = [];
+
     /// <summary>What the file of that name cites: <c>fluids</c>, <c>speedometer</c>, ...</summary>
     public ImmutableDictionary<string, ImmutableArray<CitedSource>> Sources { get; init; } =
         ImmutableDictionary<string, ImmutableArray<CitedSource>>.Empty;
 }
+
+/// <summary>A table of a standard whose figures stand in the code.</summary>
+/// <param name="Name">Its name: <c>load-index</c>, <c>speed-symbol</c>, <c>rim-code</c>, ...</param>
+/// <param name="Title">For a reader.</param>
+/// <param name="Sources">Where it comes from.</param>
+public sealed record ReferenceTable(string Name, string Title, ImmutableArray<CitedSource> Sources);
 
 /// <summary>A fuel.</summary>
 /// <param name="Name">Its name in a job.</param>

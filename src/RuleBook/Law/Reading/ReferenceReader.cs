@@ -13,6 +13,8 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
     private readonly ImmutableDictionary<string, ImmutableArray<CitedSource>>.Builder cited =
         ImmutableDictionary.CreateBuilder<string, ImmutableArray<CitedSource>>();
 
+    private readonly List<CitedSource> seen = [];
+
     private ImmutableArray<Source> sources = [];
 
     public Reference Read()
@@ -34,6 +36,7 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
             Towing = Items("towing", ReadTowing),
             TyreSpeeds = Items("tyre-speeds", ReadTyreSpeeds),
             Categories = Items("categories", ReadCategory),
+            Tables = Items("tables", fields => new ReferenceTable(fields.Required("table"), fields.Required("title"), Cited(fields))),
         };
         if (uncertainties is not null) cited["uncertainties"] = Cited(uncertainties);
         uncertainties?.Text("guard-factor-why");
@@ -49,7 +52,9 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
         where T : class
     {
         if (Open(name) is not { } top) return [];
+        seen.Clear();
         var items = Each(top, name, read);
+        cited[name] = [.. seen];
         top.Done();
         return items;
     }
@@ -174,6 +179,7 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
             else fields.Add("unknown-source", citation.Mark, $"'{citation.Cite}' is not a source", Spelling.Tip(citation.Cite, [.. sources.Select(each => each.Id)]));
         }
 
+        seen.AddRange(found);
         return found.ToImmutable();
     }
 }
