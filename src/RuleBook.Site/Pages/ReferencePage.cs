@@ -10,25 +10,12 @@ internal static class ReferencePage
 {
     public const string Path = "reference.html";
 
-    private static readonly (string File, string Title)[] Files =
-    [
-        ("fluids", "Density of fuels"),
-        ("tare", "Fuel within the tare mass"),
-        ("uncertainties", "Uncertainty of a measured value where the job states none"),
-        ("speedometer", "Accuracy of speedometers"),
-        ("clearance", "Clearance above a level road"),
-        ("towing", "Towing mass where the vehicle's maker gives none"),
-        ("tyre-speeds", "Speed for which tyres in service have to be made"),
-        ("tyre-sizes", "Tyre sizes offered"),
-        ("categories", "Where GVM and seats part the categories"),
-    ];
-
     public static Page Of(SiteBook site)
     {
         var reference = site.Book.Reference;
         var tables = reference.Tables.Select(table => new ReferenceView(table.Name, table.Title, Values(table.Name), Views(table.Sources), ""));
-        var files = Files.Where(file => reference.Sources.ContainsKey(file.File)).Select(file => new ReferenceView(
-            file.File, file.Title, [], Views(reference.Sources[file.File]), Links.Lines($"schema/reference/{file.File}.yaml")));
+        var files = Files(reference).Select(file => new ReferenceView(
+            file.Name, file.Title, [], Views(file.Sources), Links.Lines($"schema/reference/{file.Name}.yaml")));
         var body = Templates.Render("reference", ("root", ""), ("items", tables.Concat(files).ToArray()));
         return new Page(Path, "Tables of no single place", "words", body, []);
     }
@@ -37,13 +24,18 @@ internal static class ReferencePage
     public static ILookup<Source, LeaningView> Leaning(SiteBook site)
     {
         var reference = site.Book.Reference;
-        return reference.Tables.SelectMany(table => table.Sources.Select(cited => (table.Name, table.Title, Cited: cited)))
-            .Concat(Files.SelectMany(file => reference.Sources.GetValueOrDefault(file.File, []).Select(cited => (Name: file.File, file.Title, Cited: cited))))
+        return reference.Tables.Concat(Files(reference)).SelectMany(table => table.Sources.Select(cited => (table.Name, table.Title, Cited: cited)))
             .Where(each => site.Book.Jurisdiction(each.Cited.Source.Jurisdiction) is null)
             .Distinct()
             .ToLookup(each => each.Cited.Source, each => new LeaningView(
                 "Tables", each.Title, $"{Path}#{each.Name}", each.Cited.Citation.Clause ?? "", CarriedWords.Of(site, null), each.Cited.Citation.Note ?? ""));
     }
+
+    /// <summary>The files of figures but that of the tables, whose sources stand with each table.</summary>
+    private static IEnumerable<ReferenceTable> Files(Reference reference) => reference.Sources
+        .Where(file => file.Key != "tables")
+        .OrderBy(file => file.Key, StringComparer.Ordinal)
+        .Select(file => new ReferenceTable(file.Key, SiteBook.Heading(file.Key.Replace('-', ' ')), file.Value));
 
     private static CitationView[] Views(IEnumerable<CitedSource> cited) => [.. cited.Select(CitationView.Of).Distinct()];
 

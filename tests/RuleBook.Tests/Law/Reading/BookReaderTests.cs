@@ -181,7 +181,8 @@ public sealed class BookReaderTests
         speeds.For("MC").ShouldBe((Fraction)140);
         speeds.For("NA").ShouldBe((Fraction)120); // any other
         speeds.For(null).ShouldBeNull(); // which one is not known
-        reference.Sources.Keys.Order().ShouldBe(["clearance", "tare", "tyre-sizes", "uncertainties"]);
+        reference.Sources.Keys.Order()
+            .ShouldBe(["clearance", "fluids", "speedometer", "tare", "towing", "tyre-sizes", "tyre-speeds", "uncertainties"]); // every file that cites
         reference.Sources["tare"].ShouldHaveSingleItem().Source.Id.ShouldBe("act"); // cited from the nation's own sources
     }
 
