@@ -47,7 +47,8 @@ public static class JobLine
 
     /// <summary>Ratings are told with what they were.</summary>
     private static bool Stated(string measure) =>
-        !measure.StartsWith("new-", StringComparison.Ordinal) && measure is not ("gvm" or "gcm" or "braked-tow" or "tare" or "trailer-mass" or "net-shipping-weight");
+        !measure.StartsWith("new-", StringComparison.Ordinal)
+        && measure is not ("gvm" or "gcm" or "braked-tow" or "tare" or "trailer-mass" or "net-shipping-weight" or "declared-gross-weight");
 
     private static IEnumerable<(string Name, Fractions.Fraction? Before, Fractions.Fraction After)> Ratings(Job job)
     {
