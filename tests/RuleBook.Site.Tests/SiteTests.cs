@@ -30,6 +30,10 @@ public sealed class SiteTests
         Read(new GZipStream(Stream(all[2]), CompressionMode.Decompress)).ShouldBe(files[0].Content.ToArray());
         CompressedFiles.Beside(files, effort).Select(file => Convert.ToBase64String(file.Content.Span)).ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
 
+        // A copy that somebody has made is taken where it holds the file, and not where it holds another.
+        CompressedFiles.Beside(files, effort, path => path == "a.html.br" ? all[1].Content.ToArray() : "none"u8.ToArray())
+            .Select(file => Convert.ToBase64String(file.Content.Span)).ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
+
         static MemoryStream Stream(SiteFile file) => new(file.Content.ToArray());
         static byte[] Read(Stream packed)
         {

@@ -50,7 +50,8 @@ internal static class SiteCommand
             if (parsed.GetValue(since) is { } earlier)
                 input = input with { Since = EarlierEdition.Of(earlier, source, input.Book, (old, now) => ChangesCommand.Between(old, now, surroundings.Console)) };
             var files = SiteBuild.Render(input with { Address = Address(parsed.GetValue(address)) });
-            if (parsed.GetValue(compress) is not "no" and var effort) files = CompressedFiles.Beside(files, effort == "fast" ? Effort.Fast : Effort.Smallest);
+            if (parsed.GetValue(compress) is not "no" and var effort) files = CompressedFiles.Beside(
+                files, effort == "fast" ? Effort.Fast : Effort.Smallest, Packed(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder));
             SiteFolder.Write(files, target, surroundings.Stop);
             await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);
             if (input.Check.IsEmpty)
@@ -104,8 +105,7 @@ internal static class SiteCommand
     /// <exception cref="InputException">The folder given has none.</exception>
     internal static ImmutableArray<SiteFile> Bundle(string? given, string from)
     {
-        string[] places = given is not null ? [given] : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(from), .. Published(AppContext.BaseDirectory)];
-        var found = places.FirstOrDefault(place => File.Exists(Path.Combine(place, "_framework", "dotnet.js")));
+        var found = BundleFolder(given, from);
         if (found is null && given is not null)
             throw new InputException(Problem.Error("no-check-page", new Mark(given, 1, 1), "the folder has no _framework/dotnet.js", "name the wwwroot folder of the published evaluator"));
         if (found is null) return [];
@@ -119,6 +119,21 @@ internal static class SiteCommand
                 .Order(StringComparer.Ordinal)
                 .Select(file => new SiteFile($"_framework/{Path.GetFileName(file)}", File.ReadAllBytes(file))),
         ];
+    }
+
+    /// <summary>What publishing the evaluator has compressed already, as small as can be.</summary>
+    private static Func<string, byte[]?> Packed(string? given, string from)
+    {
+        var folder = BundleFolder(given, from);
+        return path => folder is not null && path.StartsWith("_framework/", StringComparison.Ordinal) && Path.Combine(folder, path) is var file && File.Exists(file)
+            ? File.ReadAllBytes(file)
+            : null;
+    }
+
+    private static string? BundleFolder(string? given, string from)
+    {
+        string[] places = given is not null ? [given] : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(from), .. Published(AppContext.BaseDirectory)];
+        return places.FirstOrDefault(place => File.Exists(Path.Combine(place, "_framework", "dotnet.js")));
     }
 
     private static IEnumerable<string> Published(string from)
