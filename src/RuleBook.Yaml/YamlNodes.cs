@@ -13,6 +13,9 @@ internal sealed class YamlNodes(string text, string file)
 {
     private readonly Parser parser = new(new StringReader(text));
 
+    /// <summary>The brackets that are open at the current event, the innermost first.</summary>
+    private readonly Stack<(Mark At, bool IsList)> open = [];
+
     /// <summary>The root of the only document.</summary>
     internal Node Read()
     {
@@ -29,11 +32,13 @@ internal sealed class YamlNodes(string text, string file)
         }
         catch (YamlException error)
         {
-            throw Refuse(YamlSyntax.Explain(error, text, file));
+            throw Refuse(open.Count > 0 && open.Last() is var (bracket, isList) && bracket.Line < error.Start.Line
+                ? YamlSyntax.Unclosed(bracket, isList)
+                : YamlSyntax.Explain(error, text, file));
         }
         catch (Exception error) when (error is ArgumentException or InvalidOperationException or FormatException or OverflowException)
         {
-            throw Refuse(YamlProblems.Syntax(Here(), "this cannot be read as YAML", ""));
+            throw Refuse(open.Count > 0 && open.Last() is var (bracket, isList) ? YamlSyntax.Unclosed(bracket, isList) : YamlProblems.Syntax(Here(), "this cannot be read as YAML", ""));
         }
     }
 
@@ -56,7 +61,11 @@ internal sealed class YamlNodes(string text, string file)
         if (!node.Tag.IsEmpty) throw Refuse(YamlProblems.Tag(mark, node.Tag.IsNonSpecific ? "!" : node.Tag.Value));
         if (node is YamlScalar scalar) return Word(scalar, mark);
         if (depth > YamlText.DeepestNesting) throw Refuse(YamlProblems.TooDeep(mark));
-        return node is SequenceStart ? List(mark, depth) : Keys(mark, depth);
+        var hasBracket = node is SequenceStart { Style: SequenceStyle.Flow } or MappingStart { Style: MappingStyle.Flow };
+        if (hasBracket) open.Push((mark, node is SequenceStart));
+        Node read = node is SequenceStart ? List(mark, depth) : Keys(mark, depth);
+        if (hasBracket) open.Pop();
+        return read;
     }
 
     private static Scalar Word(YamlScalar scalar, Mark mark)

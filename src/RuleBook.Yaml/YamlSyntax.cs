@@ -16,6 +16,10 @@ internal static class YamlSyntax
         return YamlProblems.Syntax(mark, Lower(error.Message), Tip(error.Message));
     }
 
+    /// <summary>A bracket after which nothing could be read any more.</summary>
+    internal static Problem Unclosed(Mark bracket, bool isList) =>
+        YamlProblems.Syntax(bracket, $"the bracket of line {bracket.Line} is not closed", isList ? "close it with ]" : "close it with }");
+
     private static string Lower(string message) =>
         message.Length > 0 ? char.ToLowerInvariant(message[0]) + message[1..].TrimEnd('.') : "this cannot be read as YAML";
 
@@ -27,6 +31,7 @@ internal static class YamlSyntax
         _ when message.Has("quoted") || message.Has("end of stream") || message.Has("end of document") => "check that every quotation mark is closed",
         _ when message.Has("start any token") => "a text that begins with @, `, % or another special character must be quoted",
         _ when message.Has("simple key") => "a key needs a colon and a space after it",
+        _ when message.Has("invalid mapping") => "a text with ': ' in it must be quoted; or the line stands further in than those beside it",
         _ => "a text with special characters must be quoted",
     };
 

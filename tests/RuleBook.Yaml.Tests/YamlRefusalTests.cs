@@ -17,7 +17,7 @@ public sealed class YamlRefusalTests
     [InlineData("? [a, b]\n: 1", "1:3 key-not-a-word")]
     [InlineData("a:\n\tb: 1", "2:1 tab-indentation")] // YAML 1.2.2, 6.1: no tabs in indentation
     [InlineData("a: b: c", "1:5 yaml-syntax")]
-    [InlineData("a: [1, 2", "1:9 yaml-syntax")]
+    [InlineData("a: [1, 2", "1:4 yaml-syntax")]
     [InlineData("a: \"open", "1:4 yaml-syntax")]
     [InlineData("a: @b", "1:4 yaml-syntax")]
     [InlineData("", "1:1 empty-input")]

@@ -17,5 +17,10 @@ internal static class UnknownRule
         select Info.At(
             book.Value(pair.Adoption.Mark, "rule"),
             $"there is no rule '{pair.Adoption.Rule}'",
-            Spelling.Nearest(pair.Adoption.Rule, book.Rules.Select(rule => rule.Id)) is { } near ? $"did you mean '{near}'?" : null);
+            Near(book, pair.Adoption.Rule) is { } near ? $"did you mean '{near}'?" : null);
+
+    /// <summary>A rule is often named without its jurisdiction and topic.</summary>
+    private static string? Near(Inspected book, string id) =>
+        book.Rules.Select(rule => rule.Id).FirstOrDefault(known => known.EndsWith($"/{id}", StringComparison.Ordinal))
+        ?? Spelling.Nearest(id, book.Rules.Select(rule => rule.Id));
 }

@@ -55,7 +55,7 @@ public static class Inspection
         problems.AddRange(Without(Shapes(files), problems, SamePlace));
         return Report(problems) with { Book = book };
 
-        InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(all), count, digest, null);
+        InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(Consequences.Without([.. all])), count, digest, null);
     }
 
     private static IEnumerable<Problem> OfCases(InspectionReport report, string folder)

@@ -80,10 +80,22 @@ internal sealed class LimitReader(Vocabulary vocabulary)
 
     private ImmutableArray<Limit> ReadLimits(Fields? fields) => fields is null ? [] :
     [
-        .. fields.Entries
+        .. DecimalCommas(fields)
             .Select(entry => FindMeasure(fields, entry.Key) is { } measure ? ReadLimit(fields, entry.Key, entry.Value, measure) : null)
             .OfType<Limit>(),
     ];
+
+    /// <summary>The entries without a figure whose decimal comma made two of it, as <c>{ suspension-lift: 50,5 mm }</c>.</summary>
+    private static IEnumerable<(Scalar Key, Node Value)> DecimalCommas(Fields fields)
+    {
+        var entries = fields.Entries.ToArray();
+        for (var i = 0; i < entries.Length; i++)
+            if (i + 1 < entries.Length && entries[i].Value is Scalar { Text: { } whole } && whole.All(char.IsAsciiDigit)
+                && entries[i + 1] is { Key.Text: [>= '0' and <= '9', ..] rest, Value: Scalar { Text: "" } })
+                fields.Add("not-a-quantity", entries[i++].Value.Mark, $"'{whole},{rest}': a comma is no decimal point here, it parts entries", $"write {whole}.{rest}, or {whole}{rest} where thousands are meant");
+            else
+                yield return entries[i];
+    }
 
     private static Limit? ReadLimit(Fields fields, Scalar key, Node value, Measure measure) => value switch
     {

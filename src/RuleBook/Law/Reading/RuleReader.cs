@@ -12,7 +12,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     public ImmutableArray<Rule> ReadAll(Fields file)
     {
         var stated = file.Required("topic");
-        if (stated != topic) file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in {topic}.yaml", "name the file after the topic");
+        if (stated != topic) file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in {topic}.yaml", $"write 'topic: {topic}', or name the file after the topic");
         JurisdictionReader.Stands(file, jurisdiction);
         var rules = file.List("rules", node => ReadRule(new Fields(node, file.Problems)));
         file.Done();
@@ -149,11 +149,19 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         return new NotEstablished("", null, null);
     }
 
+    /// <summary>A day; null where there is none or it is not one.</summary>
+    private static DateOnly? AsOf(Fields fields)
+    {
+        if (fields.Node("as-of") is not Scalar { Text: { } text } value || CalendarDay.TryParse(text, out _)) return fields.Day("as-of");
+        fields.Add("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26, or 'amended' for as amended from time to time");
+        return null;
+    }
+
     private static Adoption ReadAdoption(Fields fields, ImmutableArray<Departure> exceptions)
     {
         var amended = fields.Node("as-of") is Scalar { Text: "amended" };
         if (!fields.Has("as-of")) fields.Missing("as-of");
-        var adoption = new Adoption(fields.Required("rule"), amended ? null : fields.Day("as-of"), exceptions, fields.Mark);
+        var adoption = new Adoption(fields.Required("rule"), amended ? null : AsOf(fields), exceptions, fields.Mark);
         fields.Done();
         return adoption;
     }
