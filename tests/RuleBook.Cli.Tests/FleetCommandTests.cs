@@ -1,6 +1,7 @@
 using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Cli.Commands;
 using RuleBook.Cli.Fleets;
 using RuleBook.Jobs.Reading;
 using RuleBook.Telling;
@@ -121,6 +122,50 @@ public sealed class FleetCommandTests : IDisposable
         var rejected = (await File.ReadAllTextAsync(aside, TestContext.Current.CancellationToken)).Split("\r\n");
         rejected[1].ShouldStartWith("2,3,4,modification.suspension-lift,");
         rejected[2].ShouldStartWith("3,4,3,registered-in,");
+    }
+
+    [Theory]
+    [InlineData("A,\"au-qld,45 mm\nB,au-qld,45 mm\nC,au-qld,45 mm\n", 2, "1,2,2,registered-in,")]
+    [InlineData("A,au-qld,\"45 mm\nB,au-qld,45 mm\nC\",au-qld,45 mm\n", 1, "1,2,3,modification.suspension-lift,", "3,4,1,job,")] // another row's quote closes it
+    [InlineData("A,au-qld,45 mm\nB,au-qld,\"45 mm", 1, "2,3,3,modification.suspension-lift,")]
+    [InlineData("\"A\nand more\",au-qld,45 mm\nB,xx,45 mm\n", 1, "2,4,2,registered-in,")] // a cell may go over lines
+    public async Task A_quote_that_is_not_closed_costs_its_own_row_and_no_other(string rows, int answered, params string[] rejected)
+    {
+        var aside = Path.Combine(folder.FullName, "rejected.csv");
+        var answer = await Fleet("fleet.csv", "job,registered-in,modification.suspension-lift\n" + rows, "--rejected", aside);
+        answer.Code.ShouldBe(2);
+        answer.Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(1 + answered);
+        var told = (await File.ReadAllTextAsync(aside, TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries)[1..];
+        told.Length.ShouldBe(rejected.Length);
+        for (var at = 0; at < told.Length; at++) told[at].ShouldStartWith(rejected[at]);
+    }
+
+    [Fact]
+    public async Task A_run_that_was_killed_is_gone_on_with_and_gives_the_same_bytes()
+    {
+        var (input, output, aside) = (Path.Combine(folder.FullName, "fleet.csv"), Path.Combine(folder.FullName, "out.csv"), Path.Combine(folder.FullName, "rejected.csv"));
+        var cancel = TestContext.Current.CancellationToken;
+        await File.WriteAllTextAsync(
+            input, "job,on,registered-in,modification.suspension-lift\n" + string.Concat(Enumerable.Range(1, 9).Select(at => $"W-{at},2026-11-20,{(at == 7 ? "nowhere" : "au-qld")},4{at} mm\n")), cancel);
+        string[] command = ["fleet", input, "--output", output, "--rejected", aside];
+        var whole = await Invocation.Of(command);
+        var (right, refused) = (await File.ReadAllTextAsync(output, cancel), await File.ReadAllTextAsync(aside, cancel));
+
+        // As a kill leaves it: four rows are written and noted, a fifth is written in part.
+        var (written, verdict) = (string.Concat(right.Split("\r\n")[..5].Select(line => line + "\r\n")), right.Split("\r\n")[1].Split(',')[4]);
+        File.Delete(output);
+        File.Delete(aside);
+        await File.WriteAllTextAsync(WrittenAside.Beside(output, "part"), written + "W-5,2026", cancel);
+        await File.WriteAllTextAsync(WrittenAside.Beside(aside, "part"), "row,line,column,header,reason,tip\r\n", cancel);
+        new FleetState(
+            FleetCommand.Run(Book.Value.Digest, null, new DateOnly(2026, 11, 25), input, aside), 4, written.Length, "row,line,column,header,reason,tip\r\n".Length,
+            new FleetCounts(4, 0, 0, new() { [verdict] = 4 }, new() { [$"au-qld {verdict}"] = 4 }, []), null, []).Write(output);
+        var resumed = await Invocation.Of([.. command, "--resume"]);
+        resumed.Error.ShouldContain("goes on after row 4");
+        (await File.ReadAllTextAsync(output, cancel)).ShouldBe(right);
+        (await File.ReadAllTextAsync(aside, cancel)).ShouldBe(refused);
+        resumed.Error.ShouldContain(whole.Error[whole.Error.IndexOf("9 rows: ", StringComparison.Ordinal)..whole.Error.IndexOf('\n', whole.Error.IndexOf("9 rows: ", StringComparison.Ordinal))]);
+        Directory.GetFiles(folder.FullName).Length.ShouldBe(3); // nothing is left aside
     }
 
     [Fact]

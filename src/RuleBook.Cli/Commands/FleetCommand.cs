@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text;
 using RuleBook.Answers;
 using RuleBook.Cli.Answers;
@@ -23,7 +24,8 @@ internal static class FleetCommand
         var rejected = new Option<string?>("--rejected") { Description = "Write the rows that cannot be read to this file: line, column, reason" };
         var explain = new Option<long?>("--explain") { Description = "The full answer to one row, counted from 1 after the header" };
         var against = new Option<string?>("--against") { Description = "Also answer by an earlier book (a folder, packed file or git revision): which rows get another verdict" };
-        var command = new Command("fleet", "What is the answer to each of many vehicles?") { file, book, template, ndjson, rejected, explain, against, output };
+        var resume = new Option<bool>("--resume") { Description = "Go on where a run with the same --output that was killed had come to" };
+        var command = new Command("fleet", "What is the answer to each of many vehicles?") { file, book, template, ndjson, rejected, explain, against, resume, output };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(template))
@@ -36,33 +38,62 @@ internal static class FleetCommand
                 ?? throw new InputException(Problem.Error("no-file", new Mark("FILE", 1, 1), "no file is named", "name a CSV or NDJSON file; 'fleet --template' writes one to start from"));
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
             var name = given == "-" ? StandardInput : given;
-            using var reader = new FleetReader(name, Text(given), parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl");
+            var earlier = Paths.Given("--against", parsed.GetValue(against)) is { } old ? Revision.Open(old, Inputs.BookFolder(parsed.GetValue(book), surroundings)) : null;
+            var files = (Output: Paths.Given("--output", parsed.GetValue(output)), Rejected: Paths.Given("--rejected", parsed.GetValue(rejected)));
+            var run = Run(opened.Digest, earlier?.Digest, surroundings.Today, given, files.Rejected);
+            var state = !parsed.GetValue(resume) ? null : files.Output is not null && given != "-"
+                ? FleetState.Read(files.Output, run)
+                : throw new InputException(Problem.Error("not-resumable", new Mark("--resume", 1, 1), "only a run from a file to a file can be gone on with", "name both, as the run that died did"));
+            if (parsed.GetValue(resume)) surroundings.Error.WriteLine(state is null ? "no run that died has noted how far it came: from the first row" : string.Create(CultureInfo.InvariantCulture, $"goes on after row {state.Row}"));
+            using var reader = new FleetReader(name, Text(given), parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl", state?.Row ?? 0);
             var answers = new FleetAnswers(opened, name, reader.Columns, surroundings.Today);
-            var effect = Paths.Given("--against", parsed.GetValue(against)) is { } earlier ? new FleetEffect(earlier) : null;
-            var before = effect is null ? null : new FleetAnswers(Revision.Open(parsed.GetValue(against)!, Inputs.BookFolder(parsed.GetValue(book), surroundings)), name, reader.Columns, surroundings.Today);
-            return parsed.GetValue(explain) is { } row
-                ? Explain(row, name, reader, answers, opened, parsed.GetValue(output), surroundings)
-                : Run(new FleetRun(reader, answers, before, effect), reader, effect, Paths.Given("--output", parsed.GetValue(output)), Paths.Given("--rejected", parsed.GetValue(rejected)), surroundings);
+            if (parsed.GetValue(explain) is { } row) return Explain(row, name, reader, answers, opened, files.Output, surroundings);
+            var effect = earlier is null ? null : new FleetEffect(parsed.GetValue(against)!) { Counts = state?.Effect ?? [] };
+            var before = earlier is null ? null : new FleetAnswers(earlier, name, reader.Columns, surroundings.Today);
+            return Run(run, state, note => new FleetRun(reader, answers, before, effect) { GoesOn = state is not null, Summary = Summary(state), Note = note }, reader, effect, files, surroundings);
         });
         return command;
     }
 
-    private static int Run(FleetRun run, FleetReader reader, FleetEffect? effect, string? output, string? rejected, Surroundings surroundings)
+    private static int Run(
+        string name, FleetState? state, Func<Action<long>, FleetRun> begin, FleetReader reader, FleetEffect? effect, (string? Output, string? Rejected) files, Surroundings surroundings)
     {
-        using var kept = output is null ? null : new WrittenAside(output);
-        using var aside = rejected is null ? null : new WrittenAside(rejected);
+        using var kept = files.Output is null ? null : new WrittenAside(files.Output, state?.Output ?? 0);
+        using var aside = files.Rejected is null ? null : new WrittenAside(files.Rejected, state?.Rejected ?? 0);
         if (reader.Columns?.PassedThrough.ToArray() is { Length: > 0 } others)
             surroundings.Error.WriteLine($"passed through, no keys of a job: {string.Join(", ", others.Select(Visible.Of))}");
+        FleetRun? run = null;
+        run = begin(row =>
+        {
+            if (files.Output is not null)
+                new FleetState(name, row, kept!.Length, aside?.Length ?? 0, run!.Summary.Counts, effect?.Counts, [.. run.Problems]).Write(files.Output);
+        });
+        run.Problems.AddRange(state?.Problems ?? []);
         Action<string>? progress = Console.IsErrorRedirected ? null : line => surroundings.Error.Write($"\r{line}   ");
-        var summary = run.Run(kept?.Text ?? surroundings.Out, aside?.Text, progress, surroundings.Stop);
-        surroundings.Stop.ThrowIfCancellationRequested();
-        kept?.Keep();
-        aside?.Keep();
+        try
+        {
+            run.Run(kept?.Text ?? surroundings.Out, aside?.Text, progress, surroundings.Stop);
+            surroundings.Stop.ThrowIfCancellationRequested();
+            kept?.Keep();
+            aside?.Keep();
+        }
+        finally
+        {
+            if (files.Output is not null) FleetState.Delete(files.Output);
+        }
+
         if (progress is not null) surroundings.Error.WriteLine();
-        foreach (var problem in run.Problems) surroundings.Error.WriteLine(problem.ToString());
-        foreach (var line in (effect?.Lines() ?? []).Concat(summary.Lines())) surroundings.Error.WriteLine(line);
-        return summary.Rejected == 0 ? ExitCode.Permitted : ExitCode.BadInput;
+        foreach (var problem in run.Problems) surroundings.Error.WriteLine(problem);
+        foreach (var line in (effect?.Lines() ?? []).Concat(run.Summary.Lines())) surroundings.Error.WriteLine(line);
+        return run.Summary.Rejected == 0 ? ExitCode.Permitted : ExitCode.BadInput;
     }
+
+    private static FleetSummary Summary(FleetState? state) => state is null ? new FleetSummary() : new FleetSummary { Counts = state.Summary };
+
+    /// <summary>What a run is of: only one of the same can go on with it.</summary>
+    internal static string Run(string book, string? earlier, DateOnly today, string given, string? rejected) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{book} {earlier} {today:O} {(given == "-" ? given : $"{Path.GetFullPath(given)} {new FileInfo(given).Length} {File.GetLastWriteTimeUtc(given):O}")} {rejected}");
 
     private static int Explain(long number, string name, FleetReader reader, FleetAnswers answers, Book book, string? output, Surroundings surroundings)
     {

@@ -25,6 +25,16 @@ internal sealed class FleetEffect(string book)
         changed[key] = (rows + 1, first, state);
     }
 
+    /// <summary>What is counted so far.</summary>
+    public EffectCount[] Counts
+    {
+        get => [.. changed.Select(each => new EffectCount(each.Key.From, each.Key.To, each.Value.Rows, each.Value.First, each.Value.State))];
+        init
+        {
+            foreach (var each in value) changed[(each.From, each.To)] = (each.Rows, each.First, each.State);
+        }
+    }
+
     /// <summary>The lines to tell.</summary>
     public IEnumerable<string> Lines()
     {

@@ -8,18 +8,21 @@ namespace RuleBook.Cli.Fleets;
 internal sealed class FleetReader : IDisposable
 {
     private const int LongestHeader = 1 << 20;
+    private const int RowsABlock = 1024;
+    private const int LargestBlock = 1 << 20;
 
     private readonly string file;
     private readonly TextReader text;
-    private readonly SepReader? csv;
-    private readonly int linesBefore;
+    private readonly ClosedQuotes? csv;
+    private readonly long after;
 
     /// <param name="file">Name of the input, for places.</param>
     /// <param name="text">The input.</param>
     /// <param name="isJson">Whether each line is a job as JSON (NDJSON); otherwise the input is CSV.</param>
-    public FleetReader(string file, TextReader text, bool isJson)
+    /// <param name="after">So many rows are passed over.</param>
+    public FleetReader(string file, TextReader text, bool isJson, long after = 0)
     {
-        (this.file, this.text) = (file, text);
+        (this.file, this.text, this.after) = (file, text, after);
         if (isJson) return;
         var header = HeaderText();
         using (var first = Sep.Reader(Settings).FromText(header))
@@ -29,8 +32,8 @@ internal sealed class FleetReader : IDisposable
             Separator = first.Spec.Sep;
         }
 
-        linesBefore = header.Count(letter => letter == '\n');
-        csv = Sep.New(Separator.Separator).Reader(Settings).From(text);
+        csv = new ClosedQuotes(file, text, Separator.Separator, Columns.Header.Length, header.Count(letter => letter == '\n'));
+        for (var passed = 0L; passed < after && csv.Next() is not null; passed++) { }
     }
 
     /// <summary>The columns; null of NDJSON.</summary>
@@ -39,50 +42,64 @@ internal sealed class FleetReader : IDisposable
     /// <summary>What parts the cells.</summary>
     public Sep Separator { get; }
 
-    /// <summary>What is made of each row of a CSV file, in written order, on all cores.</summary>
+    /// <summary>The rows of a CSV file in blocks, in written order.</summary>
     /// <exception cref="InputException">The file cannot be read further.</exception>
-    public IEnumerable<T> Each<T>(SepReader.RowFunc<T> make)
+    public IEnumerable<FleetBlock> Blocks()
     {
-        using var each = csv!.ParallelEnumerate(make).GetEnumerator();
-        for (var number = 1L; ; number++)
+        var number = after + 1;
+        while (true)
         {
-            T made;
-            try
+            var (block, lines) = (new StringBuilder(), new List<int>(RowsABlock));
+            while (lines.Count < RowsABlock && block.Length < LargestBlock && csv!.Lines + 1 is var line && csv.Next() is { } row)
             {
-                if (!each.MoveNext()) yield break;
-                made = each.Current;
-            }
-            catch (Exception broken) when (Cause(broken) is InvalidDataException or NotSupportedException or ArgumentException)
-            {
-                throw Broken(number, Cause(broken));
+                block.Append(row).Append('\n');
+                lines.Add(line);
             }
 
-            yield return made;
+            if (lines.Count == 0) yield break;
+            yield return new FleetBlock(block.ToString(), number, lines);
+            number += lines.Count;
+        }
+    }
+
+    /// <summary>What is made of each row of a block; several blocks may be read at once.</summary>
+    /// <exception cref="InputException">A row cannot be read.</exception>
+    public List<T> Each<T>(FleetBlock block, Func<SepReader.Row, long, int, T> make)
+    {
+        var made = new List<T>(RowsABlock);
+        try
+        {
+            using var rows = Sep.New(Separator.Separator).Reader(Settings).FromText(block.Text);
+            while (rows.MoveNext()) made.Add(make(rows.Current, block.First + made.Count, block.Lines[made.Count]));
+            return made;
+        }
+        catch (Exception broken) when (broken is InvalidDataException or NotSupportedException or ArgumentException)
+        {
+            throw Broken(block.First + made.Count, broken);
         }
     }
 
     /// <summary>A row as it is kept; a row of another width says so. Null where it is blank.</summary>
-    public FleetRow? Row(SepReader.Row row)
+    public FleetRow? Row(SepReader.Row row, long number, int line)
     {
-        var (line, count, cells, width) = (row.LineNumberFrom + linesBefore, row.ColCount, CellsOf(row), Columns!.Header.Length);
+        var (count, cells, width) = (row.ColCount, CellsOf(row), Columns!.Header.Length);
         if (count == 1 && cells[0].Length == 0 && width > 1) return null;
-        return new FleetRow(row.RowIndex + 1L, line, cells, count == width ? null : Problem.Error(
+        if (count == 1 && ClosedQuotes.WhatIsWrong(cells[0]) is var (what, tip, column))
+            return new FleetRow(number, line, cells, Problem.Error("not-csv", new Mark(file, line, Math.Min(column, width)), what, tip));
+        return new FleetRow(number, line, cells, count == width ? null : Problem.Error(
             "wrong-shape", new Mark(file, line, Math.Min(count, width) + 1), $"the row has {count} cells, the header {width}", "quote a cell that holds the separator"));
     }
 
     /// <summary>The rows in written order.</summary>
     /// <exception cref="InputException">The file cannot be read further.</exception>
-    public IEnumerable<FleetRow> Rows() => csv is null ? Lines() : CsvRows(csv);
+    public IEnumerable<FleetRow> Rows() => csv is null ? Lines() : Blocks().SelectMany(block => Each(block, Row)).OfType<FleetRow>();
 
     public void Dispose()
     {
-        csv?.Dispose();
         text.Dispose();
     }
 
     private static SepReaderOptions Settings(SepReaderOptions options) => options with { HasHeader = false, Unescape = true, DisableColCountCheck = true };
-
-    private static Exception Cause(Exception broken) => broken is AggregateException { InnerException: { } inner } ? inner : broken;
 
     /// <summary>The first row as it is written, with its end.</summary>
     private string HeaderText()
@@ -96,12 +113,6 @@ internal sealed class FleetReader : IDisposable
         }
 
         return header.ToString();
-    }
-
-    private IEnumerable<FleetRow> CsvRows(SepReader reader)
-    {
-        for (var number = 1L; Next(reader, number); number++)
-            if (Row(reader.Current) is { } row) yield return row;
     }
 
     private static string[] CellsOf(SepReader.Row row)
@@ -128,11 +139,11 @@ internal sealed class FleetReader : IDisposable
 
     private IEnumerable<FleetRow> Lines()
     {
-        var (line, number) = (0, 0L);
+        var (line, number) = (0, 0L); // a row that is passed over is read all the same
         while (Line(line + 1) is { } written)
         {
             line++;
-            if (!string.IsNullOrWhiteSpace(written)) yield return new FleetRow(++number, line, [written]);
+            if (!string.IsNullOrWhiteSpace(written) && ++number > after) yield return new FleetRow(number, line, [written]);
         }
     }
 

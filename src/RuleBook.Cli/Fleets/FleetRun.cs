@@ -13,6 +13,7 @@ namespace RuleBook.Cli.Fleets;
 internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAnswers? before, FleetEffect? effect)
 {
     private const int Block = 8192;
+    private const int FewRows = 64;
     private const int LongestPlain = 1024;
 
     private readonly FleetWriter writer = new(reader.Columns, before is not null);
@@ -20,45 +21,63 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
 
     /// <summary>The first rows that could not be read.</summary>
-    public List<Problem> Problems { get; } = [];
+    public List<string> Problems { get; } = [];
+
+    /// <summary>Whether it goes on with what another run has begun, whose headers are there.</summary>
+    public bool GoesOn { get; init; }
+
+    /// <summary>What is counted.</summary>
+    public FleetSummary Summary { get; init; } = new();
+
+    /// <summary>Told every few seconds which row is the last that is written; null where nobody notes it.</summary>
+    public Action<long>? Note { get; init; }
 
     /// <summary>Writes every row that can be read to <paramref name="output"/>, and why the others cannot to <paramref name="rejected"/>.</summary>
     /// <param name="output">For answers.</param>
     /// <param name="rejected">For rows that cannot be read; null where nobody keeps them.</param>
     /// <param name="progress">Told how far it is, once a second; null where nobody looks.</param>
     /// <param name="stop">Ends the run.</param>
-    public FleetSummary Run(TextWriter output, TextWriter? rejected, Action<string>? progress, CancellationToken stop)
+    public void Run(TextWriter output, TextWriter? rejected, Action<string>? progress, CancellationToken stop)
     {
-        var summary = new FleetSummary();
-        var (watch, told) = (Stopwatch.StartNew(), TimeSpan.Zero);
-        output.Write(writer.Header);
-        rejected?.Write(FleetWriter.RejectedHeader);
-        foreach (var each in reader.Columns is null ? Lines(stop) : reader.Each(One))
+        var (watch, told, earlier) = (Stopwatch.StartNew(), TimeSpan.Zero, Summary.Rows);
+        if (!GoesOn)
+        {
+            output.Write(writer.Header);
+            rejected?.Write(FleetWriter.RejectedHeader);
+        }
+
+        foreach (var (number, each) in reader.Columns is null ? InOrder(reader.Rows().Chunk(Block / 8), Lines, stop) : InOrder(reader.Blocks(), block => reader.Each(block, One), stop))
         {
             if (each is not { } one) continue;
-            Write(one, output, rejected, summary);
-            if (summary.Rows % Block != 0) continue;
+            Write(number, one, output, rejected);
+            if (Summary.Rows % Block != 0 && (Summary.Rows % FewRows != 0 || watch.Elapsed - told < Between)) continue;
             stop.ThrowIfCancellationRequested();
-            if (progress is null || watch.Elapsed - told < Between) continue;
+            if (watch.Elapsed - told < Between) continue;
             told = watch.Elapsed;
-            progress(string.Create(CultureInfo.InvariantCulture, $"{summary.Rows} rows, {summary.Rows / told.TotalSeconds:F0} a second"));
+            Note?.Invoke(number);
+            progress?.Invoke(string.Create(CultureInfo.InvariantCulture, $"{Summary.Rows} rows, {(Summary.Rows - earlier) / told.TotalSeconds:F0} a second"));
         }
-
-        return summary;
     }
 
-    private IEnumerable<Told?> Lines(CancellationToken stop)
+    /// <summary>What is made of each block, on all cores, in their order; never more than a few blocks ahead of what is written.</summary>
+    private static IEnumerable<(long Number, Told? Told)> InOrder<T>(IEnumerable<T> blocks, Func<T, List<(long, Told?)>> make, CancellationToken stop)
     {
-        foreach (var rows in reader.Rows().Chunk(Block))
+        var running = new Queue<Task<List<(long, Told?)>>>();
+        foreach (var block in blocks)
         {
-            var done = new Told[rows.Length];
-            Parallel.For(0, rows.Length, new ParallelOptions { CancellationToken = stop }, at => done[at] = One(rows[at]));
-            foreach (var one in done) yield return one;
+            running.Enqueue(Task.Run(() => make(block), stop));
+            if (running.Count <= 2 * Environment.ProcessorCount) continue;
+            foreach (var one in running.Dequeue().GetAwaiter().GetResult()) yield return one;
         }
+
+        while (running.TryDequeue(out var next))
+            foreach (var one in next.GetAwaiter().GetResult()) yield return one;
     }
+
+    private List<(long Number, Told? Told)> Lines(FleetRow[] rows) => [.. rows.Select(row => (row.Number, (Told?)One(row)))];
 
     /// <summary>A row of CSV, null where it is blank. One that states what a row before it stated, and is plain, costs a look and a copy.</summary>
-    private Told? One(SepReader.Row row)
+    private (long Number, Told? Told) One(SepReader.Row row, long number, int line)
     {
         if (row.ColCount == reader.Columns!.Header.Length && row.Span.Length <= LongestPlain)
         {
@@ -75,37 +94,37 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
             var earlier = before?.Known(stated[..length]);
             if (answers.Known(stated[..length]) is { } known && (before is null || earlier is not null)
                 && reader.Separator.Separator == ',' && writer.Plain(row, known, earlier) is { } plain)
-                return new Told(row.RowIndex + 1L, null, known, earlier, null, plain, known.Defused);
+                return (number, new Told(null, known, earlier, null, plain, known.Defused));
         }
 
-        return reader.Row(row) is { } read ? One(read) : null;
+        return (number, reader.Row(row, number, line) is { } read ? One(read) : null);
     }
 
     private Told One(FleetRow row)
     {
         var (answer, wrong) = answers.Of(row);
-        if (answer is null) return new Told(row.Number, row, null, null, wrong, "", 0);
+        if (answer is null) return new Told(row, null, null, wrong, "", 0);
         var earlier = before?.Of(row).Answer;
         var (text, defused) = writer.Row(row, answer, earlier);
-        return new Told(row.Number, null, answer, earlier, null, text, defused);
+        return new Told(null, answer, earlier, null, text, defused);
     }
 
-    private void Write(Told told, TextWriter output, TextWriter? rejected, FleetSummary summary)
+    private void Write(long number, Told told, TextWriter output, TextWriter? rejected)
     {
         if (told.Answer is { } answer)
         {
             output.Write(told.Text);
-            summary.Add(answer);
-            effect?.Add(told.Number, told.Before, answer);
-            summary.Defused += told.Defused;
+            Summary.Add(answer);
+            effect?.Add(number, told.Before, answer);
+            Summary.Defused += told.Defused;
             return;
         }
 
-        summary.Reject();
+        Summary.Reject();
         rejected?.Write(writer.Rejected(told.Row!, told.Wrong!));
-        if (Problems.Count < Surroundings.MostProblems) Problems.Add(told.Wrong!);
+        if (Problems.Count < Surroundings.MostProblems) Problems.Add(told.Wrong!.ToString());
     }
 
     /// <summary>What became of a row: its answers and text, or the row and why it could not be read.</summary>
-    private readonly record struct Told(long Number, FleetRow? Row, Answered? Answer, Answered? Before, Problem? Wrong, string Text, int Defused);
+    private readonly record struct Told(FleetRow? Row, Answered? Answer, Answered? Before, Problem? Wrong, string Text, int Defused);
 }

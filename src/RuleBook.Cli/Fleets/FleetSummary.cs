@@ -31,6 +31,23 @@ internal sealed class FleetSummary
 
     public long Rows => rows + Rejected;
 
+    /// <summary>What is counted so far.</summary>
+    public FleetCounts Counts
+    {
+        get
+        {
+            CountPending();
+            return new FleetCounts(rows, Rejected, Defused, new(verdicts), new(states), new(reasons));
+        }
+
+        init
+        {
+            (rows, Rejected, Defused) = (value.Rows, value.Rejected, value.Defused);
+            foreach (var (into, from) in new[] { (verdicts, value.Verdicts), (states, value.States), (reasons, value.Reasons) })
+                foreach (var (key, times) in from) into[key] = times;
+        }
+    }
+
     public void Reject() => Rejected++;
 
     public void Add(Answered answer)
