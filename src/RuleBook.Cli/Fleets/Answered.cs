@@ -15,17 +15,19 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
 {
     private const int TightestAt = 2;
 
+    private Around? around;
+
     /// <summary>The headers of the columns.</summary>
     public static readonly ImmutableArray<string> Columns = ["verdict", "headline", "tightest-limit", "margin", "blockers", "missing", "weakest-evidence"];
 
     /// <summary>Header of the column that has the verdict of an earlier book, where one is asked.</summary>
     public const string Before = "verdict-before";
 
-    /// <summary>The cells as the end of a line of CSV, without its line end.</summary>
-    public string Line { get; } = string.Join(',', Cells.Select(Csv.Cell));
+    /// <summary>The cells as the end of a line, without its line end.</summary>
+    public string Line { get; private init; } = Join(Cells);
 
     /// <summary>How many of them a spreadsheet would have run.</summary>
-    public int Defused { get; } = Cells.Count(FleetWriter.IsDefused);
+    public int Defused { get; private init; } = Cells.Count(FleetWriter.IsDefused);
 
     /// <summary>What is told of an assessment.</summary>
     public static Answered Of(Assessment assessment, Vocabulary vocabulary)
@@ -54,11 +56,23 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
         return told.With(TightestLimits.Of(assessment).FirstOrDefault());
     }
 
-    /// <summary>The same with another limit as the tightest; null where there is none.</summary>
-    public Answered With(LimitCheck? tightest) => new(
-        State,
-        Verdict,
-        Cells.SetItem(TightestAt, tightest is null ? "" : $"{tightest.Measure.Title}: {LimitPhrases.Range(tightest)}")
-            .SetItem(TightestAt + 1, tightest is null ? "" : Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit)),
-        Reasons);
+    /// <summary>The same with another limit as the tightest; null where there is none. What the two do not tell apart is not written anew.</summary>
+    public Answered With(LimitCheck? tightest)
+    {
+        string[] told = tightest is null
+            ? ["", ""]
+            : [$"{tightest.Measure.Title}: {LimitPhrases.Range(tightest)}", Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit)];
+        var (before, behind) = around ??= new Around(Join(Cells[..TightestAt]), Join(Cells[(TightestAt + 2)..]));
+        return this with
+        {
+            Cells = Cells.SetItem(TightestAt, told[0]).SetItem(TightestAt + 1, told[1]),
+            Line = $"{before},{Join(told)},{behind}",
+            Defused = Defused - Cells.AsSpan(TightestAt, 2).ToArray().Count(FleetWriter.IsDefused) + told.Count(FleetWriter.IsDefused),
+        };
+    }
+
+    private static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(Csv.Cell));
+
+    /// <summary>The line before the tightest limit and behind it.</summary>
+    private sealed record Around(string Before, string Behind);
 }

@@ -21,7 +21,7 @@ internal sealed class FleetAnswers
     private readonly FleetColumns? columns;
     private readonly DateOnly today;
     private readonly LikeRows? like;
-    private readonly ConcurrentDictionary<string, Answered> kept = new(StringComparer.Ordinal);
+    private readonly KeptFew<string, Answered> kept = new(MostKept);
     private readonly ConcurrentDictionary<string, Answered>.AlternateLookup<ReadOnlySpan<char>> lookup;
 
     /// <param name="book">The book.</param>
@@ -31,7 +31,7 @@ internal sealed class FleetAnswers
     public FleetAnswers(Book book, string file, FleetColumns? columns, DateOnly today)
     {
         (this.book, this.file, this.columns, this.today) = (book, file, columns, today);
-        lookup = kept.GetAlternateLookup<ReadOnlySpan<char>>();
+        lookup = kept.Values.GetAlternateLookup<ReadOnlySpan<char>>();
         like = columns is null ? null : new LikeRows(book, columns);
     }
 
@@ -47,10 +47,8 @@ internal sealed class FleetAnswers
         {
             if (columns is null) return (Answered.Of(Assessor.Assess(book, Job(row)), book.Vocabulary), null);
             var stated = columns.Combination(row);
-            if (kept.TryGetValue(stated, out var known)) return (known, null);
-            var answer = like!.Of(row, Job);
-            if (kept.Count >= MostKept) kept.Clear();
-            return (kept.GetOrAdd(stated, answer), null);
+            if (kept.TryGet(stated, out var known)) return (known, null);
+            return (kept.Keep(stated, like!.Of(row, Job)), null);
         }
         catch (InputException refused)
         {

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Answers;
@@ -19,9 +18,9 @@ internal sealed class LikeRows
     private readonly Book book;
     private readonly FleetColumns columns;
     private readonly ImmutableArray<(int Column, string Measure)> plain;
-    private readonly ConcurrentDictionary<(int Column, string Text), Fraction?> amounts = new();
-    private readonly ConcurrentDictionary<string, SameCells?> kinds = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<(SameCells Kind, UInt128 Cells), Answer> answers = new();
+    private readonly KeptFew<(int Column, string Text), Fraction?> amounts = new(Most);
+    private readonly KeptFew<string, SameCells?> kinds = new(Most);
+    private readonly KeptFew<(SameCells Kind, UInt128 Cells), Answer> answers = new(Most);
 
     public LikeRows(Book book, FleetColumns columns)
     {
@@ -57,12 +56,12 @@ internal sealed class LikeRows
         var same = Kept(kinds, columns.Combination(row with { Cells = cells }), _ => SameCells.Of(book, job.Value, varying.ToImmutable()));
         if (same is null) return Answered.Of(Assess(job), book.Vocabulary);
         var at = (same, same.Key(stated));
-        if (answers.TryGetValue(at, out var like)) return like.Told.With(same.Tightest(like.Limits, stated));
+        if (answers.TryGet(at, out var like)) return like.Told.With(same.Tightest(like.Limits, stated));
         var assessment = Assess(job);
         var told = Answered.Of(assessment, book.Vocabulary);
         // What is past a rule of use is told with its figures.
         if (assessment.Blockers.All(blocker => blocker.Kind == BlockerKind.NotJudged))
-            Kept(answers, at, _ => new Answer(told, [.. assessment.Findings.SelectMany(finding => finding.Limits.Select(check => (check, finding.Version.Parts)))]));
+            answers.Keep(at, new Answer(told, [.. assessment.Findings.SelectMany(finding => finding.Limits.Select(check => (check, finding.Version.Parts)))]));
         return told;
     }
 
@@ -73,13 +72,8 @@ internal sealed class LikeRows
         ? null
         : Kept(amounts, (column, text), _ => job.Value.Measures.TryGetValue(measure, out var quantity) ? quantity.Base : null);
 
-    private static TValue Kept<TKey, TValue>(ConcurrentDictionary<TKey, TValue> kept, TKey key, Func<TKey, TValue> make)
-        where TKey : notnull
-    {
-        if (kept.TryGetValue(key, out var known)) return known;
-        if (kept.Count >= Most) kept.Clear();
-        return kept.GetOrAdd(key, make);
-    }
+    private static TValue Kept<TKey, TValue>(KeptFew<TKey, TValue> kept, TKey key, Func<TKey, TValue> make)
+        where TKey : notnull => kept.TryGet(key, out var known) ? known : kept.Keep(key, make(key));
 
     private sealed record Answer(Answered Told, ImmutableArray<(LimitCheck Check, ImmutableArray<string> Parts)> Limits);
 }
