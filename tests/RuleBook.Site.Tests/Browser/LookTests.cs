@@ -17,6 +17,14 @@ public sealed class LookTests(BrowserSite site)
           [...list.children].slice(12).filter(child => child.localName === list.children[11].localName).forEach(child => child.remove());
         """;
 
+    /// <summary>What is pressed and smaller than 24 by 24 pixels (WCAG 2.2, 2.5.8); links within a sentence are excepted there.</summary>
+    private const string Small = """
+        [...document.querySelectorAll("button, select, summary, .run a, .toc a, .chips label, [role=switch]")]
+          .filter(each => each.checkVisibility({ opacityProperty: true }) && each.getBoundingClientRect().width > 1)
+          .filter(each => { const box = each.getBoundingClientRect(); return box.width < 23.9 || box.height < 23.9; })
+          .map(each => each.outerHTML.slice(0, 90))
+        """;
+
     [Theory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]
@@ -60,6 +68,7 @@ public sealed class LookTests(BrowserSite site)
         {
             await page.GotoAsync(site.Root + kind);
             (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(360, kind);
+            (await page.EvaluateAsync<string[]>(Small)).ShouldBeEmpty(kind);
         }
 
         // Long parts are folded on a phone; an address that leads into one opens it.
