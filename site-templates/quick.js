@@ -83,6 +83,17 @@ if (location.hash.length > 1) {
   }
   answer();
 }
+// The states are one stop of the Tab key; arrow keys go from one to the next.
+const chips = [...form.querySelectorAll("[name=place]")];
+const stop = chip => { for (const each of chips) each.tabIndex = each === chip ? 0 : -1; };
+stop(chips.find(chip => chip.checked) ?? chips[0]);
+form.querySelector(".chips").addEventListener("focusin", event => stop(event.target));
+form.querySelector(".chips").addEventListener("keydown", event => {
+  const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
+  if (!step) return;
+  event.preventDefault();
+  chips.at((chips.indexOf(event.target) + step) % chips.length).focus();
+});
 form.addEventListener("submit", event => event.preventDefault());
 form.addEventListener("focusin", () => open().catch(() => {}), { once: true });
 form.addEventListener("input", event => {

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using RuleBook.Cli.Commands;
 using RuleBook.Site.Building;
@@ -182,6 +183,52 @@ public sealed class CheckTests(BrowserSite site)
         await page.WaitForURLAsync("**/check.html*");
         await page.Locator(".verdict").WaitForAsync();
         (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("50");
+    }
+
+    /// <summary>Ironbark's touring wagon with a trailer of 3 t: 2740 kg of tare and 619 kg of accessories alone leave 141 kg of 3500 kg, and both tanks hold more.</summary>
+    [Fact]
+    public async Task At_a_desk_the_touring_wagon_with_its_trailer_is_told_as_over_its_gvm_without_scrolling()
+    {
+        var job = TheCommand.Json(Path.Combine(TheBook.Folder, "examples", "wagon-touring.yaml"));
+        var page = await site.CheckAsync(job.Insert(job.LastIndexOf('}'), ", \"trailer\": { \"mass\": \"3000 kg\" }"), new() { ViewportSize = new() { Width = 1440, Height = 900 } });
+        (await page.EvaluateAsync<double>("scrollY")).ShouldBe(0);
+        var told = page.GetByText(new Regex("kg over GVM", RegexOptions.CultureInvariant)).First;
+        var box = await told.BoundingBoxAsync();
+        box.ShouldNotBeNull();
+        (box.Y + box.Height).ShouldBeLessThanOrEqualTo(900);
+        // What it lacks is asked for: where the trailer's mass lies, and what of it the ball carries.
+        (await page.Locator("#answer").InnerTextAsync()).ShouldContain("ball load");
+    }
+
+    [Fact]
+    public async Task By_keyboard_alone_the_first_page_answers_after_ten_tabs_at_most_and_the_states_are_one_of_them()
+    {
+        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 } });
+        await page.GotoAsync($"{site.Root}index.html");
+        await page.Locator("#quick").WaitForAsync();
+        var (tabs, focused) = (0, "");
+        async Task TabTo(string name)
+        {
+            while (focused != name && tabs < 10)
+            {
+                await page.Keyboard.PressAsync("Tab");
+                tabs++;
+                focused = await page.EvaluateAsync<string>("document.activeElement.name ?? document.activeElement.className ?? ''");
+            }
+
+            focused.ShouldBe(name, $"after {tabs} tabs");
+        }
+
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter"); // to the content
+        tabs = 1;
+        await TabTo("place");
+        while (await page.EvaluateAsync<string>("document.activeElement.value") != "au-qld") await page.Keyboard.PressAsync("ArrowRight");
+        await page.Keyboard.PressAsync("Space");
+        await TabTo("lift");
+        await page.Keyboard.TypeAsync("50");
+        await TabTo("placard");
+        await page.Locator("#answers:not(.before) .quick-card .verdict", new() { HasText = "Queensland" }).WaitForAsync();
     }
 
     [Fact]

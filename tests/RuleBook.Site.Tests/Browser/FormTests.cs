@@ -16,6 +16,7 @@ public sealed class FormTests(BrowserSite site)
         foreach (var file in Examples())
         {
             await page.Locator("#afresh").ClickAsync();
+            await page.Locator("#sure-yes").ClickAsync();
             await page.EvaluateAsync("document.querySelectorAll('#job details').forEach(part => part.open = true)");
             await TypeAsync(page, "", JsonNode.Parse(TheCommand.Json(file))!);
             await SettleAsync(page);
@@ -31,6 +32,7 @@ public sealed class FormTests(BrowserSite site)
         foreach (var file in Examples())
         {
             await page.Locator("#afresh").ClickAsync();
+            await page.Locator("#sure-yes").ClickAsync();
             await page.Locator("#open").SetInputFilesAsync(file);
             await page.Locator(".verdict").WaitForAsync();
             await BrowserSite.SettledAsync(page);
