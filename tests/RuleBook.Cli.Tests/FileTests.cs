@@ -4,7 +4,7 @@ using System.Runtime.Versioning;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>What a command does to files: whole or not at all, and nothing of the user's is lost.</summary>
-public sealed class FileTests : IDisposable
+public sealed class FileTests(GitBook git) : IClassFixture<GitBook>, IDisposable
 {
     private const UnixFileMode Mode = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead;
 
@@ -13,6 +13,8 @@ public sealed class FileTests : IDisposable
     private readonly string folder = Directory.CreateTempSubdirectory("rulebook-files-").FullName;
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private Task<Invocation> Site(string into) => Invocation.Of(["site", into, "--book", git.Folder]);
 
     private string In(string name) => Path.Combine(folder, name);
 
@@ -67,14 +69,14 @@ public sealed class FileTests : IDisposable
         var (site, token) = (In("site"), TestContext.Current.CancellationToken);
         Directory.CreateDirectory(Path.Combine(site, ".git"));
         await File.WriteAllTextAsync(Path.Combine(site, "CNAME"), "limits.example", token);
-        (await Invocation.Of(["site", site])).Code.ShouldBe(0);
+        (await Site(site)).Code.ShouldBe(0);
         await File.WriteAllTextAsync(Path.Combine(site, "topics", "notes.txt"), "mine", token);
         // As if an earlier edition had had a page that this one has not, and somebody had planted a line that leads out of the folder.
         await File.WriteAllTextAsync(Path.Combine(site, "gone.html"), "old", token);
         await File.WriteAllTextAsync(In("outside.txt"), "mine", token);
         await File.AppendAllTextAsync(Path.Combine(site, "rulebook-site.txt"), "file: gone.html\nfile: ../outside.txt\n", token);
 
-        (await Invocation.Of(["site", site])).Code.ShouldBe(0);
+        (await Site(site)).Code.ShouldBe(0);
         File.Exists(Path.Combine(site, "gone.html")).ShouldBeFalse();
         File.Exists(In("outside.txt")).ShouldBeTrue();
         File.Exists(Path.Combine(site, "CNAME")).ShouldBeTrue();
@@ -97,11 +99,11 @@ public sealed class FileTests : IDisposable
     public async Task A_link_inside_a_site_leads_no_file_out_of_it()
     {
         var (site, elsewhere) = (In("site"), In("elsewhere"));
-        (await Invocation.Of(["site", site])).Code.ShouldBe(0);
+        (await Site(site)).Code.ShouldBe(0);
         Directory.Move(Path.Combine(site, "topics"), elsewhere);
         Directory.CreateSymbolicLink(Path.Combine(site, "topics"), elsewhere);
         var before = Directory.GetLastWriteTimeUtc(elsewhere);
-        var answer = await Invocation.Of(["site", site]);
+        var answer = await Site(site);
         (answer.Code, answer.Error.Contains("is a link", StringComparison.Ordinal)).ShouldBe((2, true));
         Directory.GetLastWriteTimeUtc(elsewhere).ShouldBe(before);
     }
@@ -111,7 +113,7 @@ public sealed class FileTests : IDisposable
     {
         Directory.CreateDirectory(In("real"));
         Directory.CreateSymbolicLink(In("link"), In("real"));
-        (await Invocation.Of(["site", In("link")])).Code.ShouldBe(0);
+        (await Site(In("link"))).Code.ShouldBe(0);
         File.Exists(Path.Combine(In("real"), "index.html")).ShouldBeTrue();
         new FileInfo(In("link")).LinkTarget.ShouldBe(In("real"));
     }
@@ -120,9 +122,9 @@ public sealed class FileTests : IDisposable
     public async Task A_site_that_another_run_is_writing_is_refused()
     {
         var site = In("site");
-        (await Invocation.Of(["site", site])).Code.ShouldBe(0);
+        (await Site(site)).Code.ShouldBe(0);
         using var held = new FileStream(Path.Combine(site, ".rulebook-site-lock"), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
-        var answer = await Invocation.Of(["site", site]);
+        var answer = await Site(site);
         (answer.Code, answer.Error.Contains("another run", StringComparison.Ordinal)).ShouldBe((2, true));
     }
 
@@ -130,10 +132,10 @@ public sealed class FileTests : IDisposable
     public async Task What_a_run_that_died_left_aside_is_never_part_of_the_site()
     {
         var site = In("site");
-        (await Invocation.Of(["site", site])).Code.ShouldBe(0);
+        (await Site(site)).Code.ShouldBe(0);
         var left = Directory.CreateDirectory(Path.Combine(site, ".rulebook-site-0123.part"));
         await File.WriteAllTextAsync(Path.Combine(left.FullName, "index.html"), "half", TestContext.Current.CancellationToken);
-        (await Invocation.Of(["site", site])).Code.ShouldBe(0);
+        (await Site(site)).Code.ShouldBe(0);
         left.Refresh();
         left.Exists.ShouldBeFalse();
         (await File.ReadAllTextAsync(Path.Combine(site, "index.html"), TestContext.Current.CancellationToken)).ShouldContain("</html>");

@@ -125,7 +125,8 @@ internal static class Targets
         var console = AnsiConsole.Create(new AnsiConsoleSettings { Ansi = AnsiSupport.No, Out = new AnsiConsoleOutput(said) });
         // What writes or serves is not tried here; the fault suite does.
         var args = line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("site" or "--output" or "pack" or "--write" or "-" or "--preview") && !word.Contains("/dev", StringComparison.Ordinal));
-        string[] all = [.. args, "--book", corpus.SmallFolder];
+        // Here is the small book, wherever the run was started.
+        string[] all = [.. args.Select(word => word == "." ? corpus.SmallFolder : word), "--book", corpus.SmallFolder];
         var code = CommandLine.RunAsync(all, new Surroundings(said, error, console, Today, corpus.SmallFolder)).GetAwaiter().GetResult();
         return code == ExitCode.Fault ? throw new InvalidOperationException(error.ToString()) : $"{code}\n{said}{error}";
     }

@@ -7,7 +7,7 @@ namespace RuleBook.Site.Views;
 internal sealed record EditionView(string Earlier, string Digest, string Sum, PlaceChangesView[] Places, OtherChangeView[] Others, int OthersLeft)
 {
     /// <summary>Bytes of the page that the answers may take, and what stands beside them.</summary>
-    private const long MostForAnswers = 30_000;
+    private const long MostForAnswers = 20_000;
     private const long MostForOthers = 8_000;
 
     public static EditionView? Of(SiteBook site, EditionChanges? edition)

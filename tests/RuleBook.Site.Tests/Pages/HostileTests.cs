@@ -21,7 +21,7 @@ public sealed class HostileTests
         {
             errors.ShouldBeEmpty();
             document.All("script:not([src])").ShouldBeEmpty(path);
-            document.All("script[src]").Select(script => script.GetAttribute("src")!.Split('/')[^1]).ShouldBeSubsetOf(["compare.js", "check.js", "changes.js"]);
+            document.All("script[src]").Select(script => script.GetAttribute("src")!.Split('/')[^1]).ShouldBeSubsetOf(["compare.js", "check.js", "changes.js", "report.js", "fold.js"]);
             document.All("img, iframe, object, [onerror]").ShouldBeEmpty(path);
             document.All("[href]").Select(element => element.GetAttribute("href")!).Where(address => address.Split(':')[0] is not ("http" or "https") && address.Contains(':', StringComparison.Ordinal)).ShouldBeEmpty(path);
             document.Body!.TextContent.ShouldNotContain("1000013", Case.Sensitive, path);
