@@ -14,7 +14,7 @@ public sealed class FileTests(GitBook git) : IClassFixture<GitBook>, IDisposable
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    private Task<Invocation> Site(string into) => Invocation.Of(["site", into, "--book", git.Folder]);
+    private Task<Invocation> Site(string into) => Invocation.Of(["site", into, "--book", git.Folder, "--compress", "no"]);
 
     private string In(string name) => Path.Combine(folder, name);
 

@@ -13,9 +13,9 @@ internal static class ReferencePage
     public static Page Of(SiteBook site)
     {
         var reference = site.Book.Reference;
-        var tables = reference.Tables.Select(table => new ReferenceView(table.Name, table.Title, Values(table.Name), Views(table.Sources), ""));
+        var tables = reference.Tables.Select(table => new ReferenceView(Links.Slug(table.Name), table.Title, Values(table.Name), Views(table.Sources), ""));
         var files = Files(reference).Select(file => new ReferenceView(
-            file.Name, file.Title, [], Views(file.Sources), Links.Lines($"schema/reference/{file.Name}.yaml")));
+            Links.Slug(file.Name), file.Title, [], Views(file.Sources), Links.Lines($"schema/reference/{file.Name}.yaml")));
         var body = Templates.Render("reference", ("root", ""), ("items", tables.Concat(files).ToArray()));
         return new Page(Path, "Tables of no single place", "words", body, []);
     }
@@ -28,7 +28,7 @@ internal static class ReferencePage
             .Where(each => site.Book.Jurisdiction(each.Cited.Source.Jurisdiction) is null)
             .Distinct()
             .ToLookup(each => each.Cited.Source, each => new LeaningView(
-                "Tables", each.Title, $"{Path}#{each.Name}", each.Cited.Citation.Clause ?? "", CarriedWords.Of(site, null), each.Cited.Citation.Note ?? ""));
+                "Tables", each.Title, $"{Path}#{Links.Slug(each.Name)}", each.Cited.Citation.Clause ?? "", CarriedWords.Of(site, null), each.Cited.Citation.Note ?? ""));
     }
 
     /// <summary>The files of figures but that of the tables, whose sources stand with each table.</summary>

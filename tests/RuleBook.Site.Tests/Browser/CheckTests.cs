@@ -191,7 +191,7 @@ public sealed class CheckTests(BrowserSite site)
         var job = TheCommand.Json(Path.Combine(TheBook.Folder, "examples", "wagon-touring.yaml"));
         var page = await site.CheckAsync(job.Insert(job.LastIndexOf('}'), ", \"trailer\": { \"mass\": \"3000 kg\" }"), new() { ViewportSize = new() { Width = 1440, Height = 900 } });
         (await page.EvaluateAsync<double>("scrollY")).ShouldBe(0);
-        var told = page.GetByText("kg over GVM").First;
+        var told = page.Locator("text=kg over GVM >> visible=true").First;
         var box = await told.BoundingBoxAsync();
         box.ShouldNotBeNull();
         (box.Y + box.Height).ShouldBeLessThanOrEqualTo(900);
