@@ -32,15 +32,17 @@ internal sealed class YamlNodes(string text, string file)
         }
         catch (YamlException error)
         {
-            throw Refuse(open.Count > 0 && open.Last() is var (bracket, isList) && bracket.Line < error.Start.Line
-                ? YamlSyntax.Unclosed(bracket, isList)
-                : YamlSyntax.Explain(error, text, file));
+            throw Refuse(Unclosed(before: error.Start.Line) ?? YamlSyntax.Explain(error, text, file));
         }
         catch (Exception error) when (error is ArgumentException or InvalidOperationException or FormatException or OverflowException)
         {
-            throw Refuse(open.Count > 0 && open.Last() is var (bracket, isList) ? YamlSyntax.Unclosed(bracket, isList) : YamlProblems.Syntax(Here(), "this cannot be read as YAML", ""));
+            throw Refuse(Unclosed(before: long.MaxValue) ?? YamlProblems.Syntax(Here(), "this cannot be read as YAML", ""));
         }
     }
+
+    /// <summary>The outermost bracket that is open, where it stands on an earlier line.</summary>
+    private Problem? Unclosed(long before) =>
+        open.Count > 0 && open.Last() is var (bracket, isList) && bracket.Line < before ? YamlSyntax.Unclosed(bracket, isList) : null;
 
     private static InputException Refuse(Problem problem) => new(problem);
 

@@ -37,6 +37,20 @@ public sealed class FleetCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task A_link_planted_where_a_fleet_is_written_aside_is_refused_and_what_it_leads_to_is_kept()
+    {
+        var (mine, output) = (Path.Combine(folder.FullName, "mine.txt"), Path.Combine(folder.FullName, "out.csv"));
+        await File.WriteAllTextAsync(mine, "mine", TestContext.Current.CancellationToken);
+        File.CreateSymbolicLink(WrittenAside.Beside(output, "part"), mine);
+        var rows = Path.Combine(folder.FullName, "fleet.csv");
+        await File.WriteAllTextAsync(rows, "registered-in,modification.suspension-lift\nau-qld,45 mm\n", TestContext.Current.CancellationToken);
+        var answer = await Invocation.Of(["fleet", rows, "--output", output]);
+        (answer.Code, answer.Error.Contains("a link lies where the file is written aside", StringComparison.Ordinal)).ShouldBe((2, true));
+        (await File.ReadAllTextAsync(mine, TestContext.Current.CancellationToken)).ShouldBe("mine");
+        File.Exists(output).ShouldBeFalse();
+    }
+
+    [Fact]
     public async Task Random_rows_say_what_assess_says_whether_or_not_an_equal_row_came_before()
     {
         var random = new Random(17);

@@ -15,13 +15,15 @@ internal sealed class WrittenAside : IDisposable
 
     /// <param name="file">The file.</param>
     /// <param name="kept">How many bytes of what is aside are kept.</param>
-    /// <exception cref="InputException">There is a folder of that name, or less aside than is to be kept.</exception>
+    /// <exception cref="InputException">There is a folder of that name, a link where it is written aside, or less aside than is to be kept.</exception>
     /// <exception cref="IOException">Another run writes it.</exception>
     public WrittenAside(string file, long kept = 0)
     {
         if (Directory.Exists(file)) throw new InputException(Problem.Error("not-writable", new Mark(file, 1, 1), "this is a folder", "name a file in it"));
         this.file = Path.GetFullPath(file);
         aside = Beside(file, "part");
+        if (new FileInfo(aside).LinkTarget is not null)
+            throw new InputException(Problem.Error("not-writable", new Mark(aside, 1, 1), "a link lies where the file is written aside", "take it away"));
         stream = new FileStream(aside, FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1 << 16);
         if (stream.Length < kept)
         {
