@@ -1,5 +1,6 @@
 using System.Text.Json;
 using RuleBook.Answers;
+using RuleBook.Authoring.Files;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Cli.Commands;
 using RuleBook.Cli.Fleets;
@@ -41,7 +42,7 @@ public sealed class FleetCommandTests : IDisposable
     {
         var (mine, output) = (Path.Combine(folder.FullName, "mine.txt"), Path.Combine(folder.FullName, "out.csv"));
         await File.WriteAllTextAsync(mine, "mine", TestContext.Current.CancellationToken);
-        File.CreateSymbolicLink(WrittenAside.Beside(output, "part"), mine);
+        File.CreateSymbolicLink(WrittenAside.Beside(Destination.Of(output), "part"), mine);
         var rows = Path.Combine(folder.FullName, "fleet.csv");
         await File.WriteAllTextAsync(rows, "registered-in,modification.suspension-lift\nau-qld,45 mm\n", TestContext.Current.CancellationToken);
         var answer = await Invocation.Of(["fleet", rows, "--output", output]);
@@ -169,11 +170,11 @@ public sealed class FleetCommandTests : IDisposable
         var (written, verdict) = (string.Concat(right.Split("\r\n")[..5].Select(line => line + "\r\n")), right.Split("\r\n")[1].Split(',')[4]);
         File.Delete(output);
         File.Delete(aside);
-        await File.WriteAllTextAsync(WrittenAside.Beside(output, "part"), written + "W-5,2026", cancel);
-        await File.WriteAllTextAsync(WrittenAside.Beside(aside, "part"), "row,line,column,header,reason,tip\r\n", cancel);
+        await File.WriteAllTextAsync(WrittenAside.Beside(Destination.Of(output), "part"), written + "W-5,2026", cancel);
+        await File.WriteAllTextAsync(WrittenAside.Beside(Destination.Of(aside), "part"), "row,line,column,header,reason,tip\r\n", cancel);
         new FleetState(
             FleetCommand.Run(Book.Value.Digest, null, new DateOnly(2026, 11, 25), input, aside), 4, written.Length, "row,line,column,header,reason,tip\r\n".Length,
-            new FleetCounts(4, 0, 0, new() { [verdict] = 4 }, new() { [$"au-qld {verdict}"] = 4 }, []), null, []).Write(output);
+            new FleetCounts(4, 0, 0, new() { [verdict] = 4 }, new() { [$"au-qld {verdict}"] = 4 }, []), null, []).Write(Destination.Of(output));
         var resumed = await Invocation.Of([.. command, "--resume"]);
         resumed.Error.ShouldContain("goes on after row 4");
         (await File.ReadAllTextAsync(output, cancel)).ShouldBe(right);

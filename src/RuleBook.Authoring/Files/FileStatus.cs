@@ -13,12 +13,13 @@ internal sealed partial record FileStatus(bool IsRegular, UnixFileMode? Mode, (u
     private const ushort KindMask = 0xF000;
     private const ushort Regular = 0x8000;
 
-    /// <summary>Null where there is no such file.</summary>
+    /// <summary>Null where there is no such file, or a link leads to none.</summary>
     public static FileStatus? Of(string path)
     {
         if (!File.Exists(path)) return null;
         if (OperatingSystem.IsLinux() && Stat(AtCurrentFolder, path, 0, KindModeAndOwner, out var about) == 0)
             return new FileStatus((about.Mode & KindMask) == Regular, (UnixFileMode)(about.Mode & 0xFFF), (about.User, about.Group));
+        if (new FileInfo(path).LinkTarget is not null) return null; // it leads to nothing
         return new FileStatus(true, OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path), null);
     }
 

@@ -1,5 +1,4 @@
 using System.Text;
-using RuleBook.Text;
 
 namespace RuleBook.Authoring.Files;
 
@@ -9,6 +8,7 @@ namespace RuleBook.Authoring.Files;
 /// </summary>
 internal static class WholeFile
 {
+    /// <exception cref="Text.InputException">It is a folder, or there is no folder for it.</exception>
     /// <exception cref="IOException">It cannot be written; what was there is still there.</exception>
     /// <exception cref="OperationCanceledException">The process is asked to end; what was there is still there.</exception>
     public static void Write(string path, string text, CancellationToken stop = default) => Write(path, Encoding.UTF8.GetBytes(text), stop);
@@ -16,19 +16,16 @@ internal static class WholeFile
     /// <inheritdoc cref="Write(string, string, CancellationToken)"/>
     public static void Write(string path, ReadOnlySpan<byte> bytes, CancellationToken stop = default)
     {
-        var target = Followed(Path.GetFullPath(path));
-        if (Directory.Exists(target)) throw Refused(path, "this is a folder", "name a file in it");
-        if (!Directory.Exists(Path.GetDirectoryName(target))) throw Refused(path, $"there is no folder '{Path.GetDirectoryName(path)}'", "make it first, or check its name");
-        var kept = FileStatus.Of(target);
-        if (kept is { IsRegular: false })
+        var to = Destination.Of(path);
+        var target = to.Path;
+        if (!to.IsFile)
         {
-            using var device = new FileStream(target, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+            using var device = to.OpenAsItIs();
             device.Write(bytes);
             return;
         }
 
-        // To replace a file, one must be allowed to write to it.
-        if (kept is not null) using (File.OpenHandle(target, FileMode.Open, FileAccess.Write, FileShare.ReadWrite)) { }
+        to.AskToReplace();
         var aside = Path.Combine(Path.GetDirectoryName(target)!, $".rulebook-{Guid.NewGuid():N}.part");
         var made = false;
         try
@@ -40,7 +37,7 @@ internal static class WholeFile
                 stream.Flush(flushToDisk: true);
             }
 
-            kept?.ApplyTo(aside);
+            to.Status?.ApplyTo(aside);
             stop.ThrowIfCancellationRequested();
             File.Move(aside, target, overwrite: true);
             made = false;
@@ -50,9 +47,4 @@ internal static class WholeFile
             if (made) File.Delete(aside);
         }
     }
-
-    private static InputException Refused(string path, string what, string tip) => new(Problem.Error("not-writable", new Mark(path, 1, 1), what, tip));
-
-    private static string Followed(string path) =>
-        new FileInfo(path).LinkTarget is null ? path : File.ResolveLinkTarget(path, returnFinalTarget: true)!.FullName;
 }

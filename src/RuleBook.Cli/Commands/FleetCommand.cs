@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using RuleBook.Answers;
+using RuleBook.Authoring.Files;
 using RuleBook.Cli.Answers;
 using RuleBook.Cli.Fleets;
 using RuleBook.Jobs.Reading;
@@ -39,15 +40,15 @@ internal static class FleetCommand
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
             var name = given == "-" ? StandardInput : given;
             var earlier = Paths.Given("--against", parsed.GetValue(against)) is { } old ? Revision.Open(old, Inputs.BookFolder(parsed.GetValue(book), surroundings)) : null;
-            var files = (Output: Paths.Given("--output", parsed.GetValue(output)), Rejected: Paths.Given("--rejected", parsed.GetValue(rejected)));
-            var run = Run(opened.Digest, earlier?.Digest, surroundings.Today, given, files.Rejected);
-            var state = !parsed.GetValue(resume) ? null : files.Output is not null && given != "-"
+            var files = (Output: To("--output", parsed.GetValue(output)), Rejected: To("--rejected", parsed.GetValue(rejected)));
+            var run = Run(opened.Digest, earlier?.Digest, surroundings.Today, given, files.Rejected?.Path);
+            var state = !parsed.GetValue(resume) ? null : files is { Output.IsFile: true, Rejected: null or { IsFile: true } } && given != "-"
                 ? FleetState.Read(files.Output, run)
                 : throw new InputException(Problem.Error("not-resumable", new Mark("--resume", 1, 1), "only a run from a file to a file can be gone on with", "name both, as the run that died did"));
             if (parsed.GetValue(resume)) surroundings.Error.WriteLine(state is null ? "no run that died has noted how far it came: from the first row" : string.Create(CultureInfo.InvariantCulture, $"goes on after row {state.Row}"));
             using var reader = new FleetReader(name, Text(given), parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl", state?.Row ?? 0);
             var answers = new FleetAnswers(opened, name, reader.Columns, surroundings.Today);
-            if (parsed.GetValue(explain) is { } row) return Explain(row, name, reader, answers, opened, files.Output, surroundings);
+            if (parsed.GetValue(explain) is { } row) return Explain(row, name, reader, answers, opened, parsed.GetValue(output), surroundings);
             var effect = earlier is null ? null : new FleetEffect(parsed.GetValue(against)!) { Counts = state?.Effect ?? [] };
             var before = earlier is null ? null : new FleetAnswers(earlier, name, reader.Columns, surroundings.Today);
             return Run(run, state, note => new FleetRun(reader, answers, before, effect) { GoesOn = state is not null, Summary = Summary(state), Note = note }, reader, effect, files, surroundings);
@@ -56,7 +57,7 @@ internal static class FleetCommand
     }
 
     private static int Run(
-        string name, FleetState? state, Func<Action<long>, FleetRun> begin, FleetReader reader, FleetEffect? effect, (string? Output, string? Rejected) files, Surroundings surroundings)
+        string name, FleetState? state, Func<Action<long>, FleetRun> begin, FleetReader reader, FleetEffect? effect, (Destination? Output, Destination? Rejected) files, Surroundings surroundings)
     {
         using var kept = files.Output is null ? null : new WrittenAside(files.Output, state?.Output ?? 0);
         using var aside = files.Rejected is null ? null : new WrittenAside(files.Rejected, state?.Rejected ?? 0);
@@ -65,7 +66,7 @@ internal static class FleetCommand
         FleetRun? run = null;
         run = begin(row =>
         {
-            if (files.Output is not null)
+            if (files.Output is { IsFile: true })
                 new FleetState(name, row, kept!.Length, aside?.Length ?? 0, run!.Summary.Counts, effect?.Counts, [.. run.Problems]).Write(files.Output);
         });
         run.Problems.AddRange(state?.Problems ?? []);
@@ -79,7 +80,7 @@ internal static class FleetCommand
         }
         finally
         {
-            if (files.Output is not null) FleetState.Delete(files.Output);
+            if (files.Output is { IsFile: true }) FleetState.Delete(files.Output);
         }
 
         if (progress is not null) surroundings.Error.WriteLine();
@@ -87,6 +88,8 @@ internal static class FleetCommand
         foreach (var line in (effect?.Lines() ?? []).Concat(run.Summary.Lines())) surroundings.Error.WriteLine(line);
         return run.Summary.Rejected == 0 ? ExitCode.Permitted : ExitCode.BadInput;
     }
+
+    private static Destination? To(string option, string? path) => Paths.Given(option, path) is { } given ? Destination.Of(given) : null;
 
     private static FleetSummary Summary(FleetState? state) => state is null ? new FleetSummary() : new FleetSummary { Counts = state.Summary };
 

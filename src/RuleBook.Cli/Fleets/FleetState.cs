@@ -15,19 +15,19 @@ namespace RuleBook.Cli.Fleets;
 internal sealed record FleetState(string Run, long Row, long Output, long Rejected, FleetCounts Summary, EffectCount[]? Effect, string[] Problems)
 {
     /// <summary>Notes it whole or not at all.</summary>
-    public void Write(string output) => WholeFile.Write(PathOf(output), JsonSerializer.Serialize(this));
+    public void Write(Destination output) => WholeFile.Write(PathOf(output), JsonSerializer.Serialize(this));
 
     /// <summary>What a run that died has noted; null where none has.</summary>
     /// <exception cref="InputException">It was another run.</exception>
-    public static FleetState? Read(string output, string run)
+    public static FleetState? Read(Destination output, string run)
     {
         var path = PathOf(output);
         if (!File.Exists(path) || Parsed(File.ReadAllText(path)) is not { } noted) return null;
-        return noted.Run == run ? noted : throw Refused(output, "the run that died was of another book, day, input or output", "run it without --resume, or with the same book and options");
+        return noted.Run == run ? noted : throw Refused(output.Path, "the run that died was of another book, day, input or output", "run it without --resume, or with the same book and options");
     }
 
     /// <summary>Forgets it.</summary>
-    public static void Delete(string output) => File.Delete(PathOf(output));
+    public static void Delete(Destination output) => File.Delete(PathOf(output));
 
     private static FleetState? Parsed(string text)
     {
@@ -41,7 +41,7 @@ internal sealed record FleetState(string Run, long Row, long Output, long Reject
         }
     }
 
-    private static string PathOf(string output) => WrittenAside.Beside(output, "state");
+    private static string PathOf(Destination output) => WrittenAside.Beside(output, "state");
 
     private static InputException Refused(string output, string what, string tip) => new(Problem.Error("not-resumable", new Mark(output, 1, 1), what, tip));
 }
