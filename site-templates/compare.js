@@ -56,6 +56,7 @@ function goTo(day) {
 function showDay(day) {
   on.value = day;
   for (const each of document.querySelectorAll("[data-day-shown]")) each.textContent = words(day);
+  document.querySelector("[data-since]").hidden = changeOf(day) === day;
   for (const caption of comparison.querySelectorAll("caption")) caption.textContent = caption.textContent.replace(/ on [^,]*$/, ` on ${words(day)}`);
 }
 

@@ -14,15 +14,24 @@ internal static class RereadPage
             .OrderBy(pair => pair.source.RecheckAfter.Earliest)
             .ThenBy(pair => pair.source.Checked.Earliest)
             .ThenBy(pair => $"{pair.place.Id}/{pair.source.Id}", StringComparer.Ordinal)
-            .Select(pair => DueView.Of(pair.place, pair.source));
-        var body = Templates.Render("reread", ("root", ""), ("day", Phrases.Day(site.Day)), ("due", due.ToArray()));
+            .GroupBy(pair => (After: pair.source.RecheckAfter.Text, Compared: pair.source.Checked.Text))
+            .Select(day => new DueDay(day.Key.After, day.Key.Compared, [.. day.GroupBy(pair => pair.place, pair => pair.source, DuePlace.Of)]));
+        var body = Templates.Render("reread", ("root", ""), ("due", due.ToArray()));
         return new Page("reread.html", "Due to be read again", "changes", body, []);
     }
 }
 
-/// <summary>A source due to be read again.</summary>
-internal sealed record DueView(string Due, string Checked, string Place, string Title, string ReadAs, string Url)
+/// <summary>What is due after one day and was compared on one day.</summary>
+internal sealed record DueDay(string After, string Compared, DuePlace[] Places);
+
+/// <summary>The sources of a place that are due.</summary>
+internal sealed record DuePlace(string Name, DueView[] Sources)
 {
-    public static DueView Of(Jurisdiction place, Source source) =>
-        new(source.RecheckAfter.Text, source.Checked.Text, place.Name, source.Title, Phrases.ReadAs(source), Links.Source(source));
+    public static DuePlace Of(Jurisdiction place, IEnumerable<Source> sources) => new(place.Name, [.. sources.Select(DueView.Of)]);
+}
+
+/// <summary>A source due to be read again.</summary>
+internal sealed record DueView(string Title, string ReadAs, string Url)
+{
+    public static DueView Of(Source source) => new(source.Title, Phrases.ReadAs(source), Links.Source(source));
 }

@@ -73,22 +73,14 @@ internal static class TopicPages
     ];
 }
 
-/// <summary>All that is said of a measure, with the clause.</summary>
-internal sealed record MeasureTable(string Measure, string Title, string Definition, MeasureRow[] Rows)
+/// <summary>All that is said of a measure, place by place.</summary>
+internal sealed record MeasureTable(string Measure, string Title, string Definition, MeasurePlace[] Places)
 {
-    public static MeasureTable Of(SiteBook site, string measure, IEnumerable<LimitStatement> lines)
-    {
-        var known = site.Words.Measures.GetValueOrDefault(measure);
-        return new MeasureTable(
-            measure,
-            TitleOf(site, measure),
-            known?.Definition.Trim() ?? "",
-            [
-                .. lines.Select(line => MeasureRow.Of(site, line))
-                    .GroupBy(row => (row.Place, row.Kind, row.Amount, row.Pathway, row.When, row.Marks, row.Clause))
-                    .Select(same => same.First() with { Lines = [.. same.SelectMany(row => row.Lines).Distinct()] }),
-            ]);
-    }
+    public static MeasureTable Of(SiteBook site, string measure, IEnumerable<LimitStatement> lines) => new(
+        measure,
+        TitleOf(site, measure),
+        site.Words.Measures.GetValueOrDefault(measure)?.Definition.Trim() ?? "",
+        [.. lines.GroupBy(line => line.Place).Select(place => new MeasurePlace(place.Key.Name, Links.Jurisdiction(place.Key.Id), MeasureRow.Of(site, place)))]);
 
     public static string TitleOf(SiteBook site, string measure) => SiteBook.Heading(measure switch
     {
@@ -98,26 +90,41 @@ internal sealed record MeasureTable(string Measure, string Title, string Definit
     });
 }
 
-/// <summary>One statement with its clause and the data lines that say it.</summary>
-internal sealed record MeasureRow(
-    string Place, string Kind, string Amount, string Pathway, string Words, string When, string Marks, string Url, string Clause, string SourceUrl,
-    string[] Lines, string Report)
+/// <summary>What one place says of a measure.</summary>
+internal sealed record MeasurePlace(string Name, string Url, MeasureRow[] Rows);
+
+/// <summary>One limit for one kind of vehicle, with all that says it.</summary>
+internal sealed record MeasureRow(string Kind, string Amount, string Pathway, string Words, string When, string Marks, MeasureClause[] Clauses, string Report)
 {
-    public static MeasureRow Of(SiteBook site, LimitStatement line)
-    {
-        var source = line.Standing.Cited;
-        return new MeasureRow(
-            line.Place.Name,
-            line.Kind,
-            line.Measure == LimitStatements.Beyond && line.Kind == "limit" ? "" : line.Amount(site.Words),
-            line.Pathway is { } pathway ? Wording.Of(pathway) : "",
-            line.Pathway is { } words ? Say.Short(words) : "",
-            Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),
-            Trust.Marks(line),
-            Links.Rule(line.Rule),
-            source is null ? "" : $"{source.Source.Title}{(source.Citation.Clause is { } clause ? $", {clause}" : "")}",
-            source is null ? Links.Rule(line.Rule) : Links.Source(source.Source),
-            [Links.Line(line.Limit?.Mark ?? Links.Mark(line.Version))],
-            Links.Report(line.Rule));
-    }
+    public static MeasureRow[] Of(SiteBook site, IEnumerable<LimitStatement> lines) =>
+    [
+        .. lines.Select(line => Of(site, line))
+            .GroupBy(row => (row.Kind, row.Amount, row.Pathway, row.When, row.Marks))
+            .Select(same => same.First() with { Clauses = MeasureClause.Together(same.SelectMany(row => row.Clauses)) }),
+    ];
+
+    private static MeasureRow Of(SiteBook site, LimitStatement line) => new(
+        line.Kind,
+        line.Measure == LimitStatements.Beyond && line.Kind == "limit" ? "" : line.Amount(site.Words),
+        line.Pathway is { } pathway ? Wording.Of(pathway) : "",
+        line.Pathway is { } words ? Say.Short(words) : "",
+        Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),
+        Trust.Marks(line),
+        [MeasureClause.Of(line)],
+        Links.Report(line.Rule));
+}
+
+/// <summary>A clause that says a limit, with the lines of data that hold it.</summary>
+internal sealed record MeasureClause(string Text, string Url, string[] Lines)
+{
+    public static MeasureClause Of(LimitStatement line) => new(
+        line.Standing.Cited is { } cited ? $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")}" : "",
+        line.Standing.Cited is { } from ? Links.Source(from.Source) : Links.Rule(line.Rule),
+        [Links.Line(line.Limit?.Mark ?? Links.Mark(line.Version))]);
+
+    public static MeasureClause[] Together(IEnumerable<MeasureClause> clauses) =>
+    [
+        .. clauses.GroupBy(clause => (clause.Text, clause.Url))
+            .Select(same => same.First() with { Lines = [.. same.SelectMany(clause => clause.Lines).Distinct()] }),
+    ];
 }

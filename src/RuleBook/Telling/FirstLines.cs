@@ -39,10 +39,10 @@ public static class FirstLines
     private static string Pathway(Assessment assessment) => assessment.Verdict switch
     {
         null => $"undecided: {Opening(assessment)}",
-        Law.Pathway.Prohibited => $"not allowed{Because(assessment)}",
+        Law.Pathway.Prohibited => $"not allowed{Because(assessment, "")}",
         var verdict when TooClose(assessment) is { } close => $"{Phrases.Pathway(verdict.Value)}, but too close to call: {close}",
         Law.Pathway.NoCertificate => $"allowed without a certificate{Left(assessment)}",
-        var verdict => $"{Phrases.Pathway(verdict.Value)}{Because(assessment)}",
+        var verdict => $"{Phrases.Pathway(verdict.Value)}{Because(assessment, verdict == Law.Pathway.Certificate ? "without one: " : "without it: ")}",
     };
 
     /// <summary>What closed the last pathway that was open, of the rule that decides.</summary>
@@ -58,7 +58,7 @@ public static class FirstLines
         .Concat(closed.Limits.Select(Phrases.Limit))
         .Concat(closed.Facts.Select(fact => $"{fact.Title}: {fact.Is}")));
 
-    private static string Because(Assessment assessment) => Reason(assessment) is { } reason ? $" ({reason})" : "";
+    private static string Because(Assessment assessment, string without) => Reason(assessment) is { } reason ? $" ({without}{reason})" : "";
 
     /// <summary>The limit with the least left of those that the job uses.</summary>
     private static string Left(Assessment assessment) => TightestLimits.Of(assessment)

@@ -25,6 +25,14 @@ public sealed class LookTests(BrowserSite site)
           .map(each => each.outerHTML.slice(0, 90))
         """;
 
+    /// <summary>Text in a box too narrow or too low for it, where the box neither scrolls nor shows what passes its edge.</summary>
+    private const string CutOff = """
+        [...document.querySelectorAll("main *, header *, footer *")]
+          .filter(each => each.checkVisibility() && getComputedStyle(each).overflow === "hidden" && !getComputedStyle(each).clipPath.startsWith("inset"))
+          .filter(each => each.clientWidth > 1 && (each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1) && each.innerText)
+          .map(each => each.outerHTML.slice(0, 90))
+        """;
+
     [Theory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]
@@ -86,6 +94,35 @@ public sealed class LookTests(BrowserSite site)
         await page.ReloadAsync();
         await page.WaitForSelectorAsync(".verdict");
         (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(360, "check.html with a job");
+    }
+
+    /// <summary>Of a screen of 1280 pixels a zoom of 200 % leaves 640; text alone at 200 % leaves them all (WCAG 2.2, 1.4.4 and 1.4.10).</summary>
+    [Theory]
+    [InlineData(640, "100%")]
+    [InlineData(1280, "200%")]
+    public async Task At_twice_the_size_no_page_scrolls_sideways_and_nothing_is_cut_off(int width, string text)
+    {
+        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = width, Height = 400 }, DeviceScaleFactor = 2 });
+        foreach (var kind in PageKinds.All)
+        {
+            await page.GotoAsync(site.Root + kind);
+            await page.EvaluateAsync("size => document.documentElement.style.fontSize = size", text);
+            (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(width, kind);
+            (await page.EvaluateAsync<string[]>(CutOff)).ShouldBeEmpty(kind);
+        }
+    }
+
+    [Theory]
+    [InlineData(ReducedMotion.Reduce, "auto")]
+    [InlineData(ReducedMotion.NoPreference, "smooth")]
+    public async Task Nothing_moves_by_itself_for_whoever_asked_for_less_motion(ReducedMotion asked, string scrolling)
+    {
+        var page = await site.OpenAsync(new() { ReducedMotion = asked });
+        await page.GotoAsync($"{site.Root}check.html");
+        (await page.EvaluateAsync<string>("getComputedStyle(document.documentElement).scrollBehavior")).ShouldBe(scrolling);
+        await page.WaitForSelectorAsync("html[data-ready]");
+        await page.EvaluateAsync("document.querySelectorAll('details').forEach(part => part.open = true)");
+        (await page.EvaluateAsync<int>("document.getAnimations().length")).ShouldBe(0);
     }
 
     [Fact]

@@ -85,7 +85,11 @@ public sealed class LogTests
     public void What_is_due_to_be_read_again_has_a_page_of_its_own()
     {
         var page = Parsed.Of(TheBook.Site.Where(file => file.Path == "reread.html")).Single().Document;
-        page.All("tbody tr").Count().ShouldBe(TheBook.Input.Book.Jurisdictions.Sum(place => place.Sources.Length));
+        page.All("main li").Count().ShouldBe(TheBook.Input.Book.Jurisdictions.Sum(place => place.Sources.Length));
+        page.All("main h2").Select(Words).ShouldBe(
+            TheBook.Input.Book.Jurisdictions.SelectMany(place => place.Sources)
+                .OrderBy(source => source.RecheckAfter.Earliest).ThenBy(source => source.Checked.Earliest)
+                .Select(source => $"After {source.RecheckAfter} compared {source.Checked}").Distinct());
         Page.Value.QuerySelector("a[href='reread.html']").ShouldNotBeNull();
     }
 

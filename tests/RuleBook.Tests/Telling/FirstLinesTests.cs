@@ -35,6 +35,14 @@ public sealed class FirstLinesTests
 
     [Fact]
     [Trait("Basis", "derived")]
+    public void Where_a_certificate_is_needed_the_first_line_tells_what_would_have_been_free_as_such()
+    {
+        var answer = Assess(Stating(Tiers), Lift("60 mm"));
+        FirstLines.Of(answer).First().ShouldBe("Allowed with a certificate (without one: suspension-lift 60 mm, limit 50 mm: 10 mm too much). State A, 25 November 2026.");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
     public void Alternatives_of_one_pathway_have_a_letter_and_a_name_each()
     {
         var finding = Assess(Stating(Two), """ "modification": { "suspension-lift": "40 mm", "body-lift": "25 mm" } """).Findings.ShouldHaveSingleItem();
