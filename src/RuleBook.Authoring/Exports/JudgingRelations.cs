@@ -68,8 +68,8 @@ internal sealed class JudgingRelations
             if (level > 2) throw new NotSupportedException($"'{sum.Name}' is a sum of sums of sums");
             var measure = table.Vocabulary.Measures[table.MeasureOf(sum.Slot)];
             if (!written.Add(sum.Name)) return level;
-            quantities.Add(ruling, sum.Name, measure.Name, level, table.Absent(sum.Slot) is { IsStated: true, Known.Low: { } absent } ? Decimals.Of(measure, absent.Value) : null);
-            foreach (var (part, factor) in sum.Terms) parts.Add(ruling, sum.Name, part.Name, Decimals.Of(factor.Value));
+            quantities.Add(ruling, sum.Name, measure.Name, level, table.Absent(sum.Slot) is { Low: { } absent } ? Decimals.Of(measure, absent.Value) : null);
+            foreach (var term in sum.Terms) parts.Add(ruling, sum.Name, term.Part.Name, Decimals.Of(term.Factor.Value));
             return level;
         }
     }

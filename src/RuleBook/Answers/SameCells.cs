@@ -86,7 +86,7 @@ public sealed class SameCells
         if (measures.IndexOf(sum.Name) is >= 0 and var at) terms.Add((at, factor));
         else if (sum.Terms.Length == 0 || row.IsStated(sum)) rest += row.Known(sum) * factor;
         else
-            foreach (var (part, share) in sum.Terms) Add(part, share * factor, row, measures, terms, ref rest);
+            foreach (var term in sum.Terms) Add(term.Part, term.Factor * factor, row, measures, terms, ref rest);
     }
 
     /// <summary>The measures that code names, to compute with them.</summary>

@@ -14,11 +14,16 @@ internal sealed class Axis
     private const int EdgesOfColumn = 31;
 
     private readonly Exact[] edges;
+    private readonly long[] steps;
 
-    public Axis(string measure, MeasureSum sum, IEnumerable<Fraction> bounds, int column)
+    public Axis(string measure, MeasureSum sum, IReadOnlyCollection<Fraction> bounds, Grid grid, int column)
     {
         (Measure, Sum, Column) = (measure, sum, column);
-        edges = [.. bounds.Distinct().Order().Select(Exact.Of)];
+        Fraction[] ordered = [.. bounds.Distinct().Order()];
+        edges = [.. ordered.Select(Exact.Of)];
+        steps = new long[edges.Length];
+        IsOnGrid = sum.Times <= Grid.Times;
+        for (var i = 0; i < steps.Length; i++) IsOnGrid &= grid.Holds(ordered[i], out steps[i]);
         Columns = Math.Max(1, (edges.Length + EdgesOfColumn - 1) / EdgesOfColumn);
     }
 
@@ -31,6 +36,9 @@ internal sealed class Axis
     /// <summary>Its first column.</summary>
     public int Column { get; }
 
+    /// <summary>Index of the movement that shows on it; -1 where none does.</summary>
+    public int Movement { get; set; } = -1;
+
     /// <summary>How many columns it takes.</summary>
     public int Columns { get; }
 
@@ -38,6 +46,9 @@ internal sealed class Axis
     public int Cells => 2 * edges.Length + 1;
 
     public ReadOnlySpan<Exact> Edges => edges;
+
+    /// <summary>Whether all its edges lie on the grid of the table.</summary>
+    public bool IsOnGrid { get; }
 
     /// <summary>The cell of a value: odd at an edge, even between two.</summary>
     public int Place(in Exact value)
@@ -53,6 +64,14 @@ internal sealed class Axis
         }
 
         return 2 * low;
+    }
+
+    /// <summary>The cell of a value on the grid, without a branch for each edge.</summary>
+    public int Place(long at)
+    {
+        var cell = 0;
+        foreach (var edge in steps) cell += (int)(edge - at - 1 >>> 63) + (int)(edge - at >>> 63); // one where at >= edge, another where at > edge
+        return cell;
     }
 
     /// <summary>One of its columns and the cell in it, as a bit, of a value at an edge.</summary>
@@ -71,6 +90,15 @@ internal sealed class Axis
     {
         var (first, last) = known.On(this);
         for (var i = 0; i < Columns; i++) row[Column + i] = Mask(i, first, last);
+    }
+
+    /// <summary>Puts a value on the grid into a row.</summary>
+    public void Put(Span<ulong> row, long at)
+    {
+        var cell = Place(at);
+        if (Columns == 1) row[Column] = 1ul << cell;
+        else
+            for (var i = 0; i < Columns; i++) row[Column + i] = Mask(i, cell, cell);
     }
 
     /// <summary>The tests that pass just within the bounds; at most two, since the two ends may lie in different columns.</summary>

@@ -11,11 +11,7 @@ public sealed partial class DecisionTable
     /// established what they say, otherwise from the best to the worst. Topics that the row does not touch are not judged.
     /// </summary>
     /// <param name="row">A row of this table.</param>
-    public Outcome Judge(Row row)
-    {
-        var cells = row.Cells;
-        return Judge(cells, Touched(cells));
-    }
+    public Outcome Judge(Row row) => Judge(row.Cells, row.Touched);
 
     /// <summary>As <see cref="Judge(Row)"/>, on topics chosen.</summary>
     internal Outcome Judge(ReadOnlySpan<ulong> row, Touched touched)
@@ -28,25 +24,29 @@ public sealed partial class DecisionTable
         where TWatch : struct, IWatch, allows ref struct
     {
         var verdict = Free;
-        var (topic, bound, unmet) = (-1, true, 0ul);
-        for (var i = 0; i < rules.Length; i++)
+        for (var left = touched.Topics; left != 0; left &= left - 1)
         {
-            ref readonly var rule = ref rules[i];
-            if ((touched.Topics >> rule.Topic & 1) == 0) continue;
-            if (rule.Topic != topic)
+            var topic = BitOperations.TrailingZeroCount(left);
+            ref readonly var line = ref topics[topic];
+            var (may, must) = TWatch.Watches ? (ulong.MaxValue, 0) : line.Bind(row);
+            var (bound, unmet) = (false, touched.Own & ownOfTopic[topic]);
+            for (var i = 0; i < line.Rules.Length; i++)
             {
-                if (!bound || unmet != 0) verdict = verdict.And(Outcome.Open);
-                (topic, bound, unmet) = (rule.Topic, false, touched.Own & ownOfTopic[rule.Topic]);
+                var told = i < TopicLine.Told;
+                if (told && (may >> i & 1) == 0) continue;
+                ref readonly var rule = ref rules[line.Rules[i]];
+                var result = told && (must >> i & 1) != 0 && rule.VersionColumn == 0
+                    ? Bound(rule.FirstVersion, row, ref watch)
+                    : Judge(in rule, row, ref watch);
+                if (result.Binds == Truth.No) continue;
+                bound |= result.Binds == Truth.Yes;
+                unmet &= ~result.Speaks;
+                verdict = verdict.And(result.Outcome);
             }
 
-            var result = Judge(in rule, row, ref watch);
-            if (result.Binds == Truth.No) continue;
-            bound |= result.Binds == Truth.Yes;
-            unmet &= ~result.Speaks;
-            verdict = verdict.And(result.Outcome);
+            if (!bound || unmet != 0) verdict = verdict.And(Outcome.Open);
         }
 
-        if (!bound || unmet != 0 || (touched.Topics & withoutRules) != 0) verdict = verdict.And(Outcome.Open);
         return verdict;
     }
 
@@ -91,6 +91,11 @@ public sealed partial class DecisionTable
         return binds == Truth.Yes ? new RuleResult(binds, outcome) { Speaks = speaks } : new RuleResult(binds, outcome.Or(Free));
     }
 
+    /// <summary>What a rule with one version gives where it is known to bind.</summary>
+    private RuleResult Bound<TWatch>(int version, ReadOnlySpan<ulong> row, ref TWatch watch)
+        where TWatch : struct, IWatch, allows ref struct =>
+        new(Truth.Yes, JudgeVersion(version, row, ref watch)) { Speaks = versions[version].Speaks };
+
     /// <summary>
     /// The pathways that a version can give. Where nobody has established what holds beyond the tiers, it is more onerous than those exceeded, but
     /// never for that alone prohibited.
@@ -129,7 +134,7 @@ public sealed partial class DecisionTable
 
     /// <summary>As <see cref="Judge(Row)"/>, as narrow as trying every value of what is not known makes it.</summary>
     /// <param name="row">A row of this table.</param>
-    public Outcome Complete(Row row) => new Completion(this, row, Touched(row.Cells)).Outcome;
+    public Outcome Complete(Row row) => new Completion(this, row, row.Touched).Outcome;
 
     /// <summary>Whether the rule of a version binds.</summary>
     internal Truth Binds(int version, ReadOnlySpan<ulong> row) => All(versions[version].For, row);

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Numerics;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Units;
@@ -46,12 +47,13 @@ public sealed partial class DecisionTable
     private readonly TierLine[] tiers;
     private readonly VersionLine[] versions;
     private readonly RuleLine[] rules;
+    private readonly TopicLine[] topics;
     private readonly Movement[] movements;
     private readonly ulong[] blank;
 
     private readonly Axis?[] axisOfSlot;
-    private readonly ExactRange[] absent;
-    private readonly bool[] isAbsent;
+    private readonly ExactRange?[] absent;
+    private readonly (HowKnown How, long Steps)[] absentSteps;
     private readonly ulong[] ownOfTopic;
     private readonly ulong withoutRules;
     private readonly ulong[] testedBy;
@@ -64,7 +66,7 @@ public sealed partial class DecisionTable
     internal DecisionTable(TableBuilder built)
     {
         (tests, tiers, versions, rules, movements, blank) = (built.Tests, built.Tiers, built.Versions, built.Rules, built.Movements, built.Blank);
-        (Axes, Inputs, InForce, Topics, Vocabulary) = (built.Axes, built.Inputs, built.InForce, built.Topics, built.Vocabulary);
+        (Grid, Axes, Inputs, InForce, Topics, Vocabulary) = (built.Grid, built.Axes, built.Inputs, built.InForce, built.Topics, built.Vocabulary);
         Sums = [.. Axes.Where(axis => axis.Sum.Terms.Length > 0)];
         byName = Inputs.DistinctBy(input => input.Name).ToFrozenDictionary(input => input.Name, StringComparer.Ordinal);
         byQuantity = built.ByQuantity.ToFrozenDictionary(StringComparer.Ordinal);
@@ -72,13 +74,14 @@ public sealed partial class DecisionTable
         foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure)) names[input.At] = input.Name;
         RuleIds = [.. InForce.Select(rule => rule.Rule.Id)];
         resolved = [.. InForce.SelectMany(rule => rule.Candidates)];
-        (axisOfSlot, absent, isAbsent) = (new Axis?[built.Slots], new ExactRange[built.Slots], new bool[built.Slots]);
+        (axisOfSlot, absent, absentSteps) = (new Axis?[built.Slots], new ExactRange?[built.Slots], new (HowKnown, long)[built.Slots]);
         foreach (var axis in Axes.Where(axis => axis.Sum.Terms.Length == 0)) axisOfSlot[axis.Sum.Slot] = axis;
         foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure))
         {
-            isAbsent[input.At] = Vocabulary.Measures[input.Name].IfAbsent is not null;
-            absent[input.At] = Vocabulary.Measures[input.Name].IfAbsent is { } value ? new ExactRange(Exact.Of(value)) : ExactRange.Anything;
-            if (isAbsent[input.At]) axisOfSlot[input.At]?.Put(blank, absent[input.At]);
+            if (Vocabulary.Measures[input.Name].IfAbsent is not { } value) continue;
+            absentSteps[input.At] = Grid.Holds(value, out var at) ? (HowKnown.OnGrid, at) : (HowKnown.AsRange, 0);
+            absent[input.At] = new ExactRange(Exact.Of(value));
+            axisOfSlot[input.At]?.Put(blank, new ExactRange(Exact.Of(value)));
         }
 
         ownOfTopic = new ulong[Topics.Length];
@@ -98,6 +101,7 @@ public sealed partial class DecisionTable
                 }
             }
 
+        topics = [.. Enumerable.Range(0, Topics.Length).Select(Line)];
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }
 
@@ -112,6 +116,9 @@ public sealed partial class DecisionTable
 
     /// <summary>The rules with the versions that are or may be in force, in ordinal order of their ids.</summary>
     internal ImmutableArray<RuleInForce> InForce { get; }
+
+    /// <summary>The whole numbers on which it counts measures.</summary>
+    internal Grid Grid { get; }
 
     internal ImmutableArray<Axis> Axes { get; }
 
@@ -164,6 +171,21 @@ public sealed partial class DecisionTable
         return new Touched(topics, own);
     }
 
+    /// <summary>What movements touch.</summary>
+    /// <param name="moved">A bit for each of the first 64.</param>
+    internal Touched Touched(ulong moved)
+    {
+        if (movements.Length == 0) return new Touched((1ul << Topics.Length) - 1, 0);
+        var (topics, own) = (0ul, 0ul);
+        for (; moved != 0; moved &= moved - 1)
+        {
+            ref readonly var movement = ref movements[BitOperations.TrailingZeroCount(moved)];
+            (topics, own) = (topics | movement.Topics, own | movement.Own);
+        }
+
+        return new Touched(topics, own);
+    }
+
     /// <summary>The measures asking for a rule of their own that the vocabulary names for a topic, a bit each.</summary>
     internal ulong OwnOf(int topic) => ownOfTopic[topic];
 
@@ -193,17 +215,38 @@ public sealed partial class DecisionTable
     /// <summary>The axis of a measure that follows from no other, by its slot.</summary>
     internal Axis? AxisOf(int slot) => axisOfSlot[slot];
 
-    internal void Absent(ExactRange[] stated, bool[] isStated)
-    {
-        absent.CopyTo(stated, 0);
-        isAbsent.CopyTo(isStated, 0);
-    }
+    /// <summary>What is known of a measure that a job does not state; null where that is nothing.</summary>
+    internal ExactRange? Absent(int slot) => absent[slot];
 
-    /// <summary>What is known of a measure that a job does not state, and whether that counts as stated.</summary>
-    internal (ExactRange Known, bool IsStated) Absent(int slot) => (absent[slot], isAbsent[slot]);
+    /// <summary>How that is known, with its place on the grid.</summary>
+    internal (HowKnown How, long Steps) AbsentSteps(int slot) => absentSteps[slot];
 
     /// <summary>The resolved version behind a line.</summary>
     internal ResolvedVersion Version(int version) => resolved[version];
+
+    private TopicLine Line(int topic)
+    {
+        int[] own = [.. Enumerable.Range(0, rules.Length).Where(i => rules[i].Topic == topic)];
+        ArraySegment<VersionLine>[] told = [.. own.Take(TopicLine.Told).Select(rule => VersionsOf(rules[rule]))];
+        var columns = told.SelectMany(each => each).SelectMany(version => TestsOf(version.For).ToArray()).Select(test => test.Column).Distinct();
+        return new TopicLine(own, [.. columns.Select(column => new RulesByCell(
+            column,
+            ByCell(cell => Bits(told, each => each.Any(version => Binds(version, column, cell)))),
+            ByCell(cell => Bits(told, each => each.All(version => Binds(version, column, cell))))))]);
+
+        static ulong[] ByCell(Func<int, ulong> of) => [.. Enumerable.Range(0, 64).Select(of)];
+        static ulong Bits<T>(T[] all, Func<T, bool> isSet) => all.Select((each, i) => isSet(each) ? 1ul << i : 0).Aggregate(0ul, (bits, bit) => bits | bit);
+    }
+
+    /// <summary>Whether a version binds in a cell, as far as one column decides it.</summary>
+    private bool Binds(in VersionLine version, int column, int cell)
+    {
+        foreach (ref readonly var test in TestsOf(version.For))
+            if (test.Column == column && (test.Passes >> cell & 1) == 0) return false;
+        return true;
+    }
+
+    private ArraySegment<VersionLine> VersionsOf(RuleLine rule) => new(versions, rule.FirstVersion, rule.EndVersion - rule.FirstVersion);
 
     private void Mark(Tests run, int topic)
     {

@@ -16,18 +16,20 @@ namespace RuleBook.Tables;
 public sealed class Row
 {
     private readonly ulong[] cells;
-    private readonly ExactRange[] stated;
-    private readonly bool[] isStated;
+    private readonly HowKnown[] how;
+    private readonly long[] steps; // of what lies on the grid
+    private readonly ExactRange[] ranges; // of what does not
     private readonly int[] changed; // the slots that differ from those of a job that states nothing
     private int changes;
     private bool sums = true;
+    private ulong moved; // the movements of the table that it makes, a bit each
 
     internal Row(DecisionTable table)
     {
         Table = table;
         cells = new ulong[table.Width];
-        (stated, isStated, changed) = (new ExactRange[table.Slots], new bool[table.Slots], new int[table.Slots]);
-        table.Absent(stated, isStated);
+        (how, steps, ranges, changed) = (new HowKnown[table.Slots], new long[table.Slots], new ExactRange[table.Slots], new int[table.Slots]);
+        changes = changed.Length;
         Clear();
     }
 
@@ -44,36 +46,54 @@ public sealed class Row
         }
     }
 
+    /// <summary>What the job touches.</summary>
+    internal Touched Touched
+    {
+        get
+        {
+            if (sums) AddUp();
+            return Table.Movements.Length > 64 ? Table.Touched(cells) : Table.Touched(moved);
+        }
+    }
+
     /// <summary>Forgets the job.</summary>
     public void Clear()
     {
         Table.Blank.CopyTo(cells);
-        if (changes == changed.Length) Table.Absent(stated, isStated);
+        if (changes == changed.Length)
+            for (var slot = 0; slot < how.Length; slot++) MakeAbsent(slot);
         else
-            foreach (var slot in changed.AsSpan(0, changes)) (stated[slot], isStated[slot]) = Table.Absent(slot);
-        (changes, sums) = (0, true);
+            foreach (var slot in changed.AsSpan(0, changes)) MakeAbsent(slot);
+        (changes, sums, moved) = (0, true, 0);
     }
 
     /// <summary>Sets a word.</summary>
     /// <exception cref="ArgumentException">The input is not a word, or cannot be this one.</exception>
     public void Set(Input input, string word)
     {
-        var at = input.Words.IndexOf(word);
-        if (at < 0) throw new ArgumentException($"'{word}' is not one of the words of '{input.Name}'", nameof(word));
+        var at = 0;
+        var words = input.Words.AsSpan();
+        while (at < words.Length && words[at] != word) at++;
+        if (at == words.Length || input.Kind != InputKind.Word) throw new ArgumentException($"'{word}' is not one of the words of '{input.Name}'", nameof(word));
         cells[input.At] = 1ul << at;
     }
 
     /// <summary>Sets a measure, in base units.</summary>
-    public void Set(Input input, Fraction value) => Put(input, new ExactRange(Exact.Of(value)));
+    public void Set(Input input, Fraction value) => Set(Of(input, InputKind.Measure), value);
 
     /// <summary>Sets a measure to <paramref name="numerator"/> / <paramref name="denominator"/> base units; the quickest way to place one.</summary>
     /// <param name="input">The measure.</param>
     /// <param name="numerator">Any number.</param>
     /// <param name="denominator">Positive.</param>
-    public void Set(Input input, long numerator, long denominator = 1) => Put(input, new ExactRange(new Exact(numerator, denominator)));
+    public void Set(Input input, long numerator, long denominator = 1)
+    {
+        var slot = Of(input, InputKind.Measure);
+        if (Table.Grid.Holds(numerator, denominator, out var at)) SetSteps(slot, at);
+        else Set(slot, new ExactRange(new Exact(numerator, denominator)));
+    }
 
     /// <summary>Sets what is known of a measure: both ends included, a missing end unbounded. Where both are missing nothing is known of it, and a sum follows from its parts.</summary>
-    public void Set(Input input, Interval known) => Put(input, ExactRange.Of(known));
+    public void Set(Input input, Interval known) => Set(Of(input, InputKind.Measure), ExactRange.Of(known));
 
     /// <summary>Sets whether a condition is met; null where it is still to be shown.</summary>
     public void Set(Input input, bool? met) => cells[Of(input, InputKind.Condition)] = met is false ? DecisionTable.NotMet : DecisionTable.MetOrToShow;
@@ -89,7 +109,7 @@ public sealed class Row
     /// <summary>Puts all that a job makes known, in place of what was set before.</summary>
     public void Set(FactSet facts)
     {
-        Table.Blank.CopyTo(cells);
+        Clear();
         foreach (var input in Table.Inputs)
             switch (input.Kind)
             {
@@ -97,17 +117,14 @@ public sealed class Row
                     if (facts.Words.TryGetValue(input.Name, out var word)) cells[input.At] = input.Words.IndexOf(word) is >= 0 and var at ? 1ul << at : 0;
                     break;
                 case InputKind.Measure:
-                    isStated[input.At] = facts.Measures.TryGetValue(input.Name, out var derived);
-                    if (isStated[input.At]) stated[input.At] = ExactRange.Of(derived!.Value);
+                    if (!facts.Measures.TryGetValue(input.Name, out var derived)) SetRange(input.At, ExactRange.Anything, HowKnown.Not);
+                    else if (derived.Value.Exact is { } exact) Set(input.At, exact);
+                    else SetRange(input.At, ExactRange.Of(derived.Value), HowKnown.AsRange);
                     break;
                 default:
                     if (facts.Shown.TryGetValue(input.Name, out var met) && !met) cells[input.At] = DecisionTable.NotMet;
                     break;
             }
-
-        foreach (var axis in Table.Axes)
-            if (axis.Sum.Terms.Length == 0) axis.Put(cells, Known(axis.Sum));
-        (changes, sums) = (changed.Length, true);
     }
 
     /// <summary>A row of its own on which the same is known.</summary>
@@ -115,9 +132,10 @@ public sealed class Row
     {
         var copy = new Row(Table);
         cells.CopyTo(copy.cells, 0);
-        stated.CopyTo(copy.stated, 0);
-        isStated.CopyTo(copy.isStated, 0);
-        (copy.changes, copy.sums) = (changed.Length, sums);
+        how.CopyTo(copy.how, 0);
+        steps.CopyTo(copy.steps, 0);
+        ranges.CopyTo(copy.ranges, 0);
+        (copy.changes, copy.sums, copy.moved) = (changed.Length, sums, moved);
         return copy;
     }
 
@@ -125,38 +143,104 @@ public sealed class Row
     internal void SetCells(int column, ulong possible) => cells[column] = possible;
 
     /// <summary>Sets what is known of a measure by its slot.</summary>
-    internal void Set(int slot, in ExactRange known)
-    {
-        if (changes < changed.Length) changed[changes++] = slot;
-        (stated[slot], isStated[slot]) = (known, known.IsKnown);
-        if (Table.AxisOf(slot) is { } axis) axis.Put(cells, known);
-        sums = true;
-    }
+    internal void Set(int slot, in ExactRange known) => SetRange(slot, known, known.IsKnown ? HowKnown.AsRange : HowKnown.Not);
 
     /// <summary>What is known of a measure, added up where it follows from others.</summary>
     internal ExactRange Known(MeasureSum sum)
     {
-        if (isStated[sum.Slot]) return stated[sum.Slot];
+        if (Stated(sum.Slot) is { } stated) return stated;
         if (sum.Terms.Length == 0) return ExactRange.Anything;
         var known = new ExactRange(new Exact(0));
-        foreach (var (part, factor) in sum.Terms) known += Known(part) * factor;
+        foreach (var term in sum.Terms) known += Known(term.Part) * term.Factor;
         return known;
     }
 
     /// <summary>What was set of a measure; null where nothing was.</summary>
-    internal ExactRange? Stated(int slot) => isStated[slot] ? stated[slot] : null;
+    internal ExactRange? Stated(int slot) => how[slot] switch
+    {
+        HowKnown.Not => null,
+        HowKnown.OnGrid => new ExactRange(Table.Grid.Value(steps[slot])),
+        _ => ranges[slot],
+    };
 
     /// <summary>Whether the measure itself was set.</summary>
-    internal bool IsStated(MeasureSum sum) => isStated[sum.Slot];
+    internal bool IsStated(MeasureSum sum) => how[sum.Slot] != HowKnown.Not;
 
     private static int Of(Input input, InputKind kind) =>
         input.Kind == kind ? input.At : throw new ArgumentException($"'{input.Name}' is not a {kind}", nameof(input));
 
-    private void Put(Input input, in ExactRange known) => Set(Of(input, InputKind.Measure), known);
+    private void Set(int slot, Fraction value)
+    {
+        if (Table.Grid.Holds(value, out var at)) SetSteps(slot, at);
+        else Set(slot, new ExactRange(Exact.Of(value)));
+    }
+
+    private void SetRange(int slot, in ExactRange known, HowKnown stated)
+    {
+        Change(slot, stated);
+        ranges[slot] = known;
+        if (Table.AxisOf(slot) is { } axis) Put(axis, known);
+    }
+
+    private void SetSteps(int slot, long at)
+    {
+        Change(slot, HowKnown.OnGrid);
+        steps[slot] = at;
+        if (Table.AxisOf(slot) is not { } axis) return;
+        if (axis.IsOnGrid) Put(axis, at);
+        else Put(axis, new ExactRange(Table.Grid.Value(at)));
+    }
+
+    private void Put(Axis axis, long at)
+    {
+        axis.Put(cells, at);
+        Move(axis);
+    }
+
+    private void Put(Axis axis, in ExactRange known)
+    {
+        axis.Put(cells, known);
+        Move(axis);
+    }
+
+    private void Move(Axis axis)
+    {
+        if (axis.Movement is >= 0 and < 64 and var at) moved = moved & ~(1ul << at) | (Table.Movements[at].Moves(cells) ? 1ul << at : 0);
+    }
+
+    private void Change(int slot, HowKnown stated)
+    {
+        if (changes < changed.Length) changed[changes++] = slot;
+        how[slot] = stated;
+        sums = true;
+    }
+
+    private void MakeAbsent(int slot)
+    {
+        (how[slot], steps[slot]) = Table.AbsentSteps(slot);
+        if (how[slot] == HowKnown.AsRange) ranges[slot] = Table.Absent(slot)!.Value;
+    }
 
     private void AddUp()
     {
-        foreach (var axis in Table.Sums) axis.Put(cells, Known(axis.Sum));
+        foreach (var axis in Table.Sums)
+            if (axis.IsOnGrid && AddUp(axis.Sum, out var at)) Put(axis, at);
+            else Put(axis, Known(axis.Sum));
         sums = false;
+    }
+
+    /// <summary>The steps of a sum; false where some part does not lie on the grid or is not known.</summary>
+    private bool AddUp(MeasureSum sum, out long at)
+    {
+        at = steps[sum.Slot];
+        if (how[sum.Slot] != HowKnown.Not) return how[sum.Slot] == HowKnown.OnGrid;
+        at = 0;
+        foreach (ref readonly var term in sum.Terms.AsSpan())
+        {
+            if (!AddUp(term.Part, out var part)) return false;
+            at += term.Under == 1 ? part * term.Over : part * term.Over / term.Under;
+        }
+
+        return sum.Terms.Length > 0;
     }
 }

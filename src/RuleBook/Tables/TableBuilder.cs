@@ -33,6 +33,8 @@ internal sealed class TableBuilder
 
     public ImmutableArray<Input> Inputs { get; private set; } = [];
 
+    public Grid Grid { get; private set; }
+
     public ImmutableArray<Axis> Axes { get; private set; } = [];
 
     public Movement[] Movements { get; private set; } = [];
@@ -74,9 +76,13 @@ internal sealed class TableBuilder
             foreach (var (name, bounds) in version.Bounded())
                 foreach (var bound in new[] { bounds.Lower, bounds.Upper }.OfType<Bound>())
                     Edge(name, version.Parts, bound.Value);
+        foreach (var (measure, parts) in quantities.Values) Sum(measure, parts);
+        Grid = Grid.Of(
+            edges.Values.SelectMany(set => set).Concat(slots.Keys.Select(name => Vocabulary.Measures[name].IfAbsent).OfType<Fraction>()),
+            sums.Values.Aggregate(1, (all, sum) => Grid.Common(all, sum.Parts)));
         foreach (var (key, (measure, parts)) in quantities)
         {
-            var axis = new Axis(measure, Sum(measure, parts), edges[key], blank.Count);
+            var axis = new Axis(measure, Sum(measure, parts), edges[key], Grid, blank.Count);
             axes[key] = axis;
             for (var i = 0; i < axis.Columns; i++) blank.Add(axis.All(i));
         }
@@ -87,6 +93,7 @@ internal sealed class TableBuilder
         Rules = [.. InForce.Select(Line)];
         var read = InForce.Select(rule => (Topic: 1ul << Topics.IndexOf(rule.Rule.Topic), Names: rule.Candidates.SelectMany(version => version.Reads()).ToHashSet())).ToArray();
         Movements = [.. Moved.Select(moving => Movement(moving, read.Where(rule => rule.Names.Contains(moving.Measure.Name)).Aggregate(0ul, (all, rule) => all | rule.Topic)))];
+        for (var i = 0; i < Movements.Length; i++) axes[Key(Movements[i].Measure, [])].Movement = i;
         Inputs =
         [
             .. words.Values,
@@ -114,10 +121,10 @@ internal sealed class TableBuilder
     {
         var key = Key(measure, parts);
         if (sums.TryGetValue(key, out var known)) return known;
-        (MeasureSum, Exact)[] terms = measure switch
+        (MeasureSum, int, int)[] terms = measure switch
         {
-            FactSet.TyreLift => [(Sum(FactSet.TyreGrowth, []), new Exact(1, 2))],
-            FactSet.TotalLift => [.. parts.Select(part => (Sum(part, parts), new Exact(1)))],
+            FactSet.TyreLift => [(Sum(FactSet.TyreGrowth, []), 1, 2)],
+            FactSet.TotalLift => [.. parts.Select(part => (Sum(part, parts), 1, 1))],
             _ => [],
         };
         if (!slots.TryGetValue(measure, out var slot)) slots[measure] = slot = slots.Count;

@@ -83,8 +83,8 @@ internal static class Unknowns
         if (sum.Slot == slot) return [edge];
         if (sum.Terms.Length == 0 || row.IsStated(sum)) return [];
         var rest = edge;
-        foreach (var (part, factor) in sum.Terms)
-            if (row.Known(part) is { IsExact: true } known) rest -= (known.Low!.Value * factor).Value;
+        foreach (var term in sum.Terms)
+            if (row.Known(term.Part) is { IsExact: true } known) rest -= (known.Low!.Value * term.Factor).Value;
         return sum.Terms
             .Where(term => !row.Known(term.Part).IsExact)
             .SelectMany(term => Spread(term.Part, rest / term.Factor.Value, slot, row));

@@ -6,7 +6,8 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using RuleBook.Benchmarks;
 
-if (await new Verdicts().Difference() is { } difference)
+var verdicts = new Verdicts();
+if (await verdicts.Difference() is { } difference)
 {
     Console.Error.WriteLine(difference);
     return 1;
@@ -14,6 +15,12 @@ if (await new Verdicts().Difference() is { } difference)
 
 Console.WriteLine($"{Verdicts.Count} jobs: all give the same verdicts");
 if (args is ["--check"]) return 0;
+if (args is ["--ratios"])
+{
+    Ratios.Print(verdicts);
+    return 0;
+}
+
 BenchmarkRunner.Run<Verdicts>(
     DefaultConfig.Instance
         .AddJob(BenchmarkDotNet.Jobs.Job.ShortRun.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(5), logOutput: true)))
