@@ -14,6 +14,8 @@ internal static class Consequences
         ("empty-exception", "unknown-key"),
         ("empty-exception", "unknown-measure"),
         ("no-clause", "unknown-key"),
+        ("registers-note", "not-a-word"),
+        ("source-not-cited", "not-well-formed"),
         ("versions-gap", "wrong-start"),
         ("wrong-shape", "unknown-key"),
         ("wrong-start", "wrong-shape"),

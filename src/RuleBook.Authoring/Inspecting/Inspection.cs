@@ -83,9 +83,9 @@ public static class Inspection
         return [.. found.Distinct().Where(problem => !byPlace[problem.Mark].Any(known => same(known, problem)))];
     }
 
-    /// <summary>One mapping may lack several keys.</summary>
+    /// <summary>One mapping may lack several keys; that nothing cites a source says nothing of how its id is written.</summary>
     private static bool SamePlace(Problem known, Problem found) =>
-        found.Code != "missing-key" || known.Text == found.Text || known.Code is "wrong-shape" or "one-content";
+        (found.Code != "missing-key" || known.Text == found.Text || known.Code is "wrong-shape" or "one-content") && known.Code != SourceNotCited.Info.Code;
 
     private static bool IsVocabulary(string path) => path.StartsWith("schema/vocabulary/", StringComparison.Ordinal);
 
