@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
+using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests;
 
@@ -11,6 +14,13 @@ internal static class TestBook
     private static readonly Kept<Book> Opened = new(() => BookReading.Open(Folder));
 
     public static Book Book => Opened.Value;
+
+    private static readonly Kept<CaseFiles> Read = new(() => new CaseFiles(CaseFolder.Load(CaseFolder.Within(Folder), Book)));
+
+    /// <summary>Its cases, read once.</summary>
+    public static ImmutableArray<Case> Cases => Read.Value.All;
+
+    private sealed record CaseFiles(ImmutableArray<Case> All);
 
     private static IEnumerable<string> Upward(string from)
     {

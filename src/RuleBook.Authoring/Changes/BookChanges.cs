@@ -3,7 +3,7 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 
-/// <summary>Which answers change between two books: by cells, not by text. What is only worded otherwise changes nothing.</summary>
+/// <summary>Which answers change between two books: by cells, not by text. What is only worded otherwise changes nothing; what no answer shows is told beside them.</summary>
 public static class BookChanges
 {
     /// <summary>Compares two books.</summary>
@@ -37,7 +37,8 @@ public static class BookChanges
 
         foreach (var old in before.Jurisdictions.Where(old => after.Jurisdictions.All(now => Counterpart(before, now)?.Id != old.Id)))
             remarks.Add(new Remark(RemarkKind.JurisdictionRemoved, old.Id, old.Name, old.Id, null, "only the old book has this jurisdiction", old.Mark));
-        return new ChangeReport(answers.ToImmutable(), remarks.ToImmutable());
+        remarks.AddRange(WordRemarks.Of(before, after));
+        return new ChangeReport(answers.ToImmutable(), [.. remarks.OrderBy(remark => remark.Kind is RemarkKind.Other or RemarkKind.Evidence ? remark.Kind : RemarkKind.JurisdictionAdded)]);
     }
 
     private static Jurisdiction? Counterpart(Book before, Jurisdiction now) =>

@@ -79,14 +79,20 @@ public enum RemarkKind
 
     /// <summary>The limits differ, but no job was found that could show it.</summary>
     NotShown,
+
+    /// <summary>Something that no verdict shows: a rule that came or went, codes, whom to ask, an indication, a caution, what a word means.</summary>
+    Other,
+
+    /// <summary>What a rule rests on: which document carries it, where in it, and how that is known.</summary>
+    Evidence,
 }
 
 /// <summary>Something that changes beside the pathways.</summary>
 /// <param name="Kind">What kind of thing.</param>
-/// <param name="Jurisdiction">Id of the jurisdiction.</param>
+/// <param name="Jurisdiction">Id of the jurisdiction; null for what holds in all of them.</param>
 /// <param name="Place">Its name.</param>
-/// <param name="About">Full id of the rule, or the scheme's name; the jurisdiction's id where it is as a whole.</param>
+/// <param name="About">Full id of the rule or source, the scheme's name, or a word of the book; the jurisdiction's id where it is as a whole.</param>
 /// <param name="From">First day on which it differs; null when it is not bound to a day, or differs from the start.</param>
 /// <param name="Text">In one sentence.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Remark(RemarkKind Kind, string Jurisdiction, string Place, string About, DateOnly? From, string Text, Mark Mark);
+public sealed record Remark(RemarkKind Kind, string? Jurisdiction, string Place, string About, DateOnly? From, string Text, Mark Mark);

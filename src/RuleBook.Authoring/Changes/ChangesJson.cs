@@ -74,6 +74,8 @@ public static class ChangesJson
             RemarkKind.Measured => "measured",
             RemarkKind.DecidedBy => "decided-by",
             RemarkKind.Corrected => "corrected",
+            RemarkKind.Other => "other",
+            RemarkKind.Evidence => "evidence",
             _ => "not-shown",
         });
         json.WriteString("jurisdiction", remark.Jurisdiction);

@@ -54,13 +54,25 @@ public static class ChangesMarkdown
 
     private static void Write(StringBuilder text, ChangeReport report)
     {
-        if (report.Remarks.IsEmpty) return;
-        text.Append("\n### Beside the pathways\n\n");
-        foreach (var remark in report.Remarks)
+        var remarks = report.Remarks.ToLookup(remark => remark.Kind == RemarkKind.Evidence);
+        if (remarks[false].Any()) Write(text.Append("\n### Beside the pathways\n\n"), [.. remarks[false]]);
+        if (!remarks[true].Any()) return;
+        text.Append(CultureInfo.InvariantCulture, $"\n<details><summary>What {remarks[true].Count()} rules, schemes and sources rest on</summary>\n\n");
+        Write(text, [.. remarks[true]]);
+        text.Append("\n</details>\n");
+    }
+
+    private static void Write(StringBuilder text, Remark[] remarks)
+    {
+        var shown = 0;
+        foreach (var remark in remarks.TakeWhile(_ => text.Length < Longest))
         {
+            shown++;
             var since = remark.From is { } day ? $" (from {Phrases.Day(day)})" : "";
             text.Append(CultureInfo.InvariantCulture, $"- {Escaped(remark.Place)}, {Escaped(remark.About)}: {Escaped(remark.Text)}{since}\n");
         }
+
+        if (shown < remarks.Length) text.Append(CultureInfo.InvariantCulture, $"\n{remarks.Length - shown} more are left out here.\n");
     }
 
     private static void Write(StringBuilder text, JobReport jobs)

@@ -3,12 +3,13 @@ using RuleBook.Authoring.Resolved;
 using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Changes;
 
 /// <summary>
 /// What a rule gives on a day, in words that are the same whenever no answer can differ: without titles, notes, sources, codes, names of tiers,
-/// and whatever order the keys are written in.
+/// whatever order the keys and whatever unit the figures are written in.
 /// </summary>
 internal static class NormalForm
 {
@@ -17,7 +18,7 @@ internal static class NormalForm
     {
         if (rule is null) return "";
         var versions = Resolver.Resolve(book, rule, day).Select(version => Of(version, vocabulary)).Distinct().Order(StringComparer.Ordinal);
-        return $"{LimitWords.Of(rule.For, vocabulary)}\n{string.Join("\nor\n", versions)}";
+        return $"{LimitWords.Of(Plain(rule.For), vocabulary)}\n{string.Join("\nor\n", versions)}";
     }
 
     private static string Of(ResolvedVersion version, Vocabulary vocabulary) => version.Content switch
@@ -29,10 +30,17 @@ internal static class NormalForm
 
     private static string Of(Tier tier, ResolvedVersion version, Vocabulary vocabulary)
     {
-        var limits = tier.Limits.Select(limit => $"{LimitWords.Of(limit, vocabulary)}{Parts(limit.Measure, version)}").Order(StringComparer.Ordinal);
-        return $"{Wording.Of(tier.Pathway)} when {LimitWords.Of(tier.When, vocabulary)} within {string.Join("; ", limits)} "
+        var limits = tier.Limits.Select(limit => $"{LimitWords.Of(limit with { Bounds = Plain(limit.Bounds) }, vocabulary)}{Parts(limit.Measure, version)}").Order(StringComparer.Ordinal);
+        return $"{Wording.Of(tier.Pathway)} when {LimitWords.Of(Plain(tier.When), vocabulary)} within {string.Join("; ", limits)} "
             + $"provided {string.Join(' ', tier.Provided.Distinct().Order(StringComparer.Ordinal))}";
     }
+
+    /// <summary>Without the unit in which it is written.</summary>
+    private static Predicate Plain(Predicate predicate) => new([.. predicate.Tests.Select(test => test with { Bounds = Plain(test.Bounds) })]);
+
+    private static Bounds? Plain(Bounds? bounds) => bounds is null ? null : new Bounds(Plain(bounds.Lower), Plain(bounds.Upper));
+
+    private static Bound? Plain(Bound? bound) => bound is null ? null : bound with { Written = null };
 
     private static string Parts(string measure, ResolvedVersion version) =>
         measure == FactSet.TotalLift ? $" of {string.Join(' ', version.Parts.Order(StringComparer.Ordinal))}" : "";

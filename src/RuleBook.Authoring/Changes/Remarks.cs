@@ -4,7 +4,7 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 
-/// <summary>What changes beside the pathways: what was wrong before, how a measure is taken, which day decides, who certifies.</summary>
+/// <summary>What changes beside the pathways: what was wrong before, how a measure is taken, which day decides, who certifies, and what no verdict shows.</summary>
 internal static class Remarks
 {
     public static IEnumerable<Remark> Of(Book before, Book after, Jurisdiction old, Jurisdiction now)
@@ -19,7 +19,7 @@ internal static class Remarks
             if (Measured(before, after, left, right, now) is { } measured) yield return measured;
         }
 
-        foreach (var remark in SchemeRemarks.Of(old, now)) yield return remark;
+        foreach (var remark in SchemeRemarks.Of(before, after, old, now).Concat(OtherRemarks.Of(before, after, old, now))) yield return remark;
     }
 
     /// <summary>What the new book says that the old one had wrong.</summary>
@@ -54,9 +54,8 @@ internal static class Remarks
     }
 
     private static string Basis(Book book, Rule rule, DateOnly day) => string.Join(" or ", Resolver.Resolve(book, rule, day)
-        .Select(version => version.Measured)
-        .Where(measured => measured is not null)
-        .Select(measured => Text(measured!))
+        .Where(version => version.Content is Stated { Tiers.IsEmpty: false })
+        .Select(version => version.Measured is { } measured ? Text(measured) : "in no way that is said")
         .Distinct().Order(StringComparer.Ordinal));
 
     private static string Text(Measured measured)

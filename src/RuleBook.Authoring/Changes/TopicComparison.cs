@@ -19,6 +19,7 @@ internal sealed class TopicComparison
     private readonly ImmutableArray<string> otherWords;
     private readonly Dictionary<string, ImmutableArray<CandidateGroup>> known = [];
     private readonly Dictionary<string, Remark> notShown = [];
+    private readonly HashSet<RulePair> reworded = [];
 
     public TopicComparison(Book before, Book after, Jurisdiction old, Jurisdiction now, string topic, Vocabulary vocabulary)
     {
@@ -46,8 +47,17 @@ internal sealed class TopicComparison
         for (var i = 0; i < days.Length; i++)
             foreach (var change in Vehicles.Joined(On(days[i], first: i == 0), vocabulary))
                 Add(answers, change with { Until = i + 1 < days.Length ? days[i + 1] : null }, days[i]);
-        return new ChangeReport([.. answers], [.. notShown.Values]);
+        return new ChangeReport([.. answers], [.. notShown.Values, .. WithoutAnswer(days, [.. answers.Select(change => change.Rule), .. notShown.Keys])]);
     }
+
+    /// <summary>What a rule says otherwise although no answer differs: a figure that the others imply, a tier behind what is not established.</summary>
+    private IEnumerable<Remark> WithoutAnswer(DateOnly[] days, HashSet<string> told) =>
+        from pair in pairs
+        where reworded.Contains(pair) && pair is { Before: not null, After: not null } && !told.Contains(pair.Either.Id)
+        let said = Said.Differently(
+            days, day => NormalForm.Of(before, pair.Before, day, vocabulary).Split('\n'), day => NormalForm.Of(after, pair.After, day, vocabulary).Split('\n'))
+        where said is not null
+        select new Remark(RemarkKind.Other, place.Id, place.Name, pair.Either.Id, said.From, $"it reads otherwise, and no answer differs: {said.Text}", pair.Mark);
 
     /// <summary>A change that goes on from the stretch of days before is told once.</summary>
     private static void Add(List<AnswerChange> answers, AnswerChange change, DateOnly day)
@@ -70,6 +80,7 @@ internal sealed class TopicComparison
             .ToArray();
         if (differing.Length == 0 && otherWords.IsEmpty) return [];
         RulePair[] rules = [.. differing.Select(each => each.pair)];
+        reworded.UnionWith(rules);
         var key = string.Join('\n', differing.Select(each => $"{each.pair.Either.Id}\n{each.old}\n{each.now}"));
         if (!known.TryGetValue(key, out var groups)) known[key] = groups = [.. Together(rules).SelectMany(some => Groups(some, day)), .. OfWords(day)];
         return Shown(groups, rules, day, first);

@@ -29,7 +29,8 @@ public static class EditionDraft
     [
         .. report.Answers
             .Select(change => new News(Kind(change, last), [change.Jurisdiction], change.From, $"{change.TopicTitle}, {ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}."))
-            .Concat(report.Remarks.Select(remark => new News(NewsKind.Law, [remark.Jurisdiction], remark.From, $"{remark.About}: {remark.Text.TrimEnd('.')}.")))
+            .Concat(report.Remarks.Select(remark => new News(
+                Kind(remark), remark.Jurisdiction is { } place ? [place] : [], remark.From, $"{remark.About}: {remark.Text.TrimEnd('.')}.")))
             .OrderBy(news => news.Kind)
             .Take(MostNews),
     ];
@@ -53,6 +54,13 @@ public static class EditionDraft
         Problem[] problems = [.. SchemaCheck.Find("editions", YamlText.Read(text.ToString(), File))];
         return problems.Length == 0 ? text.ToString() : throw new InputException([.. problems]);
     }
+
+    private static NewsKind Kind(Remark remark) => remark.Kind switch
+    {
+        RemarkKind.Corrected => NewsKind.Corrected,
+        RemarkKind.Evidence => NewsKind.Evidence,
+        _ => NewsKind.Law,
+    };
 
     /// <summary>An answer that was decided and differs for days that were known already was wrong.</summary>
     private static NewsKind Kind(AnswerChange change, DateOnly? last) =>

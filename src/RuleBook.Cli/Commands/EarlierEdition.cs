@@ -18,7 +18,7 @@ internal static class EarlierEdition
     {
         var earlier = Revision.Open(name, folder);
         var report = compare(earlier, book);
-        return new EditionChanges(Called(name), earlier.Digest, [.. report.Answers.Select(Told)], [.. report.Remarks.Select(Told)]);
+        return new EditionChanges(Called(name), earlier.Digest, [.. report.Answers.Select(Told)], [.. report.Remarks.Where(remark => remark.Kind != RemarkKind.Evidence).Select(Told)]);
     }
 
     /// <summary>A revision as given, a folder by its last name: where it lies on this machine is nobody's business.</summary>
@@ -39,7 +39,7 @@ internal static class EarlierEdition
         change.Witness.Yaml);
 
     private static OtherChange Told(Remark remark) => new(
-        remark.Jurisdiction,
+        remark.Jurisdiction ?? "",
         remark.Place,
         remark.About,
         // What is said of a scheme names its day.

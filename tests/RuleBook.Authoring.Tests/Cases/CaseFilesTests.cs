@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Tests.Cases;
 public sealed class CaseFilesTests
 {
     internal static readonly Lazy<Dictionary<string, Case>> Cases =
-        new(() => CaseFolder.Load(CaseFolder.Within(TestBook.Folder), TestBook.Book).ToDictionary(one => one.Id));
+        new(() => TestBook.Cases.ToDictionary(one => one.Id));
 
     public static IEnumerable<TheoryDataRow<string>> Ids => Cases.Value.Keys.Select(id => new TheoryDataRow<string>(id) { TestDisplayName = id });
 

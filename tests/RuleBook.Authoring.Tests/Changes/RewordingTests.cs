@@ -35,10 +35,21 @@ public sealed partial class RewordingTests
     [InlineData("provided: [suspension-travel-kept-two-thirds, tyres-suit-rims]", "provided: [tyres-suit-rims, suspension-travel-kept-two-thirds]")]
     [InlineData("within: { suspension-lift: 50 mm, body-lift: 0 mm }", "within: { body-lift: 0 mm, suspension-lift: 50 mm }")]
     [InlineData("suspension-lift: 75 mm", "suspension-lift: 7.5 cm")]
-    [InlineData("pathway: certificate", "pathway: certificate\n      codes: [LS9]")]
     [InlineData("pathway: certificate", "name: with-a-certificate\n      pathway: certificate")]
-    [InlineData("sources: [{cite: law}]", "sources: [{cite: law, clause: \"4.2\", note: looked up again}]")]
+    [InlineData("sources: [{cite: law}]", "sources: [{cite: law, note: looked up again}]")]
     public void The_same_put_otherwise_changes_nothing(string from, string to) => Nothing(Plain.Replace(from, to, StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("pathway: certificate", "pathway: certificate\n      codes: [LS9]", RemarkKind.Other, "code LS9")]
+    [InlineData("sources: [{cite: law}]", "sources: [{cite: law, clause: \"4.2\"}]", RemarkKind.Evidence, "law (4.2)")]
+    public void What_no_answer_shows_is_told_beside_the_answers(string from, string to, RemarkKind kind, string says)
+    {
+        var report = EditedBook.Between(SmallBook.WithVersions(Plain), SmallBook.WithVersions(Plain.Replace(from, to, StringComparison.Ordinal)));
+
+        report.Answers.ShouldBeEmpty();
+        var remark = report.Remarks.ShouldHaveSingleItem();
+        (remark.Kind, remark.Text.Contains(says, StringComparison.Ordinal)).ShouldBe((kind, true), remark.Text);
+    }
 
     [Fact]
     public void A_version_split_into_two_of_the_same_content_changes_nothing() =>
@@ -64,7 +75,7 @@ public sealed partial class RewordingTests
     }
 
     [Fact]
-    public void A_rule_shared_out_between_two_by_vehicle_changes_nothing()
+    public void A_rule_shared_out_between_two_by_vehicle_changes_no_answer()
     {
         var before = SmallBook.Of(("au-qld", RideHeight("{}", "raise")));
         var after = SmallBook.Of(("au-qld", $"""
@@ -72,7 +83,10 @@ public sealed partial class RewordingTests
             {RideHeight("{ four-wheel-drive: no }", "raise-other", head: "")}
             """));
 
-        EditedBook.Between(before, after).IsEmpty.ShouldBeTrue();
+        var report = EditedBook.Between(before, after);
+        report.Answers.ShouldBeEmpty();
+        report.Remarks.ShouldAllBe(remark => remark.Kind == RemarkKind.Other);
+        report.Remarks.Select(remark => remark.Text).ShouldContain("only the new book has this rule");
 
         static string RideHeight(string who, string name, string head = "topic: ride-height\nrules:\n") =>
             $"{head}  - rule: {name}\n    title: Raising\n    for: {who}\n    versions:\n{string.Join('\n', Plain.Split('\n').Select(line => "      " + line))}";
