@@ -16,6 +16,12 @@ public sealed class PinnerTests
     private static readonly Book FiftyFree = SmallBook.WithVersions(
         $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}");
 
+    [Theory]
+    [InlineData(1000, 999, 99)]
+    [InlineData(1000, 1000, 100)]
+    [InlineData(3, 2, 66)]
+    public void A_share_of_100_per_cent_means_all(int points, int pinned, int told) => new PinReport(points, pinned, points, 0, []).Percent.ShouldBe(told);
+
     [Fact]
     public void A_limit_is_held_by_a_case_on_it_and_one_a_tenth_of_a_millimetre_past_it()
     {

@@ -50,6 +50,7 @@ public sealed class InspectionSarifTests
 
         result.GetProperty("message").GetProperty("text").GetString().ShouldBe("'rulez' is not a key here. Did you mean 'rules'?");
         result.GetProperty("level").GetString().ShouldBe("error");
+        Write(Problem with { Severity = Severity.Warning }).GetProperty("runs")[0].GetProperty("results")[0].GetProperty("level").GetString().ShouldBe("warning");
         var rule = run.GetProperty("tool").GetProperty("driver").GetProperty("rules")[result.GetProperty("ruleIndex").GetInt32()];
         rule.GetProperty("id").GetString().ShouldBe(result.GetProperty("ruleId").GetString());
     }

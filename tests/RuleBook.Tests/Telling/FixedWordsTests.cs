@@ -1,0 +1,77 @@
+using RuleBook.Answers;
+using RuleBook.Law;
+using RuleBook.Telling;
+using RuleBook.Units;
+using static RuleBook.Tests.Answers.Scenario;
+
+namespace RuleBook.Tests.Telling;
+
+/// <summary>The words that stand for one fact each, written here by hand: a reader has nothing else to go by.</summary>
+public sealed class FixedWordsTests
+{
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData(Truth.Yes, "[x]")]
+    [InlineData(Truth.Unknown, "[ ]")]
+    [InlineData(Truth.No, "x ")]
+    public void A_box_is_ticked_where_something_was_shown_and_crossed_where_it_is_not_so(Truth state, string box) => Phrases.Box(state).ShouldBe(box);
+
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("law", "the authority's own text")]
+    [InlineData("account", "known at second hand")]
+    [InlineData("practice", "common practice as at 2025-11-25, no published source")]
+    [InlineData("recalled", "from memory, not verified")]
+    public void A_source_is_told_by_how_it_was_read(string id, string told) =>
+        Phrases.ReadAs(Book(null).Jurisdiction("au-a")!.Sources.Single(source => source.Id == id)).ShouldBe(told);
+
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData(Pathway.NoCertificate, "allowed without a certificate")]
+    [InlineData(Pathway.Certificate, "allowed with a certificate")]
+    [InlineData(Pathway.Approval, "allowed with the authority's approval first")]
+    [InlineData(Pathway.Prohibited, "not allowed")]
+    public void A_pathway_is_a_sentence_that_a_customer_understands(Pathway pathway, string told) => Phrases.Pathway(pathway).ShouldBe(told);
+
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("""{ "at-least": "500 mm" }""", "frame-height 400 mm, limit at least 500 mm")]
+    [InlineData("""{ "over": "500 mm" }""", "frame-height 400 mm, limit over 500 mm")]
+    [InlineData("""{ "at-most": "300 mm" }""", "frame-height 400 mm, limit 300 mm")]
+    [InlineData("""{ "under": "300 mm" }""", "frame-height 400 mm, limit under 300 mm")]
+    public void A_limit_says_whether_its_end_belongs_to_it(string limit, string told)
+    {
+        var answer = Assess(
+            Stating($$""" "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": {{limit}} } } ], "beyond": "prohibited" """),
+            """ "measured": { "frame-height": "400 mm" } """);
+        FirstLines.Reason(answer).ShouldNotBeNull().ShouldStartWith(told);
+    }
+
+    /// <summary>A rule taken over as amended follows what comes later; one taken over as it stood does not.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("amended", "adopts au/ride-height/raise as amended, looked up on 25 November 2026")]
+    [InlineData("2018-01-01", "adopts au/ride-height/raise as it stood on 1 January 2018")]
+    public void An_adoption_says_whether_it_follows_amendments(string asOf, string told)
+    {
+        var book = Book(
+            Rule("raise", Since("2018-10-26", $$""" "adopts": { "rule": "au/ride-height/raise", "as-of": "{{asOf}}" } """)),
+            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers)))));
+        All(Assess(book, Lift("60 mm"))).ShouldContain(told);
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_source_that_is_overdue_is_told_whichever_rule_it_stands_under()
+    {
+        var book = Book($"{Rule("raise", Since("2012-01-01", Tiers))}, {Rule("again", Since("2012-01-01", Tiers, "stale"))}");
+        All(Assess(book, Lift("60 mm"))).ShouldContain("- \"stale\" was last compared 2025-11-25 and is due for a re-check since 2026-01-01.");
+    }
+
+    internal static IReadOnlyList<string> All(Assessment answer)
+    {
+        var page = new Told();
+        new AssessmentText(page).Write(answer);
+        return page.Lines;
+    }
+}
