@@ -30,6 +30,23 @@ public sealed class CasesCommandTests : IDisposable
         answer.Words.ShouldContain("2 cases, all as expected");
     }
 
+    /// <summary>From 50 mm as the source has it, 0.1 mm more is an edge that the figure gives and no source states.</summary>
+    [Fact]
+    public async Task An_edge_that_shares_the_reason_of_its_case_is_counted_apart_from_what_a_source_says()
+    {
+        var edge = Sound + """
+
+                then:
+                  a-tenth-more: { changes: { modification: { suspension-lift: 50.1 mm } }, expect: { verdict: undecided } }
+                  told-elsewhere: { expect: { verdict: no-certificate }, because: { source: lift-standards-2018 } }
+            """;
+        var words = (await Cases(edge)).Words;
+        words.ShouldContain("4 with a reason of their own, 2 edges derived from the figure beside them; in 2 the sources leave the pathway open.");
+        using var json = JsonDocument.Parse((await Cases(edge, "--format", "json")).Out);
+        (json.RootElement.GetProperty("edges").GetInt32(), json.RootElement.GetProperty("open").GetInt32()).ShouldBe((2, 2));
+        json.RootElement.GetProperty("cases").EnumerateArray().Select(one => one.GetProperty("edge").GetBoolean()).ShouldBe([false, false, true, true, false, false]);
+    }
+
     [Fact]
     public async Task A_case_that_comes_out_otherwise_is_shown_with_its_source_and_exits_with_1()
     {

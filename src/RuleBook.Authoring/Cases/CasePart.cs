@@ -5,8 +5,9 @@ namespace RuleBook.Authoring.Cases;
 /// <summary>One question of a case as written: the case itself, or what a name under its <c>then</c> makes of it.</summary>
 /// <param name="Id">Id of the case, with the name under <c>then</c>.</param>
 /// <param name="Keys">The keys of a case, with what differs laid over.</param>
+/// <param name="IsEdge">Whether it has no reason of its own and shares that of the case.</param>
 /// <param name="Mark">Where it is written.</param>
-internal sealed record CasePart(string Id, Mapping Keys, Mark Mark)
+internal sealed record CasePart(string Id, Mapping Keys, bool IsEdge, Mark Mark)
 {
     private static readonly string[] MayDiffer = ["says", "vehicle", "changes", "on", "dates", "each", "expect", "because"];
 
@@ -16,11 +17,11 @@ internal sealed record CasePart(string Id, Mapping Keys, Mark Mark)
         var fields = new Fields(node, problems);
         if (node is not Mapping keys) yield break;
         var id = fields.Required("id");
-        yield return new CasePart(id, keys, node.Mark);
+        yield return new CasePart(id, keys, false, node.Mark);
         if (fields.Nested("then") is not { } then) yield break;
         foreach (var (name, value) in then.Entries)
             if (Different(new Fields(value, problems)) && value is Mapping over)
-                yield return new CasePart($"{id}/{name.Text}", Laid(keys, over), value.Mark);
+                yield return new CasePart($"{id}/{name.Text}", Laid(keys, over), over.Find("because") is null, value.Mark);
     }
 
     private static bool Different(Fields fields)

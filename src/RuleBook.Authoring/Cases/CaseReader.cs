@@ -43,7 +43,7 @@ internal sealed class CaseReader(Book book, string jurisdiction, string topic, L
         if (written is null || expect is null || because is null) return [];
         var (expectation, basis) = (ExpectationReader.Read(expect, book, $"{jurisdiction}/{topic}"), ExpectationReader.ReadBecause(because, book, jurisdiction));
         return spread.Over(written).SelectMany(one => ReadJob(one.Job) is { } job
-            ? (Case[])[new Case(part.Id + one.Suffix, says, jurisdiction, topic, job, one.Job, expectation, basis, part.Mark)]
+            ? (Case[])[new Case(part.Id + one.Suffix, says, jurisdiction, topic, job, one.Job, expectation, basis, part.IsEdge, part.Mark)]
             : []);
     }
 

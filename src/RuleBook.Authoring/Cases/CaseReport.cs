@@ -17,6 +17,8 @@ public static class CaseReport
             json.WriteStartObject();
             json.WriteNumber("run", results.Count);
             json.WriteNumber("failed", results.Count(result => !result.Passed));
+            json.WriteNumber("edges", results.Count(result => result.Case.IsEdge));
+            json.WriteNumber("open", results.Count(result => result.Case.LeavesOpen));
             json.WriteStartArray("cases");
             foreach (var result in results) Write(json, result);
             json.WriteEndArray();
@@ -54,6 +56,7 @@ public static class CaseReport
         json.WriteString("says", result.Case.Says);
         json.WriteString("at", result.Case.Mark.ToString());
         json.WriteString("because", result.Case.Because.ToString());
+        json.WriteBoolean("edge", result.Case.IsEdge);
         json.WriteBoolean("passed", result.Passed);
         json.WriteStartArray("failures");
         foreach (var failure in result.Failures) json.WriteStringValue(failure);

@@ -24,6 +24,16 @@ internal static class CasesText
         page.Title(
             string.Create(CultureInfo.InvariantCulture, $"{results.Count} cases, {(wrong == 0 ? "all as expected" : $"{wrong} not as expected")}"),
             wrong == 0 ? Color.Green : Color.Red);
+        page.Line(Written(results));
         return null;
+    }
+
+    private static string Written(IReadOnlyList<CaseResult> results)
+    {
+        var edges = results.Count(result => result.Case.IsEdge);
+        var open = results.Count(result => result.Case.LeavesOpen);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{results.Count - edges} with a reason of their own, {edges} edges derived from the figure beside them; in {open} the sources leave the pathway open.");
     }
 }
