@@ -8,8 +8,9 @@ internal static class WordRemarks
 {
     public static IEnumerable<Remark> Of(Book before, Book after) =>
     [
-        .. Differing(before.Vocabulary, after.Vocabulary, "condition", words => words.Conditions, term => term.Mark, term =>
+        .. Differing(before.Vocabulary, after.Vocabulary, "condition", Plain, term => term.Mark, term =>
             [term.Title, term.Definition.Trim(), .. term.DecidedBy is { } by ? [$"decided by {by}"] : Array.Empty<string>()]),
+        .. Differing(before.Vocabulary, after.Vocabulary, "condition", words => words.Figured, one => one.Pattern.Mark, one => [one.Pattern.Title, one.Pattern.Definition.Trim(), $"{one.Dimension}"]),
         .. Differing(before.Vocabulary, after.Vocabulary, "measure", words => words.Measures, measure => measure.Mark, measure =>
         [
             measure.Definition.Trim(), $"stated at {measure.Job}", $"in {measure.Unit.Symbol}", $"below zero: {measure.BelowZero}", $"step {measure.Step}",
@@ -34,6 +35,9 @@ internal static class WordRemarks
         let said = Said.Differently(was is null ? [] : means(was), now is null ? [] : means(now))
         where said is not null
         select Told($"{kind} {name}", said, mark(now ?? was!));
+
+    /// <summary>The conditions without a figure; another figure is told by the rule that gives it.</summary>
+    private static Dictionary<string, Term> Plain(Vocabulary vocabulary) => vocabulary.Conditions.Where(pair => pair.Value.Figured is null).ToDictionary();
 
     private static IEnumerable<Remark> Figures(Book before, Book after) =>
         Said.Differently(Of(before), Of(after)) is { } said ? [Told("figures of no single place", said, new Mark("schema/reference", 1, 1))] : [];

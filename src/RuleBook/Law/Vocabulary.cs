@@ -21,6 +21,9 @@ public sealed record Vocabulary(
     /// <summary>The GVM within which a category lies, by category; none where the vocabulary gives none.</summary>
     public ImmutableDictionary<string, CategoryGvm> CategoryGvms { get; init; } = ImmutableDictionary<string, CategoryGvm>.Empty;
 
+    /// <summary>The conditions of which each rule gives the figure, by the name that a rule writes; with their figures they stand among the conditions.</summary>
+    public ImmutableDictionary<string, FiguredCondition> Figured { get; init; } = ImmutableDictionary<string, FiguredCondition>.Empty;
+
     /// <summary>The measures that name a topic, in the order in which they are written.</summary>
     public IEnumerable<Measure> Naming(string topic) => Measures.Values.Where(measure => measure.Topics.Contains(topic)).OrderBy(measure => measure.Mark);
 }
@@ -92,6 +95,9 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
 {
     /// <summary>For a condition: the comparison of figures that decides it wherever a job gives the figures; null for one that has to be shown.</summary>
     public Comparison? DecidedBy { get; init; }
+
+    /// <summary>For a condition with a figure: its name without it; null for any other.</summary>
+    public string? Figured { get; init; }
 }
 
 /// <summary>A comparison of figures of a job that can decide a condition.</summary>

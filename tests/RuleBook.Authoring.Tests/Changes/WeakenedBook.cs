@@ -20,17 +20,27 @@ internal static class WeakenedBook
         return new Read(texts, [.. texts.Select(file => new BookFile(file.Path, YamlText.Read(file.Text, file.Path)))]);
     });
 
-    /// <summary>The book with the first place where <paramref name="from"/> stands in a file put otherwise; it has no error.</summary>
-    public static Book With(string path, string from, string to)
+    /// <summary>The book with the first place where a text stands in a file put otherwise; it has no error.</summary>
+    public static Book With(string path, string from, string to) => With((path, from, to));
+
+    /// <summary>The same of several places, one after another.</summary>
+    public static Book With(params (string Path, string From, string To)[] edits)
     {
-        var text = Sound.Value.Texts.Single(file => file.Path == path).Text;
-        var at = text.IndexOf(from, StringComparison.Ordinal);
-        at.ShouldBeGreaterThanOrEqualTo(0, $"'{from}' does not stand in {path} any more");
-        var root = YamlText.Read(text.Remove(at, from.Length).Insert(at, to), path);
+        var edited = edits.GroupBy(edit => edit.Path).ToDictionary(group => group.Key, group => YamlText.Read(group.Aggregate(Text(group.Key), Edited), group.Key));
         var problems = new List<Problem>();
-        var book = BookReader.Read([.. Sound.Value.Files.Select(file => file.Path == path ? new BookFile(path, root) : file)], "sha256:weakened", problems);
+        var book = BookReader.Read(
+            [.. Sound.Value.Files.Select(file => edited.TryGetValue(file.Path, out var root) ? new BookFile(file.Path, root) : file)], "sha256:weakened", problems);
         problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
         return book;
+    }
+
+    private static string Text(string path) => Sound.Value.Texts.Single(file => file.Path == path).Text;
+
+    private static string Edited(string text, (string Path, string From, string To) edit)
+    {
+        var at = text.IndexOf(edit.From, StringComparison.Ordinal);
+        at.ShouldBeGreaterThanOrEqualTo(0, $"'{edit.From}' does not stand in {edit.Path} any more");
+        return text.Remove(at, edit.From.Length).Insert(at, edit.To);
     }
 
     /// <summary>The cases of the place whose file it is that fail on the book.</summary>

@@ -145,10 +145,37 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         return [.. words.OfType<Scalar>().Select(word => word.Text)];
     }
 
-    private ImmutableArray<string> ReadConditions(Fields fields) => fields.List("provided", node =>
+    private ImmutableArray<string> ReadConditions(Fields fields) => fields.List("provided", node => node is Mapping ? ReadFigured(fields, node) : ReadCondition(fields, node));
+
+    private string? ReadCondition(Fields fields, Node node)
     {
         if (fields.TextOf(node) is not { } name || vocabulary.Conditions.ContainsKey(name)) return fields.TextOf(node);
-        fields.Add("unknown-condition", node.Mark, $"'{name}' is not a condition of the vocabulary", Spelling.Tip(name, [.. vocabulary.Conditions.Keys]));
+        if (vocabulary.Figured.TryGetValue(name, out var figured))
+            fields.Add("wrong-shape", node.Mark, $"'{name}' needs its figure", $"write {{ {name}: {new Quantity(1, Unit.Base(figured.Dimension))} }}, with the figure of the rule");
+        else fields.Add("unknown-condition", node.Mark, $"'{name}' is not a condition of the vocabulary", Spelling.Tip(name, [.. vocabulary.Conditions.Keys, .. vocabulary.Figured.Keys]));
         return null;
-    });
+    }
+
+    /// <summary>A condition with its figure, as <c>{ bumper-bar-height: 4.5 in }</c>.</summary>
+    private string? ReadFigured(Fields fields, Node node)
+    {
+        if (new Fields(node, fields.Problems).Entries.ToArray() is not [var (key, value)])
+        {
+            fields.Add("wrong-shape", node.Mark, "one condition with its figure is needed here", "give each condition an entry of its own");
+            return null;
+        }
+
+        if (!vocabulary.Figured.TryGetValue(key.Text, out var figured))
+        {
+            var tip = vocabulary.Conditions.ContainsKey(key.Text) ? $"write {key.Text} alone: it takes no figure" : Spelling.Tip(key.Text, [.. vocabulary.Figured.Keys]);
+            fields.Add("unknown-condition", key.Mark, $"'{key.Text}' is not a condition that takes a figure", tip);
+            return null;
+        }
+
+        if (fields.QuantityOf(value, figured.Dimension) is not { } figure) return null;
+        var name = figured.With(figure).Name;
+        if (vocabulary.Conditions[name].Figured == figured.Name) return name;
+        fields.Add("unknown-condition", key.Mark, $"'{name}' is another condition of the vocabulary already", "give one of the two another name");
+        return null;
+    }
 }

@@ -10,14 +10,18 @@ internal static class VocabularyReader
     public static (Vocabulary Vocabulary, ImmutableArray<string> Cautions) Read(IReadOnlyList<BookFile> files, List<Problem> problems)
     {
         var categories = Each("categories", files, problems, ReadCategory).DistinctBy(category => category.Name).ToArray();
+        var conditions = Each("conditions", files, problems, ReadCondition).DistinctBy(condition => condition.Term.Name).ToArray();
+        var figured = conditions.Select(condition => condition.Figured).OfType<FiguredCondition>().ToImmutableDictionary(condition => condition.Name);
         return (
             new Vocabulary(
                 Each("measures", files, problems, ReadMeasure).DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name),
                 Each("facts", files, problems, fields => ReadFact(fields, categories)).DistinctBy(fact => fact.Name).ToImmutableDictionary(fact => fact.Name),
-                Each("conditions", files, problems, ReadCondition).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
+                conditions.Where(condition => condition.Figured is null).Select(condition => condition.Term)
+                    .Concat(FiguredConditions.Given(files, figured)).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
                 Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
                 Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name))
             {
+                Figured = figured,
                 CategoryGvms = categories.Where(category => category.Gvm is not null).ToImmutableDictionary(category => category.Name, category => category.Gvm!),
             },
             [.. Each("cautions", files, problems, fields => fields.Required("caution"))]);
@@ -55,10 +59,11 @@ internal static class VocabularyReader
         ("trailer-against-apparatus", Comparison.TrailerAgainstApparatus),
     ];
 
-    private static Term ReadCondition(Fields fields)
+    private static Condition ReadCondition(Fields fields)
     {
         var decidedBy = fields.Word("decided-by", [.. Comparisons.Select(each => each.Word)]);
-        return ReadTerm(fields, "condition") with { DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison };
+        var term = ReadTerm(fields, "condition") with { DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison };
+        return new Condition(term, FiguredConditions.Read(fields, term));
     }
 
     private static Category ReadCategory(Fields fields)
@@ -121,6 +126,8 @@ internal static class VocabularyReader
 
     private static Topic ReadTopic(Fields fields) => new(
         fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.YesNo("of-use") ?? false, fields.Mark);
+
+    private sealed record Condition(Term Term, FiguredCondition? Figured);
 
     private sealed record Category(string Name, CategoryGvm? Gvm);
 }
