@@ -16,6 +16,11 @@ public sealed class ExportCommandTests
             (await File.ReadAllTextAsync(Path.Combine(target, "limits.csv"), TestContext.Current.CancellationToken)).ShouldStartWith("place,topic,rule,tier,");
             File.Exists(Path.Combine(target, "judge.sql")).ShouldBeTrue();
 
+            var models = await Invocation.Of(["export", target, "--for", "dmn", "--on", "2017-06-01"]);
+            models.Out.ShouldContain("limits in force on 2017-06-01");
+            File.Exists(Path.Combine(target, "judge.sql")).ShouldBeFalse(); // the export is replaced whole
+            (await File.ReadAllTextAsync(Path.Combine(target, "au-qld.dmn"), TestContext.Current.CancellationToken)).ShouldContain("hitPolicy=\"FIRST\"");
+
             await File.WriteAllTextAsync(Path.Combine(target, "letter.odt"), "mine", TestContext.Current.CancellationToken);
             var refused = await Invocation.Of(["export", target]);
             refused.Code.ShouldBe(2);

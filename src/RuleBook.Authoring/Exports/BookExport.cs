@@ -35,7 +35,7 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
             [
                 new("tables.sql", $"-- {Edition(book, day)}\n{SqlScript.Of([.. relations, .. Vehicles])}"),
                 new("judge.sql", Query),
-                new("README.txt", Readme(book, day, "tables.sql makes and fills the tables; two of them, vehicles and stated, are empty for yours.")),
+                new("README.txt", Readme(book, day, "export-readme.txt", "tables.sql makes and fills the tables; two of them, vehicles and stated, are empty for yours.")),
             ],
             [.. LimitRelation.Inexact(relations[0])]);
     }
@@ -50,10 +50,20 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
                     $"{relation.Name}.csv",
                     string.Concat(relation.Rows.Select(row => RuleBook.Text.Csv.Row(row.Select(cell => cell ?? ""))).Prepend(RuleBook.Text.Csv.Row(relation.Columns.Select(column => column.Name)))))),
                 new("judge.sql", Query),
-                new("README.txt", Readme(book, day, $"Each file is a table of its name; an empty cell is NULL. Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}")),
+                new("README.txt", Readme(book, day, "export-readme.txt", $"Each file is a table of its name; an empty cell is NULL. Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}")),
             ],
             [.. LimitRelation.Inexact(relations[0])]);
     }
+
+    /// <summary>As DMN 1.3, a model a place with a decision table for each version in force.</summary>
+    public static BookExport Dmn(Book book, DateOnly day) => new(
+        [
+            .. book.Jurisdictions.Select(place => new ExportFile(
+                $"{place.Id}.dmn",
+                DmnModel.Of(Ruling.On(book, place, day), $"{Edition(book, day)}. This is not legal advice: the authority of the state of registration and the licensed certifier decide."))),
+            new("README.txt", Readme(book, day, "dmn-readme.txt", "")),
+        ],
+        [.. LimitRelation.Inexact(LimitRelation.Of(book, day))]);
 
     private static ImmutableArray<Relation> Relations(Book book, DateOnly day) =>
     [
@@ -67,7 +77,7 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
 
     private static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static string Readme(Book book, DateOnly day, string how) => Resource("export-readme.txt")
+    private static string Readme(Book book, DateOnly day, string text, string how) => Resource(text)
         .Replace("{edition}", Edition(book, day), StringComparison.Ordinal)
         .Replace("{day}", Text(day), StringComparison.Ordinal)
         .Replace("{how}", how, StringComparison.Ordinal);

@@ -41,8 +41,8 @@ internal static class ExportFolder
         if (new DirectoryInfo(target).LinkTarget is not null) return "it is a link";
         string[] names = [.. Directory.EnumerateFileSystemEntries(target).Select(path => Path.GetFileName(path)!)];
         if (names.Length == 0) return null;
-        var isExport = names.Contains("judge.sql") && names.Contains("README.txt");
-        return names.Order(StringComparer.Ordinal).FirstOrDefault(name => !isExport || Directory.Exists(Path.Combine(target, name)) || Path.GetExtension(name) is not (".sql" or ".csv" or ".txt"));
+        var isExport = names.Contains("README.txt") && names.Any(name => name == "judge.sql" || Path.GetExtension(name) == ".dmn");
+        return names.Order(StringComparer.Ordinal).FirstOrDefault(name => !isExport || Directory.Exists(Path.Combine(target, name)) || Path.GetExtension(name) is not (".sql" or ".csv" or ".dmn" or ".txt"));
     }
 
     private static InputException Refused(string folder, string what, string tip) => new(Problem.Error("not-writable", new Mark(folder, 1, 1), what, tip));

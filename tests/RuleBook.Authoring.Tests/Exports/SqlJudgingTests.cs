@@ -21,8 +21,8 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
 {
     private const int Chunk = 20_000;
 
-    private static readonly int Vehicles = Number("RULEBOOK_RANDOM_VEHICLES", 3_000);
-    private static readonly int Seed = Number("RULEBOOK_RANDOM_SEED", 20_261_127);
+    internal static readonly int Vehicles = Number("RULEBOOK_RANDOM_VEHICLES", 3_000);
+    internal static readonly int Seed = Number("RULEBOOK_RANDOM_SEED", 20_261_127);
 
     [Fact]
     public void The_query_gives_every_case_of_the_book_the_verdict_of_the_evaluator()
@@ -80,7 +80,7 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
     };
 
     /// <summary>The vehicle as a table of decimals holds it: both sides are given the same.</summary>
-    private static FactSet AsWritten(FactSet facts) => facts with
+    internal static FactSet AsWritten(FactSet facts) => facts with
     {
         Measures = facts.Measures.ToImmutableDictionary(
             pair => pair.Key,
