@@ -108,6 +108,28 @@ public sealed class FleetCommandTests : IDisposable
         string Of(params string[] from) => from[random.Next(from.Length)];
     }
 
+    /// <summary>Rows are answered as bytes once one like them was: whatever is odd about a row, it is told as if it stood alone.</summary>
+    [Fact]
+    public async Task Rows_with_odd_cells_among_thousands_alike_say_what_each_says_alone()
+    {
+        var random = new Random(6);
+        string[] paths = ["job", "owner", "registered-in", "vehicle.category", "vehicle.stability-control", "modification.suspension-lift", "modification.body-lift"];
+        string[][] rows = [.. Enumerable.Range(0, 600).Select(at => new[]
+        {
+            $"W-{at}", Of("Ann", "Bo", "a::b", "Büro", "=1+1", "x ##[y", "-5", ""), Of("au-qld", "au-nsw"), "MC", Of("yes", "no"),
+            $"{Of("", "", "", "-", "+")}{random.Next(0, 900) / 10m}{Of("", "", "0", "05")}{Of(" mm", " mm", "mm", "  mm", " in", "")}", Of("", "0 mm", "30 mm", "30.0000 mm"),
+        })];
+        var fleet = await Fleet("fleet.csv", $"{string.Join(',', paths)}\n{string.Concat(rows.Select(row => string.Join(',', row) + Of("\n", "\r\n")))}");
+        fleet.Error.ShouldContain("600 rows: ");
+        var told = fleet.Out.Split("\r\n")[1..^1];
+        var answers = new FleetAnswers(Book.Value, "fleet.csv", new FleetColumns("fleet.csv", paths), new DateOnly(2026, 11, 25));
+        var writer = new FleetWriter(new FleetColumns("fleet.csv", paths), false);
+        var alone = rows.Select((row, at) => new FleetRow(at + 1, at + 2, row)).Select(row => (Row: row, answers.Of(row).Answer)).Where(row => row.Answer is not null).Select(row => writer.Row(row.Row, row.Answer!, null).Text.TrimEnd());
+        told.ShouldBe(alone);
+
+        string Of(params string[] from) => from[random.Next(from.Length)];
+    }
+
     [Fact]
     public async Task The_template_is_a_fleet_of_one_that_Queensland_allows_without_a_certificate()
     {

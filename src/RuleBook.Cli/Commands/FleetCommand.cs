@@ -46,7 +46,7 @@ internal static class FleetCommand
                 ? FleetState.Read(files.Output, run)
                 : throw new InputException(Problem.Error("not-resumable", new Mark("--resume", 1, 1), "only a run from a file to a file can be gone on with", "name both, as the run that died did"));
             if (parsed.GetValue(resume)) surroundings.Error.WriteLine(state is null ? "no run that died has noted how far it came: from the first row" : string.Create(CultureInfo.InvariantCulture, $"goes on after row {state.Row}"));
-            using var reader = new FleetReader(name, Text(given), parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl", state?.Row ?? 0);
+            using var reader = new FleetReader(name, Opened(given), parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl", state?.Row ?? 0);
             var answers = new FleetAnswers(opened, name, reader.Columns, surroundings.Today);
             if (parsed.GetValue(explain) is { } row) return Explain(row, name, reader, answers, opened, parsed.GetValue(output), surroundings);
             var effect = earlier is null ? null : new FleetEffect(parsed.GetValue(against)!) { Counts = state?.Effect ?? [] };
@@ -73,7 +73,7 @@ internal static class FleetCommand
         Action<string>? progress = Console.IsErrorRedirected ? null : line => surroundings.Error.Write($"\r{line}   ");
         try
         {
-            run.Run(kept?.Text ?? surroundings.Out, aside?.Text, progress, surroundings.Stop);
+            run.Run(kept is null ? bytes => surroundings.Out.Write(Encoding.UTF8.GetString(bytes.Span)) : kept.Write, aside is null ? null : aside.Write, progress, surroundings.Stop);
             surroundings.Stop.ThrowIfCancellationRequested();
             kept?.Keep();
             aside?.Keep();
@@ -108,7 +108,7 @@ internal static class FleetCommand
         return ExitCode.Of(assessment.Headline);
     }
 
-    private static StreamReader Text(string given) => new(
-        given == "-" ? Console.OpenStandardInput() : new FileStream(given, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16, FileOptions.SequentialScan),
-        new UTF8Encoding(false, throwOnInvalidBytes: true));
+    private static Stream Opened(string given) => given == "-"
+        ? Console.OpenStandardInput()
+        : new FileStream(given, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0, FileOptions.SequentialScan);
 }

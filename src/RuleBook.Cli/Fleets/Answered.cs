@@ -56,23 +56,30 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
         return told.With(TightestLimits.Of(assessment).FirstOrDefault());
     }
 
+    /// <summary>The line before the tightest limit, without the comma between.</summary>
+    public string BeforeLimit => Parts.Before;
+
+    /// <summary>The line behind the margin, without the comma between.</summary>
+    public string BehindMargin => Parts.Behind;
+
+    private Around Parts => around ??= new Around(Join(Cells[..TightestAt]), Join(Cells[(TightestAt + 2)..]));
+
     /// <summary>The same with another limit as the tightest; null where there is none. What the two do not tell apart is not written anew.</summary>
     public Answered With(LimitCheck? tightest)
     {
-        string[] told = tightest is null
-            ? ["", ""]
-            : [$"{tightest.Measure.Title}: {LimitPhrases.Range(tightest)}", Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit)];
-        var (before, behind) = around ??= new Around(Join(Cells[..TightestAt]), Join(Cells[(TightestAt + 2)..]));
+        string[] told = tightest is null ? ["", ""] : [Limit(tightest), Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit)];
         return this with
         {
             Cells = Cells.SetItem(TightestAt, told[0]).SetItem(TightestAt + 1, told[1]),
-            Line = $"{before},{Join(told)},{behind}",
+            Line = $"{BeforeLimit},{Join(told)},{BehindMargin}",
             Defused = Defused - Cells.AsSpan(TightestAt, 2).ToArray().Count(FleetWriter.IsDefused) + told.Count(FleetWriter.IsDefused),
         };
     }
 
+    /// <summary>The cell that names a limit.</summary>
+    public static string Limit(LimitCheck check) => $"{check.Measure.Title}: {LimitPhrases.Range(check)}";
+
     private static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(Csv.Cell));
 
-    /// <summary>The line before the tightest limit and behind it.</summary>
     private sealed record Around(string Before, string Behind);
 }

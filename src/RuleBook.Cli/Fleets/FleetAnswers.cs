@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text;
 using System.Text.Json;
 using RuleBook.Answers;
@@ -20,9 +19,7 @@ internal sealed class FleetAnswers
     private readonly string file;
     private readonly FleetColumns? columns;
     private readonly DateOnly today;
-    private readonly LikeRows? like;
     private readonly KeptFew<string, Answered> kept = new(MostKept);
-    private readonly ConcurrentDictionary<string, Answered>.AlternateLookup<ReadOnlySpan<char>> lookup;
 
     /// <param name="book">The book.</param>
     /// <param name="file">Name of the input, for places.</param>
@@ -31,30 +28,22 @@ internal sealed class FleetAnswers
     public FleetAnswers(Book book, string file, FleetColumns? columns, DateOnly today)
     {
         (this.book, this.file, this.columns, this.today) = (book, file, columns, today);
-        lookup = kept.Values.GetAlternateLookup<ReadOnlySpan<char>>();
-        like = columns is null ? null : new LikeRows(book, columns);
+        Like = columns is null ? null : new LikeRows(book, columns);
     }
 
-    /// <summary>The answer to a row that states what one before it stated; null where there is none.</summary>
-    /// <param name="stated">The cells of <see cref="FleetColumns.Asked"/>, each with a null character behind it.</param>
-    public Answered? Known(ReadOnlySpan<char> stated) => lookup.TryGetValue(stated, out var known) ? known : null;
+    /// <summary>Which rows are alike; null of NDJSON.</summary>
+    public LikeRows? Like { get; }
 
     /// <summary>The answer, or why the row could not be read.</summary>
     public (Answered? Answer, Problem? Wrong) Of(FleetRow row)
     {
-        if (row.Wrong is { } wrong) return (null, wrong);
-        try
-        {
-            if (columns is null) return (Answered.Of(Assessor.Assess(book, Job(row)), book.Vocabulary), null);
-            var stated = columns.Combination(row);
-            if (kept.TryGet(stated, out var known)) return (known, null);
-            return (kept.Keep(stated, like!.Of(row, Job)), null);
-        }
-        catch (InputException refused)
-        {
-            return (null, refused.Problems.First(problem => problem.Severity == Severity.Error));
-        }
+        if (columns is null || row.Wrong is not null) return Caught(row, () => Answered.Of(Assessor.Assess(book, Job(row)), book.Vocabulary));
+        var stated = columns.Combination(row);
+        return kept.TryGet(stated, out var known) ? (known, null) : Caught(row, () => kept.Keep(stated, Like!.Of(row, Job).Own));
     }
+
+    /// <summary>The answer to a row of CSV with the rows that are like it, or why the row could not be read.</summary>
+    public (Likeness? Answer, Problem? Wrong) Liken(FleetRow row) => Caught<Likeness?>(row, () => Like!.Of(row, Job));
 
     /// <summary>The row as the job that <c>assess</c> would be given.</summary>
     /// <exception cref="InputException">It is none.</exception>
@@ -62,6 +51,19 @@ internal sealed class FleetAnswers
     {
         var node = row.Wrong is { } wrong ? throw new InputException(wrong) : columns?.Job(row) ?? Json(row);
         return node.Find("on") is null && node.Find("dates") is null ? SavedRecord.AsOn(node, today) : node;
+    }
+
+    private static (T? Answer, Problem? Wrong) Caught<T>(FleetRow row, Func<T> answer)
+    {
+        if (row.Wrong is { } wrong) return (default, wrong);
+        try
+        {
+            return (answer(), null);
+        }
+        catch (InputException refused)
+        {
+            return (default, refused.Problems.First(problem => problem.Severity == Severity.Error));
+        }
     }
 
     private Job Job(FleetRow row) => JobReader.Read(Node(row), book);

@@ -1,7 +1,8 @@
+using System.Buffers;
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
-using nietras.SeparatedValues;
-using RuleBook.Text;
+using System.Text;
 
 namespace RuleBook.Cli.Fleets;
 
@@ -12,11 +13,8 @@ namespace RuleBook.Cli.Fleets;
 /// <param name="effect">Counts what differs; null where no earlier book is asked.</param>
 internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAnswers? before, FleetEffect? effect)
 {
-    private const int Block = 8192;
-    private const int FewRows = 64;
-    private const int LongestPlain = 1024;
-
     private readonly FleetWriter writer = new(reader.Columns, before is not null);
+    private readonly ConcurrentBag<PlainRows> plain = [];
 
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
 
@@ -33,98 +31,90 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
     public Action<long>? Note { get; init; }
 
     /// <summary>Writes every row that can be read to <paramref name="output"/>, and why the others cannot to <paramref name="rejected"/>.</summary>
-    /// <param name="output">For answers.</param>
+    /// <param name="output">For answers, as UTF-8.</param>
     /// <param name="rejected">For rows that cannot be read; null where nobody keeps them.</param>
     /// <param name="progress">Told how far it is, once a second; null where nobody looks.</param>
     /// <param name="stop">Ends the run.</param>
-    public void Run(TextWriter output, TextWriter? rejected, Action<string>? progress, CancellationToken stop)
+    public void Run(Action<ReadOnlyMemory<byte>> output, Action<ReadOnlyMemory<byte>>? rejected, Action<string>? progress, CancellationToken stop)
     {
         var (watch, told, earlier) = (Stopwatch.StartNew(), TimeSpan.Zero, Summary.Rows);
         if (!GoesOn)
         {
-            output.Write(writer.Header);
-            rejected?.Write(FleetWriter.RejectedHeader);
+            output(Encoding.UTF8.GetBytes(writer.Header));
+            rejected?.Invoke(Encoding.UTF8.GetBytes(FleetWriter.RejectedHeader));
         }
 
-        foreach (var (number, each) in reader.Columns is null ? InOrder(reader.Rows().Chunk(Block / 8), Lines, stop) : InOrder(reader.Blocks(), block => reader.Each(block, One), stop))
+        foreach (var answered in InOrder(reader.Blocks(), Answer, stop))
         {
-            if (each is not { } one) continue;
-            Write(number, one, output, rejected);
-            if (Summary.Rows % Block != 0 && (Summary.Rows % FewRows != 0 || watch.Elapsed - told < Between)) continue;
+            using var block = answered;
             stop.ThrowIfCancellationRequested();
+            output(block.Written);
+            Count(block, rejected);
             if (watch.Elapsed - told < Between) continue;
             told = watch.Elapsed;
-            Note?.Invoke(number);
+            Note?.Invoke(block.Last);
             progress?.Invoke(string.Create(CultureInfo.InvariantCulture, $"{Summary.Rows} rows, {(Summary.Rows - earlier) / told.TotalSeconds:F0} a second"));
         }
     }
 
     /// <summary>What is made of each block, on all cores, in their order; never more than a few blocks ahead of what is written.</summary>
-    private static IEnumerable<(long Number, Told? Told)> InOrder<T>(IEnumerable<T> blocks, Func<T, List<(long, Told?)>> make, CancellationToken stop)
+    private static IEnumerable<AnsweredBlock> InOrder(IEnumerable<FleetBlock> blocks, Func<FleetBlock, AnsweredBlock> make, CancellationToken stop)
     {
-        var running = new Queue<Task<List<(long, Told?)>>>();
+        var running = new Queue<Task<AnsweredBlock>>();
         foreach (var block in blocks)
         {
             running.Enqueue(Task.Run(() => make(block), stop));
-            if (running.Count <= 2 * Environment.ProcessorCount) continue;
-            foreach (var one in running.Dequeue().GetAwaiter().GetResult()) yield return one;
+            if (running.Count > 2 * Environment.ProcessorCount) yield return running.Dequeue().GetAwaiter().GetResult();
         }
 
-        while (running.TryDequeue(out var next))
-            foreach (var one in next.GetAwaiter().GetResult()) yield return one;
+        while (running.TryDequeue(out var next)) yield return next.GetAwaiter().GetResult();
     }
 
-    private List<(long Number, Told? Told)> Lines(FleetRow[] rows) => [.. rows.Select(row => (row.Number, (Told?)One(row)))];
-
-    /// <summary>A row of CSV, null where it is blank. One that states what a row before it stated, and is plain, costs a look and a copy.</summary>
-    private (long Number, Told? Told) One(SepReader.Row row, long number, int line)
+    private AnsweredBlock Answer(FleetBlock block)
     {
-        if (row.ColCount == reader.Columns!.Header.Length && row.Span.Length <= LongestPlain)
+        var into = new AnsweredBlock(block.First + block.Count - 1);
+        if (block is PlainBlock lines && before is null)
         {
-            Span<char> stated = stackalloc char[LongestPlain + reader.Columns.Asked.Length];
-            var length = 0;
-            foreach (var at in reader.Columns.Asked)
-            {
-                var cell = row[at].Span;
-                cell.CopyTo(stated[length..]);
-                stated[length + cell.Length] = '\0';
-                length += cell.Length + 1;
-            }
-
-            var earlier = before?.Known(stated[..length]);
-            if (answers.Known(stated[..length]) is { } known && (before is null || earlier is not null)
-                && reader.Separator.Separator == ',' && writer.Plain(row, known, earlier) is { } plain)
-                return (number, new Told(null, known, earlier, null, plain, known.Defused));
+            var rows = plain.TryTake(out var idle) ? idle : new PlainRows(reader, answers, writer);
+            rows.Answer(lines, into);
+            plain.Add(rows);
+        }
+        else
+        {
+            foreach (var row in reader.Rows(block).OfType<FleetRow>()) Answer(row, into);
         }
 
-        return (number, reader.Row(row, number, line) is { } read ? One(read) : null);
+        if (block is PlainBlock { Bytes: var pooled }) ArrayPool<byte>.Shared.Return(pooled);
+        return into;
     }
 
-    private Told One(FleetRow row)
+    private void Answer(FleetRow row, AnsweredBlock into)
     {
         var (answer, wrong) = answers.Of(row);
-        if (answer is null) return new Told(row, null, null, wrong, "", 0);
-        var earlier = before?.Of(row).Answer;
-        var (text, defused) = writer.Row(row, answer, earlier);
-        return new Told(null, answer, earlier, null, text, defused);
-    }
-
-    private void Write(long number, Told told, TextWriter output, TextWriter? rejected)
-    {
-        if (told.Answer is { } answer)
+        if (answer is null)
         {
-            output.Write(told.Text);
-            Summary.Add(answer);
-            effect?.Add(number, told.Before, answer);
-            Summary.Defused += told.Defused;
+            into.Refused.Add((row, wrong!));
             return;
         }
 
-        Summary.Reject();
-        rejected?.Write(writer.Rejected(told.Row!, told.Wrong!));
-        if (Problems.Count < Surroundings.MostProblems) Problems.Add(told.Wrong!.ToString());
+        var earlier = before?.Of(row).Answer;
+        var (text, defused) = writer.Row(row, answer, earlier);
+        into.Write(text);
+        into.Defused += defused;
+        into.Count(answer);
+        if (before is not null) into.Compared.Add((row.Number, earlier, answer));
     }
 
-    /// <summary>What became of a row: its answers and text, or the row and why it could not be read.</summary>
-    private readonly record struct Told(FleetRow? Row, Answered? Answer, Answered? Before, Problem? Wrong, string Text, int Defused);
+    private void Count(AnsweredBlock block, Action<ReadOnlyMemory<byte>>? rejected)
+    {
+        foreach (var (answer, times) in block.Counts) Summary.Add(answer, times);
+        foreach (var (number, earlier, now) in block.Compared) effect?.Add(number, earlier, now);
+        Summary.Defused += block.Defused;
+        foreach (var (row, wrong) in block.Refused)
+        {
+            Summary.Reject();
+            rejected?.Invoke(Encoding.UTF8.GetBytes(writer.Rejected(row, wrong)));
+            if (Problems.Count < Surroundings.MostProblems) Problems.Add(wrong.ToString());
+        }
+    }
 }

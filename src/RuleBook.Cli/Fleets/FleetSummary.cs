@@ -50,10 +50,11 @@ internal sealed class FleetSummary
 
     public void Reject() => Rejected++;
 
-    public void Add(Answered answer)
+    /// <summary>Counts rows with the same answer.</summary>
+    public void Add(Answered answer, long times)
     {
-        rows++;
-        CollectionsMarshal.GetValueRefOrAddDefault(pending, answer, out _)++;
+        rows += times;
+        CollectionsMarshal.GetValueRefOrAddDefault(pending, answer, out _) += times;
         if (pending.Count >= MostPending) CountPending();
     }
 

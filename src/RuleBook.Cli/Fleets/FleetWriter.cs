@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using nietras.SeparatedValues;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
@@ -12,7 +11,7 @@ namespace RuleBook.Cli.Fleets;
 /// <param name="against">Whether the verdict of an earlier book is appended too.</param>
 internal sealed class FleetWriter(FleetColumns? columns, bool against)
 {
-    private const string LineEnd = "\r\n";
+    public const string LineEnd = "\r\n";
 
     /// <summary>The header; empty of NDJSON.</summary>
     public string Header => columns is null ? "" : Csv.Row([.. columns.Header, .. Answered.Columns, .. against ? [Answered.Before] : Array.Empty<string>()]);
@@ -25,19 +24,6 @@ internal sealed class FleetWriter(FleetColumns? columns, bool against)
     {
         if (columns is null) return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer, before)}}}\n", 0);
         return (string.Concat(string.Join(',', row.Cells.Select(Csv.Cell)), ",", End(answer, before)), row.Cells.Count(IsDefused) + answer.Defused);
-    }
-
-    /// <summary>
-    /// The same of a row that can be passed through as it is written: commas part its cells, none is quoted, and none holds what a spreadsheet would run or
-    /// a reader would not see. Null of any other.
-    /// </summary>
-    public string? Plain(SepReader.Row row, Answered answer, Answered? before)
-    {
-        var text = row.Span;
-        if (text.ContainsAnyExceptInRange(' ', '~') || text.Contains('"')) return null;
-        for (var at = 0; at < row.ColCount; at++)
-            if (row[at].Span is ['=' or '+' or '-' or '@', ..]) return null;
-        return against ? string.Concat(text, ",", End(answer, before)) : string.Concat(text, ",", answer.Line, LineEnd);
     }
 
     private string End(Answered answer, Answered? before) => against ? $"{answer.Line},{before?.Verdict ?? FleetEffect.Unreadable}{LineEnd}" : answer.Line + LineEnd;

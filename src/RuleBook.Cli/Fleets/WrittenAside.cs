@@ -1,4 +1,3 @@
-using System.Text;
 using RuleBook.Authoring.Files;
 using RuleBook.Text;
 
@@ -34,18 +33,14 @@ internal sealed class WrittenAside : IDisposable
         {
             stream = to.OpenAsItIs();
         }
-
-        Text = new StreamWriter(stream, new UTF8Encoding(false), 1 << 16);
     }
-
-    public StreamWriter Text { get; }
 
     /// <summary>How many bytes are written, after all of them are; of a file.</summary>
     public long Length
     {
         get
         {
-            Text.Flush();
+            stream.Flush();
             return stream.Length;
         }
     }
@@ -53,10 +48,12 @@ internal sealed class WrittenAside : IDisposable
     /// <summary>A hidden file beside another that belongs to it.</summary>
     public static string Beside(Destination to, string what) => Path.Combine(Path.GetDirectoryName(to.Path)!, $".{Path.GetFileName(to.Path)}.rulebook-{what}");
 
+    public void Write(ReadOnlyMemory<byte> bytes) => stream.Write(bytes.Span);
+
     /// <summary>Gives it its name.</summary>
     public void Keep()
     {
-        Text.Dispose();
+        stream.Dispose();
         if (aside is null) return;
         to.Status?.ApplyTo(aside);
         File.Move(aside, to.Path, overwrite: true);
@@ -66,7 +63,7 @@ internal sealed class WrittenAside : IDisposable
     {
         try
         {
-            Text.Dispose();
+            stream.Dispose();
         }
         finally
         {

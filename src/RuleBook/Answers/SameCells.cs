@@ -24,7 +24,7 @@ public sealed class SameCells
     /// <summary>Whether nothing but the rules reads a measure: it is stated as such, and no mass, height or tyre is computed from it.</summary>
     public static bool IsPlain(Measure measure) => measure is { IsDate: false, IsDerived: false }
         && measure.Job.Split('.') is ["modification" or "measured", _]
-        && (measure.Name is KnownWords.SuspensionLift or KnownWords.BodyLift or KnownWords.TrackIncrease or KnownWords.GroundClearance || !IsComputedWith(measure.Name));
+        && !KnownWords.ComputedFrom.Contains(measure.Name);
 
     /// <summary>The jobs like this one.</summary>
     /// <param name="book">The book.</param>
@@ -55,6 +55,9 @@ public sealed class SameCells
 
         return new SameCells(judged.Facts, measures, places.ToImmutable());
     }
+
+    /// <summary>The same in whole numbers; null where something does not lie on their grid.</summary>
+    public GridCells? OnGrid() => GridCells.Of(facts, measures, places.Select(place => (place.Axis, place.Rest, place.Terms)));
 
     /// <summary>The cells in which the values lie, as one number: the same number, the same answer.</summary>
     /// <param name="values">A value in base units for each measure, in their order.</param>
@@ -88,11 +91,6 @@ public sealed class SameCells
         else
             foreach (var term in sum.Terms) Add(term.Part, term.Factor * factor, row, measures, terms, ref rest);
     }
-
-    /// <summary>The measures that code names, to compute with them.</summary>
-    private static bool IsComputedWith(string measure) => measure.StartsWith("tyre-", StringComparison.Ordinal)
-        || measure is KnownWords.PredictedLift or KnownWords.TotalLift or KnownWords.AddedFuel or KnownWords.GvmOverAxles
-            or KnownWords.TrailerMass or KnownWords.TrailerGtm or KnownWords.TrailerAtm or KnownWords.TrailerShareOfUnladen or KnownWords.CombinationMass;
 
     /// <summary>An axis on which the measures bear.</summary>
     private readonly record struct Place(Axis Axis, Exact Rest, ImmutableArray<(int At, Exact Factor)> Terms);
