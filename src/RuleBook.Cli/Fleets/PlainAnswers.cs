@@ -67,7 +67,7 @@ internal sealed class MarginAnswer : PlainAnswer
     {
         before.CopyTo(into);
         var (length, run) = (before.Length, defused);
-        if (limits.Tightest(values) is (>= 0 and var at, var left))
+        if (limits.Tightest(values) is ( >= 0 and var at, var left))
         {
             each[at].Cell.CopyTo(into[length..]);
             length += each[at].Cell.Length;
