@@ -191,6 +191,9 @@ public sealed record Finding(
     /// <summary>The version on the row that was judged.</summary>
     internal VersionOnRow Judged { get; init; }
 
+    /// <summary>Whether the rule is one for this vehicle; unknown where a fact that would tell is not stated.</summary>
+    public Truth Binds => Judged.Binds;
+
     /// <summary>The tiers that are closed to the job and easier than what it gets, in order, each with what closed it.</summary>
     public ImmutableArray<ClosedTier> Closed { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using RuleBook.Answers;
 using RuleBook.Figures;
 using RuleBook.Physics.Heights;
+using RuleBook.Units;
 
 namespace RuleBook.Telling;
 
@@ -28,6 +29,7 @@ public static class FirstLines
         foreach (var warning in assessment.Warnings.Take(2)) yield return $"Check the job: {warning.Text} ({warning.Mark}).";
         if (assessment.Category is { } change) yield return $"{Phrases.Sentence(Category(change))}.";
         foreach (var caution in assessment.Foremost) yield return caution;
+        if (Underrated(assessment) is { Length: > 0 } tyres) yield return $"Tyres fitted carry less than the axle rating: {string.Join(", ", tyres)}; load no further than they carry.";
         if (Known(assessment, today) is { } known) yield return known;
         if (!assessment.OfUseOpen.IsEmpty)
             yield return $"Rules of use left open: {string.Join("; ", assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct())}.";
@@ -81,9 +83,14 @@ public static class FirstLines
     private static string Opening(Assessment assessment) => assessment switch
     {
         _ when assessment.Undecided.Any(effect => effect.Gives.Any(outcome => outcome.Decided)) => $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below decides" : "questions below decide")}",
-        { Gaps: [var gap, ..] } => $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
+        _ when assessment.Gaps.FirstOrDefault(gap => assessment.Undecided.IsEmpty || !MayBeForOthers(assessment, gap)) is { } gap => $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
+        { Gaps.IsEmpty: false } => $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below narrows" : "questions below narrow")} it",
         _ => Range(assessment),
     };
+
+    /// <summary>Whether what nobody has established is of a rule that may be none for this vehicle.</summary>
+    private static bool MayBeForOthers(Assessment assessment, Gap gap) =>
+        assessment.Findings.Any(finding => finding.Version.Rule.Id == gap.Rule && finding.Binds != Truth.Yes);
 
     private static string Range(Assessment assessment) => $"{Phrases.Pathway(assessment.Between.Best)} or {Phrases.Pathway(assessment.Between.Worst)}";
 
@@ -100,6 +107,15 @@ public static class FirstLines
         ];
         return string.Join("; ", told.Take(BlockersTold)) + (told.Length > BlockersTold ? $"; and {told.Length - BlockersTold} more" : "");
     }
+
+    /// <summary>The axles whose rating is above what their tyres carry.</summary>
+    private static string[] Underrated(Assessment assessment) =>
+    [
+        .. from check in assessment.Tyres?.Loads ?? []
+           where !check.Holds
+           let shown = Precisely.Of(check.LimitKg, check.ValueKg)
+           select $"{check.Subject.Split('-')[0]} {shown.Value} of {shown.Limit} kg",
+    ];
 
     private static string Category(CategoryChange change) => change.Judged is [var one]
         ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"

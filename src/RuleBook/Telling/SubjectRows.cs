@@ -15,7 +15,7 @@ internal static class SubjectRows
     {
         if (assessment.Masses is { } masses) yield return ("Masses", [.. Masses(masses)]);
         foreach (var topic in assessment.Findings.GroupBy(finding => finding.Version.Rule.Topic).OrderBy(same => same.Key, StringComparer.Ordinal))
-            yield return (Label(topic.Key), [.. topic.SelectMany(Finding).Concat(topic.Key == Tyres ? Carried(assessment.Tyres) : []).Distinct()]);
+            yield return (Label(topic.Key), [.. topic.OrderBy(MayBeForOthers).SelectMany(Finding).Concat(topic.Key == Tyres ? Carried(assessment.Tyres) : []).Distinct()]);
         if ((assessment.Masses?.Towing?.Weighed ?? assessment.Masses?.Towing?.Planned) is { Checks.IsEmpty: false } combination)
             yield return ("Combination", [.. combination.Checks.Where(check => check.Subject is "gcm" or "atm" or "gtm" or "ball" or "braked-tow" or "unbraked-tow").Select(Load)]);
         foreach (var finding in assessment.OfUse.Take(1)) yield return ("On the road", [OfUse(finding)]);
@@ -43,6 +43,9 @@ internal static class SubjectRows
         if (axles.Length > 0) yield return $"{string.Join(", ", axles)} kg";
     }
 
+    /// <summary>Whether nobody has established the limits of a rule that may be none for this vehicle: told after those that are.</summary>
+    private static bool MayBeForOthers(Finding finding) => finding.Version.Content is NotEstablished && finding.Binds != Truth.Yes;
+
     private static IEnumerable<string> Finding(Finding finding)
     {
         if (finding.Version.Content is NotEstablished) return ["nobody has established the limits"];
@@ -67,14 +70,10 @@ internal static class SubjectRows
 
     private static string Short(string title) => title.EndsWith(" lift", StringComparison.Ordinal) ? title[..^5] : title;
 
-    /// <summary>Whether the tyres carry the axle ratings.</summary>
+    /// <summary>That the tyres carry the axle ratings; where they do not, the first lines say so.</summary>
     private static IEnumerable<string> Carried(TyreAnswer? tyres)
     {
-        if (tyres is null || tyres.Loads.IsEmpty) yield break;
-        LoadCheck[] over = [.. tyres.Loads.Where(check => !check.Holds)];
-        if (over.Length == 0) yield return "carry the axle ratings";
-        foreach (var check in over)
-            yield return $"do not carry the {(check.Subject.StartsWith("front", StringComparison.Ordinal) ? "front" : "rear")} axle rating ({Figures(check)} kg)";
+        if (tyres is { Loads: { IsEmpty: false } loads } && loads.All(check => check.Holds)) yield return "carry the axle ratings";
     }
 
     private static string Load(LoadCheck check) => $"{check.Subject switch { "gcm" => "in all", "ball" => "ball", "gtm" => "trailer axles", _ => "trailer" }} {Figures(check)} kg{check.Subject switch { "gcm" => " GCM", "atm" => " ATM", "gtm" => " GTM", _ => "" }}";

@@ -33,6 +33,26 @@ public sealed class FirstLinesTests
         FirstLines.Of(answer).First().ShouldBe("Not allowed (suspension-lift 80 mm, limit 75 mm: 5 mm too much). State A, 25 November 2026.");
     }
 
+    /// <summary>Load index 98 is 750 kg a tyre (ETRTO table, schema/reference/tables.yaml): 1500 kg an axle. Index 112 is 1120 kg.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("98S", "Tyres fitted carry less than the axle rating: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further than they carry.")]
+    [InlineData("112S", null)]
+    public void Tyres_that_carry_less_than_an_axle_rating_are_told_in_the_first_lines(string service, string? told) =>
+        FirstLines.Of(Figures.Reckoned.Assess($$""" "vehicle": { {{Figures.Reckoned.Wagon}} }, "modification": { "tyres": "265/65R17 {{service}}" } """))
+            .Where(line => line.StartsWith("Tyres fitted", StringComparison.Ordinal)).ShouldBe(told is null ? [] : [told]);
+
+    /// <summary>A rule that is only for heavier vehicles, and not established, is no answer for a vehicle whose mass nobody stated.</summary>
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void What_nobody_established_for_other_vehicles_does_not_stand_before_the_question_that_would_tell_which_it_is()
+    {
+        var book = Book($"{Rule("raise", Since("2012-01-01", Tiers), """ "for": { "category": "MC" }, """)}, {Rule("raise-others", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "category": "NA" }, """)}");
+        FirstLines.Of(Assess(book, Lift("60 mm"))).First().ShouldStartWith("Undecided: allowed without a certificate or not allowed, the question below");
+        FirstLines.Of(Assess(book, Lift("60 mm") + """, "vehicle": { "category": "NA" } """)).First()
+            .ShouldStartWith("Undecided: nobody has established the limits for raise-others. Ask Office A.");
+    }
+
     [Fact]
     [Trait("Basis", "derived")]
     public void Where_a_certificate_is_needed_the_first_line_tells_what_would_have_been_free_as_such()
