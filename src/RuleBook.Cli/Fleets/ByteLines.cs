@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Text;
-using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
 

@@ -106,7 +106,7 @@ internal sealed class FleetReader : IDisposable
     }
 
     /// <summary>What of a block comes behind so many rows; null where nothing does.</summary>
-    private FleetBlock? Behind(FleetBlock block, long rows)
+    private static FleetBlock? Behind(FleetBlock block, long rows)
     {
         if (block.First > rows) return block;
         if (block.First + block.Count - 1 <= rows) return null;

@@ -1,5 +1,4 @@
 using System.Buffers.Text;
-using System.Collections.Immutable;
 using System.Text;
 using RuleBook.Answers;
 
