@@ -27,6 +27,8 @@ internal static class ReadingCodes
         new("nothing-to-change", "a version changes tiers of one that has none", "The change would have no effect.", "state the tiers, or take 'change' out"),
         new("change-alone", "a change does not say of what", "The change would have no effect.", "add 'like' with the 'from' of the version that it changes"),
         new("key-without-effect", "a key does nothing where it stands", "It looks as if it held, and it does not.", "take it out, or put it where it has an effect"),
+        new("classes-gap", "two classes of a table leave a gap", "A vehicle between them has no limit, and nobody would notice.", "begin each class where the one before it ends"),
+        new("classes-overlap", "two classes of a table overlap", "A vehicle of both would have the easier limit.", "write the classes in rising order, each from where the one before it ends"),
         new("two-ends", "one end of a range is given twice", Exact, "keep the closed end (at-least, at-most) or the open one (over, under)"),
     ];
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Changes;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
@@ -33,6 +34,10 @@ internal static class WeakenedBook
         problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
         return book;
     }
+
+    /// <summary>What an inspection says of the book with some files more.</summary>
+    public static InspectionReport And(params (string Path, string Text)[] files) => Inspection.Run(
+        [.. Sound.Value.Files, .. files.Select(file => new BookFile(file.Path, YamlText.Read(file.Text, file.Path)))], "sha256:more", new DateOnly(2026, 11, 28));
 
     private static string Text(string path) => Sound.Value.Texts.Single(file => file.Path == path).Text;
 

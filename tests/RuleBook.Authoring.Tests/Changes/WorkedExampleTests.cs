@@ -1,5 +1,6 @@
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Editions;
+using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
 using RuleBook.Tables;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
@@ -50,6 +51,55 @@ public sealed class WorkedExampleTests
         report.Answers.ShouldAllBe(change => change.From == new DateOnly(2018, 10, 26));
         EditionDraft.News(report, new DateOnly(2026, 11, 27)).ShouldContain(news => news.Kind == NewsKind.Corrected && news.Text.Contains("past answers were wrong"));
     }
+
+    /// <summary>A place that does not exist, with an invented table of two classes.</summary>
+    [Theory]
+    [InlineData("4500 lb", "24 in", Pathway.NoCertificate)]
+    [InlineData("4500 lb", "24.1 in", Pathway.Prohibited)]
+    [InlineData("4501 lb", "24.1 in", Pathway.NoCertificate)]
+    [InlineData("4501 lb", "27.1 in", Pathway.Prohibited)]
+    public void A_province_with_a_table_by_classes_is_three_files_and_judges_each_class_by_its_own_row(string gvm, string front, Pathway pathway)
+    {
+        var report = Province.Value;
+
+        report.Problems.Where(problem => problem.Mark.File.Contains("/ca-zz/", StringComparison.Ordinal)).ShouldBeEmpty();
+        Answer(report.Book!, $$"""
+            registered-in: ca-zz
+            on: 2026-11-28
+            vehicle: { category: MC, ratings: { gvm: {{gvm}} } }
+            modification: { suspension-lift: 1 in }
+            measured: { front-bumper-height: {{front}}, rear-bumper-height: 25 in }
+            shown: { bumper-at-least-4-5-in-high: yes }
+            """).ShouldBe(Only(pathway));
+    }
+
+    private static readonly Lazy<InspectionReport> Province = new(() => WeakenedBook.And(
+        ("jurisdictions/ca-zz/jurisdiction.yaml", """
+            jurisdiction: ca-zz
+            name: Invented province
+            registers: yes
+            ask: { authority: The province's department }
+            coverage:
+              - { topic: ride-height, state: partial, lacks: Everything; it is invented. }
+              - { topic: other, state: none, lacks: Nothing collected. }
+            """),
+        ("jurisdictions/ca-zz/sources.yaml", """
+            jurisdiction: ca-zz
+            sources:
+              - { source: act, title: Invented act, publisher: The province, read-as: primary, checked: 2026-11-28, recheck-after: 2027-11-28 }
+            """),
+        ("jurisdictions/ca-zz/ride-height.yaml", $$"""
+            jurisdiction: ca-zz
+            topic: ride-height
+            rules:
+              - rule: bumper-height
+                title: Bumper height
+                versions:
+                  - from: 2020-01-01
+                    sources: [ { cite: act, clause: "1" } ]
+            {{Block("**A table by classes**").TrimEnd()}}
+                    beyond: prohibited
+            """)));
 
     /// <summary>The first block of YAML after a heading of DEVELOPERS.md.</summary>
     private static string Block(string after)

@@ -8,6 +8,31 @@ namespace RuleBook.Law.Reading;
 /// <summary>Reads tiers, limits, predicates and departures against the vocabulary.</summary>
 internal sealed class LimitReader(Vocabulary vocabulary)
 {
+    /// <summary>One tier, or the tiers of a table by classes.</summary>
+    public ImmutableArray<Tier> ReadTiers(Fields fields)
+    {
+        if (!fields.Has("classes"))
+        {
+            if (fields.Node("by") is { } alone) fields.Add("key-without-effect", alone.Mark, "'by' does nothing here: there are no classes", "give 'classes', or take it out");
+            return [ReadTier(fields)];
+        }
+
+        var by = fields.Node("by") is Scalar name ? FindMeasure(fields, name) : null;
+        if (!fields.Has("by")) fields.Missing("by");
+        if (fields.Node("name") is { } named) fields.Add("key-without-effect", named.Mark, "'name' does nothing here: each class names its own tier", "take it out");
+        var classes = fields.List("classes", node => by is null ? null : ReadClass(new Fields(node, fields.Problems), by));
+        var shared = ReadTier(fields);
+        return by is null ? [] : ClassTable.Tiers(shared, by, classes, fields.Problems);
+    }
+
+    private ClassRow ReadClass(Fields fields, Measure by)
+    {
+        var row = new ClassRow(
+            fields.Required("class"), ReadEnds(fields, by, fields.Mark), ReadLimits(fields.Nested("within")), SourceReader.Citations(fields), fields.Text("note"), fields.Mark);
+        fields.Done();
+        return row;
+    }
+
     public Tier ReadTier(Fields fields)
     {
         var pathway = ReadPathway(fields, "pathway");
@@ -108,20 +133,26 @@ internal sealed class LimitReader(Vocabulary vocabulary)
     {
         if (value is Scalar) return Edge(fields, value, measure, closed: true) is { } single ? new Bounds(null, single) : null;
         var inner = new Fields(value, fields.Problems);
+        var bounds = ReadEnds(inner, measure, value.Mark);
+        inner.Done();
+        return bounds;
+    }
+
+    private static Bounds ReadEnds(Fields inner, Measure measure, Mark mark)
+    {
         var (closedLow, openLow, closedHigh, openHigh) = measure.IsDate
             ? (inner.Node("from"), inner.Node("after"), inner.Node("to"), inner.Node("before"))
             : (inner.Node("at-least"), inner.Node("over"), inner.Node("at-most"), inner.Node("under"));
-        inner.Done();
         var bounds = new Bounds(End(closedLow, openLow), End(closedHigh, openHigh));
         if (bounds is { Lower: null, Upper: null })
-            fields.Add("wrong-shape", value.Mark, "a range needs an end", "give at-least, over, at-most or under");
+            inner.Add("wrong-shape", mark, "a range needs an end", "give at-least, over, at-most or under");
         return bounds;
 
         Bound? End(Node? closed, Node? open)
         {
             if (closed is not null && open is not null)
-                fields.Add("two-ends", open.Mark, "one end of a range is given twice, closed and open", "keep one of the two");
-            return (closed ?? open) is { } end ? Edge(fields, end, measure, closed is not null) : null;
+                inner.Add("two-ends", open.Mark, "one end of a range is given twice, closed and open", "keep one of the two");
+            return (closed ?? open) is { } end ? Edge(inner, end, measure, closed is not null) : null;
         }
     }
 

@@ -133,7 +133,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
 
     private Content ReadContent(Fields fields)
     {
-        var tiers = fields.List("tiers", node => limits.ReadTier(new Fields(node, fields.Problems)));
+        var tiers = fields.List("tiers", node => (IReadOnlyList<Tier>)limits.ReadTiers(new Fields(node, fields.Problems))).SelectMany(read => read).ToImmutableArray();
         var beyond = Beyond(fields);
         var exceptions = fields.List("except", node => limits.ReadDeparture(new Fields(node, fields.Problems)));
         if (!fields.Has("tiers")) WithoutEffect(fields, "beyond", "without 'tiers' nothing lies beyond them", "take it out; what is adopted brings its own");
