@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Masses;
+using RuleBook.Physics.Tyres;
 using RuleBook.Units;
 
 namespace RuleBook.Telling;
@@ -31,10 +33,17 @@ public static class JobLine
     {
         if (job.Plan.Heights.After is not null) yield return "heights measured";
         if (job.Plan.FrontSprings is not null || job.Plan.RearSprings is not null) yield return "springs";
-        if (job.FittedTyre is { } fitted)
-            yield return $"tyres {(job.PlacardTyres.IsEmpty ? "" : $"{string.Join(" or ", job.PlacardTyres.Select(size => size.Designation))} -> ")}{fitted.Designation}";
+        if (job.FittedTyre is { } fitted) yield return Tyres(fitted, job.PlacardTyres);
         foreach (var (name, before, after) in Ratings(job))
             yield return $"{name} {(before is { } was ? $"{Numbers.Show(was, 0)} -> " : "to ")}{Numbers.Show(after, 0)} kg";
+    }
+
+    /// <summary>By size; of a size on the placard with load index and speed symbol, which is then what changes.</summary>
+    private static string Tyres(TyreSize fitted, ImmutableArray<TyreSize> placard)
+    {
+        var whole = placard.Any(size => size.Designation == fitted.Designation);
+        string Told(TyreSize size) => whole ? size.ToString() : size.Designation;
+        return $"tyres {(placard.IsEmpty ? "" : $"{string.Join(" or ", placard.Select(Told))} -> ")}{Told(fitted)}";
     }
 
     private static IEnumerable<string> Masses(Job job)

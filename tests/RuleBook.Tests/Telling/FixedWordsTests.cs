@@ -68,6 +68,14 @@ public sealed class FixedWordsTests
         All(Assess(book, Lift("60 mm"))).ShouldContain("- \"stale\" was last compared 2025-11-25 and is due for a re-check since 2026-01-01.");
     }
 
+    /// <summary>The job in one line shows what changes: of the same size, its load index and speed symbol.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("265/70R17 98S", "tyres 265/65R17 -> 265/70R17")]
+    [InlineData("265/65R17 98S", "tyres 265/65R17 112S -> 265/65R17 98S")]
+    public void A_tyre_is_told_by_its_size_or_where_that_stays_by_its_rating(string fitted, string told) =>
+        JobLine.Of(Figures.Reckoned.Read($$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "{{fitted}}" } """)).ShouldContain(told);
+
     internal static IReadOnlyList<string> All(Assessment answer)
     {
         var page = new Told();
