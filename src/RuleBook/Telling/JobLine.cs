@@ -50,14 +50,16 @@ public static class JobLine
     {
         var accessories = job.Plan.Items.Count(item => item.Kind == ItemKind.FixedAccessory);
         if (accessories > 0) yield return accessories == 1 ? "1 accessory" : $"{accessories} accessories";
-        if (job.Plan.Trailer is { } trailer) yield return trailer.MassKg is { } mass ? $"trailer {Numbers.Show(mass, 0)} kg" : "trailer";
+        if (job.Plan.Trailer is { } trailer)
+            yield return (trailer.MassKg is { } mass ? $"trailer {Numbers.Show(mass, 0)} kg" : "trailer")
+                + (trailer.BallKg is { } ball ? $" with {Numbers.Show(ball, 0)} kg on the ball" : "");
         if (job.Plan.Weighed is not null) yield return "weighed";
     }
 
     /// <summary>Ratings are told with what they were.</summary>
     private static bool Stated(string measure) =>
         !measure.StartsWith("new-", StringComparison.Ordinal)
-        && measure is not ("gvm" or "gcm" or "braked-tow" or "tare" or "trailer-mass" or "net-shipping-weight" or "declared-gross-weight");
+        && measure is not ("gvm" or "gcm" or "front-axle" or "rear-axle" or "ball" or "braked-tow" or "unbraked-tow" or "tare" or "trailer-mass" or "net-shipping-weight" or "declared-gross-weight");
 
     private static IEnumerable<(string Name, Fractions.Fraction? Before, Fractions.Fraction After)> Ratings(Job job)
     {

@@ -76,6 +76,16 @@ public sealed class FixedWordsTests
     public void A_tyre_is_told_by_its_size_or_where_that_stays_by_its_rating(string fitted, string told) =>
         JobLine.Of(Figures.Reckoned.Read($$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "{{fitted}}" } """)).ShouldContain(told);
 
+    /// <summary>What stands on a plate is not what is carried: the load on the ball is told, its limit is not taken for it.</summary>
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_trailer_is_told_with_what_it_puts_on_the_ball_and_not_with_the_limit_of_the_ball()
+    {
+        var line = JobLine.Of(Figures.Reckoned.Read($$""" "vehicle": { {{Figures.Reckoned.Wagon}} }, "trailer": { "mass": "3000 kg", "ball-load": "300 kg" } """));
+        line.ShouldContain("trailer 3000 kg with 300 kg on the ball");
+        line.ShouldNotContain("350 kg");
+    }
+
     internal static IReadOnlyList<string> All(Assessment answer)
     {
         var page = new Told();
