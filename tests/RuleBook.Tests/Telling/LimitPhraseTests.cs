@@ -34,6 +34,14 @@ public sealed class LimitPhraseTests
     public void A_tier_for_lowered_vehicles_is_not_told_as_a_limit_that_a_lift_is_beyond() =>
         Phrases.Limit(Check(new Bounds(null, new Bound(-50, false)), 28)).ShouldBe("suspension-lift 28 mm, limit more than 50 mm down: not lowered so far");
 
+    /// <summary>An inch is 25.4 mm; the ends are those of West Virginia Code 17C-15-48 for a bumper.</summary>
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Both_ends_of_a_limit_stand_in_the_unit_of_the_statute() =>
+        LimitPhrases.Range(new Bounds(Inches(6), Inches(31)), Made.MeasureOf(Made.Lift)).ShouldBe("6 in (152.4 mm) to 31 in (787.4 mm)");
+
+    private static Bound Inches(int inches) => new(new Fraction(254 * inches, 10), true) { Written = Quantity.Parse($"{inches} in") };
+
     [Fact]
     [Trait("Basis", "derived")]
     public void The_tenth_is_shown_where_it_decides() =>
