@@ -164,7 +164,7 @@ internal sealed class Judgement
         && !StatedWith(measure).Any(other => other.NeedsOwnRule);
 
     /// <summary>The measures that a job states in the same place.</summary>
-    private IEnumerable<Measure> StatedWith(Measure measure) => book.Vocabulary.Measures.Values.Where(other => other.Job == measure.Job);
+    private IEnumerable<Measure> StatedWith(Measure measure) => VocabularyIndex.Of(book.Vocabulary).ByJob[measure.Job];
 
     /// <summary>Whether there are topics, and none of them has a rule that binds the vehicle.</summary>
     private bool IsOpen(ulong topics) => topics != 0 && !Binding.Any(rule => (topics >> Table.Rules[rule].Topic & 1) != 0);

@@ -13,7 +13,7 @@ internal static class DecidedConditions
     public static IEnumerable<(string Condition, bool Met)> Of(Job job, Vocabulary vocabulary)
     {
         var compared = Compared(job).ToDictionary(each => each.Comparison, each => each.Met);
-        foreach (var condition in vocabulary.Conditions.Values)
+        foreach (var condition in VocabularyIndex.Of(vocabulary).Decided)
             if (condition.DecidedBy is { } comparison && compared.TryGetValue(comparison, out var met))
                 yield return (condition.Name, met);
         foreach (var rule in job.Plan.Reference.TyreSpeeds.Where(rule => vocabulary.Conditions.ContainsKey(rule.Condition)))

@@ -25,7 +25,7 @@ public static class JobFacts
     /// <param name="basis">The basis of tyre diameters.</param>
     public static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis)
     {
-        var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
+        var measures = new Dictionary<string, Derived>(StringComparer.Ordinal);
         foreach (var (name, quantity) in job.Measures)
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
         if (FittedTyre.Growth(job, basis) is { } growth) AddTyres(measures, growth);
@@ -38,10 +38,6 @@ public static class JobFacts
         AddCombination(measures, job);
         if (Changes.FuelAdded(job) is { } fuel) measures[KnownWords.AddedFuel] = fuel;
         TowingFacts.Add(measures, job);
-        foreach (var measure in vocabulary.Measures.Values)
-            if (measure.IfAbsent is { } absent && !measures.ContainsKey(measure.Name) && !job.Unknown.Contains(measure.Name)
-                && !OpenTyres(job, measure) && !OpenLift(job, measure))
-                measures[measure.Name] = new Derived(Interval.Of(absent), Derivations.NothingStated);
         if (job.Built is { } built) measures[KnownWords.Built] = Stated(built);
         if (job.FirstRegistered is { } first) measures[KnownWords.FirstRegistered] = Stated(first);
         if (job.NotYetRegistered)
@@ -50,7 +46,7 @@ public static class JobFacts
         AddGrowthSign(measures, job);
         var shown = DecidedConditions.Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
-        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), measures.ToImmutable(), shown)
+        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), WithUnstated(measures, job, vocabulary), shown)
         {
             Uncertainties = Uncertainties(job),
             GuardFactor = job.Plan.Reference.GuardFactor,
@@ -84,7 +80,7 @@ public static class JobFacts
     private static Derived Stated(PartialDate date) => new(new Interval(date.Earliest.DayNumber, date.Latest.DayNumber), $"{date.Words} (stated)");
 
     /// <summary>A diameter that was measured on a tyre whose size is not stated: over the largest placard size.</summary>
-    private static void AddMeasuredDiameter(ImmutableDictionary<string, Derived>.Builder measures, Job job, GrowthShares? shares)
+    private static void AddMeasuredDiameter(Dictionary<string, Derived> measures, Job job, GrowthShares? shares)
     {
         if (shares is null || !job.Measures.TryGetValue(FittedTyre.Diameter, out var measured) || measures.ContainsKey(FactSet.TyreGrowth)) return;
         var growth = measured.Base - shares.Largest;
@@ -92,17 +88,24 @@ public static class JobFacts
             Interval.Of(growth), $"{Numbers.Show(measured.Base)} - {Numbers.Show(shares.Largest)} = {Numbers.Show(growth)} mm (measured less the largest placard size)");
     }
 
-    private static bool OpenTyres(Job job, Measure measure) =>
-        job.FittedTyre is not null && measure.Name.StartsWith("tyre-", StringComparison.Ordinal);
+    /// <summary>With what the measures are of which the job states nothing: unchanged, but for those of which it says that they are not known.</summary>
+    private static ImmutableDictionary<string, Derived> WithUnstated(Dictionary<string, Derived> measures, Job job, Vocabulary vocabulary)
+    {
+        var unstated = Unstated.Of(vocabulary);
+        var all = unstated.All.ToBuilder();
+        all.RemoveRange(job.Unknown);
+        if (job.FittedTyre is not null) all.RemoveRange(unstated.OfTyres);
+        if (job.Plan.TellsLift) all.Remove(Lifts.Measure);
+        foreach (var (name, known) in measures) all[name] = known;
+        return all.ToImmutable();
+    }
 
-    private static bool OpenLift(Job job, Measure measure) => measure.Name == Lifts.Measure && job.Plan.TellsLift;
-
-    private static void AddLift(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    private static void AddLift(Dictionary<string, Derived> measures, Job job)
     {
         if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift) measures[Lifts.Measure] = lift;
     }
 
-    private static void AddCombination(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    private static void AddCombination(Dictionary<string, Derived> measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
         if (!measures.TryGetValue(KnownWords.TrailerMass, out var towed))
@@ -138,7 +141,7 @@ public static class JobFacts
         }
     }
 
-    private static void AddTyres(ImmutableDictionary<string, Derived>.Builder measures, TyreGrowth growth)
+    private static void AddTyres(Dictionary<string, Derived> measures, TyreGrowth growth)
     {
         Add(FactSet.TyreGrowth, growth.Growth);
         Add(TyreReduction, growth.Reduction);
@@ -153,7 +156,7 @@ public static class JobFacts
         }
     }
 
-    private static void AddRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    private static void AddRatings(Dictionary<string, Derived> measures, Job job)
     {
         foreach (var rating in KnownWords.Ratings)
         {
@@ -168,7 +171,7 @@ public static class JobFacts
     }
 
     /// <summary>Ratings that a job states beside those.</summary>
-    private static void AddOtherRatings(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    private static void AddOtherRatings(Dictionary<string, Derived> measures, Job job)
     {
         if (job.Plan.Rerated is not { } rerated) return;
         var stated = job.Plan.Ratings;
@@ -189,7 +192,7 @@ public static class JobFacts
     }
 
     /// <summary>A GVM that is not stated lies within the category's own bounds. Ratings are whole kilograms, so an open end begins a kilogram further on.</summary>
-    private static void AddCategoryGvm(ImmutableDictionary<string, Derived>.Builder measures, Job job, Vocabulary vocabulary)
+    private static void AddCategoryGvm(Dictionary<string, Derived> measures, Job job, Vocabulary vocabulary)
     {
         if (measures.ContainsKey(Gvm) || !job.Words.TryGetValue(KnownWords.Category, out var category)
             || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm) || (gvm.Assumed && job.Unknown.Contains(Gvm))) return;
@@ -198,14 +201,14 @@ public static class JobFacts
     }
 
     /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>
-    private static void AddGrowthShares(ImmutableDictionary<string, Derived>.Builder measures, Job job, GrowthShares? shares)
+    private static void AddGrowthShares(Dictionary<string, Derived> measures, Job job, GrowthShares? shares)
     {
         if (shares is null || !measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { IsZero: false } amount) return;
         foreach (var (measure, value) in shares.From(amount).Where(each => !job.Measures.ContainsKey(each.Measure)))
             measures[measure] = new Derived(Interval.Of(value), $"follows from a growth of {Numbers.Show(amount)} mm over {Numbers.Show(shares.Largest)} mm");
     }
 
-    private static void AddAxleSum(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    private static void AddAxleSum(Dictionary<string, Derived> measures, Job job)
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
@@ -217,7 +220,7 @@ public static class JobFacts
     /// A growth over the largest placard size or a reduction under the smallest that is stated without sizes still bounds what depends on the
     /// sizes: the smallest is no larger than the largest.
     /// </summary>
-    private static void AddGrowthSign(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    private static void AddGrowthSign(Dictionary<string, Derived> measures, Job job)
     {
         var stated = job.FittedTyre is null && job.PlacardTyres.IsEmpty;
         if (stated && !job.Measures.ContainsKey(FactSet.TyreGrowth) && Amount(TyreReduction) is { IsPositive: true } reduction)

@@ -14,7 +14,7 @@ internal static class TowingFacts
     private const string MakerGives = KnownWords.MakerGivesTowingMass;
 
     /// <summary>Adds the trailer's ratings and its mass as a share of the unladen mass of the towing vehicle.</summary>
-    public static void Add(ImmutableDictionary<string, Derived>.Builder measures, Job job)
+    public static void Add(Dictionary<string, Derived> measures, Job job)
     {
         if (job.Plan.Trailer is not { } trailer) return;
         measures[KnownWords.TrailerGtm] = Rated(trailer.Limits.GtmKg, "GTM");

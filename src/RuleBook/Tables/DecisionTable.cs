@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Numerics;
 using RuleBook.InForce;
@@ -58,9 +57,11 @@ public sealed partial class DecisionTable
     private readonly ulong withoutRules;
     private readonly ulong[] testedBy;
     private readonly bool fitsLanes;
-    private readonly FrozenDictionary<string, Input> byName;
-    private readonly FrozenDictionary<string, Axis> byQuantity;
+    private readonly Dictionary<string, Input> byName;
+    private readonly Dictionary<string, Axis> byQuantity;
     private readonly string[] names;
+    private readonly RuleReads?[] reads;
+    private readonly UnknownMeasure?[] unknown;
     private readonly ImmutableArray<ResolvedVersion> resolved;
 
     internal DecisionTable(TableBuilder built)
@@ -68,9 +69,9 @@ public sealed partial class DecisionTable
         (tests, tiers, versions, rules, movements, blank) = (built.Tests, built.Tiers, built.Versions, built.Rules, built.Movements, built.Blank);
         (Grid, Axes, Inputs, InForce, Topics, Vocabulary) = (built.Grid, built.Axes, built.Inputs, built.InForce, built.Topics, built.Vocabulary);
         Sums = [.. Axes.Where(axis => axis.Sum.Terms.Length > 0)];
-        byName = Inputs.DistinctBy(input => input.Name).ToFrozenDictionary(input => input.Name, StringComparer.Ordinal);
-        byQuantity = built.ByQuantity.ToFrozenDictionary(StringComparer.Ordinal);
-        names = new string[built.Slots];
+        byName = Inputs.DistinctBy(input => input.Name).ToDictionary(input => input.Name, StringComparer.Ordinal);
+        byQuantity = new Dictionary<string, Axis>(built.ByQuantity, StringComparer.Ordinal);
+        (names, reads, unknown) = (new string[built.Slots], new RuleReads?[rules.Length], new UnknownMeasure?[built.Slots]);
         foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure)) names[input.At] = input.Name;
         RuleIds = [.. InForce.Select(rule => rule.Rule.Id)];
         resolved = [.. InForce.SelectMany(rule => rule.Candidates)];
@@ -101,7 +102,8 @@ public sealed partial class DecisionTable
                 }
             }
 
-        topics = [.. Enumerable.Range(0, Topics.Length).Select(Line)];
+        var everything = built.Blank;
+        topics = [.. Enumerable.Range(0, Topics.Length).Select(topic => Line(topic, everything))];
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }
 
@@ -192,6 +194,12 @@ public sealed partial class DecisionTable
     /// <summary>The axis of a measure as a version counts it.</summary>
     internal Axis AxisOf(string measure, ImmutableArray<string> parts) => byQuantity[TableBuilder.Key(measure, parts)];
 
+    /// <summary>What the versions of a rule ask for; made when first asked.</summary>
+    internal RuleReads Reads(int rule) => reads[rule] ??= RuleReads.Of(this, InForce[rule]);
+
+    /// <summary>A measure of which nothing is known and that is part of no sum: the same for every row, and made when first asked.</summary>
+    internal UnknownMeasure Unknown(int slot, Func<UnknownMeasure> make) => unknown[slot] ??= make();
+
     /// <summary>Name of the measure that is kept in a slot.</summary>
     internal string MeasureOf(int slot) => names[slot];
 
@@ -224,18 +232,32 @@ public sealed partial class DecisionTable
     /// <summary>The resolved version behind a line.</summary>
     internal ResolvedVersion Version(int version) => resolved[version];
 
-    private TopicLine Line(int topic)
+    private TopicLine Line(int topic, ulong[] everything)
     {
         int[] own = [.. Enumerable.Range(0, rules.Length).Where(i => rules[i].Topic == topic)];
-        ArraySegment<VersionLine>[] told = [.. own.Take(TopicLine.Told).Select(rule => VersionsOf(rules[rule]))];
-        var columns = told.SelectMany(each => each).SelectMany(version => TestsOf(version.For).ToArray()).Select(test => test.Column).Distinct();
-        return new TopicLine(own, [.. columns.Select(column => new RulesByCell(
-            column,
-            ByCell(cell => Bits(told, each => each.Any(version => Binds(version, column, cell)))),
-            ByCell(cell => Bits(told, each => each.All(version => Binds(version, column, cell))))))]);
+        int[] told = [.. own.Take(TopicLine.Told)];
+        var columns = told.SelectMany(rule => VersionsOf(rules[rule])).SelectMany(version => TestsOf(version.For).ToArray()).Select(test => test.Column).Distinct();
+        return new TopicLine(own, [.. columns.Select(column => Bindings(told, column, 64 - BitOperations.LeadingZeroCount(everything[column])))]);
+    }
 
-        static ulong[] ByCell(Func<int, ulong> of) => [.. Enumerable.Range(0, 64).Select(of)];
-        static ulong Bits<T>(T[] all, Func<T, bool> isSet) => all.Select((each, i) => isSet(each) ? 1ul << i : 0).Aggregate(0ul, (bits, bit) => bits | bit);
+    private RulesByCell Bindings(int[] told, int column, int cells)
+    {
+        var (some, all) = (new ulong[cells], new ulong[cells]);
+        for (var cell = 0; cell < cells; cell++)
+            for (var i = 0; i < told.Length; i++)
+            {
+                var (any, every) = (false, true);
+                foreach (ref readonly var version in VersionsOf(rules[told[i]]).AsSpan())
+                {
+                    var binds = Binds(in version, column, cell);
+                    (any, every) = (any || binds, every && binds);
+                }
+
+                if (any) some[cell] |= 1ul << i;
+                if (every) all[cell] |= 1ul << i;
+            }
+
+        return new RulesByCell(column, some, all);
     }
 
     /// <summary>Whether a version binds in a cell, as far as one column decides it.</summary>

@@ -34,5 +34,5 @@ internal sealed record Moving(Measure Measure, Fraction Unchanged, bool OnlyKnow
     private static bool Stands(Measure measure, Vocabulary vocabulary) =>
         !measure.IsDerived
         && (measure.Job.StartsWith("modification.", StringComparison.Ordinal) || measure.Job.StartsWith("measured.", StringComparison.Ordinal))
-        && !vocabulary.Measures.Values.Any(other => other.Job == measure.Job && other.IfAbsent is not null);
+        && !VocabularyIndex.Of(vocabulary).ByJob[measure.Job].Any(other => other.IfAbsent is not null);
 }

@@ -122,7 +122,7 @@ public sealed class Row
                     else SetRange(input.At, ExactRange.Of(derived.Value), HowKnown.AsRange);
                     break;
                 default:
-                    if (facts.Shown.TryGetValue(input.Name, out var met) && !met) cells[input.At] = DecisionTable.NotMet;
+                    if (!facts.Shown.IsEmpty && facts.Shown.TryGetValue(input.Name, out var met) && !met) cells[input.At] = DecisionTable.NotMet;
                     break;
             }
     }

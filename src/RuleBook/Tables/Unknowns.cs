@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.InForce;
+using RuleBook.Law;
 
 namespace RuleBook.Tables;
 
@@ -14,13 +15,14 @@ internal static class Unknowns
     public static ImmutableArray<Unknown> Of(DecisionTable table, Row row, IReadOnlyList<int> rules)
     {
         var found = rules.Where(rule => table.Rules[rule].VersionColumn != 0).Select(rule => OfVersions(table, rule)).ToList<Unknown>();
-        var versions = rules.SelectMany(rule => table.InForce[rule].Candidates).ToArray();
-        foreach (var name in versions.SelectMany(version => version.WordTests()).Select(test => test.Fact).Distinct())
-            if (table.Find(name) is { } input && row.Cells[input.At] == table.Blank[input.At]) found.Add(OfWord(table, input));
-        var asked = new HashSet<int>();
-        foreach (var axis in versions.SelectMany(version => version.Bounded().Select(pair => table.AxisOf(pair.Measure, version.Parts))))
-            foreach (var slot in Open(axis.Sum, row))
-                if (asked.Add(slot) && OfMeasure(table, row, slot) is { } measure) found.Add(measure);
+        var (words, asked) = (new HashSet<int>(), new HashSet<int>());
+        foreach (var rule in rules)
+            foreach (var input in table.Reads(rule).Words)
+                if (words.Add(input.At) && row.Cells[input.At] == table.Blank[input.At]) found.Add(OfWord(table, input));
+        foreach (var rule in rules)
+            foreach (var axis in table.Reads(rule).Axes)
+                foreach (var slot in Open(axis.Sum, row))
+                    if (asked.Add(slot) && OfMeasure(table, row, slot) is { } measure) found.Add(measure);
         return [.. found.Take(Most)];
     }
 
@@ -56,6 +58,13 @@ internal static class Unknowns
         var measure = table.Vocabulary.Measures[table.MeasureOf(slot)];
         var known = row.Stated(slot);
         if (measure.IsDerived && known is not null) return null;
+        return known is null && !table.Sums.Any(axis => IsPart(axis.Sum, slot))
+            ? table.Unknown(slot, () => Cut(table, row, slot, measure, null))
+            : Cut(table, row, slot, measure, known);
+    }
+
+    private static UnknownMeasure Cut(DecisionTable table, Row row, int slot, Measure measure, ExactRange? known)
+    {
         var (low, high) = (known?.Low?.Value, known?.High?.Value);
         var bearing = table.Axes.Where(axis => Bears(axis.Sum, slot, row)).ToArray();
         Fraction[] edges =
@@ -66,13 +75,15 @@ internal static class Unknowns
                 .Order(),
         ];
         var cells = Cells.Of(measure, edges).Where(cell => (low is null || cell.Lower?.Value >= low) && (high is null || cell.Upper?.Value <= high));
-        return new UnknownMeasure(measure, slot, [.. cells], bearing.SelectMany(axis => Enumerable.Range(axis.Column, axis.Columns)));
+        return new UnknownMeasure(measure, slot, [.. cells], [.. bearing.SelectMany(axis => Enumerable.Range(axis.Column, axis.Columns))]);
     }
 
     /// <summary>The base measures of a sum that are not known exactly.</summary>
     private static IEnumerable<int> Open(MeasureSum sum, Row row) => row.Known(sum).IsExact ? []
         : sum.Terms.Length == 0 ? [sum.Slot]
         : sum.Terms.SelectMany(term => Open(term.Part, row));
+
+    private static bool IsPart(MeasureSum sum, int slot) => sum.Slot == slot || sum.Terms.Any(term => IsPart(term.Part, slot));
 
     private static bool Bears(MeasureSum sum, int slot, Row row) =>
         sum.Slot == slot || (!row.IsStated(sum) && sum.Terms.Any(term => Bears(term.Part, slot, row)));

@@ -6,6 +6,12 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using RuleBook.Benchmarks;
 
+if (args is ["--assess", ..])
+{
+    Assessments.Print(Book, args.Length > 1 ? args[1] : "*");
+    return 0;
+}
+
 var verdicts = new Verdicts();
 if (await verdicts.Difference() is { } difference)
 {

@@ -21,18 +21,12 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
     /// <summary>Reads every measure of the vocabulary that stands under <paramref name="path"/>.</summary>
     public void ReadAll(Fields fields, string path)
     {
-        foreach (var measure in vocabulary.Measures.Values)
+        foreach (var (key, measure) in VocabularyIndex.Of(vocabulary).Stated[path])
         {
-            if (measure.IsDate || measure.IsDerived || KeyUnder(measure, path) is not { } key || fields.Node(key) is not { } node) continue;
+            if (fields.Node(key) is not { } node) continue;
             if (node is Scalar { Text: "unknown" }) unknown.Add(measure.Name);
             else if (fields.QuantityOf(node, measure.Unit.Dimension) is { } quantity) Keep(fields, measure, node, quantity);
         }
-    }
-
-    private static string? KeyUnder(Measure measure, string path)
-    {
-        var at = measure.Job.LastIndexOf('.');
-        return at >= 0 && measure.Job[..at] == path ? measure.Job[(at + 1)..] : null;
     }
 
     private void Keep(Fields fields, Measure measure, Node node, Quantity quantity)

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+
+namespace RuleBook.Law;
+
+/// <summary>The words of a vocabulary in the order in which every job asks for them; made once of each vocabulary.</summary>
+internal sealed class VocabularyIndex
+{
+    private static readonly ConditionalWeakTable<Vocabulary, VocabularyIndex> Known = [];
+
+    private VocabularyIndex(Vocabulary vocabulary)
+    {
+        var measures = vocabulary.Measures.Values.OrderBy(measure => measure.Name, StringComparer.Ordinal).ToArray();
+        ByJob = measures.ToLookup(measure => measure.Job, StringComparer.Ordinal);
+        Stated = measures
+            .Where(measure => !measure.IsDate && !measure.IsDerived && measure.Job.Contains('.', StringComparison.Ordinal))
+            .ToLookup(
+                measure => measure.Job[..measure.Job.LastIndexOf('.')],
+                measure => (measure.Job[(measure.Job.LastIndexOf('.') + 1)..], measure),
+                StringComparer.Ordinal);
+        Decided = [.. vocabulary.Conditions.Values.Where(condition => condition.DecidedBy is not null).OrderBy(condition => condition.Name, StringComparer.Ordinal)];
+    }
+
+    /// <summary>Measures by the job's path where they are stated.</summary>
+    public ILookup<string, Measure> ByJob { get; }
+
+    /// <summary>The measures that a job can state, with their key, by the path under which it stands.</summary>
+    public ILookup<string, (string Key, Measure Measure)> Stated { get; }
+
+    /// <summary>The conditions that figures may decide.</summary>
+    public ImmutableArray<Term> Decided { get; }
+
+    public static VocabularyIndex Of(Vocabulary vocabulary) => Known.GetValue(vocabulary, static each => new VocabularyIndex(each));
+}
