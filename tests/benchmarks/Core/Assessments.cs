@@ -2,7 +2,6 @@ using System.Globalization;
 using RuleBook.Answers;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Jobs.Reading;
-using RuleBook.Law;
 using RuleBook.Telling;
 using RuleBook.Yaml;
 
