@@ -10,7 +10,7 @@ namespace RuleBook.Authoring.Tests.Schemas;
 /// </summary>
 public sealed class KeywordTests
 {
-    private static readonly string[] Annotations = ["$schema", "title", "description", "definitions"];
+    private static readonly string[] Annotations = ["$schema", "title", "description", "examples", "definitions"];
 
     public static TheoryData<string, string, string> Honoured => new()
     {
