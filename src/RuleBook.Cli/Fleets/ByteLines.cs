@@ -10,7 +10,7 @@ internal sealed class ByteLines(Stream stream)
     /// <summary>A row longer than that is none; what follows of it is passed over.</summary>
     public const int LongestRow = 1 << 20;
 
-    private const int Block = 1 << 20;
+    private const int Block = 1 << 18;
     private static readonly UTF8Encoding Strict = new(false, throwOnInvalidBytes: true);
 
     private byte[] buffer = new byte[2 * Block];

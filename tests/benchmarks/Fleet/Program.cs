@@ -1,4 +1,4 @@
-// A fleet from CSV to CSV: by the command, by the exported query in DuckDB, and only read. First the two have to say the same of every row.
+// A fleet from CSV to CSV: by the command, by the exported query in DuckDB, by a general rule engine, and only read. First the two have to say the same of every row.
 using System.Diagnostics;
 using System.Globalization;
 using nietras.SeparatedValues;
@@ -13,6 +13,7 @@ try
     using var duck = new ByDuckDb(Path.Combine(folder, "export"));
     Measure("the command, from CSV to CSV", () => Command.Run("fleet", file, "--output", told));
     Measure("DuckDB, from CSV to verdicts", () => duck.Judge(file));
+    Measure("RulesEngine, from CSV to verdicts", () => RulesOverRows.Judge(file));
     Measure("only reading the CSV", () =>
     {
         using var reader = Sep.Reader().FromFile(file);
