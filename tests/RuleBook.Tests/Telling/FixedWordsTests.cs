@@ -60,11 +60,13 @@ public sealed class FixedWordsTests
         All(Assess(book, Lift("60 mm"))).ShouldContain(told);
     }
 
-    [Fact]
+    [Theory]
     [Trait("Basis", "derived")]
-    public void A_source_that_is_overdue_is_told_whichever_rule_it_stands_under()
+    [InlineData("stale", "law")]
+    [InlineData("law", "stale")]
+    public void A_source_that_is_overdue_is_told_whichever_rule_it_stands_under(string first, string second)
     {
-        var book = Book($"{Rule("raise", Since("2012-01-01", Tiers))}, {Rule("again", Since("2012-01-01", Tiers, "stale"))}");
+        var book = Book($"{Rule("raise", Since("2012-01-01", Tiers, first))}, {Rule("raise-too", Since("2012-01-01", Tiers, second))}");
         All(Assess(book, Lift("60 mm"))).ShouldContain("- \"stale\" was last compared 2025-11-25 and is due for a re-check since 2026-01-01.");
     }
 

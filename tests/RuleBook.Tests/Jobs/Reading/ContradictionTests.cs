@@ -1,4 +1,5 @@
 using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Tests.Jobs.Reading;
 
@@ -62,7 +63,7 @@ public sealed class ContradictionTests
         var job = Nodes.Of($$"""{ "registered-in": "xa", "on": "2026-11-25", "vehicle": { "wheelbase": "{{wheelbase}}" } }""");
         if (code == "impossible")
         {
-            var problem = Should.Throw<Text.InputException>(() => RuleBook.Jobs.Reading.JobReader.Read(job, book)).Problems.ShouldHaveSingleItem();
+            var problem = Should.Throw<InputException>(() => RuleBook.Jobs.Reading.JobReader.Read(job, book)).Problems.ShouldHaveSingleItem();
             problem.Code.ShouldBe(code);
             problem.Tip.ShouldContain("2850 mm"); // the point elsewhere
         }
@@ -72,6 +73,6 @@ public sealed class ContradictionTests
         }
     }
 
-    private static IReadOnlyList<Text.Problem> Problems(string job) =>
-        Should.Throw<Text.InputException>(() => RuleBook.Jobs.Reading.JobReader.Read(Nodes.Of(job), Book)).Problems;
+    private static IReadOnlyList<Problem> Problems(string job) =>
+        Should.Throw<InputException>(() => RuleBook.Jobs.Reading.JobReader.Read(Nodes.Of(job), Book)).Problems;
 }
