@@ -65,6 +65,9 @@ public sealed class CasesCommandTests : IDisposable
         json.RootElement.GetProperty("run").GetInt32().ShouldBe(2);
         json.RootElement.GetProperty("failed").GetInt32().ShouldBe(2);
         json.RootElement.GetProperty("cases").EnumerateArray().Select(one => one.GetProperty("case").GetString()).ShouldBe(["free/2018-10-26", "free/2026-11-20"]);
+        json.RootElement.GetProperty("cases").EnumerateArray().ShouldAllBe(one => !one.GetProperty("passed").GetBoolean());
+        using var sound = JsonDocument.Parse((await Cases(Sound, "--format", "json")).Out);
+        sound.RootElement.GetProperty("cases").EnumerateArray().ShouldAllBe(one => one.GetProperty("passed").GetBoolean());
     }
 
     [Fact]
@@ -108,6 +111,8 @@ public sealed class CasesCommandTests : IDisposable
         using var json = JsonDocument.Parse((await Cases(Sound, "--pin", "--in", "au-nt", "--topic", "ride-height", "--format", "json")).Out);
         json.RootElement.GetProperty("unnoticed").GetArrayLength().ShouldBeGreaterThan(0);
         json.RootElement.GetProperty("pinned").GetInt32().ShouldBe(0);
+        foreach (var one in json.RootElement.GetProperty("unnoticed").EnumerateArray())
+            answer.Words.ShouldContain($"{one.GetProperty("before").GetString()} -> {one.GetProperty("after").GetString()}");
     }
 
     [Theory]

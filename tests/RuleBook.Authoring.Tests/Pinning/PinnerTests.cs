@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Pinning;
 using RuleBook.Law;
@@ -45,6 +46,9 @@ public sealed class PinnerTests
             one => one.Before.ShouldBe("prohibited"),
             one => one.After.ShouldBe("no-certificate"));
         report.Percent.ShouldBeLessThan(100);
+        using var json = JsonDocument.Parse(PinJson.Write(FiftyFree, report));
+        var told = json.RootElement.GetProperty("unnoticed")[0];
+        (told.GetProperty("before").GetString(), told.GetProperty("after").GetString()).ShouldBe(("prohibited", "no-certificate"));
     }
 
     [Fact]
