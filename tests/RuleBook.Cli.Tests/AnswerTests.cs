@@ -103,7 +103,8 @@ public sealed class AnswerTests
     public async Task Several_jobs_are_a_line_each_and_the_worst_decides_the_exit_code()
     {
         var folder = Directory.CreateTempSubdirectory().FullName;
-        foreach (var example in (string[])["touring-wagon.yaml", "too-high-prohibited.yaml"]) File.Copy(Path.Combine(Invocation.Root, "examples", example), Path.Combine(folder, example));
+        File.Copy(Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml"), Path.Combine(folder, "touring-wagon.yaml"));
+        File.Copy(Path.Combine(Invocation.Root, "examples", "too-high-prohibited.yaml"), Path.Combine(folder, "too-high-prohibited.yml"));
         var both = await Invocation.Of(["assess", folder]);
         both.Code.ShouldBe(1); // prohibited is worse than allowed
         both.Words.ShouldContain("2 jobs: 1 not allowed, 1 allowed.");

@@ -30,6 +30,15 @@ public sealed class CasesCommandTests : IDisposable
         answer.Words.ShouldContain("2 cases, all as expected");
     }
 
+    /// <summary>The small book has a rule for some vehicles only: where none answers is a fault of the book.</summary>
+    [Fact]
+    public async Task A_walk_that_finds_where_a_book_has_no_answer_exits_with_1()
+    {
+        var walk = await Invocation.Of(["cases", "--walk", "--book", Path.Combine(Invocation.Root, "tests", "bad-books", "sound")]);
+        walk.Code.ShouldBe(1, walk.Error);
+        walk.Words.ShouldEndWith("1 faults");
+    }
+
     /// <summary>From 50 mm as the source has it, 0.1 mm more is an edge that the figure gives and no source states.</summary>
     [Fact]
     public async Task An_edge_that_shares_the_reason_of_its_case_is_counted_apart_from_what_a_source_says()

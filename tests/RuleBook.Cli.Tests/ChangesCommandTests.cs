@@ -118,7 +118,7 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         answer.Words.ShouldContain("Saved jobs: 2 answered, 1 changed");
         answer.Words.ShouldContain("-> allowed with a certificate");
         answer.Words.ShouldContain("broken.json:1:20: error ");
-        answer.Words.ShouldNotContain("standard.yaml");
+        answer.Words.ShouldNotContain("standard.yml");
         Directory.Delete(folder, recursive: true);
     }
 
@@ -162,7 +162,7 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         Directory.CreateDirectory(Path.Combine(folder, "2018"));
         File.WriteAllText(Path.Combine(folder, "2018", "certified.json"), Certified);
         File.WriteAllText(
-            Path.Combine(folder, "standard.yaml"),
+            Path.Combine(folder, "standard.yml"),
             "registered-in: au-qld\nvehicle: { category: MC, four-wheel-drive: yes }\nmodification: { suspension-lift: 40 mm }\n");
         File.WriteAllText(Path.Combine(folder, "notes.txt"), "not a job");
         return folder;

@@ -31,6 +31,17 @@ public sealed class ResolvedTextTests
     [Fact]
     public void A_new_wording_of_a_note_does_not_change_the_text() => Text("old words").ShouldBe(Text("new words"));
 
+    [Fact]
+    public void The_text_of_a_jurisdiction_that_is_gone_goes_with_it()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("au-gone.txt", "limits of a place that the book has no more");
+        var book = SmallBook.WithVersions($"- {{from: 2012-01-01, {Sources}, not-regulated: no rule}}");
+        ResolvedFolder.Refresh(folder.Path, book).ShouldContain("au-gone.txt");
+        Directory.GetFiles(folder.Path).Select(Path.GetFileName).Order().ShouldBe(book.Jurisdictions.Select(place => $"{place.Id}.txt").Order());
+        ResolvedFolder.Stale(folder.Path, book).ShouldBeEmpty();
+    }
+
     private static string Text(string note)
     {
         var book = SmallBook.WithVersions($"- {{from: 2012-01-01, {Sources}, not-regulated: no rule, note: {note}}}");
