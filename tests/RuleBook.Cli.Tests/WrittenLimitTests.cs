@@ -15,6 +15,20 @@ public sealed class WrittenLimitTests
         said.ShouldContain("under 4501 lb (2041.619 kg)");
     }
 
+    /// <summary>Utah is in the book with heights and with tyres (Utah Code 41-6a-1629 to 1631, us-ut/sources.yaml).</summary>
+    [Fact]
+    public async Task Where_one_topic_is_asked_for_no_other_is_told()
+    {
+        (await Invocation.Of(["limits", "us-ut"])).Words.ShouldContain("us-ut/tyres-and-wheels/");
+        var said = (await Invocation.Of(["limits", "us-ut", "--topic", "ride-height"])).Words;
+        said.ShouldContain("us-ut/ride-height/");
+        said.ShouldNotContain("us-ut/tyres-and-wheels/");
+    }
+
+    [Fact]
+    public async Task A_history_tells_the_positions_on_the_day_asked_for() =>
+        (await Invocation.Of(["timeline", "ride-height", "--on", "2018-10-01"])).Words.ShouldContain("as on 1 October 2018");
+
     /// <summary>North Carolina General Statutes, 20-135.4: raised or lowered by at most six inches.</summary>
     [Fact]
     public async Task The_six_inches_of_North_Carolina_stand_in_inches() =>
