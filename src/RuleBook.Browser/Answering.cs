@@ -25,7 +25,9 @@ internal static class Answering
         });
     }
 
-    /// <summary>By the rules of the state of registration: the first screen, without what would mend the job, for which many jobs are tried.</summary>
+    /// <summary>
+    /// By the rules of the state of registration: the first screen, without what would mend the job, for which many jobs are tried.
+    /// </summary>
     public static string Assess(Book book, string job, string today)
     {
         var read = JobReader.Read(JsonNodes.Read(job), book);
@@ -78,7 +80,11 @@ internal static class Answering
         var read = JobReader.Read(JsonNodes.Read(job), book);
         var nation = book.Jurisdiction(read.RegisteredIn)?.Within;
         Assessment[] assessments =
-            [.. book.Jurisdictions.Where(place => place.Registers && place.Within == nation).Select(place => Assessor.Assess(book, read, place.Id))];
+        [
+            .. book
+                .Jurisdictions.Where(place => place.Registers && place.Within == nation)
+                .Select(place => Assessor.Assess(book, read, place.Id)),
+        ];
         var page = new PageBlocks();
         AcrossText.Write(page, assessments, read.RegisteredIn);
         return PageJson.Of(page);
@@ -92,7 +98,8 @@ internal static class Answering
         return PageJson.Of(page);
     }
 
-    private static DateOnly? Day(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+    private static DateOnly? Day(string text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 
     private static Node Read(string text)
     {
@@ -102,7 +109,15 @@ internal static class Answering
         }
         catch (InputException refused)
         {
-            throw new InputException([.. refused.Problems.Select(problem => problem with { Mark = new Mark("", 0, 0), Text = $"{Place(problem.Mark)}: {problem.Text}" })]);
+            throw new InputException([
+                .. refused.Problems.Select(problem =>
+                    problem with
+                    {
+                        Mark = new Mark("", 0, 0),
+                        Text = $"{Place(problem.Mark)}: {problem.Text}",
+                    }
+                ),
+            ]);
         }
     }
 

@@ -20,8 +20,11 @@ internal static class BookJson
         {
             var key = reader.GetString()!;
             reader.Read();
-            if (key == "digest") digest = reader.GetString()!;
-            else while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName) files.Add(File(ref reader));
+            if (key == "digest")
+                digest = reader.GetString()!;
+            else
+                while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+                    files.Add(File(ref reader));
         }
 
         var problems = new List<Problem>();

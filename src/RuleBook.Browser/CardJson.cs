@@ -8,10 +8,19 @@ using RuleBook.Telling;
 
 namespace RuleBook.Browser;
 
-/// <summary>The first screen of an answer for the page: the command's lines, what is to be drawn, and the questions that buttons answer.</summary>
+/// <summary>
+/// The first screen of an answer for the page: the command's lines, what is to be drawn, and the questions that buttons answer.
+/// </summary>
 internal static class CardJson
 {
-    public static void Write(Utf8JsonWriter json, Book book, Job job, Assessment assessment, DateOnly? today, IReadOnlyCollection<Remedy>? remedies = null)
+    public static void Write(
+        Utf8JsonWriter json,
+        Book book,
+        Job job,
+        Assessment assessment,
+        DateOnly? today,
+        IReadOnlyCollection<Remedy>? remedies = null
+    )
     {
         json.WriteString("headline", Headlines.Word(assessment.Headline));
         json.WriteString("place", assessment.Jurisdiction);
@@ -26,13 +35,16 @@ internal static class CardJson
         }
 
         json.WriteStartArray("loads");
-        foreach (var load in assessment.Masses is { } masses ? DrawnFigure.Loads(masses) : []) Write(json, load);
+        foreach (var load in assessment.Masses is { } masses ? DrawnFigure.Loads(masses) : [])
+            Write(json, load);
         json.WriteEndArray();
         json.WriteStartArray("lacking");
-        foreach (var missing in assessment.Masses?.Missing ?? []) Write(json, missing);
+        foreach (var missing in assessment.Masses?.Missing ?? [])
+            Write(json, missing);
         json.WriteEndArray();
         json.WriteStartArray("questions");
-        foreach (var effect in assessment.Undecided) Write(json, effect, book.Vocabulary);
+        foreach (var effect in assessment.Undecided)
+            Write(json, effect, book.Vocabulary);
         json.WriteEndArray();
     }
 

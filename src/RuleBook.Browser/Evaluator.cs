@@ -31,7 +31,8 @@ internal static partial class Evaluator
     internal static string Reasons(string job) => PageJson.Whole(job, () => Answering.Reasons(Book, job));
 
     [JSExport]
-    internal static string Beside(string job, string places, string today) => PageJson.Whole(job, () => Answering.Beside(Book, job, places, today));
+    internal static string Beside(string job, string places, string today) =>
+        PageJson.Whole(job, () => Answering.Beside(Book, job, places, today));
 
     [JSExport]
     internal static string Across(string job) => PageJson.Whole(job, () => Answering.Across(Book, job));

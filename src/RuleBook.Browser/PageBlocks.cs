@@ -5,7 +5,14 @@ namespace RuleBook.Browser;
 
 /// <summary>One piece of an answer: title, heading, line, row (its label as the mark), item, aside or table.</summary>
 internal sealed record Block(
-    string Kind, string Text, string Mark, int Depth, ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<string>> Rows, int NumbersFrom)
+    string Kind,
+    string Text,
+    string Mark,
+    int Depth,
+    ImmutableArray<string> Columns,
+    ImmutableArray<ImmutableArray<string>> Rows,
+    int NumbersFrom
+)
 {
     public static Block Of(string kind, string text, string mark = "", int depth = 0) => new(kind, text, mark, depth, [], [], int.MaxValue);
 }

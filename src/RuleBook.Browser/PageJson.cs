@@ -33,25 +33,27 @@ internal static class PageJson
     public static void Write(Utf8JsonWriter json, PageBlocks page)
     {
         json.WriteStartArray("blocks");
-        foreach (var block in page.Blocks) Write(json, block);
+        foreach (var block in page.Blocks)
+            Write(json, block);
         json.WriteEndArray();
     }
 
-    public static string Problems(IReadOnlyList<Problem> problems) => Write(json =>
-    {
-        json.WriteNumber("unlisted", Math.Max(0, problems.Count - MostProblems));
-        json.WriteStartArray("problems");
-        foreach (var problem in problems.Take(MostProblems))
+    public static string Problems(IReadOnlyList<Problem> problems) =>
+        Write(json =>
         {
-            json.WriteStartObject();
-            json.WriteString("at", problem.Mark.File);
-            json.WriteString("text", problem.Text);
-            json.WriteString("tip", problem.Tip);
-            json.WriteEndObject();
-        }
+            json.WriteNumber("unlisted", Math.Max(0, problems.Count - MostProblems));
+            json.WriteStartArray("problems");
+            foreach (var problem in problems.Take(MostProblems))
+            {
+                json.WriteStartObject();
+                json.WriteString("at", problem.Mark.File);
+                json.WriteString("text", problem.Text);
+                json.WriteString("tip", problem.Tip);
+                json.WriteEndObject();
+            }
 
-        json.WriteEndArray();
-    });
+            json.WriteEndArray();
+        });
 
     private static void Write(Utf8JsonWriter json, Block block)
     {
@@ -64,13 +66,15 @@ internal static class PageJson
         {
             json.WriteNumber("numbers-from", block.NumbersFrom);
             json.WriteStartArray("columns");
-            foreach (var column in block.Columns) json.WriteStringValue(column);
+            foreach (var column in block.Columns)
+                json.WriteStringValue(column);
             json.WriteEndArray();
             json.WriteStartArray("rows");
             foreach (var row in block.Rows)
             {
                 json.WriteStartArray();
-                foreach (var cell in row) json.WriteStringValue(cell);
+                foreach (var cell in row)
+                    json.WriteStringValue(cell);
                 json.WriteEndArray();
             }
 

@@ -22,12 +22,13 @@ internal static class ExitCode
     /// <inheritdoc cref="Interrupted"/>
     public const int Terminated = 143;
 
-    public static int Of(Headline headline) => headline switch
-    {
-        Headline.NothingToJudge => NothingToJudge,
-        Headline.Prohibited => Prohibited,
-        Headline.Blocked => Blocked,
-        Headline.Undecided => Undecided,
-        _ => Permitted,
-    };
+    public static int Of(Headline headline) =>
+        headline switch
+        {
+            Headline.NothingToJudge => NothingToJudge,
+            Headline.Prohibited => Prohibited,
+            Headline.Blocked => Blocked,
+            Headline.Undecided => Undecided,
+            _ => Permitted,
+        };
 }

@@ -22,7 +22,8 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
 
     /// <summary>The version of the command, without the commit from which it was built.</summary>
     public static string Version { get; } =
-        typeof(Surroundings).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "unknown";
+        typeof(Surroundings).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0]
+        ?? "unknown";
 
     /// <summary>Standard input, read line by line.</summary>
     public TextReader In { get; init; } = TextReader.Null;
@@ -36,8 +37,18 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
         var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
 #pragma warning restore RS0030
         var profile = AnsiConsole.Console.Profile;
-        if (System.Console.IsOutputRedirected && int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), out var columns) && columns is > 0 and <= Widest) profile.Width = columns;
-        if (Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 }) profile.Capabilities.Ansi = false; // no-color.org; bold is left out too
-        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory()) { Stop = stop, In = System.Console.In };
+        if (
+            System.Console.IsOutputRedirected
+            && int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), out var columns)
+            && columns is > 0 and <= Widest
+        )
+            profile.Width = columns;
+        if (Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 })
+            profile.Capabilities.Ansi = false; // no-color.org; bold is left out too
+        return new(System.Console.Out, System.Console.Error, AnsiConsole.Console, today, Directory.GetCurrentDirectory())
+        {
+            Stop = stop,
+            In = System.Console.In,
+        };
     }
 }

@@ -9,7 +9,12 @@ namespace RuleBook.Site;
 /// <param name="Digest">Its digest.</param>
 /// <param name="Answers">In the order in which the page tells them; those of a jurisdiction and topic stand together.</param>
 /// <param name="Others">What changes beside the answers.</param>
-public sealed record EditionChanges(string Earlier, string Digest, ImmutableArray<ChangedAnswer> Answers, ImmutableArray<OtherChange> Others);
+public sealed record EditionChanges(
+    string Earlier,
+    string Digest,
+    ImmutableArray<ChangedAnswer> Answers,
+    ImmutableArray<OtherChange> Others
+);
 
 /// <summary>An answer that changes for a class of vehicles on a stretch of days.</summary>
 /// <param name="Jurisdiction">Id of the jurisdiction whose answer changes.</param>
@@ -34,7 +39,8 @@ public sealed record ChangedAnswer(
     Mark? Line,
     string Smallest,
     string? Furthest,
-    string Job);
+    string Job
+);
 
 /// <summary>Something that changes beside the answers: a certification scheme, between which points or at which mass is measured.</summary>
 /// <param name="Jurisdiction">Id of the jurisdiction.</param>

@@ -14,7 +14,8 @@ internal static class Links
     public static string Topic(string id) => $"topics/{Slug(id)}.html";
 
     /// <summary>The page of all that is said of a measure; an empty name for what is not established or not regulated.</summary>
-    public static string Measure(string topic, string measure) => $"topics/{Slug(topic)}/{(measure.Length == 0 ? "open" : Slug(measure))}.html";
+    public static string Measure(string topic, string measure) =>
+        $"topics/{Slug(topic)}/{(measure.Length == 0 ? "open" : Slug(measure))}.html";
 
     public static string Rule(Rule rule) => $"{Jurisdiction(rule.Jurisdiction)}#{Anchor(rule)}";
 
@@ -41,14 +42,15 @@ internal static class Links
     public static string Anchor(Rule rule, RuleVersion version) => $"{Anchor(rule)}.{Slug(Start(version))}";
 
     /// <summary>The start of a version as written; the same in links, feeds and calendar.</summary>
-    public static string Start(RuleVersion version) => version switch
-    {
-        { From: { } from } => from.Text,
-        { Announced: { } announced } => $"announced-{announced.Text}",
-        { Proposed: true } => "proposed",
-        { InForceBy: { } by } => $"by-{by.Text}",
-        _ => "unknown",
-    };
+    public static string Start(RuleVersion version) =>
+        version switch
+        {
+            { From: { } from } => from.Text,
+            { Announced: { } announced } => $"announced-{announced.Text}",
+            { Proposed: true } => "proposed",
+            { InForceBy: { } by } => $"by-{by.Text}",
+            _ => "unknown",
+        };
 
     /// <summary>The page that shows a file of the book line by line.</summary>
     public static string Lines(string file) => $"lines/{string.Join('/', file.Split('/')[1..].Select(Slug))}.html";
@@ -59,19 +61,26 @@ internal static class Links
     public static string? Web(string? address) =>
         Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "http" or "https" ? uri.AbsoluteUri : null;
 
-    /// <summary>A letter with subject and text (RFC 6068); null where the address is not a plain mail address, which could carry more than that.</summary>
+    /// <summary>
+    /// A letter with subject and text (RFC 6068); null where the address is not a plain mail address, which could carry more than that.
+    /// </summary>
     public static string? Mail(string? address, string subject, string text) =>
-        address?.Split('@') is [{ Length: > 0 } box, { Length: > 0 } host] && (box + host).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_' or '+')
+        address?.Split('@') is [{ Length: > 0 } box, { Length: > 0 } host]
+        && (box + host).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_' or '+')
             ? $"mailto:{Uri.EscapeDataString(box)}@{host}?subject={Uri.EscapeDataString(subject)}&body={Uri.EscapeDataString(text.ReplaceLineEndings("\r\n"))}"
             : null;
 
-    /// <summary>A text as part of a path or an anchor: letters, digits, full stops and hyphens stay, the rest becomes <c>_</c> and its code.</summary>
+    /// <summary>
+    /// A text as part of a path or an anchor: letters, digits, full stops and hyphens stay, the rest becomes <c>_</c> and its code.
+    /// </summary>
     public static string Slug(string text)
     {
         var slug = new StringBuilder(text.Length);
         foreach (var letter in text)
-            if (char.IsAsciiLetterOrDigit(letter) || letter == '-' || (letter == '.' && slug.Length > 0)) slug.Append(letter);
-            else slug.Append('_').Append(((int)letter).ToString("x", CultureInfo.InvariantCulture));
+            if (char.IsAsciiLetterOrDigit(letter) || letter == '-' || (letter == '.' && slug.Length > 0))
+                slug.Append(letter);
+            else
+                slug.Append('_').Append(((int)letter).ToString("x", CultureInfo.InvariantCulture));
         return slug.Length == 0 ? "_" : slug.ToString();
     }
 }

@@ -46,8 +46,10 @@ internal sealed class SiteBook
     public string ConditionTitle(string name) => Words.Conditions.TryGetValue(name, out var term) ? term.Title : name;
 
     /// <summary>Its title, with the unit where two measures share one.</summary>
-    public string MeasureTitle(string name) => !Words.Measures.TryGetValue(name, out var measure) ? name
-        : Words.Measures.Values.Any(other => other.Name != name && other.Title == measure.Title) ? $"{measure.Title} ({measure.Unit.Symbol})"
+    public string MeasureTitle(string name) =>
+        !Words.Measures.TryGetValue(name, out var measure) ? name
+        : Words.Measures.Values.Any(other => other.Name != name && other.Title == measure.Title)
+            ? $"{measure.Title} ({measure.Unit.Symbol})"
         : measure.Title;
 
     /// <summary>A title as a heading: its first letter is a capital.</summary>

@@ -17,11 +17,14 @@ public static class SiteFolder
     /// <param name="files">All files of the site.</param>
     /// <param name="folder">The folder; a link to one is followed.</param>
     /// <param name="stop">Requested when the process is asked to end: before the first file is in place, everything is taken back.</param>
-    /// <exception cref="IOException">The folder holds something else that would be in the way, another run writes there, or it cannot be written.</exception>
+    /// <exception cref="IOException">
+    /// The folder holds something else that would be in the way, another run writes there, or it cannot be written.
+    /// </exception>
     public static void Write(IEnumerable<SiteFile> files, string folder, CancellationToken stop = default)
     {
         var target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
-        if (IsLink(target)) target = Directory.ResolveLinkTarget(target, returnFinalTarget: true)!.FullName;
+        if (IsLink(target))
+            target = Directory.ResolveLinkTarget(target, returnFinalTarget: true)!.FullName;
         SiteFile[] all = [.. files.Where(file => file.Path != Marker)];
         var earlier = SiteManifest.Read(target);
         Refuse(target, all, earlier);
@@ -29,7 +32,8 @@ public static class SiteFolder
         Directory.CreateDirectory(target);
         using var held = Hold(target);
         // The folder is ours alone now: what a run that died has left aside is of no use to anybody.
-        foreach (var left in Directory.GetDirectories(target, $"{Aside}*.part")) Remove(left);
+        foreach (var left in Directory.GetDirectories(target, $"{Aside}*.part"))
+            Remove(left);
         var aside = Path.Combine(target, $"{Aside}{Guid.NewGuid():N}.part");
         try
         {
@@ -41,9 +45,13 @@ public static class SiteFolder
 
             // From here on the manifest names what was and what will be, so that whatever happens the next run knows what is the site's.
             SiteManifest.Write(target, aside, [.. earlier, .. all.Select(file => file.Path)], "");
-            foreach (var file in all) Place(aside, target, file.Path);
-            foreach (var gone in earlier.Except(all.Select(file => file.Path))) Remove(target, gone);
-            var digest = files.FirstOrDefault(file => file.Path == Marker) is { } marker ? Encoding.UTF8.GetString(marker.Content.Span) : "";
+            foreach (var file in all)
+                Place(aside, target, file.Path);
+            foreach (var gone in earlier.Except(all.Select(file => file.Path)))
+                Remove(target, gone);
+            var digest = files.FirstOrDefault(file => file.Path == Marker) is { } marker
+                ? Encoding.UTF8.GetString(marker.Content.Span)
+                : "";
             SiteManifest.Write(target, aside, [.. all.Select(file => file.Path)], digest);
         }
         finally
@@ -55,10 +63,19 @@ public static class SiteFolder
     /// <summary>Refuses to write over what no site made, and through links that lead elsewhere.</summary>
     private static void Refuse(string target, SiteFile[] files, IReadOnlySet<string> earlier)
     {
-        if (File.Exists(target)) throw new IOException($"{target} is a file; name a folder");
-        if (!Directory.Exists(target)) return;
+        if (File.Exists(target))
+            throw new IOException($"{target} is a file; name a folder");
+        if (!Directory.Exists(target))
+            return;
         var isOurs = File.Exists(Path.Combine(target, Marker));
-        if (!isOurs && Directory.EnumerateFileSystemEntries(target).Select(Path.GetFileName).FirstOrDefault(name => !name!.StartsWith('.') && name != "CNAME") is { } stranger)
+        if (
+            !isOurs
+            && Directory
+                .EnumerateFileSystemEntries(target)
+                .Select(Path.GetFileName)
+                .FirstOrDefault(name => !name!.StartsWith('.') && name != "CNAME")
+                is { } stranger
+        )
             throw new IOException($"{target} is neither empty nor a site of this command (it has {stranger}); name another folder");
         foreach (var file in files)
         {
@@ -66,7 +83,8 @@ public static class SiteFolder
             if (!earlier.Contains(file.Path) && (File.Exists(path) || Directory.Exists(path) || IsLink(path)))
                 throw new IOException($"{path} is in the way, and the site did not make it; move it, or name another folder");
             for (var above = Path.GetDirectoryName(path)!; above.Length > target.Length; above = Path.GetDirectoryName(above)!)
-                if (IsLink(above)) throw new IOException($"{above} is a link that leads out of the site; take it away, or name another folder");
+                if (IsLink(above))
+                    throw new IOException($"{above} is a link that leads out of the site; take it away, or name another folder");
         }
     }
 
@@ -76,7 +94,13 @@ public static class SiteFolder
         try
         {
             return new FileStream(
-                Path.Combine(target, $"{Aside}lock"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 1, FileOptions.DeleteOnClose);
+                Path.Combine(target, $"{Aside}lock"),
+                FileMode.OpenOrCreate,
+                FileAccess.ReadWrite,
+                FileShare.None,
+                bufferSize: 1,
+                FileOptions.DeleteOnClose
+            );
         }
         catch (IOException held) when (held is not DirectoryNotFoundException and not FileNotFoundException)
         {
@@ -103,16 +127,20 @@ public static class SiteFolder
     {
         var file = Path.Combine(target, path);
         for (var above = Path.GetDirectoryName(file)!; above.Length > target.Length; above = Path.GetDirectoryName(above)!)
-            if (!Directory.Exists(above) || IsLink(above)) return;
+            if (!Directory.Exists(above) || IsLink(above))
+                return;
         File.Delete(file);
         for (var above = Path.GetDirectoryName(file)!; above.Length > target.Length; above = Path.GetDirectoryName(above)!)
-            if (Directory.EnumerateFileSystemEntries(above).Any()) return;
-            else Directory.Delete(above);
+            if (Directory.EnumerateFileSystemEntries(above).Any())
+                return;
+            else
+                Directory.Delete(above);
     }
 
     private static void Remove(string folder)
     {
-        if (IsLink(folder) || !Directory.Exists(folder)) return;
+        if (IsLink(folder) || !Directory.Exists(folder))
+            return;
         Directory.Delete(folder, recursive: true);
     }
 

@@ -10,10 +10,18 @@ namespace RuleBook.Site;
 /// <param name="Files">Its files as written.</param>
 /// <param name="Day">The day whose limits the pages show first.</param>
 /// <param name="Check">The published evaluator for the check page (from <c>_framework/</c> on); empty for a site without it.</param>
-/// <param name="ReportTo">Start of an http(s) address to which a correction report is appended, percent-encoded; null for reports to copy.</param>
+/// <param name="ReportTo">
+/// Start of an http(s) address to which a correction report is appended, percent-encoded; null for reports to copy.
+/// </param>
 /// <param name="Since">What the book changes against an earlier edition; null when it was not compared.</param>
 public sealed record SiteInput(
-    Book Book, ImmutableArray<SiteSource> Files, DateOnly Day, ImmutableArray<SiteFile> Check, string? ReportTo = null, EditionChanges? Since = null)
+    Book Book,
+    ImmutableArray<SiteSource> Files,
+    DateOnly Day,
+    ImmutableArray<SiteFile> Check,
+    string? ReportTo = null,
+    EditionChanges? Since = null
+)
 {
     /// <summary>The documents that nobody has read, what decides most first; empty where nobody ranked them.</summary>
     public ImmutableArray<OpenDocument> Open { get; init; } = [];

@@ -10,9 +10,12 @@ internal static class YamlCharacters
     {
         for (var index = 0; index < text.Length; index++)
         {
-            if (char.IsHighSurrogate(text[index]) && index + 1 < text.Length && char.IsLowSurrogate(text[index + 1])) index++;
-            else if (IsRefused(text[index])) throw new InputException(YamlProblems.ControlCharacter(Place(text, index, file), text[index]));
-            else if (IsConflictMarker(text.AsSpan(index)) && (index == 0 || text[index - 1] == '\n')) throw new InputException(YamlProblems.ConflictMarker(Place(text, index, file)));
+            if (char.IsHighSurrogate(text[index]) && index + 1 < text.Length && char.IsLowSurrogate(text[index + 1]))
+                index++;
+            else if (IsRefused(text[index]))
+                throw new InputException(YamlProblems.ControlCharacter(Place(text, index, file), text[index]));
+            else if (IsConflictMarker(text.AsSpan(index)) && (index == 0 || text[index - 1] == '\n'))
+                throw new InputException(YamlProblems.ConflictMarker(Place(text, index, file)));
         }
     }
 
@@ -21,8 +24,10 @@ internal static class YamlCharacters
     {
         for (var index = 0; index < value.Length; index++)
         {
-            if (char.IsHighSurrogate(value[index]) && index + 1 < value.Length && char.IsLowSurrogate(value[index + 1])) index++;
-            else if (IsRefused(value[index])) return value[index];
+            if (char.IsHighSurrogate(value[index]) && index + 1 < value.Length && char.IsLowSurrogate(value[index + 1]))
+                index++;
+            else if (IsRefused(value[index]))
+                return value[index];
         }
 
         return null;
@@ -36,7 +41,9 @@ internal static class YamlCharacters
         return new Mark(file, line, index - before.LastIndexOf('\n'));
     }
 
-    /// <summary>As git writes them at the start of a line (gitformat of merges: seven signs, then a space or the end of the line).</summary>
+    /// <summary>
+    /// As git writes them at the start of a line (gitformat of merges: seven signs, then a space or the end of the line).
+    /// </summary>
     private static bool IsConflictMarker(ReadOnlySpan<char> rest) =>
         rest.StartsWith("<<<<<<< ", StringComparison.Ordinal)
         || rest.StartsWith(">>>>>>> ", StringComparison.Ordinal)
@@ -44,5 +51,7 @@ internal static class YamlCharacters
         || rest.StartsWith("=======\r", StringComparison.Ordinal);
 
     private static bool IsRefused(char character) =>
-        (char.IsControl(character) && character is not ('\t' or '\n' or '\r')) || char.IsSurrogate(character) || character is '\uFFFE' or '\uFFFF';
+        (char.IsControl(character) && character is not ('\t' or '\n' or '\r'))
+        || char.IsSurrogate(character)
+        || character is '\uFFFE' or '\uFFFF';
 }

@@ -21,18 +21,24 @@ public static class YamlLines
     private static void Append(StringBuilder text, Mapping at, string indent)
     {
         foreach (var (key, value) in at.Entries)
-            if (value is Mapping { Entries.IsEmpty: false } inner) Append(text.Append(CultureInfo.InvariantCulture, $"{indent}{key.Text}:\n"), inner, indent + "  ");
-            else text.Append(CultureInfo.InvariantCulture, $"{indent}{key.Text}: {Value(value)}\n");
+            if (value is Mapping { Entries.IsEmpty: false } inner)
+                Append(text.Append(CultureInfo.InvariantCulture, $"{indent}{key.Text}:\n"), inner, indent + "  ");
+            else
+                text.Append(CultureInfo.InvariantCulture, $"{indent}{key.Text}: {Value(value)}\n");
     }
 
-    private static string Value(Node value) => value switch
-    {
-        Scalar scalar => IsPlain(scalar.Text) ? scalar.Text : $"\"{JsonEncodedText.Encode(scalar.Text, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"",
-        Sequence list => $"[{string.Join(", ", list.Items.Select(Value))}]",
-        _ => "{}",
-    };
+    private static string Value(Node value) =>
+        value switch
+        {
+            Scalar scalar => IsPlain(scalar.Text)
+                ? scalar.Text
+                : $"\"{JsonEncodedText.Encode(scalar.Text, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"",
+            Sequence list => $"[{string.Join(", ", list.Items.Select(Value))}]",
+            _ => "{}",
+        };
 
-    private static bool IsPlain(string text) => text.Length > 0
+    private static bool IsPlain(string text) =>
+        text.Length > 0
         && char.IsAsciiLetterOrDigit(text[text[0] is '-' or '+' && text.Length > 1 ? 1 : 0])
         && text.All(letter => char.IsAsciiLetterOrDigit(letter) || letter is ' ' or '.' or '/' or '-' or '+' or '%')
         && !text.EndsWith(' ');

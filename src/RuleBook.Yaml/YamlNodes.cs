@@ -23,7 +23,8 @@ internal sealed class YamlNodes(string text, string file)
         {
             Next();
             Next();
-            if (parser.Current is StreamEnd) throw Refuse(YamlProblems.Empty(new Mark(file, 1, 1)));
+            if (parser.Current is StreamEnd)
+                throw Refuse(YamlProblems.Empty(new Mark(file, 1, 1)));
             Next();
             var root = Node(depth: 1);
             Next();
@@ -57,22 +58,31 @@ internal sealed class YamlNodes(string text, string file)
     {
         var current = parser.Current!;
         var mark = Place(current);
-        if (current is AnchorAlias) throw Refuse(YamlProblems.Alias(mark));
-        if (current is not NodeEvent node) throw Refuse(YamlProblems.Syntax(mark, "a value is missing here", ""));
-        if (!node.Anchor.IsEmpty) throw Refuse(YamlProblems.Alias(mark));
-        if (!node.Tag.IsEmpty) throw Refuse(YamlProblems.Tag(mark, node.Tag.IsNonSpecific ? "!" : node.Tag.Value));
-        if (node is YamlScalar scalar) return Word(scalar, mark);
-        if (depth > YamlText.DeepestNesting) throw Refuse(YamlProblems.TooDeep(mark));
+        if (current is AnchorAlias)
+            throw Refuse(YamlProblems.Alias(mark));
+        if (current is not NodeEvent node)
+            throw Refuse(YamlProblems.Syntax(mark, "a value is missing here", ""));
+        if (!node.Anchor.IsEmpty)
+            throw Refuse(YamlProblems.Alias(mark));
+        if (!node.Tag.IsEmpty)
+            throw Refuse(YamlProblems.Tag(mark, node.Tag.IsNonSpecific ? "!" : node.Tag.Value));
+        if (node is YamlScalar scalar)
+            return Word(scalar, mark);
+        if (depth > YamlText.DeepestNesting)
+            throw Refuse(YamlProblems.TooDeep(mark));
         var hasBracket = node is SequenceStart { Style: SequenceStyle.Flow } or MappingStart { Style: MappingStyle.Flow };
-        if (hasBracket) open.Push((mark, node is SequenceStart));
+        if (hasBracket)
+            open.Push((mark, node is SequenceStart));
         Node read = node is SequenceStart ? List(mark, depth) : Keys(mark, depth);
-        if (hasBracket) open.Pop();
+        if (hasBracket)
+            open.Pop();
         return read;
     }
 
     private static Scalar Word(YamlScalar scalar, Mark mark)
     {
-        if (YamlCharacters.FirstRefused(scalar.Value) is { } refused) throw Refuse(YamlProblems.ControlCharacter(mark, refused));
+        if (YamlCharacters.FirstRefused(scalar.Value) is { } refused)
+            throw Refuse(YamlProblems.ControlCharacter(mark, refused));
         var isNull = scalar is { Style: ScalarStyle.Plain, Value: "null" or "Null" or "NULL" or "~" };
         return new Scalar(isNull ? "" : scalar.Value, mark);
     }
@@ -80,7 +90,8 @@ internal sealed class YamlNodes(string text, string file)
     private Sequence List(Mark mark, int depth)
     {
         var items = ImmutableArray.CreateBuilder<Node>();
-        for (Next(); parser.Current is not SequenceEnd; Next()) items.Add(Node(depth + 1));
+        for (Next(); parser.Current is not SequenceEnd; Next())
+            items.Add(Node(depth + 1));
         return new Sequence(items.ToImmutable(), mark);
     }
 
@@ -91,8 +102,10 @@ internal sealed class YamlNodes(string text, string file)
         for (Next(); parser.Current is not MappingEnd; Next())
         {
             var start = Here();
-            if (Node(depth + 1) is not Scalar key) throw Refuse(YamlProblems.KeyNotAWord(start));
-            if (!seen.TryAdd(key.Text, key.Mark)) throw Refuse(YamlProblems.DuplicateKey(key, seen[key.Text]));
+            if (Node(depth + 1) is not Scalar key)
+                throw Refuse(YamlProblems.KeyNotAWord(start));
+            if (!seen.TryAdd(key.Text, key.Mark))
+                throw Refuse(YamlProblems.DuplicateKey(key, seen[key.Text]));
             Next();
             entries.Add(new KeyValuePair<Scalar, Node>(key, Node(depth + 1)));
         }

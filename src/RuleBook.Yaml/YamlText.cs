@@ -25,7 +25,8 @@ public static class YamlText
     /// <exception cref="InputException">It cannot be read; the problem says where and what would be right.</exception>
     public static Node Read(string text, string file)
     {
-        if (text.Length > LargestInput) throw new InputException(YamlProblems.TooLarge(file));
+        if (text.Length > LargestInput)
+            throw new InputException(YamlProblems.TooLarge(file));
         var body = text.StartsWith('\uFEFF') ? text[1..] : text;
         YamlCharacters.Check(body, file);
         return new YamlNodes(body, file).Read();
@@ -52,8 +53,10 @@ public static class YamlText
         try
         {
             var about = new FileInfo(path);
-            if (!about.Exists) throw new InputException(YamlProblems.NoFile(file));
-            if (about.Length > LargestInput) throw new InputException(YamlProblems.TooLarge(file));
+            if (!about.Exists)
+                throw new InputException(YamlProblems.NoFile(file));
+            if (about.Length > LargestInput)
+                throw new InputException(YamlProblems.TooLarge(file));
             using var stream = about.OpenRead();
             return Text(stream, file);
         }
@@ -85,7 +88,8 @@ public static class YamlText
 
     private static string Decode(ReadOnlySpan<byte> bytes, string file)
     {
-        if (bytes.Length > LargestInput) throw new InputException(YamlProblems.TooLarge(file));
+        if (bytes.Length > LargestInput)
+            throw new InputException(YamlProblems.TooLarge(file));
         try
         {
             var text = Utf8.GetString(bytes);

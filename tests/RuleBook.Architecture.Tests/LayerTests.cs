@@ -34,17 +34,16 @@ public sealed class LayerTests
     [Theory]
     [MemberData(nameof(Projects))]
     public void No_project_sees_one_above_it(string project) =>
-        Assembly.Load(project).GetReferencedAssemblies()
+        Assembly
+            .Load(project)
+            .GetReferencedAssemblies()
             .Select(assembly => assembly.Name!)
             .Where(Layers.Of.ContainsKey)
             .Order()
             .ShouldBeSubsetOf(Layers.Sees[project]);
 
-    private static IEnumerable<IType> Types(string project) => new ArchLoader()
-        .LoadAssembly(Assembly.Load(project))
-        .Build()
-        .Types
-        .Where(type => IsOf(project, type));
+    private static IEnumerable<IType> Types(string project) =>
+        new ArchLoader().LoadAssembly(Assembly.Load(project)).Build().Types.Where(type => IsOf(project, type));
 
     private static bool IsOf(string project, IType type) =>
         type.Namespace?.FullName is { } name && (name == project || name.StartsWith($"{project}.", StringComparison.Ordinal));

@@ -5,11 +5,14 @@ public sealed class NoDataInCodeTests
 {
     private const string OnePlace = "RuleBook/Law/KnownWords.cs";
 
-    /// <summary>Where the same letters are something else: keys of a file or an answer, and names of the trade that no rule defines.</summary>
+    /// <summary>
+    /// Where the same letters are something else: keys of a file or an answer, and names of the trade that no rule defines.
+    /// </summary>
     private static readonly string[] OtherMeaning =
     [
         "RuleBook/Physics/", // subjects of load checks, states of mass
-        "RuleBook/Law/Reading/", "RuleBook/Jobs/Reading/", // keys of the files that they read
+        "RuleBook/Law/Reading/",
+        "RuleBook/Jobs/Reading/", // keys of the files that they read
         "RuleBook/Telling/", // keys of the answers that they write
         "RuleBook/Answers/Load", // subjects of load checks
         "RuleBook.Authoring/Checks/DuplicateWord.cs", // keys of the vocabulary's own files
@@ -17,8 +20,8 @@ public sealed class NoDataInCodeTests
     ];
 
     [Fact]
-    public void No_source_names_a_jurisdiction() => Naming(
-        WordsOfTheData.Jurisdictions.Except(["at"]).ToHashSet(), literal => literal.Split('/')[0]).ShouldBeEmpty(); // "at" is the key of a position in every answer, and Austria's id
+    public void No_source_names_a_jurisdiction() =>
+        Naming(WordsOfTheData.Jurisdictions.Except(["at"]).ToHashSet(), literal => literal.Split('/')[0]).ShouldBeEmpty(); // "at" is the key of a position in every answer, and Austria's id
 
     [Fact]
     public void No_source_names_a_currency()
@@ -26,8 +29,8 @@ public sealed class NoDataInCodeTests
         var currencies = WordsOfTheData.Currencies.ToArray();
 
         currencies.ShouldNotBeEmpty();
-        WordsOfTheData.Sources
-            .Where(source => currencies.Any(currency => source.Line.Contains(currency, StringComparison.Ordinal)))
+        WordsOfTheData
+            .Sources.Where(source => currencies.Any(currency => source.Line.Contains(currency, StringComparison.Ordinal)))
             .ShouldBeEmpty();
     }
 

@@ -13,17 +13,19 @@ internal static class WordsOfTheData
         Directory.GetDirectories(Path.Combine(Root, "jurisdictions")).Select(folder => Path.GetFileName(folder)!);
 
     /// <summary>Currencies of the fees.</summary>
-    public static IEnumerable<string> Currencies => Directory
-        .GetFiles(Path.Combine(Root, "jurisdictions"), "certification.yaml", SearchOption.AllDirectories)
-        .SelectMany(File.ReadLines)
-        .Where(line => line.Contains("amount:", StringComparison.Ordinal))
-        .SelectMany(line => line.Split(' ', ',', '}', '"'))
-        .Where(word => word.Length == 3 && word.All(char.IsAsciiLetterUpper))
-        .Distinct();
+    public static IEnumerable<string> Currencies =>
+        Directory
+            .GetFiles(Path.Combine(Root, "jurisdictions"), "certification.yaml", SearchOption.AllDirectories)
+            .SelectMany(File.ReadLines)
+            .Where(line => line.Contains("amount:", StringComparison.Ordinal))
+            .SelectMany(line => line.Split(' ', ',', '}', '"'))
+            .Where(word => word.Length == 3 && word.All(char.IsAsciiLetterUpper))
+            .Distinct();
 
     /// <summary>Ids of one kind of word of <c>schema/vocabulary</c>.</summary>
     public static IEnumerable<string> Vocabulary(string file, string kind) =>
-        YamlText.Read(File.ReadAllText(Path.Combine(Root, "schema", "vocabulary", $"{file}.yaml")), file) is Mapping map && map.Find(file) is Sequence list
+        YamlText.Read(File.ReadAllText(Path.Combine(Root, "schema", "vocabulary", $"{file}.yaml")), file) is Mapping map
+        && map.Find(file) is Sequence list
             ? list.Items.OfType<Mapping>().Select(word => ((Scalar)word.Find(kind)!).Text)
             : throw new InvalidOperationException($"schema/vocabulary/{file}.yaml has no list");
 
@@ -36,7 +38,8 @@ internal static class WordsOfTheData
         where !line.TrimStart().StartsWith("//", StringComparison.Ordinal)
         select (file, line);
 
-    private static string Above(string folder) => File.Exists(Path.Combine(folder, "RuleBook.sln"))
-        ? folder
-        : Above(Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("no repository above the tests"));
+    private static string Above(string folder) =>
+        File.Exists(Path.Combine(folder, "RuleBook.sln"))
+            ? folder
+            : Above(Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("no repository above the tests"));
 }

@@ -16,11 +16,13 @@ internal sealed class Kept<T>(Func<T> read)
     {
         get
         {
-            if (FindingReach) return read();
+            if (FindingReach)
+                return read();
             var mutant = ActiveMutant();
             lock (gate)
             {
-                if (kept is not { } have || have.Mutant != mutant) kept = have = (mutant, read());
+                if (kept is not { } have || have.Mutant != mutant)
+                    kept = have = (mutant, read());
                 return have.Value;
             }
         }
@@ -28,7 +30,8 @@ internal sealed class Kept<T>(Func<T> read)
 
     private static int ActiveMutant()
     {
-        if (MutantFile is null) return -1;
+        if (MutantFile is null)
+            return -1;
         using var file = new FileStream(MutantFile, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         using var reader = new BinaryReader(file);
         return reader.ReadInt32();

@@ -9,7 +9,8 @@ namespace RuleBook.Authoring.Tests;
 /// <summary>The book of this repository, opened once.</summary>
 internal static class TestBook
 {
-    public static string Folder { get; } = Upward(AppContext.BaseDirectory).First(folder => File.Exists(Path.Combine(folder, "RuleBook.sln")));
+    public static string Folder { get; } =
+        Upward(AppContext.BaseDirectory).First(folder => File.Exists(Path.Combine(folder, "RuleBook.sln")));
 
     private static readonly Kept<Book> Opened = new(() => BookReading.Open(Folder));
 
@@ -24,6 +25,7 @@ internal static class TestBook
 
     private static IEnumerable<string> Upward(string from)
     {
-        for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent) yield return folder.FullName;
+        for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent)
+            yield return folder.FullName;
     }
 }

@@ -5,7 +5,8 @@ namespace RuleBook.Cli.Tests;
 /// <summary>What a reader sees, and the exit codes that the README promises.</summary>
 public sealed class AnswerTests
 {
-    public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Invocation.Root, "examples"), "*.yaml").Select(file => Path.GetFileName(file)).Order()];
+    public static TheoryData<string> Examples =>
+        [.. Directory.GetFiles(Path.Combine(Invocation.Root, "examples"), "*.yaml").Select(file => Path.GetFileName(file)).Order()];
 
     [Theory]
     [InlineData("touring-wagon.yaml", 0)]
@@ -52,7 +53,10 @@ public sealed class AnswerTests
         var coloured = await Invocation.Of(["assess", file], colour: true);
         plain.Out.ShouldNotContain("\u001b");
         coloured.Out.ShouldContain("\u001b[");
-        System.Text.RegularExpressions.Regex.Replace(coloured.Out, "\u001b\\[[0-9;]*m", "").Split('\n').Select(line => line.TrimEnd())
+        System
+            .Text.RegularExpressions.Regex.Replace(coloured.Out, "\u001b\\[[0-9;]*m", "")
+            .Split('\n')
+            .Select(line => line.TrimEnd())
             .ShouldBe(plain.Out.Split('\n'));
     }
 
@@ -95,8 +99,10 @@ public sealed class AnswerTests
         var answer = await Invocation.Of(["across", Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml"), "--format", "json"]);
         using var json = JsonDocument.Parse(answer.Out);
         json.RootElement.GetProperty("registered-in").GetString().ShouldBe("au-qld");
-        json.RootElement.GetProperty("answers").EnumerateArray().Select(each => each.GetProperty("jurisdiction").GetString()).ShouldBe(
-            ["au-act", "au-nsw", "au-nt", "au-qld", "au-sa", "au-tas", "au-vic", "au-wa"]);
+        json.RootElement.GetProperty("answers")
+            .EnumerateArray()
+            .Select(each => each.GetProperty("jurisdiction").GetString())
+            .ShouldBe(["au-act", "au-nsw", "au-nt", "au-qld", "au-sa", "au-tas", "au-vic", "au-wa"]);
     }
 
     [Fact]

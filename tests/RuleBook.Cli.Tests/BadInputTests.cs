@@ -43,12 +43,14 @@ public sealed class BadInputTests
     [Fact]
     public async Task A_growth_that_the_sizes_contradict_is_an_error()
     {
-        var answer = await Invocation.Assess("""
+        var answer = await Invocation.Assess(
+            """
             registered-in: au-qld
             on: 2026-11-20
             vehicle: { category: MC, four-wheel-drive: yes, tyres: [265/65R17] }
             modification: { tyres: 265/70R17, tyre-diameter-growth: 50 mm }
-            """);
+            """
+        );
         answer.Code.ShouldBe(2);
         answer.Error.ShouldContain(":4:57: error contradiction:");
         answer.Error.ShouldContain("804 - 776 = 28 mm");
@@ -77,7 +79,8 @@ public sealed class BadInputTests
         var file = Path.Combine(Path.GetTempPath(), $"large-{Guid.NewGuid():N}.yaml");
         try
         {
-            await using (var stream = File.Create(file)) stream.SetLength(100 * 1024 * 1024);
+            await using (var stream = File.Create(file))
+                stream.SetLength(100 * 1024 * 1024);
             var answer = await Invocation.Of(["assess", file]);
             answer.Code.ShouldBe(2);
             answer.Out.ShouldBeEmpty();
@@ -104,7 +107,10 @@ public sealed class BadInputTests
     [InlineData("frobnicate")]
     public async Task A_command_that_cannot_be_carried_out_exits_with_2_and_says_why(params string[] args)
     {
-        string[] rooted = [.. args.Select(arg => arg.StartsWith("examples", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg) : arg)];
+        string[] rooted =
+        [
+            .. args.Select(arg => arg.StartsWith("examples", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg) : arg),
+        ];
         var answer = await Invocation.Of(rooted);
         answer.Code.ShouldBe(2);
         (answer.Error + answer.Out).ShouldNotBeEmpty();

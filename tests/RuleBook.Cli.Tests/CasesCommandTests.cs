@@ -3,7 +3,10 @@ using System.Xml.Linq;
 
 namespace RuleBook.Cli.Tests;
 
-/// <summary>What <c>cases</c> shows a maintainer. The case rests on the minister's release of 20 September 2018 (Queensland): 50 mm and 25 mm are free.</summary>
+/// <summary>
+/// What <c>cases</c> shows a maintainer. The case rests on the minister's release of 20 September 2018 (Queensland): 50 mm and 25 mm are
+/// free.
+/// </summary>
 public sealed class CasesCommandTests : IDisposable
 {
     private const string Sound = """
@@ -43,17 +46,24 @@ public sealed class CasesCommandTests : IDisposable
     [Fact]
     public async Task An_edge_that_shares_the_reason_of_its_case_is_counted_apart_from_what_a_source_says()
     {
-        var edge = Sound + """
+        var edge =
+            Sound
+            + """
 
-                then:
-                  a-tenth-more: { changes: { modification: { suspension-lift: 50.1 mm } }, expect: { verdict: undecided } }
-                  told-elsewhere: { expect: { verdict: no-certificate }, because: { source: lift-standards-2018 } }
-            """;
+                    then:
+                      a-tenth-more: { changes: { modification: { suspension-lift: 50.1 mm } }, expect: { verdict: undecided } }
+                      told-elsewhere: { expect: { verdict: no-certificate }, because: { source: lift-standards-2018 } }
+                """;
         var words = (await Cases(edge)).Words;
-        words.ShouldContain("4 with a reason of their own, 2 edges derived from the figure beside them; in 2 the sources leave the pathway open.");
+        words.ShouldContain(
+            "4 with a reason of their own, 2 edges derived from the figure beside them; in 2 the sources leave the pathway open."
+        );
         using var json = JsonDocument.Parse((await Cases(edge, "--format", "json")).Out);
         (json.RootElement.GetProperty("edges").GetInt32(), json.RootElement.GetProperty("open").GetInt32()).ShouldBe((2, 2));
-        json.RootElement.GetProperty("cases").EnumerateArray().Select(one => one.GetProperty("edge").GetBoolean()).ShouldBe([false, false, true, true, false, false]);
+        json.RootElement.GetProperty("cases")
+            .EnumerateArray()
+            .Select(one => one.GetProperty("edge").GetBoolean())
+            .ShouldBe([false, false, true, true, false, false]);
     }
 
     [Fact]
@@ -73,7 +83,10 @@ public sealed class CasesCommandTests : IDisposable
         using var json = JsonDocument.Parse((await Cases(Wrong(), "--format", "json")).Out);
         json.RootElement.GetProperty("run").GetInt32().ShouldBe(2);
         json.RootElement.GetProperty("failed").GetInt32().ShouldBe(2);
-        json.RootElement.GetProperty("cases").EnumerateArray().Select(one => one.GetProperty("case").GetString()).ShouldBe(["free/2018-10-26", "free/2026-11-20"]);
+        json.RootElement.GetProperty("cases")
+            .EnumerateArray()
+            .Select(one => one.GetProperty("case").GetString())
+            .ShouldBe(["free/2018-10-26", "free/2026-11-20"]);
         json.RootElement.GetProperty("cases").EnumerateArray().ShouldAllBe(one => !one.GetProperty("passed").GetBoolean());
         using var sound = JsonDocument.Parse((await Cases(Sound, "--format", "json")).Out);
         sound.RootElement.GetProperty("cases").EnumerateArray().ShouldAllBe(one => one.GetProperty("passed").GetBoolean());
@@ -88,7 +101,12 @@ public sealed class CasesCommandTests : IDisposable
         suite.Attribute("name")!.Value.ShouldBe("au-qld/ride-height");
         suite.Attribute("tests")!.Value.ShouldBe("2");
         suite.Attribute("failures")!.Value.ShouldBe("2");
-        suite.Elements("testcase").Select(one => one.Element("failure")!.Attribute("message")!.Value).Distinct().Single().ShouldStartWith("expected prohibited");
+        suite
+            .Elements("testcase")
+            .Select(one => one.Element("failure")!.Attribute("message")!.Value)
+            .Distinct()
+            .Single()
+            .ShouldStartWith("expected prohibited");
     }
 
     [Fact]
@@ -97,7 +115,9 @@ public sealed class CasesCommandTests : IDisposable
         var answer = await Cases(Sound.Replace("says:", "say:", StringComparison.Ordinal));
         answer.Code.ShouldBe(2);
         answer.Out.ShouldBeEmpty();
-        answer.Error.ShouldContain("tests/cases/au-qld/ride-height.yaml:5:5: error unknown-key: 'say' is not a key here (did you mean 'says'?)");
+        answer.Error.ShouldContain(
+            "tests/cases/au-qld/ride-height.yaml:5:5: error unknown-key: 'say' is not a key here (did you mean 'says'?)"
+        );
     }
 
     [Fact]
@@ -117,7 +137,9 @@ public sealed class CasesCommandTests : IDisposable
         answer.Words.ShouldContain("would go unnoticed");
         answer.Words.ShouldContain("registered-in: au-nt");
 
-        using var json = JsonDocument.Parse((await Cases(Sound, "--pin", "--in", "au-nt", "--topic", "ride-height", "--format", "json")).Out);
+        using var json = JsonDocument.Parse(
+            (await Cases(Sound, "--pin", "--in", "au-nt", "--topic", "ride-height", "--format", "json")).Out
+        );
         json.RootElement.GetProperty("unnoticed").GetArrayLength().ShouldBeGreaterThan(0);
         json.RootElement.GetProperty("pinned").GetInt32().ShouldBe(0);
         foreach (var one in json.RootElement.GetProperty("unnoticed").EnumerateArray())

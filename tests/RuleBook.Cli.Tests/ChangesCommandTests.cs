@@ -5,9 +5,9 @@ using RuleBook.Authoring.Schemas;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// <c>rulebook changes</c> on Queensland's amendment of 26 October 2018: 75 mm became free with stability control too, 150 mm could be certified
-/// instead of 125 mm (the department's notice and the minister's release, jurisdictions/au-qld/sources.yaml: standards-notifications-2018,
-/// ministers-release-2018-09-20, lift-standards-2018).
+/// <c>rulebook changes</c> on Queensland's amendment of 26 October 2018: 75 mm became free with stability control too, 150 mm could be
+/// certified instead of 125 mm (the department's notice and the minister's release, jurisdictions/au-qld/sources.yaml:
+/// standards-notifications-2018, ministers-release-2018-09-20, lift-standards-2018).
 /// </summary>
 public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
 {
@@ -17,7 +17,10 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
           "modification": { "suspension-lift": "75 mm", "tyre-diameter-growth": "50 mm", "body-lift": "50 mm" } }
         """;
 
-    /// <summary>Ministerial statement, 20 September 2018: from 26 October 50 mm of suspension and 25 mm of tyre are free together; before it was 50 mm with stability control, 75 mm without (lift-standards-2018).</summary>
+    /// <summary>
+    /// Ministerial statement, 20 September 2018: from 26 October 50 mm of suspension and 25 mm of tyre are free together; before it was 50
+    /// mm with stability control, 75 mm without (lift-standards-2018).
+    /// </summary>
     [Fact]
     public async Task A_register_tells_on_which_of_its_rows_the_amendment_of_2018_gives_another_verdict()
     {
@@ -25,8 +28,9 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         await File.WriteAllTextAsync(
             file,
             "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,modification.suspension-lift,modification.tyre-diameter-growth\n"
-            + "A,au-qld,2026-11-20,MC,yes,yes,45 mm,40 mm\nB,au-qld,2026-11-20,MC,yes,yes,20 mm,0 mm\nC,au-qld,2026-11-20,MC,yes,yes,50 mm,50 mm\n",
-            TestContext.Current.CancellationToken);
+                + "A,au-qld,2026-11-20,MC,yes,yes,45 mm,40 mm\nB,au-qld,2026-11-20,MC,yes,yes,20 mm,0 mm\nC,au-qld,2026-11-20,MC,yes,yes,50 mm,50 mm\n",
+            TestContext.Current.CancellationToken
+        );
         var answer = await Invocation.Of(["fleet", file, "--book", git.Folder, "--against", git.Old]);
         answer.Code.ShouldBe(0, answer.Error);
         answer.Error.ShouldContain("another verdict on 2 rows");
@@ -44,7 +48,9 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
 
         answer.Code.ShouldBe(1);
         answer.Words.ShouldContain("Queensland (au-qld), ride height");
-        answer.Words.ShouldContain("electronic stability control yes, from 26 October 2018: allowed with a certificate -> allowed without a certificate");
+        answer.Words.ShouldContain(
+            "electronic stability control yes, from 26 October 2018: allowed with a certificate -> allowed without a certificate"
+        );
         answer.Words.ShouldContain("not allowed -> allowed with a certificate");
         answer.Words.ShouldContain("registered-in: au-qld on: 2018-10-26");
         answer.Error.ShouldBeEmpty();
@@ -100,7 +106,8 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         await Of("changes", "HEAD~1", "--book", git.Folder);
         await Of("changes", "broken", "--book", git.Folder);
 
-        for (var i = 0; i < 300 && Left().Length > 0; i++) await Task.Delay(100, TestContext.Current.CancellationToken); // another test may be comparing
+        for (var i = 0; i < 300 && Left().Length > 0; i++)
+            await Task.Delay(100, TestContext.Current.CancellationToken); // another test may be comparing
         Left().ShouldBeEmpty();
 
         static string[] Left() => Directory.GetDirectories(Path.GetTempPath(), $"rulebook-revision-{Environment.ProcessId}-*");
@@ -163,16 +170,22 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         File.WriteAllText(Path.Combine(folder, "2018", "certified.json"), Certified);
         File.WriteAllText(
             Path.Combine(folder, "standard.yml"),
-            "registered-in: au-qld\nvehicle: { category: MC, four-wheel-drive: yes }\nmodification: { suspension-lift: 40 mm }\n");
+            "registered-in: au-qld\nvehicle: { category: MC, four-wheel-drive: yes }\nmodification: { suspension-lift: 40 mm }\n"
+        );
         File.WriteAllText(Path.Combine(folder, "notes.txt"), "not a job");
         return folder;
     }
 
-    private static IEnumerable<string> Undescribed(JToken token, JsonSchema schema, string path) => token switch
-    {
-        JObject keys when schema.ActualSchema.Properties.Count > 0 => keys.Properties().SelectMany(entry =>
-            schema.ActualSchema.Properties.TryGetValue(entry.Name, out var inner) ? Undescribed(entry.Value, inner.ActualSchema, $"{path}/{entry.Name}") : [$"{path}/{entry.Name}"]),
-        JArray items when schema.ActualSchema.Item is { } item => items.SelectMany(each => Undescribed(each, item.ActualSchema, path)),
-        _ => [],
-    };
+    private static IEnumerable<string> Undescribed(JToken token, JsonSchema schema, string path) =>
+        token switch
+        {
+            JObject keys when schema.ActualSchema.Properties.Count > 0 => keys.Properties()
+                .SelectMany(entry =>
+                    schema.ActualSchema.Properties.TryGetValue(entry.Name, out var inner)
+                        ? Undescribed(entry.Value, inner.ActualSchema, $"{path}/{entry.Name}")
+                        : [$"{path}/{entry.Name}"]
+                ),
+            JArray items when schema.ActualSchema.Item is { } item => items.SelectMany(each => Undescribed(each, item.ActualSchema, path)),
+            _ => [],
+        };
 }

@@ -5,7 +5,8 @@ namespace RuleBook.Cli.Tests;
 /// <summary>A small fleet of invented vehicles to which something has happened; the same for the same seed.</summary>
 internal sealed class DamagedFleet
 {
-    private const string Header = "job,owner,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,modification.suspension-lift";
+    private const string Header =
+        "job,owner,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,modification.suspension-lift";
     private const int Megabyte = 1 << 20;
 
     private readonly Random random;
@@ -18,13 +19,15 @@ internal sealed class DamagedFleet
         for (var at = random.Next(1, 15); at > 0; at--)
         {
             var id = $"W-{seed}-{at}";
-            var line = $"{id},{Of("Ann", "Büro Süd", "\"Bo, sons\"", "")},{Of("au-qld", "au-nsw", "us-ga", "nowhere")},2026-11-20,MC,{Of("yes", "no")},{Of("yes", "no", "")},{random.Next(900) / 10m} mm";
+            var line =
+                $"{id},{Of("Ann", "Büro Süd", "\"Bo, sons\"", "")},{Of("au-qld", "au-nsw", "us-ga", "nowhere")},2026-11-20,MC,{Of("yes", "no")},{Of("yes", "no", "")},{random.Next(900) / 10m} mm";
             lines.Add(line);
             idOfLine[line] = id;
         }
 
         Bytes = Encoding.UTF8.GetBytes(string.Concat(lines.Select(line => line + "\n")));
-        for (var times = random.Next(1, 3); times > 0; times--) Damage();
+        for (var times = random.Next(1, 3); times > 0; times--)
+            Damage();
     }
 
     /// <summary>The file.</summary>
@@ -37,12 +40,17 @@ internal sealed class DamagedFleet
     public bool HasHeader => Lines().FirstOrDefault() == Header;
 
     /// <summary>The lines that are as they were, by their number, with the job each names.</summary>
-    public IEnumerable<(int Line, string Id)> Whole() => Lines().Select((text, at) => (at + 1, idOfLine.GetValueOrDefault(text))).Where(line => line.Item2 is not null).Select(line => (line.Item1, line.Item2!));
+    public IEnumerable<(int Line, string Id)> Whole() =>
+        Lines()
+            .Select((text, at) => (at + 1, idOfLine.GetValueOrDefault(text)))
+            .Where(line => line.Item2 is not null)
+            .Select(line => (line.Item1, line.Item2!));
 
     private IEnumerable<string> Lines()
     {
         using var text = new StreamReader(new MemoryStream(Bytes), Encoding.UTF8);
-        while (text.ReadLine() is { } line) yield return line;
+        while (text.ReadLine() is { } line)
+            yield return line;
     }
 
     private void Damage()
@@ -50,20 +58,64 @@ internal sealed class DamagedFleet
         var at = random.Next(Bytes.Length + 1);
         switch (random.Next(14))
         {
-            case 0: Did("cut", Bytes[..at]); break;
-            case 1: Did("a quote", Put(at, "\"")); break;
-            case 2: Did("bytes that are no UTF-8", Put(at, (byte)random.Next(0x80, 0x100))); break;
-            case 3: Did("Latin 1", Encoding.Convert(Encoding.UTF8, Encoding.Latin1, Bytes)); break;
-            case 4: Did("UTF-16", [.. random.Next(2) == 0 ? Encoding.Unicode.Preamble : [], .. Encoding.Convert(Encoding.UTF8, Encoding.Unicode, Bytes)]); break;
-            case 5: Did("a column lost", Encoding.UTF8.GetBytes(string.Concat(Text().Split('\n').Select(line => line[(line.IndexOf(',', StringComparison.Ordinal) + 1)..] + "\n")))); break;
-            case 6: Did("a comma lost", Without((byte)',')); break;
-            case 7: Did("NUL bytes", Put(at, new byte[random.Next(1, 5)])); break;
-            case 8: Did("mixed line ends", Encoding.UTF8.GetBytes(string.Concat(Text().Split('\n').Select(line => line + Of("\n", "\r\n", "\r", "\n\n", "\n\r"))))); break;
-            case 9: Did("a line end lost", Without((byte)'\n')); break;
-            case 10: Did("a large cell", random.Next(8) == 0 ? Put(at, Enumerable.Repeat((byte)'x', random.Next(1, 5) * Megabyte + random.Next(-9, 9)).ToArray()) : Put(at, Enumerable.Repeat((byte)'y', random.Next(3000)).ToArray())); break;
-            case 11: Did("other bytes", Put(at, Enumerable.Range(0, random.Next(1, 40)).Select(_ => (byte)random.Next(256)).ToArray())); break;
-            case 12: Did("another separator", Encoding.UTF8.GetBytes(Text().Replace(",", Of(";", "\t", "|"), StringComparison.Ordinal))); break;
-            default: Did("a mark before", [.. Encoding.UTF8.Preamble, .. Bytes]); break;
+            case 0:
+                Did("cut", Bytes[..at]);
+                break;
+            case 1:
+                Did("a quote", Put(at, "\""));
+                break;
+            case 2:
+                Did("bytes that are no UTF-8", Put(at, (byte)random.Next(0x80, 0x100)));
+                break;
+            case 3:
+                Did("Latin 1", Encoding.Convert(Encoding.UTF8, Encoding.Latin1, Bytes));
+                break;
+            case 4:
+                Did(
+                    "UTF-16",
+                    [.. random.Next(2) == 0 ? Encoding.Unicode.Preamble : [], .. Encoding.Convert(Encoding.UTF8, Encoding.Unicode, Bytes)]
+                );
+                break;
+            case 5:
+                Did(
+                    "a column lost",
+                    Encoding.UTF8.GetBytes(
+                        string.Concat(Text().Split('\n').Select(line => line[(line.IndexOf(',', StringComparison.Ordinal) + 1)..] + "\n"))
+                    )
+                );
+                break;
+            case 6:
+                Did("a comma lost", Without((byte)','));
+                break;
+            case 7:
+                Did("NUL bytes", Put(at, new byte[random.Next(1, 5)]));
+                break;
+            case 8:
+                Did(
+                    "mixed line ends",
+                    Encoding.UTF8.GetBytes(string.Concat(Text().Split('\n').Select(line => line + Of("\n", "\r\n", "\r", "\n\n", "\n\r"))))
+                );
+                break;
+            case 9:
+                Did("a line end lost", Without((byte)'\n'));
+                break;
+            case 10:
+                Did(
+                    "a large cell",
+                    random.Next(8) == 0
+                        ? Put(at, Enumerable.Repeat((byte)'x', random.Next(1, 5) * Megabyte + random.Next(-9, 9)).ToArray())
+                        : Put(at, Enumerable.Repeat((byte)'y', random.Next(3000)).ToArray())
+                );
+                break;
+            case 11:
+                Did("other bytes", Put(at, Enumerable.Range(0, random.Next(1, 40)).Select(_ => (byte)random.Next(256)).ToArray()));
+                break;
+            case 12:
+                Did("another separator", Encoding.UTF8.GetBytes(Text().Replace(",", Of(";", "\t", "|"), StringComparison.Ordinal)));
+                break;
+            default:
+                Did("a mark before", [.. Encoding.UTF8.Preamble, .. Bytes]);
+                break;
         }
     }
 
@@ -78,7 +130,8 @@ internal sealed class DamagedFleet
     private byte[] Without(byte one)
     {
         int[] places = [.. Enumerable.Range(0, Bytes.Length).Where(at => Bytes[at] == one)];
-        if (places.Length == 0) return Bytes;
+        if (places.Length == 0)
+            return Bytes;
         var at = places[random.Next(places.Length)];
         return [.. Bytes[..at], .. Bytes[(at + 1)..]];
     }

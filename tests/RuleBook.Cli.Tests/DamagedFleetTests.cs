@@ -7,8 +7,8 @@ using RuleBook.Text;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// Files that are cut, badly encoded, with open quotes, lost columns, cells of a megabyte, NUL bytes and mixed line ends: each is refused at a place, or
-/// answered so that nothing is lost. RULEBOOK_DAMAGED_FILES sets how many, RULEBOOK_RANDOM_SEED where to begin.
+/// Files that are cut, badly encoded, with open quotes, lost columns, cells of a megabyte, NUL bytes and mixed line ends: each is refused
+/// at a place, or answered so that nothing is lost. RULEBOOK_DAMAGED_FILES sets how many, RULEBOOK_RANDOM_SEED where to begin.
 /// </summary>
 public sealed class DamagedFleetTests(ITestOutputHelper output)
 {
@@ -31,11 +31,18 @@ public sealed class DamagedFleetTests(ITestOutputHelper output)
             catch (InputException refusal)
             {
                 refused++;
-                if (refusal.Problems.Any(problem => problem.Mark is not { Line: > 0, Column: > 0 } || problem.Text.Length == 0 || problem.Tip.Length == 0)) wrong.Add($"seed {Seed + at} ({damaged.What}): {refusal.Message}");
+                if (
+                    refusal.Problems.Any(problem =>
+                        problem.Mark is not { Line: > 0, Column: > 0 } || problem.Text.Length == 0 || problem.Tip.Length == 0
+                    )
+                )
+                    wrong.Add($"seed {Seed + at} ({damaged.What}): {refusal.Message}");
             }
             catch (Exception fault) when (fault is not OperationCanceledException)
             {
-                wrong.Add($"seed {Seed + at} ({damaged.What}): {fault.Message.ReplaceLineEndings(" ")[..Math.Min(300, fault.Message.ReplaceLineEndings(" ").Length)]} {fault.StackTrace?.Split('\n')[0]}");
+                wrong.Add(
+                    $"seed {Seed + at} ({damaged.What}): {fault.Message.ReplaceLineEndings(" ")[..Math.Min(300, fault.Message.ReplaceLineEndings(" ").Length)]} {fault.StackTrace?.Split('\n')[0]}"
+                );
             }
         }
 
@@ -55,26 +62,35 @@ public sealed class DamagedFleetTests(ITestOutputHelper output)
         (told.Count - 1L, refused.Count - 1L).ShouldBe((counts.Rows, counts.Rejected), "rows written against rows counted");
         told.Where(row => row.Length != told[0].Length).Select(row => string.Join('|', row)).ShouldBeEmpty("rows of another width");
         refused.Where(row => row.Length != 6 || row[4].Length == 0).Select(row => string.Join('|', row)).ShouldBeEmpty("no reason told");
-        var places = refused.Skip(1).Select(row => (Line: int.Parse(row[1], CultureInfo.InvariantCulture), Column: int.Parse(row[2], CultureInfo.InvariantCulture))).ToArray();
+        var places = refused
+            .Skip(1)
+            .Select(row => (Line: int.Parse(row[1], CultureInfo.InvariantCulture), Column: int.Parse(row[2], CultureInfo.InvariantCulture)))
+            .ToArray();
         places.Where(place => place.Line < 2 || place.Column < 1).ShouldBeEmpty("no place told");
 
         // Every line that is as it was, under the header that it had, is answered or put aside under its own number.
-        if (!damaged.HasHeader) return (counts.Rows, counts.Rejected);
+        if (!damaged.HasHeader)
+            return (counts.Rows, counts.Rejected);
         var ids = told.Skip(1).Select(row => row[0]).ToHashSet(StringComparer.Ordinal);
         var aside = places.Select(place => place.Line).ToHashSet();
         var inCells = LinesInCells(Encoding.UTF8.GetString(damaged.Bytes), told[0].Length - Answered.Columns.Length);
-        foreach (var (line, id) in damaged.Whole().Where(each => !inCells.Contains(each.Line))) (ids.Contains(id) || aside.Contains(line)).ShouldBeTrue($"line {line}, {id}, is lost");
+        foreach (var (line, id) in damaged.Whole().Where(each => !inCells.Contains(each.Line)))
+            (ids.Contains(id) || aside.Contains(line)).ShouldBeTrue($"line {line}, {id}, is lost");
         return (counts.Rows, counts.Rejected);
     }
 
-    /// <summary>Lines that two quotes have made part of a cell: by RFC 4180 the row over them is as wide as the header, and nothing can tell it from one that was meant.</summary>
+    /// <summary>
+    /// Lines that two quotes have made part of a cell: by RFC 4180 the row over them is as wide as the header, and nothing can tell it from
+    /// one that was meant.
+    /// </summary>
     private static HashSet<int> LinesInCells(string text, int width)
     {
         var (inside, line) = (new HashSet<int>(), 1);
         foreach (var row in Rows(text))
         {
             var lines = row.Sum(cell => cell.Count(letter => letter == '\n'));
-            if (row.Length == width) inside.UnionWith(Enumerable.Range(line + 1, lines));
+            if (row.Length == width)
+                inside.UnionWith(Enumerable.Range(line + 1, lines));
             line += 1 + lines;
         }
 
@@ -88,17 +104,22 @@ public sealed class DamagedFleetTests(ITestOutputHelper output)
         for (var at = 0; at < text.Length; at++)
         {
             var letter = text[at];
-            if (quoted && letter == '"' && at + 1 < text.Length && text[at + 1] == '"') cell.Append(text[++at]);
-            else if (letter == '"') quoted = !quoted;
-            else if (quoted) cell.Append(letter);
-            else if (letter == ',') End();
+            if (quoted && letter == '"' && at + 1 < text.Length && text[at + 1] == '"')
+                cell.Append(text[++at]);
+            else if (letter == '"')
+                quoted = !quoted;
+            else if (quoted)
+                cell.Append(letter);
+            else if (letter == ',')
+                End();
             else if (letter == '\n')
             {
                 End();
                 rows.Add([.. cells]);
                 cells.Clear();
             }
-            else if (letter != '\r') cell.Append(letter);
+            else if (letter != '\r')
+                cell.Append(letter);
         }
 
         return rows;
@@ -110,5 +131,6 @@ public sealed class DamagedFleetTests(ITestOutputHelper output)
         }
     }
 
-    private static int Number(string name, int usual) => int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var number) ? number : usual;
+    private static int Number(string name, int usual) =>
+        int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var number) ? number : usual;
 }

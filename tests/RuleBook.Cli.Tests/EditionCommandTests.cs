@@ -2,16 +2,21 @@ using System.Text.Json;
 
 namespace RuleBook.Cli.Tests;
 
-/// <summary>A book is given a name, cited by it, and kept answers are asked again by the next one. Derived: on a copy of the book.</summary>
+/// <summary>
+/// A book is given a name, cited by it, and kept answers are asked again by the next one. Derived: on a copy of the book.
+/// </summary>
 public sealed class EditionCommandTests : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory();
 
     public EditionCommandTests()
     {
-        foreach (var file in Directory.EnumerateFiles(Path.Combine(Invocation.Root, "jurisdictions"), "*.yaml", SearchOption.AllDirectories)
-            .Concat(Directory.EnumerateFiles(Path.Combine(Invocation.Root, "schema"), "*.yaml", SearchOption.AllDirectories))
-            .Where(file => Path.GetFileName(file) != "editions.yaml"))
+        foreach (
+            var file in Directory
+                .EnumerateFiles(Path.Combine(Invocation.Root, "jurisdictions"), "*.yaml", SearchOption.AllDirectories)
+                .Concat(Directory.EnumerateFiles(Path.Combine(Invocation.Root, "schema"), "*.yaml", SearchOption.AllDirectories))
+                .Where(file => Path.GetFileName(file) != "editions.yaml")
+        )
         {
             var to = Path.Combine(Book, Path.GetRelativePath(Invocation.Root, file));
             Directory.CreateDirectory(Path.GetDirectoryName(to)!);
@@ -40,7 +45,9 @@ public sealed class EditionCommandTests : IDisposable
         await Edit("suspension-lift: 75 mm", "suspension-lift: 70 mm");
         (await Run("editions")).Words.ShouldContain("This book is no edition; it was changed after edition 2026.11.1.");
         (await Run("edition", "2026.11.1")).Error.ShouldContain("there is an edition 2026.11.1");
-        (await Run("edition", "2026.10.7")).Error.ShouldBe("NAME:1:1: error editions-out-of-order: edition 2026.10.7 of today does not come after 2026.11.1 of 2026-11-25 (take a later month, or the next number)\n");
+        (await Run("edition", "2026.10.7")).Error.ShouldBe(
+            "NAME:1:1: error editions-out-of-order: edition 2026.10.7 of today does not come after 2026.11.1 of 2026-11-25 (take a later month, or the next number)\n"
+        );
         (await Run("edition", "2026-12")).Error.ShouldContain("editions.yaml");
     }
 
@@ -68,16 +75,25 @@ public sealed class EditionCommandTests : IDisposable
     {
         Directory.CreateDirectory(Path.GetDirectoryName(Kept)!);
         (await Run("assess", Example, "--format", "record", "--output", Kept)).Error.ShouldBeEmpty();
-        (await Run("replay", Kept)).ShouldSatisfyAllConditions(again => again.Code.ShouldBe(0), again => again.Words.ShouldStartWith("The same answer, to the byte."));
+        (await Run("replay", Kept)).ShouldSatisfyAllConditions(
+            again => again.Code.ShouldBe(0),
+            again => again.Words.ShouldStartWith("The same answer, to the byte.")
+        );
         var first = await File.ReadAllTextAsync(Kept, TestContext.Current.CancellationToken);
 
         var text = await File.ReadAllTextAsync(Height, TestContext.Current.CancellationToken);
         var at = text.IndexOf("- from: 2018-10-26", StringComparison.Ordinal);
-        await File.WriteAllTextAsync(Height, text[..at] + text[at..].Replace("suspension-lift: 50 mm", "suspension-lift: 40 mm", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            Height,
+            text[..at] + text[at..].Replace("suspension-lift: 50 mm", "suspension-lift: 40 mm", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
         var replayed = await Run("replay", Kept);
         replayed.Code.ShouldBe(1);
         replayed.Words.ShouldStartWith("ANOTHER ANSWER: allowed without a certificate -> allowed with a certificate.");
-        replayed.Words.ShouldContain("figure corrected: au-qld/ride-height/raise-four-wheel-drive, suspension-lift (no-certificate): at-most 50 mm -> at-most 40 mm");
+        replayed.Words.ShouldContain(
+            "figure corrected: au-qld/ride-height/raise-four-wheel-drive, suspension-lift (no-certificate): at-most 50 mm -> at-most 40 mm"
+        );
 
         var letters = Path.Combine(_folder.FullName, "letters");
         var rechecked = await Run("recheck", Path.GetDirectoryName(Kept)!, "--letters", letters, "--write");
@@ -89,7 +105,10 @@ public sealed class EditionCommandTests : IDisposable
 
         using var now = JsonDocument.Parse(await File.ReadAllTextAsync(Kept, TestContext.Current.CancellationToken));
         using var before = JsonDocument.Parse(first);
-        now.RootElement.GetProperty("earlier")[0].GetProperty("answer").GetRawText().ShouldBe(before.RootElement.GetProperty("answer").GetRawText());
+        now.RootElement.GetProperty("earlier")[0]
+            .GetProperty("answer")
+            .GetRawText()
+            .ShouldBe(before.RootElement.GetProperty("answer").GetRawText());
         (await Run("recheck", Path.GetDirectoryName(Kept)!)).Code.ShouldBe(0);
     }
 
@@ -99,8 +118,14 @@ public sealed class EditionCommandTests : IDisposable
         (await Run("recheck", _folder.FullName)).Error.ShouldContain("no record is here");
         Directory.CreateDirectory(Path.GetDirectoryName(Kept)!);
         await File.WriteAllTextAsync(Kept, """{ "record": 7 }""", TestContext.Current.CancellationToken);
-        (await Run("replay", Kept)).ShouldSatisfyAllConditions(refused => refused.Code.ShouldBe(2), refused => refused.Error.ShouldContain("its format is 7"));
-        (await Run("recheck", Path.GetDirectoryName(Kept)!)).ShouldSatisfyAllConditions(refused => refused.Code.ShouldBe(2), refused => refused.Words.ShouldContain("its format is 7"));
+        (await Run("replay", Kept)).ShouldSatisfyAllConditions(
+            refused => refused.Code.ShouldBe(2),
+            refused => refused.Error.ShouldContain("its format is 7")
+        );
+        (await Run("recheck", Path.GetDirectoryName(Kept)!)).ShouldSatisfyAllConditions(
+            refused => refused.Code.ShouldBe(2),
+            refused => refused.Words.ShouldContain("its format is 7")
+        );
     }
 
     private static string Example => Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml");

@@ -13,18 +13,24 @@ public sealed class ExportCommandTests
             var written = await Invocation.Of(["export", target, "--for", "csv", "--on", "2017-06-01"]);
             written.Code.ShouldBe(0, written.Error);
             written.Out.ShouldContain("limits in force on 2017-06-01");
-            (await File.ReadAllTextAsync(Path.Combine(target, "limits.csv"), TestContext.Current.CancellationToken)).ShouldStartWith("place,topic,rule,tier,");
+            (await File.ReadAllTextAsync(Path.Combine(target, "limits.csv"), TestContext.Current.CancellationToken)).ShouldStartWith(
+                "place,topic,rule,tier,"
+            );
             File.Exists(Path.Combine(target, "judge.sql")).ShouldBeTrue();
 
             var models = await Invocation.Of(["export", target, "--for", "dmn", "--on", "2017-06-01"]);
             models.Out.ShouldContain("limits in force on 2017-06-01");
             File.Exists(Path.Combine(target, "judge.sql")).ShouldBeFalse(); // the export is replaced whole
-            (await File.ReadAllTextAsync(Path.Combine(target, "au-qld.dmn"), TestContext.Current.CancellationToken)).ShouldContain("hitPolicy=\"FIRST\"");
+            (await File.ReadAllTextAsync(Path.Combine(target, "au-qld.dmn"), TestContext.Current.CancellationToken)).ShouldContain(
+                "hitPolicy=\"FIRST\""
+            );
 
             await File.WriteAllTextAsync(Path.Combine(target, "letter.odt"), "mine", TestContext.Current.CancellationToken);
             var refused = await Invocation.Of(["export", target]);
             refused.Code.ShouldBe(2);
-            refused.Error.ShouldBe($"{target}:1:1: error not-writable: the folder holds what is no export: letter.odt (name a new folder, or an export to replace)\n");
+            refused.Error.ShouldBe(
+                $"{target}:1:1: error not-writable: the folder holds what is no export: letter.odt (name a new folder, or an export to replace)\n"
+            );
         }
         finally
         {

@@ -5,7 +5,10 @@ using RuleBook.Cli.Commands;
 
 namespace RuleBook.Cli.Tests;
 
-/// <summary>No input reaches the last handler; what does (it would be a fault of the program) ends with a line and exit code 70 (EX_SOFTWARE, sysexits.h).</summary>
+/// <summary>
+/// No input reaches the last handler; what does (it would be a fault of the program) ends with a line and exit code 70 (EX_SOFTWARE,
+/// sysexits.h).
+/// </summary>
 public sealed class FaultTests
 {
     private const string Towing = """
@@ -51,7 +54,12 @@ public sealed class FaultTests
     [InlineData("assess", "@examples/touring-wagon.yaml")]
     public async Task An_empty_or_impossible_argument_is_an_error_and_never_all_clear(params string[] args)
     {
-        string[] rooted = [.. args.Select(arg => arg is "." || arg.StartsWith("examples", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg) : arg)];
+        string[] rooted =
+        [
+            .. args.Select(arg =>
+                arg is "." || arg.StartsWith("examples", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg) : arg
+            ),
+        ];
         var answer = await Invocation.Of(rooted);
         answer.Code.ShouldBe(2);
         answer.Error.ShouldContain("error");
@@ -83,7 +91,9 @@ public sealed class FaultTests
     [Fact]
     public async Task A_job_with_four_hundred_mistakes_prints_a_hundred_and_says_how_many_it_does_not()
     {
-        var answer = await Invocation.Assess($"registered-in: au-qld\non: 2026-11-20\n{string.Concat(Enumerable.Range(0, 400).Select(i => $"wrong-{i}: 1\n"))}");
+        var answer = await Invocation.Assess(
+            $"registered-in: au-qld\non: 2026-11-20\n{string.Concat(Enumerable.Range(0, 400).Select(i => $"wrong-{i}: 1\n"))}"
+        );
         answer.Code.ShouldBe(2);
         answer.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(101);
         answer.Error.ShouldContain("and 300 more problems");
@@ -95,7 +105,10 @@ public sealed class FaultTests
     [InlineData("shown: {", "a@: yes", "}")]
     public async Task A_list_longer_than_any_job_needs_is_refused_and_the_most_is_said(string before, string entry, string after)
     {
-        var entries = string.Join(", ", Enumerable.Range(0, 20_000).Select(i => entry.Replace("@", i.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)));
+        var entries = string.Join(
+            ", ",
+            Enumerable.Range(0, 20_000).Select(i => entry.Replace("@", i.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal))
+        );
         var answer = await Invocation.Assess($"registered-in: au-qld\non: 2026-11-20\n{before}{entries}{after}\n");
         answer.Code.ShouldBe(2);
         answer.Error.ShouldContain("error too-many:");
@@ -108,8 +121,16 @@ public sealed class FaultTests
     {
         using var broken = new Broken();
         using var error = new StringWriter();
-        var surroundings = new Surroundings(broken, error, Spectre.Console.AnsiConsole.Console, new DateOnly(2026, 11, 25), Invocation.Root);
-        (await CommandLine.RunAsync(["assess", Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml")], surroundings)).ShouldBe(70);
+        var surroundings = new Surroundings(
+            broken,
+            error,
+            Spectre.Console.AnsiConsole.Console,
+            new DateOnly(2026, 11, 25),
+            Invocation.Root
+        );
+        (await CommandLine.RunAsync(["assess", Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml")], surroundings)).ShouldBe(
+            70
+        );
         error.ToString().TrimEnd('\n', '\r').ShouldNotContain("\n");
         error.ToString().ShouldContain("Please report");
     }
@@ -118,7 +139,13 @@ public sealed class FaultTests
     public async Task A_standard_error_that_nobody_reads_takes_nothing_from_the_exit_code()
     {
         using var broken = new Broken();
-        var surroundings = new Surroundings(TextWriter.Null, broken, Spectre.Console.AnsiConsole.Console, new DateOnly(2026, 11, 25), Invocation.Root);
+        var surroundings = new Surroundings(
+            TextWriter.Null,
+            broken,
+            Spectre.Console.AnsiConsole.Console,
+            new DateOnly(2026, 11, 25),
+            Invocation.Root
+        );
         (await CommandLine.RunAsync(["assess", "no-such-file.yaml"], surroundings)).ShouldBe(2);
     }
 

@@ -30,7 +30,12 @@ public sealed class FileTests(GitBook git) : IClassFixture<GitBook>, IDisposable
     {
         (await ShellAsync($"mkfifo '{In("pipe")}'")).ShouldBe(0);
         // Opening a pipe waits for the other end, on a thread of its own.
-        var read = Task.Factory.StartNew(() => File.ReadAllText(In("pipe")), TestContext.Current.CancellationToken, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        var read = Task.Factory.StartNew(
+            () => File.ReadAllText(In("pipe")),
+            TestContext.Current.CancellationToken,
+            TaskCreationOptions.LongRunning,
+            TaskScheduler.Default
+        );
         (await Invocation.Of(["assess", Job, "--output", In("pipe")])).Code.ShouldBe(0);
         (await read).ShouldContain("Queensland");
         (await ShellAsync($"test -p '{In("pipe")}'")).ShouldBe(0);
@@ -123,7 +128,12 @@ public sealed class FileTests(GitBook git) : IClassFixture<GitBook>, IDisposable
     {
         var site = In("site");
         (await Site(site)).Code.ShouldBe(0);
-        using var held = new FileStream(Path.Combine(site, ".rulebook-site-lock"), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+        using var held = new FileStream(
+            Path.Combine(site, ".rulebook-site-lock"),
+            FileMode.CreateNew,
+            FileAccess.ReadWrite,
+            FileShare.None
+        );
         var answer = await Site(site);
         (answer.Code, answer.Error.Contains("another run", StringComparison.Ordinal)).ShouldBe((2, true));
     }

@@ -25,7 +25,10 @@ public sealed class FleetCommandTests : IDisposable
     {
         string[] files = [.. Directory.EnumerateFiles(Path.Combine(Invocation.Root, "examples"), "*.yaml").Order(StringComparer.Ordinal)];
         files.Length.ShouldBeGreaterThan(5);
-        var answer = await Fleet("all.ndjson", string.Join('\n', files.Select(file => JsonSerializer.Serialize(Plain(YamlText.ReadFile(file))))));
+        var answer = await Fleet(
+            "all.ndjson",
+            string.Join('\n', files.Select(file => JsonSerializer.Serialize(Plain(YamlText.ReadFile(file)))))
+        );
         answer.Code.ShouldBe(0, answer.Error);
         var told = answer.Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         told.Length.ShouldBe(files.Length);
@@ -33,7 +36,10 @@ public sealed class FleetCommandTests : IDisposable
         {
             var assessment = Assessor.Assess(Book.Value, JobReader.Read(YamlText.ReadFile(files[at]), Book.Value));
             using var row = JsonDocument.Parse(told[at]);
-            row.RootElement.GetProperty("answer").GetProperty("verdict").GetString().ShouldBe(Headlines.Word(assessment.Headline), files[at]);
+            row.RootElement.GetProperty("answer")
+                .GetProperty("verdict")
+                .GetString()
+                .ShouldBe(Headlines.Word(assessment.Headline), files[at]);
         }
     }
 
@@ -44,7 +50,11 @@ public sealed class FleetCommandTests : IDisposable
         await File.WriteAllTextAsync(mine, "mine", TestContext.Current.CancellationToken);
         File.CreateSymbolicLink(WrittenAside.Beside(Destination.Of(output), "part"), mine);
         var rows = Path.Combine(folder.FullName, "fleet.csv");
-        await File.WriteAllTextAsync(rows, "registered-in,modification.suspension-lift\nau-qld,45 mm\n", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            rows,
+            "registered-in,modification.suspension-lift\nau-qld,45 mm\n",
+            TestContext.Current.CancellationToken
+        );
         var answer = await Invocation.Of(["fleet", rows, "--output", output]);
         (answer.Code, answer.Error.Contains("a link lies where the file is written aside", StringComparison.Ordinal)).ShouldBe((2, true));
         (await File.ReadAllTextAsync(mine, TestContext.Current.CancellationToken)).ShouldBe("mine");
@@ -55,22 +65,40 @@ public sealed class FleetCommandTests : IDisposable
     public async Task Random_rows_say_what_assess_says_whether_or_not_an_equal_row_came_before()
     {
         var random = new Random(17);
-        string[][] cells = [.. Enumerable.Range(0, 40).Select(_ => new[]
-        {
-            Of("au-qld", "au-nsw", "au-vic", "au-wa", "us-ak"), Of("2015-03-01", "2026-11-20"), Of("MC", "NA", ""), Of("yes", "no", "unknown", ""),
-            Of("45 mm", "50 mm", "50.1 mm", "75 mm", "151 mm", "unknown", ""), Of("", "0 mm", "30 mm"),
-        })];
-        const string Header = "registered-in,on,vehicle.category,vehicle.stability-control,modification.suspension-lift,modification.body-lift\n";
-        var told = (await Fleet("fleet.csv", Header + string.Join('\n', cells.Select(row => string.Join(',', row))))).Out.Split("\r\n")[1..];
+        string[][] cells =
+        [
+            .. Enumerable
+                .Range(0, 40)
+                .Select(_ =>
+                    new[]
+                    {
+                        Of("au-qld", "au-nsw", "au-vic", "au-wa", "us-ak"),
+                        Of("2015-03-01", "2026-11-20"),
+                        Of("MC", "NA", ""),
+                        Of("yes", "no", "unknown", ""),
+                        Of("45 mm", "50 mm", "50.1 mm", "75 mm", "151 mm", "unknown", ""),
+                        Of("", "0 mm", "30 mm"),
+                    }
+                ),
+        ];
+        const string Header =
+            "registered-in,on,vehicle.category,vehicle.stability-control,modification.suspension-lift,modification.body-lift\n";
+        var told = (await Fleet("fleet.csv", Header + string.Join('\n', cells.Select(row => string.Join(',', row))))).Out.Split("\r\n")[
+            1..
+        ];
         var book = Book.Value;
         for (var at = 0; at < cells.Length; at++)
         {
             string[] paths = Header.Trim().Split(',');
             var job = new Mapping([], new Mark("row", 1, 1));
             for (var cell = 0; cell < paths.Length; cell++)
-                if (cells[at][cell].Length > 0) job = NodeEdit.Set(job, paths[cell], cells[at][cell]);
+                if (cells[at][cell].Length > 0)
+                    job = NodeEdit.Set(job, paths[cell], cells[at][cell]);
             var assessment = Assessor.Assess(book, JobReader.Read(job, book));
-            var expected = string.Join(',', cells[at].Append(Headlines.Word(assessment.Headline)).Append(Csv.Cell(ShortAnswer.Of(assessment))));
+            var expected = string.Join(
+                ',',
+                cells[at].Append(Headlines.Word(assessment.Headline)).Append(Csv.Cell(ShortAnswer.Of(assessment)))
+            );
             told[at].ShouldStartWith(expected);
         }
 
@@ -82,14 +110,30 @@ public sealed class FleetCommandTests : IDisposable
     public void Rows_that_differ_by_tenths_say_all_that_assess_says_though_few_of_them_are_assessed()
     {
         var (random, book) = (new Random(5), Book.Value);
-        string[] paths = ["registered-in", "vehicle.category", "vehicle.four-wheel-drive", "vehicle.stability-control", "modification.suspension-lift", "modification.body-lift", "modification.track-increase", "modification.tyre-diameter-growth"];
+        string[] paths =
+        [
+            "registered-in",
+            "vehicle.category",
+            "vehicle.four-wheel-drive",
+            "vehicle.stability-control",
+            "modification.suspension-lift",
+            "modification.body-lift",
+            "modification.track-increase",
+            "modification.tyre-diameter-growth",
+        ];
         var answers = new FleetAnswers(book, "fleet.csv", new FleetColumns("fleet.csv", paths), new DateOnly(2026, 11, 20));
         for (var at = 0; at < 300; at++)
         {
             string[] cells =
             [
-                Of("au-qld", "au-nsw", "us-ga"), "MC", Of("yes", "no"), "yes",
-                $"{Of("", "-")}{random.Next(0, 800) / 10m} mm", Of("", "0 mm", "unknown", $"{random.Next(0, 600) / 10m} mm", "1 in"), Of("", "", $"{random.Next(0, 500)}/7 mm", "20 mm"), Of("", "14 mm"),
+                Of("au-qld", "au-nsw", "us-ga"),
+                "MC",
+                Of("yes", "no"),
+                "yes",
+                $"{Of("", "-")}{random.Next(0, 800) / 10m} mm",
+                Of("", "0 mm", "unknown", $"{random.Next(0, 600) / 10m} mm", "1 in"),
+                Of("", "", $"{random.Next(0, 500)}/7 mm", "20 mm"),
+                Of("", "14 mm"),
             ];
             var row = new FleetRow(at, at + 1, cells);
             var (told, wrong) = answers.Of(row);
@@ -113,18 +157,45 @@ public sealed class FleetCommandTests : IDisposable
     public async Task Rows_with_odd_cells_among_thousands_alike_say_what_each_says_alone()
     {
         var random = new Random(6);
-        string[] paths = ["job", "owner", "registered-in", "vehicle.category", "vehicle.stability-control", "modification.suspension-lift", "modification.body-lift"];
-        string[][] rows = [.. Enumerable.Range(0, 600).Select(at => new[]
-        {
-            $"W-{at}", Of("Ann", "Bo", "a::b", "Büro", "=1+1", "x ##[y", "-5", ""), Of("au-qld", "au-nsw"), "MC", Of("yes", "no"),
-            $"{Of("", "", "", "-", "+")}{random.Next(0, 900) / 10m}{Of("", "", "0", "05")}{Of(" mm", " mm", "mm", "  mm", " in", "")}", Of("", "0 mm", "30 mm", "30.0000 mm"),
-        })];
-        var fleet = await Fleet("fleet.csv", $"{string.Join(',', paths)}\n{string.Concat(rows.Select(row => string.Join(',', row) + Of("\n", "\r\n")))}");
+        string[] paths =
+        [
+            "job",
+            "owner",
+            "registered-in",
+            "vehicle.category",
+            "vehicle.stability-control",
+            "modification.suspension-lift",
+            "modification.body-lift",
+        ];
+        string[][] rows =
+        [
+            .. Enumerable
+                .Range(0, 600)
+                .Select(at =>
+                    new[]
+                    {
+                        $"W-{at}",
+                        Of("Ann", "Bo", "a::b", "Büro", "=1+1", "x ##[y", "-5", ""),
+                        Of("au-qld", "au-nsw"),
+                        "MC",
+                        Of("yes", "no"),
+                        $"{Of("", "", "", "-", "+")}{random.Next(0, 900) / 10m}{Of("", "", "0", "05")}{Of(" mm", " mm", "mm", "  mm", " in", "")}",
+                        Of("", "0 mm", "30 mm", "30.0000 mm"),
+                    }
+                ),
+        ];
+        var fleet = await Fleet(
+            "fleet.csv",
+            $"{string.Join(',', paths)}\n{string.Concat(rows.Select(row => string.Join(',', row) + Of("\n", "\r\n")))}"
+        );
         fleet.Error.ShouldContain("600 rows: ");
         var told = fleet.Out.Split("\r\n")[1..^1];
         var answers = new FleetAnswers(Book.Value, "fleet.csv", new FleetColumns("fleet.csv", paths), new DateOnly(2026, 11, 25));
         var writer = new FleetWriter(new FleetColumns("fleet.csv", paths), false);
-        var alone = rows.Select((row, at) => new FleetRow(at + 1, at + 2, row)).Select(row => (Row: row, answers.Of(row).Answer)).Where(row => row.Answer is not null).Select(row => writer.Row(row.Row, row.Answer!, null).Text.TrimEnd());
+        var alone = rows.Select((row, at) => new FleetRow(at + 1, at + 2, row))
+            .Select(row => (Row: row, answers.Of(row).Answer))
+            .Where(row => row.Answer is not null)
+            .Select(row => writer.Row(row.Row, row.Answer!, null).Text.TrimEnd());
         told.ShouldBe(alone);
 
         string Of(params string[] from) => from[random.Next(from.Length)];
@@ -147,7 +218,9 @@ public sealed class FleetCommandTests : IDisposable
         var answer = await Fleet(
             "fleet.csv",
             "owner,on,registered-in,modification.suspension-lift\n=1+1,2026-11-20,au-qld,45 mm\nB,2026-11-20,au-qld,45 furlongs\nC,2026-11-20\n\"D, E\",2026-11-20,au-qld,45 mm\n",
-            "--rejected", aside);
+            "--rejected",
+            aside
+        );
         answer.Code.ShouldBe(2);
         answer.Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(3);
         answer.Out.ShouldContain("'=1+1,2026");
@@ -172,43 +245,76 @@ public sealed class FleetCommandTests : IDisposable
         var answer = await Fleet("fleet.csv", "job,registered-in,modification.suspension-lift\n" + rows, "--rejected", aside);
         answer.Code.ShouldBe(2);
         answer.Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(1 + answered);
-        var told = (await File.ReadAllTextAsync(aside, TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries)[1..];
+        var told = (await File.ReadAllTextAsync(aside, TestContext.Current.CancellationToken)).Split(
+            "\r\n",
+            StringSplitOptions.RemoveEmptyEntries
+        )[1..];
         told.Length.ShouldBe(rejected.Length);
-        for (var at = 0; at < told.Length; at++) told[at].ShouldStartWith(rejected[at]);
+        for (var at = 0; at < told.Length; at++)
+            told[at].ShouldStartWith(rejected[at]);
     }
 
     [Fact]
     public async Task A_run_that_was_killed_is_gone_on_with_and_gives_the_same_bytes()
     {
-        var (input, output, aside) = (Path.Combine(folder.FullName, "fleet.csv"), Path.Combine(folder.FullName, "out.csv"), Path.Combine(folder.FullName, "rejected.csv"));
+        var (input, output, aside) = (
+            Path.Combine(folder.FullName, "fleet.csv"),
+            Path.Combine(folder.FullName, "out.csv"),
+            Path.Combine(folder.FullName, "rejected.csv")
+        );
         var cancel = TestContext.Current.CancellationToken;
         await File.WriteAllTextAsync(
-            input, "job,on,registered-in,modification.suspension-lift\n" + string.Concat(Enumerable.Range(1, 9).Select(at => $"W-{at},2026-11-20,{(at == 7 ? "nowhere" : "au-qld")},4{at} mm\n")), cancel);
+            input,
+            "job,on,registered-in,modification.suspension-lift\n"
+                + string.Concat(Enumerable.Range(1, 9).Select(at => $"W-{at},2026-11-20,{(at == 7 ? "nowhere" : "au-qld")},4{at} mm\n")),
+            cancel
+        );
         string[] command = ["fleet", input, "--output", output, "--rejected", aside];
         var whole = await Invocation.Of(command);
         var (right, refused) = (await File.ReadAllTextAsync(output, cancel), await File.ReadAllTextAsync(aside, cancel));
 
         // As a kill leaves it: four rows are written and noted, a fifth is written in part.
-        var (written, verdict) = (string.Concat(right.Split("\r\n")[..5].Select(line => line + "\r\n")), right.Split("\r\n")[1].Split(',')[4]);
+        var (written, verdict) = (
+            string.Concat(right.Split("\r\n")[..5].Select(line => line + "\r\n")),
+            right.Split("\r\n")[1].Split(',')[4]
+        );
         File.Delete(output);
         File.Delete(aside);
         await File.WriteAllTextAsync(WrittenAside.Beside(Destination.Of(output), "part"), written + "W-5,2026", cancel);
         await File.WriteAllTextAsync(WrittenAside.Beside(Destination.Of(aside), "part"), "row,line,column,header,reason,tip\r\n", cancel);
         new FleetState(
-            FleetCommand.Run(Book.Value.Digest, null, new DateOnly(2026, 11, 25), input, aside), 4, written.Length, "row,line,column,header,reason,tip\r\n".Length,
-            new FleetCounts(4, 0, 0, new() { [verdict] = 4 }, new() { [$"au-qld {verdict}"] = 4 }, []), null, []).Write(Destination.Of(output));
+            FleetCommand.Run(Book.Value.Digest, null, new DateOnly(2026, 11, 25), input, aside),
+            4,
+            written.Length,
+            "row,line,column,header,reason,tip\r\n".Length,
+            new FleetCounts(4, 0, 0, new() { [verdict] = 4 }, new() { [$"au-qld {verdict}"] = 4 }, []),
+            null,
+            []
+        ).Write(Destination.Of(output));
         var resumed = await Invocation.Of([.. command, "--resume"]);
         resumed.Error.ShouldContain("goes on after row 4");
         (await File.ReadAllTextAsync(output, cancel)).ShouldBe(right);
         (await File.ReadAllTextAsync(aside, cancel)).ShouldBe(refused);
-        resumed.Error.ShouldContain(whole.Error[whole.Error.IndexOf("9 rows: ", StringComparison.Ordinal)..whole.Error.IndexOf('\n', whole.Error.IndexOf("9 rows: ", StringComparison.Ordinal))]);
+        resumed.Error.ShouldContain(
+            whole.Error[
+                whole.Error.IndexOf("9 rows: ", StringComparison.Ordinal)..whole.Error.IndexOf(
+                    '\n',
+                    whole.Error.IndexOf("9 rows: ", StringComparison.Ordinal)
+                )
+            ]
+        );
         Directory.GetFiles(folder.FullName).Length.ShouldBe(3); // nothing is left aside
     }
 
     [Fact]
     public async Task One_row_in_full_is_what_assess_prints_in_full()
     {
-        var row = await Fleet("fleet.csv", "on,registered-in,modification.suspension-lift\n2026-11-20,au-nsw,10 mm\n2026-11-20,au-qld,45 mm\n", "--explain", "2");
+        var row = await Fleet(
+            "fleet.csv",
+            "on,registered-in,modification.suspension-lift\n2026-11-20,au-nsw,10 mm\n2026-11-20,au-qld,45 mm\n",
+            "--explain",
+            "2"
+        );
         var job = await Invocation.Assess("on: 2026-11-20\nregistered-in: au-qld\nmodification: { suspension-lift: 45 mm }\n", "--full");
         row.Out.ShouldBe(job.Out);
         row.Code.ShouldBe(job.Code);
@@ -227,12 +333,13 @@ public sealed class FleetCommandTests : IDisposable
         answer.Out.ShouldBeEmpty();
     }
 
-    private static object Plain(Node node) => node switch
-    {
-        Mapping map => map.Entries.ToDictionary(each => each.Key.Text, each => Plain(each.Value)),
-        Sequence list => list.Items.Select(Plain).ToArray(),
-        _ => ((Scalar)node).Text,
-    };
+    private static object Plain(Node node) =>
+        node switch
+        {
+            Mapping map => map.Entries.ToDictionary(each => each.Key.Text, each => Plain(each.Value)),
+            Sequence list => list.Items.Select(Plain).ToArray(),
+            _ => ((Scalar)node).Text,
+        };
 
     private async Task<Invocation> Fleet(string name, string text, params string[] options)
     {

@@ -11,7 +11,8 @@ public sealed class FleetOutputTests : IDisposable
 
     private readonly string folder = Directory.CreateTempSubdirectory("rulebook-fleet-").FullName;
 
-    public FleetOutputTests() => File.WriteAllText(In("fleet.csv"), "registered-in,modification.suspension-lift\nau-qld,45 mm\nnowhere,45 mm\n");
+    public FleetOutputTests() =>
+        File.WriteAllText(In("fleet.csv"), "registered-in,modification.suspension-lift\nau-qld,45 mm\nnowhere,45 mm\n");
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
@@ -32,9 +33,14 @@ public sealed class FleetOutputTests : IDisposable
     [Fact]
     public async Task A_pipe_is_written_to_and_stays_a_pipe()
     {
-        foreach (var name in (string[])["answers", "refused"]) (await Says($"mkfifo '{In(name)}'")).ShouldBe(0);
+        foreach (var name in (string[])["answers", "refused"])
+            (await Says($"mkfifo '{In(name)}'")).ShouldBe(0);
         // Opening a pipe waits for the other end, on a thread of its own.
-        var read = ((string[])["answers", "refused"]).Select(name => Task.Factory.StartNew(() => File.ReadAllText(In(name)), default, TaskCreationOptions.LongRunning, TaskScheduler.Default)).ToArray();
+        var read = ((string[])["answers", "refused"])
+            .Select(name =>
+                Task.Factory.StartNew(() => File.ReadAllText(In(name)), default, TaskCreationOptions.LongRunning, TaskScheduler.Default)
+            )
+            .ToArray();
         await Fleet("--output", In("answers"), "--rejected", In("refused"));
         (await read[0]).ShouldContain("au-qld,45 mm,");
         (await read[1]).ShouldContain("registered-in");

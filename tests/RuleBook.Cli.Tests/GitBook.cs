@@ -3,8 +3,8 @@ using System.Diagnostics;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// A repository of its own with what this book says of Australia and New Zealand: a commit without Queensland's amendment of 26 October 2018, one with it, and one in
-/// which the file is broken, tagged <c>broken</c>.
+/// A repository of its own with what this book says of Australia and New Zealand: a commit without Queensland's amendment of 26 October
+/// 2018, one with it, and one in which the file is broken, tagged <c>broken</c>.
 /// </summary>
 public sealed class GitBook : IDisposable
 {
@@ -12,8 +12,10 @@ public sealed class GitBook : IDisposable
 
     public GitBook()
     {
-        foreach (var file in (string[])["jurisdictions", "schema/vocabulary", "schema/reference"]) Copy(file);
-        foreach (var place in Directory.EnumerateDirectories(Full("jurisdictions")).Where(IsElsewhere)) Directory.Delete(place, recursive: true);
+        foreach (var file in (string[])["jurisdictions", "schema/vocabulary", "schema/reference"])
+            Copy(file);
+        foreach (var place in Directory.EnumerateDirectories(Full("jurisdictions")).Where(IsElsewhere))
+            Directory.Delete(place, recursive: true);
         Git("init", "--quiet", "--initial-branch=main");
         System.IO.File.WriteAllText(Path.Combine(Folder, "README"), "no book yet\n");
         Git("add", "README");
@@ -42,7 +44,8 @@ public sealed class GitBook : IDisposable
 
     public void Dispose()
     {
-        foreach (var file in Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories)) System.IO.File.SetAttributes(file, FileAttributes.Normal);
+        foreach (var file in Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories))
+            System.IO.File.SetAttributes(file, FileAttributes.Normal);
         Directory.Delete(Folder, recursive: true);
         Directory.Delete(Old, recursive: true);
     }
@@ -54,7 +57,18 @@ public sealed class GitBook : IDisposable
     }
 
     private void Commit(string message) =>
-        Git("-c", "user.name=Somebody", "-c", "user.email=somebody@example.org", "-c", "commit.gpgsign=false", "commit", "--quiet", "--message", message);
+        Git(
+            "-c",
+            "user.name=Somebody",
+            "-c",
+            "user.email=somebody@example.org",
+            "-c",
+            "commit.gpgsign=false",
+            "commit",
+            "--quiet",
+            "--message",
+            message
+        );
 
     private void Git(params string[] arguments)
     {
@@ -63,7 +77,8 @@ public sealed class GitBook : IDisposable
         git.ExitCode.ShouldBe(0, string.Join(' ', arguments));
     }
 
-    private static bool IsElsewhere(string place) => Path.GetFileName(place) is var id && id != "nz" && !id.StartsWith("au", StringComparison.Ordinal);
+    private static bool IsElsewhere(string place) =>
+        Path.GetFileName(place) is var id && id != "nz" && !id.StartsWith("au", StringComparison.Ordinal);
 
     private string Full(string path) => Path.Combine(Folder, path);
 

@@ -5,8 +5,8 @@ using RuleBook.Authoring.Schemas;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// What a paper counts for after a move. Victoria asks for a certificate of its own scheme (regulations 36 and 44(d) of the vehicles regulations
-/// 2021, as the book reads them); a paper never makes the verdict easier (the project's own promise).
+/// What a paper counts for after a move. Victoria asks for a certificate of its own scheme (regulations 36 and 44(d) of the vehicles
+/// regulations 2021, as the book reads them); a paper never makes the verdict easier (the project's own promise).
 /// </summary>
 public sealed class HeldPaperTests
 {
@@ -35,13 +35,21 @@ public sealed class HeldPaperTests
 
     [Fact]
     public async Task Where_nobody_has_established_what_a_paper_counts_for_the_authority_is_named() =>
-        (await Invocation.Assess(Moved.Replace("registered-in: au-vic", "registered-in: au-qld", StringComparison.Ordinal).Replace("issued-in: au-qld", "issued-in: au-sa", StringComparison.Ordinal)))
-            .Words.ShouldContain("(South Australia, 2021-03): not established what it counts for; ask Queensland Department of Transport and Main Roads");
+        (
+            await Invocation.Assess(
+                Moved
+                    .Replace("registered-in: au-vic", "registered-in: au-qld", StringComparison.Ordinal)
+                    .Replace("issued-in: au-qld", "issued-in: au-sa", StringComparison.Ordinal)
+            )
+        ).Words.ShouldContain(
+            "(South Australia, 2021-03): not established what it counts for; ask Queensland Department of Transport and Main Roads"
+        );
 
     [Fact]
     public async Task A_paper_of_the_state_itself_speaks_for_its_day_only() =>
-        (await Invocation.Assess(Moved.Replace("issued-in: au-qld", "issued-in: au-vic", StringComparison.Ordinal), "--full"))
-            .Words.ShouldContain("issued in Victoria; it speaks for the vehicle as it was that day, and for nothing changed since.");
+        (
+            await Invocation.Assess(Moved.Replace("issued-in: au-qld", "issued-in: au-vic", StringComparison.Ordinal), "--full")
+        ).Words.ShouldContain("issued in Victoria; it speaks for the vehicle as it was that day, and for nothing changed since.");
 
     [Fact]
     public async Task Papers_held_stand_in_the_answer_as_JSON_and_on_the_record()

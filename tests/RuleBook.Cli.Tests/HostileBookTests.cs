@@ -3,7 +3,9 @@ using System.Runtime.Versioning;
 
 namespace RuleBook.Cli.Tests;
 
-/// <summary>A book, its repository and its jobs may come from anybody: nothing in them leads elsewhere, hides a change or acts where it is printed.</summary>
+/// <summary>
+/// A book, its repository and its jobs may come from anybody: nothing in them leads elsewhere, hides a change or acts where it is printed.
+/// </summary>
 public sealed class HostileBookTests : IDisposable
 {
     private readonly GitBook git = new();
@@ -19,7 +21,14 @@ public sealed class HostileBookTests : IDisposable
         await File.WriteAllTextAsync(secret, "topic: towing\nsecret: 42\n", TestContext.Current.CancellationToken);
         File.CreateSymbolicLink(In("jurisdictions/nz/towing.yaml"), secret);
         var site = Path.Combine(git.Folder, "out");
-        foreach (var args in (string[][])[["site", site, "--book", git.Folder], ["limits", "au-qld", "--book", git.Folder], ["inspect", git.Folder]])
+        foreach (
+            var args in (string[][])
+                [
+                    ["site", site, "--book", git.Folder],
+                    ["limits", "au-qld", "--book", git.Folder],
+                    ["inspect", git.Folder],
+                ]
+        )
         {
             var answer = await Invocation.Of(args);
             answer.Code.ShouldBe(2);
@@ -36,7 +45,11 @@ public sealed class HostileBookTests : IDisposable
     [Fact]
     public async Task An_attribute_of_the_repository_hides_no_change()
     {
-        await File.WriteAllTextAsync(In(".gitattributes"), "jurisdictions/au-qld/ride-height.yaml export-ignore\n*.yaml eol=crlf\n", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            In(".gitattributes"),
+            "jurisdictions/au-qld/ride-height.yaml export-ignore\n*.yaml eol=crlf\n",
+            TestContext.Current.CancellationToken
+        );
         Git("add", "--all");
         Git("-c", "user.name=S", "-c", "user.email=s@example.org", "commit", "--quiet", "--message", "attributes");
         var answer = await Invocation.Of(["changes", "HEAD", "HEAD~2", "--book", git.Folder]);
@@ -62,7 +75,11 @@ public sealed class HostileBookTests : IDisposable
         var (one, two) = (Path.Combine(git.Folder, "one"), Path.Combine(git.Folder, "two"));
         (await Invocation.Of(["site", one, "--book", git.Folder, "--compress", "no"])).Code.ShouldBe(0);
         foreach (var file in Directory.EnumerateFiles(In("jurisdictions"), "*.yaml", SearchOption.AllDirectories))
-            await File.WriteAllTextAsync(file, (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).ReplaceLineEndings("\r\n"), TestContext.Current.CancellationToken);
+            await File.WriteAllTextAsync(
+                file,
+                (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).ReplaceLineEndings("\r\n"),
+                TestContext.Current.CancellationToken
+            );
         (await Invocation.Of(["site", two, "--book", git.Folder, "--compress", "no"])).Code.ShouldBe(0);
         Shell($"diff -r '{one}' '{two}'");
     }
@@ -86,9 +103,11 @@ public sealed class HostileBookTests : IDisposable
     [InlineData("\uE0001\uFEFF", "\\u{E000}1\\u{FEFF}")]
     public async Task A_name_that_would_act_where_it_is_printed_is_shown_and_does_nothing(string name, string shown)
     {
-        var answer = await Invocation.Assess($$"""
+        var answer = await Invocation.Assess(
+            $$"""
             { "job": "{{name}}", "registered-in": "au-qld", "on": "2026-11-20", "vehicle": { "category": "MC", "four-wheel-drive": "yes" }, "modification": { "suspension-lift": "45 mm" } }
-            """);
+            """
+        );
         answer.Error.ShouldBeEmpty();
         answer.Words.ShouldContain(shown);
     }
@@ -112,10 +131,22 @@ public sealed class HostileBookTests : IDisposable
     public async Task A_terminal_of_few_columns_and_a_name_of_wide_characters_come_to_an_end(int width)
     {
         var job = Path.Combine(git.Folder, "wide.yaml");
-        await File.WriteAllTextAsync(job, (await File.ReadAllTextAsync(Path.Combine(Invocation.Root, "examples", "van-weighed.yaml"), TestContext.Current.CancellationToken))
-            .Replace("name: ", "name: 車検証車検証車検証", StringComparison.Ordinal).Replace("job: ", "job: 車検証車検証車検証車検証 ", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(
+            job,
+            (
+                await File.ReadAllTextAsync(
+                    Path.Combine(Invocation.Root, "examples", "van-weighed.yaml"),
+                    TestContext.Current.CancellationToken
+                )
+            )
+                .Replace("name: ", "name: 車検証車検証車検証", StringComparison.Ordinal)
+                .Replace("job: ", "job: 車検証車検証車検証車検証 ", StringComparison.Ordinal),
+            TestContext.Current.CancellationToken
+        );
         foreach (var command in (string[])["assess", "across", "margin"])
-            (await Invocation.Of([command, job], width).WaitAsync(TimeSpan.FromMinutes(2), TestContext.Current.CancellationToken)).Out.ShouldNotBeEmpty();
+            (
+                await Invocation.Of([command, job], width).WaitAsync(TimeSpan.FromMinutes(2), TestContext.Current.CancellationToken)
+            ).Out.ShouldNotBeEmpty();
     }
 
     private void Git(params string[] arguments)

@@ -18,12 +18,14 @@ internal sealed record Invocation(int Code, string Out, string Error)
     {
         using var output = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
         using var error = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
-        var console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
-            ColorSystem = colour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
-            Out = new AnsiConsoleOutput(output),
-        });
+        var console = AnsiConsole.Create(
+            new AnsiConsoleSettings
+            {
+                Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
+                ColorSystem = colour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
+                Out = new AnsiConsoleOutput(output),
+            }
+        );
         console.Profile.Width = width;
         var code = await CommandLine.RunAsync(args, new Surroundings(output, error, console, new DateOnly(2026, 11, 25), Root));
         return new Invocation(code, output.ToString(), error.ToString());
@@ -47,7 +49,8 @@ internal sealed record Invocation(int Code, string Out, string Error)
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "RuleBook.sln"))) folder = folder.Parent!;
+        while (!File.Exists(Path.Combine(folder.FullName, "RuleBook.sln")))
+            folder = folder.Parent!;
         return folder.FullName;
     }
 }

@@ -28,13 +28,15 @@ public sealed class JobCommandTests
     [Fact]
     public async Task Questions_end_as_soon_as_no_answer_would_change_the_verdict()
     {
-        // Queensland since 26 October 2018: 50 mm of suspension without a certificate, with or without stability control (minister's release of 20 September 2018).
+        // Queensland since 26 October 2018: 50 mm of suspension without a certificate, with or without stability control (minister's
+        // release of 20 September 2018).
         var asked = await Asked("qld\n2026-11-20\nMC\n45 mm\n\n\n\nyes\nthis line is not read\n");
         asked.Code.ShouldBe(0);
         asked.Error.ShouldContain("Can all wheels be driven?");
         asked.Error.ShouldNotContain("stability control?");
         asked.Error.ShouldContain("Allowed without a certificate, 5 mm left (suspension lift).");
-        asked.Out.ShouldBe("""
+        asked.Out.ShouldBe(
+            """
             registered-in: au-qld
             on: 2026-11-20
             vehicle:
@@ -43,7 +45,8 @@ public sealed class JobCommandTests
             modification:
               suspension-lift: 45 mm
 
-            """);
+            """
+        );
     }
 
     [Fact]
@@ -75,7 +78,9 @@ public sealed class JobCommandTests
         {
             var refused = await Invocation.Of(["job", "--template", "ute", "--output", file]);
             refused.Code.ShouldBe(2);
-            refused.Error.ShouldBe($"{file}:1:1: error not-writable: the file is there already (name another; what you have typed is not replaced)\n");
+            refused.Error.ShouldBe(
+                $"{file}:1:1: error not-writable: the file is there already (name another; what you have typed is not replaced)\n"
+            );
             new FileInfo(file).Length.ShouldBe(0);
         }
         finally
@@ -96,7 +101,9 @@ public sealed class JobCommandTests
         var console = AnsiConsole.Create(new AnsiConsoleSettings { Ansi = AnsiSupport.No, Out = new AnsiConsoleOutput(output) });
         console.Profile.Width = 80;
         var code = await CommandLine.RunAsync(
-            ["job", "--ask"], new Surroundings(output, error, console, new DateOnly(2026, 11, 25), Invocation.Root) { In = new StringReader(typed) });
+            ["job", "--ask"],
+            new Surroundings(output, error, console, new DateOnly(2026, 11, 25), Invocation.Root) { In = new StringReader(typed) }
+        );
         return new Invocation(code, output.ToString(), error.ToString());
     }
 }

@@ -9,7 +9,12 @@ namespace RuleBook.Cli.Tests;
 public sealed class JsonShapeTests
 {
     public static TheoryData<string> Examples =>
-        [.. Directory.GetFiles(Path.Combine(Invocation.Root, "examples"), "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .GetFiles(Path.Combine(Invocation.Root, "examples"), "*.yaml")
+                .Select(file => Path.GetFileName(file))
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -23,7 +28,8 @@ public sealed class JsonShapeTests
         var across = await Printed("across", job, "--format", "json");
         await Check("across", across);
         using var answers = JsonDocument.Parse(across);
-        foreach (var answer in answers.RootElement.GetProperty("answers").EnumerateArray()) await Check("assessment", answer.GetRawText());
+        foreach (var answer in answers.RootElement.GetProperty("answers").EnumerateArray())
+            await Check("assessment", answer.GetRawText());
     }
 
     [Theory]
@@ -49,13 +55,18 @@ public sealed class JsonShapeTests
         Undescribed(answer, schema, name).Distinct().ShouldBeEmpty();
     }
 
-    private static IEnumerable<string> Undescribed(JToken token, JsonSchema schema, string path) => token switch
-    {
-        JObject keys when schema.ActualSchema.Properties.Count > 0 => keys.Properties().SelectMany(entry =>
-            schema.ActualSchema.Properties.TryGetValue(entry.Name, out var inner) ? Undescribed(entry.Value, inner.ActualSchema, $"{path}/{entry.Name}") : [$"{path}/{entry.Name}"]),
-        JArray items when schema.ActualSchema.Item is { } item => items.SelectMany(each => Undescribed(each, item.ActualSchema, path)),
-        _ => [],
-    };
+    private static IEnumerable<string> Undescribed(JToken token, JsonSchema schema, string path) =>
+        token switch
+        {
+            JObject keys when schema.ActualSchema.Properties.Count > 0 => keys.Properties()
+                .SelectMany(entry =>
+                    schema.ActualSchema.Properties.TryGetValue(entry.Name, out var inner)
+                        ? Undescribed(entry.Value, inner.ActualSchema, $"{path}/{entry.Name}")
+                        : [$"{path}/{entry.Name}"]
+                ),
+            JArray items when schema.ActualSchema.Item is { } item => items.SelectMany(each => Undescribed(each, item.ActualSchema, path)),
+            _ => [],
+        };
 
     private static async Task<string> Printed(params string[] args)
     {

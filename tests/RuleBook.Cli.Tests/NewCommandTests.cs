@@ -17,7 +17,10 @@ public sealed class NewCommandTests : IDisposable
         (made.Code, made.Out, made.Error).ShouldBe((0, "jurisdictions/nz-zz/jurisdiction.yaml\njurisdictions/nz-zz/sources.yaml\n", ""));
         Inspection.Run(folder, new DateOnly(2026, 11, 25)).Problems.ShouldBeEmpty();
 
-        await ReplaceAsync("jurisdictions/nz-zz/sources.yaml", "sources: []", """
+        await ReplaceAsync(
+            "jurisdictions/nz-zz/sources.yaml",
+            "sources: []",
+            """
             sources:
               - source: heights-act
                 title: Heights Act
@@ -25,7 +28,8 @@ public sealed class NewCommandTests : IDisposable
                 read-as: memory
                 checked: 2026-11-25
                 recheck-after: 2027-11-25
-            """);
+            """
+        );
         var rule = await Of("new", "rule", "nz-zz/ride-height/bumpers", "--title", "Heights of bumpers", "--source", "heights-act");
         (rule.Code, rule.Out, rule.Error).ShouldBe((0, "jurisdictions/nz-zz/ride-height.yaml\ntests/cases/nz-zz/ride-height.yaml\n", ""));
         var second = await Of("new", "rule", "nz-zz/ride-height/frames", "--title", "Heights of frames", "--source", "heights-act");
@@ -58,7 +62,8 @@ public sealed class NewCommandTests : IDisposable
         Files().ShouldBe(before);
     }
 
-    private string[] Files() => [.. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+    private string[] Files() =>
+        [.. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
 
     private Task<Invocation> Of(params string[] args) => Invocation.Of([.. args, "--book", folder]);
 
@@ -80,13 +85,16 @@ public sealed class NewCommandTests : IDisposable
 
         Directory.CreateDirectory(Path.Combine(folder, "tests", "cases"));
         Directory.CreateDirectory(Path.Combine(folder, "jurisdictions", "nz"));
-        File.WriteAllText(Path.Combine(folder, "jurisdictions", "nz", "jurisdiction.yaml"), """
+        File.WriteAllText(
+            Path.Combine(folder, "jurisdictions", "nz", "jurisdiction.yaml"),
+            """
             jurisdiction: nz
             name: New Zealand
             registers: yes
             ask: { authority: Waka Kotahi }
             coverage: [ { topic: other, state: none, lacks: Nothing. } ]
-            """);
+            """
+        );
         return folder;
     }
 }

@@ -24,10 +24,14 @@ public sealed partial class ReadmeTests
     {
         string[] args = [.. Argument().Matches(command).Select(match => match.Groups[1].Success ? match.Groups[1].Value : match.Value)];
         var folder = Directory.CreateTempSubdirectory().FullName;
-        string[] rooted = [.. args.Select(arg =>
-            arg.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg)
-            : arg.StartsWith("out/", StringComparison.Ordinal) ? Path.Combine(folder, arg)
-            : arg)];
+        string[] rooted =
+        [
+            .. args.Select(arg =>
+                arg.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg)
+                : arg.StartsWith("out/", StringComparison.Ordinal) ? Path.Combine(folder, arg)
+                : arg
+            ),
+        ];
         var answer = await Invocation.Of(rooted);
         answer.Code.ShouldBeInRange(0, 4);
         answer.Code.ShouldNotBe(2, answer.Error);
@@ -62,7 +66,15 @@ public sealed partial class ReadmeTests
             var site = Path.Combine(folder.FullName, "site");
             string[] printed =
             [
-                await Printed(site, "bash", "-c", ShellBlock().Matches(Readme).Select(match => match.Groups[1].Value).Single(block => block.StartsWith("grep", StringComparison.Ordinal))),
+                await Printed(
+                    site,
+                    "bash",
+                    "-c",
+                    ShellBlock()
+                        .Matches(Readme)
+                        .Select(match => match.Groups[1].Value)
+                        .Single(block => block.StartsWith("grep", StringComparison.Ordinal))
+                ),
                 await Printed(site, "python3", "-c", Block("python")),
                 await Printed(site, "node", "--input-type=module", "--eval", Block("js")),
             ];
@@ -75,11 +87,14 @@ public sealed partial class ReadmeTests
         }
     }
 
-    private static string Block(string language) => Regex.Match(Readme, $"```{language}\n(.+?)```", RegexOptions.Singleline).Groups[1].Value;
+    private static string Block(string language) =>
+        Regex.Match(Readme, $"```{language}\n(.+?)```", RegexOptions.Singleline).Groups[1].Value;
 
     private static async Task<string> Printed(string folder, string program, params string[] args)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, args) { WorkingDirectory = folder, RedirectStandardOutput = true })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(program, args) { WorkingDirectory = folder, RedirectStandardOutput = true }
+        )!;
         var printed = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         process.ExitCode.ShouldBe(0, program);

@@ -1,6 +1,9 @@
 namespace RuleBook.Cli.Tests;
 
-/// <summary>What <c>resolved</c> says of texts that are fresh, stale and written anew, on a copy of the book (derived: the texts are the book's own).</summary>
+/// <summary>
+/// What <c>resolved</c> says of texts that are fresh, stale and written anew, on a copy of the book (derived: the texts are the book's
+/// own).
+/// </summary>
 public sealed class ResolvedCommandTests : IDisposable
 {
     private readonly string book = Directory.CreateTempSubdirectory("rulebook-resolved-").FullName;
@@ -8,12 +11,12 @@ public sealed class ResolvedCommandTests : IDisposable
     public ResolvedCommandTests()
     {
         foreach (var part in (string[])["jurisdictions", "schema", "tests/resolved"])
-            foreach (var file in Directory.GetFiles(Path.Combine(Invocation.Root, part), "*", SearchOption.AllDirectories))
-            {
-                var copy = Path.Combine(book, Path.GetRelativePath(Invocation.Root, file));
-                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-                File.Copy(file, copy);
-            }
+        foreach (var file in Directory.GetFiles(Path.Combine(Invocation.Root, part), "*", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(book, Path.GetRelativePath(Invocation.Root, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
     }
 
     [Fact]

@@ -3,9 +3,9 @@ using System.Net;
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// <c>rulebook site --since</c> on Queensland's amendment of 26 October 2018. The day, and 150 mm with a certificate: the transport department's
-/// notice (jurisdictions/au-qld/sources.yaml: standards-notifications-2018). 75 mm without one with stability control too: the minister's release
-/// (ministers-release-2018-09-20).
+/// <c>rulebook site --since</c> on Queensland's amendment of 26 October 2018. The day, and 150 mm with a certificate: the transport
+/// department's notice (jurisdictions/au-qld/sources.yaml: standards-notifications-2018). 75 mm without one with stability control too: the
+/// minister's release (ministers-release-2018-09-20).
 /// </summary>
 public sealed class SiteCommandTests(GitBook git) : IClassFixture<GitBook>, IDisposable
 {
@@ -20,13 +20,19 @@ public sealed class SiteCommandTests(GitBook git) : IClassFixture<GitBook>, IDis
     {
         var answer = await Invocation.Of(["site", Target, "--since", git.Old, "--book", git.Folder, "--compress", "no"]);
         answer.Code.ShouldBe(0, answer.Error);
-        var page = WebUtility.HtmlDecode(await File.ReadAllTextAsync(Path.Combine(Target, "changes.html"), TestContext.Current.CancellationToken));
+        var page = WebUtility.HtmlDecode(
+            await File.ReadAllTextAsync(Path.Combine(Target, "changes.html"), TestContext.Current.CancellationToken)
+        );
 
         page.ShouldContain("What this edition of the book changes, by consequence");
-        var told = page[page.IndexOf("id=\"edition\"", StringComparison.Ordinal)..page.IndexOf("id=\"editions\"", StringComparison.Ordinal)];
+        var told = page[
+            page.IndexOf("id=\"edition\"", StringComparison.Ordinal)..page.IndexOf("id=\"editions\"", StringComparison.Ordinal)
+        ];
         told.ShouldContain("""<h3><a href="jurisdictions/au-qld.html">Queensland</a></h3>""");
-        told.ShouldContain("<b>From 26 October 2018</b>, four-wheel drive yes, electronic stability control yes. "
-            + """Earlier edition: <span class="p certificate">allowed with a certificate</span>; this edition: <span class="p no-certificate">allowed without a certificate</span>""");
+        told.ShouldContain(
+            "<b>From 26 October 2018</b>, four-wheel drive yes, electronic stability control yes. "
+                + """Earlier edition: <span class="p certificate">allowed with a certificate</span>; this edition: <span class="p no-certificate">allowed without a certificate</span>"""
+        );
         told.ShouldContain("""; this edition: <span class="p certificate">allowed with a certificate</span>""");
         told.ShouldContain("registered-in: au-qld\non: 2018-10-26\n");
         told.ShouldContain("""href="jurisdictions/au-qld.html#ride-height.raise-four-wheel-drive""");

@@ -9,8 +9,14 @@ public sealed class UsageTests
 
     [Theory]
     [InlineData("asess job.yaml", "'asess' is not known here (did you mean 'assess'? 'rulebook --help' tells what there is)")]
-    [InlineData("assess job.yaml --fulll", "'--fulll' is not known here (did you mean '--full'? 'rulebook assess --help' tells what there is)")]
-    [InlineData("assess job.yaml --format xml", "Argument 'xml' not recognized. Must be one of: 'text' 'json' 'html' 'record' ('rulebook assess --help' tells what there is)")]
+    [InlineData(
+        "assess job.yaml --fulll",
+        "'--fulll' is not known here (did you mean '--full'? 'rulebook assess --help' tells what there is)"
+    )]
+    [InlineData(
+        "assess job.yaml --format xml",
+        "Argument 'xml' not recognized. Must be one of: 'text' 'json' 'html' 'record' ('rulebook assess --help' tells what there is)"
+    )]
     [InlineData("assess", "Required argument 'JOB' missing for command: 'assess' ('rulebook assess --help' tells what there is)")]
     [InlineData("assess -f job.yaml", "'-f' is not known here ('rulebook assess --help' tells what there is)")]
     [InlineData("limits au-qld more", "'more' is not known here ('rulebook limits --help' tells what there is)")]
@@ -29,8 +35,12 @@ public sealed class UsageTests
     [InlineData("au-qdl", "au-qld")]
     public async Task A_jurisdiction_is_guessed_from_capitals_or_the_end_of_its_id(string typed, string meant)
     {
-        (await Invocation.Of(["limits", typed])).Error.ShouldBe($"ID:1:1: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)\n");
-        (await Invocation.Assess($"registered-in: {typed}\non: 2026-11-20\nvehicle: {{}}\n")).Error.ShouldContain($":1:16: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)");
+        (await Invocation.Of(["limits", typed])).Error.ShouldBe(
+            $"ID:1:1: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)\n"
+        );
+        (await Invocation.Assess($"registered-in: {typed}\non: 2026-11-20\nvehicle: {{}}\n")).Error.ShouldContain(
+            $":1:16: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)"
+        );
     }
 
     [Theory]
@@ -44,7 +54,9 @@ public sealed class UsageTests
     {
         var refused = await Invocation.Of(["assess", Example, "--output", "/no/such/folder/answer.txt"]);
         refused.Code.ShouldBe(2);
-        refused.Error.ShouldBe("/no/such/folder/answer.txt:1:1: error not-writable: there is no folder '/no/such/folder' (make it first, or check its name)\n");
+        refused.Error.ShouldBe(
+            "/no/such/folder/answer.txt:1:1: error not-writable: there is no folder '/no/such/folder' (make it first, or check its name)\n"
+        );
     }
 
     [Fact]
@@ -69,20 +81,28 @@ public sealed class UsageTests
     public void A_shell_completes_commands_options_and_jurisdictions(string line, string completed)
     {
         var words = line.Split(' ');
-        Run("bash", "-c", $"""
-            rulebook() {'{'} {Command} "$@"; {'}'}
-            cd {Invocation.Root}
-            source <(rulebook completions bash)
-            COMP_LINE="{line}"; COMP_POINT={line.Length}; COMP_WORDS=({line}); COMP_CWORD={words.Length - 1}
-            _rulebook; echo "$COMPREPLY"
-            """).Trim().ShouldBe(completed);
+        Run(
+                "bash",
+                "-c",
+                $"""
+                rulebook() {'{'} {Command} "$@"; {'}'}
+                cd {Invocation.Root}
+                source <(rulebook completions bash)
+                COMP_LINE="{line}"; COMP_POINT={line.Length}; COMP_WORDS=({line}); COMP_CWORD={words.Length - 1}
+                _rulebook; echo "$COMPREPLY"
+                """
+            )
+            .Trim()
+            .ShouldBe(completed);
     }
 
     private static string Command => Path.Combine(AppContext.BaseDirectory, "RuleBook.Cli");
 
     private static string Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, WorkingDirectory = Invocation.Root })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, WorkingDirectory = Invocation.Root }
+        )!;
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return text;

@@ -5,7 +5,9 @@ namespace RuleBook.Cli.Tests;
 /// <summary>Limits are told in the words of the statute: inches where it has inches.</summary>
 public sealed class WrittenLimitTests
 {
-    /// <summary>California Vehicle Code, 24008.5(b)(2): a truck up to 4500 lb, frame at most 27 inches; 7501 to 10000 lb, at most 31 inches.</summary>
+    /// <summary>
+    /// California Vehicle Code, 24008.5(b)(2): a truck up to 4500 lb, frame at most 27 inches; 7501 to 10000 lb, at most 31 inches.
+    /// </summary>
     [Fact]
     public async Task The_limits_of_California_stand_in_inches_and_pounds()
     {
@@ -32,7 +34,9 @@ public sealed class WrittenLimitTests
     /// <summary>North Carolina General Statutes, 20-135.4: raised or lowered by at most six inches.</summary>
     [Fact]
     public async Task The_six_inches_of_North_Carolina_stand_in_inches() =>
-        (await Invocation.Of(["limits", "us-nc", "--topic", "ride-height", "--on", "2021-06-01"])).Words.ShouldContain("from -6 in (-152.4 mm) up to 6 in (152.4 mm)");
+        (await Invocation.Of(["limits", "us-nc", "--topic", "ride-height", "--on", "2021-06-01"])).Words.ShouldContain(
+            "from -6 in (-152.4 mm) up to 6 in (152.4 mm)"
+        );
 
     /// <summary>The same section of the code of California: 26.5 in is within 27 in, 27.5 in is not.</summary>
     [Theory]
@@ -51,7 +55,9 @@ public sealed class WrittenLimitTests
         text.Words.ShouldContain(says);
 
         using var json = JsonDocument.Parse((await Invocation.Assess(job, "--format", "json")).Out);
-        var limit = json.RootElement.GetProperty("findings").EnumerateArray()
+        var limit = json
+            .RootElement.GetProperty("findings")
+            .EnumerateArray()
             .SelectMany(finding => finding.GetProperty("limits").EnumerateArray().Concat(finding.GetProperty("exceeded").EnumerateArray()))
             .First(check => check.GetProperty("measure").GetString() == "frame-height");
         limit.GetProperty("written").GetString().ShouldBe("27 in");

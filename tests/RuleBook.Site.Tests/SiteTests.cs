@@ -23,22 +23,33 @@ public sealed class SiteTests
     [InlineData(Effort.Smallest)]
     public void Beside_a_file_lies_what_a_server_sends_compressed_and_it_is_the_same_file_in_the_same_bytes_each_time(Effort effort)
     {
-        SiteFile[] files = [new("a.html", System.Text.Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat("<p>50 mm</p>", 100)))), new("small.css", "a{}"u8.ToArray()), new("b.png", new byte[999])];
+        SiteFile[] files =
+        [
+            new("a.html", System.Text.Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat("<p>50 mm</p>", 100)))),
+            new("small.css", "a{}"u8.ToArray()),
+            new("b.png", new byte[999]),
+        ];
         var all = CompressedFiles.Beside(files, effort);
         all.Select(file => file.Path).ShouldBe(["a.html", "a.html.br", "a.html.gz", "b.png", "small.css"]);
         Read(new BrotliStream(Stream(all[1]), CompressionMode.Decompress)).ShouldBe(files[0].Content.ToArray());
         Read(new GZipStream(Stream(all[2]), CompressionMode.Decompress)).ShouldBe(files[0].Content.ToArray());
-        CompressedFiles.Beside(files, effort).Select(file => Convert.ToBase64String(file.Content.Span)).ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
+        CompressedFiles
+            .Beside(files, effort)
+            .Select(file => Convert.ToBase64String(file.Content.Span))
+            .ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
 
         // A copy that somebody has made is taken where it holds the file, and not where it holds another.
-        CompressedFiles.Beside(files, effort, path => path == "a.html.br" ? all[1].Content.ToArray() : "none"u8.ToArray())
-            .Select(file => Convert.ToBase64String(file.Content.Span)).ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
+        CompressedFiles
+            .Beside(files, effort, path => path == "a.html.br" ? all[1].Content.ToArray() : "none"u8.ToArray())
+            .Select(file => Convert.ToBase64String(file.Content.Span))
+            .ShouldBe(all.Select(file => Convert.ToBase64String(file.Content.Span)));
 
         static MemoryStream Stream(SiteFile file) => new(file.Content.ToArray());
         static byte[] Read(Stream packed)
         {
             using var read = new MemoryStream();
-            using (packed) packed.CopyTo(read);
+            using (packed)
+                packed.CopyTo(read);
             return read.ToArray();
         }
     }
@@ -52,7 +63,10 @@ public sealed class SiteTests
         File.WriteAllText(Path.Combine(target, "CNAME"), "rules.example");
         SiteFolder.Write([new SiteFile("a/new.html", "y"u8.ToArray())], target, TestContext.Current.CancellationToken);
         Directory.EnumerateFileSystemEntries(folder).ShouldBe([target]);
-        var left = Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(target, file)).ToArray();
+        var left = Directory
+            .EnumerateFiles(target, "*", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(target, file))
+            .ToArray();
         left.ShouldContain("CNAME");
         left.ShouldContain("a/new.html");
         left.ShouldNotContain("old.html");
@@ -63,7 +77,13 @@ public sealed class SiteTests
     {
         var target = Path.Combine(Directory.CreateTempSubdirectory().FullName, "site");
         SiteFolder.Write([new SiteFile(SiteFolder.Marker, "x"u8.ToArray())], target, TestContext.Current.CancellationToken);
-        Should.Throw<IOException>(() => SiteFolder.Write([new SiteFile("a", "x"u8.ToArray()), new SiteFile("a/b", "x"u8.ToArray())], target, TestContext.Current.CancellationToken));
+        Should.Throw<IOException>(() =>
+            SiteFolder.Write(
+                [new SiteFile("a", "x"u8.ToArray()), new SiteFile("a/b", "x"u8.ToArray())],
+                target,
+                TestContext.Current.CancellationToken
+            )
+        );
         Directory.EnumerateFiles(target).Select(Path.GetFileName).ShouldBe([SiteFolder.Marker]);
     }
 

@@ -30,7 +30,9 @@ internal static class TheBook
     {
         var problems = new List<Problem>();
         var book = BookReader.Read([.. files.Select(file => new BookFile(file.Path, file.Root))], BookFolder.Load(Folder).Digest, problems);
-        return problems.Count == 0 ? new SiteInput(book, files, Day, []) { Open = TypicalJobs.Rank(book, Day, book.Jurisdictions) } : throw new InputException(problems);
+        return problems.Count == 0
+            ? new SiteInput(book, files, Day, []) { Open = TypicalJobs.Rank(book, Day, book.Jurisdictions) }
+            : throw new InputException(problems);
     }
 
     private static SiteInput WithJobs(SiteInput input) => input with { Shown = ShownChanges.Of(input.Book) };
@@ -38,7 +40,8 @@ internal static class TheBook
     private static string Upward(string from)
     {
         var folder = new DirectoryInfo(from);
-        while (!Directory.Exists(Path.Combine(folder.FullName, "jurisdictions"))) folder = folder.Parent!;
+        while (!Directory.Exists(Path.Combine(folder.FullName, "jurisdictions")))
+            folder = folder.Parent!;
         return folder.FullName;
     }
 }

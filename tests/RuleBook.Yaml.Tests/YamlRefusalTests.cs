@@ -85,7 +85,8 @@ public sealed class YamlRefusalTests
         var path = Path.GetTempFileName();
         try
         {
-            using (var file = File.OpenWrite(path)) file.SetLength(100_000_000);
+            using (var file = File.OpenWrite(path))
+                file.SetLength(100_000_000);
             var before = GC.GetAllocatedBytesForCurrentThread();
             Refused(() => YamlText.ReadFile(path, "big.yaml")).Code.ShouldBe("too-large");
             (GC.GetAllocatedBytesForCurrentThread() - before).ShouldBeLessThan(200_000);
@@ -110,9 +111,10 @@ public sealed class YamlRefusalTests
         {
             var text = new StringBuilder(sound);
             for (var damage = random.Next(1, 6); damage > 0; damage--)
-                _ = random.Next(2) == 0
-                    ? text.Insert(random.Next(text.Length), alphabet[random.Next(alphabet.Length)])
-                    : text.Remove(random.Next(text.Length - 1), 1);
+                _ =
+                    random.Next(2) == 0
+                        ? text.Insert(random.Next(text.Length), alphabet[random.Next(alphabet.Length)])
+                        : text.Remove(random.Next(text.Length - 1), 1);
             try
             {
                 YamlText.Read(text.ToString(), "f");

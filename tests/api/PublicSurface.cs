@@ -4,7 +4,9 @@ using PublicApiGenerator;
 
 namespace RuleBook.Api.Tests;
 
-/// <summary>What a library offers to others, as committed in this folder: a change of it shows in the diff and is made on purpose.</summary>
+/// <summary>
+/// What a library offers to others, as committed in this folder: a change of it shows in the diff and is made on purpose.
+/// </summary>
 internal static class PublicSurface
 {
     private const string Accept = "ACCEPT_PUBLIC_API";
@@ -17,14 +19,18 @@ internal static class PublicSurface
         var name = assembly.GetName().Name;
         var file = Path.Combine(Folder(), $"{name}.txt");
         var offered = Text(assembly);
-        if (Environment.GetEnvironmentVariable(Accept) == "yes") File.WriteAllText(file, offered, new UTF8Encoding(false));
+        if (Environment.GetEnvironmentVariable(Accept) == "yes")
+            File.WriteAllText(file, offered, new UTF8Encoding(false));
         var committed = File.Exists(file) ? File.ReadAllText(file) : "";
 
-        offered.ShouldBe(committed, $"""
+        offered.ShouldBe(
+            committed,
+            $"""
             {name} offers something else than tests/api/{name}.txt says. If that is meant, run
                 {Accept}=yes dotnet test --solution RuleBook.sln
             look at the difference and commit it.
-            """);
+            """
+        );
     }
 
     private static string Text(Assembly assembly) => assembly.GeneratePublicApi(Options).ReplaceLineEndings("\n").TrimEnd() + "\n";
@@ -32,7 +38,8 @@ internal static class PublicSurface
     private static string Folder()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "RuleBook.sln"))) folder = folder.Parent;
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "RuleBook.sln")))
+            folder = folder.Parent;
         return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("no repository above the tests"), "tests", "api");
     }
 }

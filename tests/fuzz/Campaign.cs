@@ -12,7 +12,10 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
 
     private readonly Mutation mutation = new(new Random(seed));
-    private readonly Dictionary<string, List<string>> seeds = targets.ToDictionary(target => target.Kind, target => (List<string>)[.. target.Seeds, .. corpus.Kept(target.Kind)]);
+    private readonly Dictionary<string, List<string>> seeds = targets.ToDictionary(
+        target => target.Kind,
+        target => (List<string>)[.. target.Seeds, .. corpus.Kept(target.Kind)]
+    );
     private readonly Dictionary<string, HashSet<int>> known = targets.ToDictionary(target => target.Kind, _ => new HashSet<int>());
     private readonly Dictionary<string, long> tried = targets.ToDictionary(target => target.Kind, _ => 0L);
     private readonly Dictionary<string, TimeSpan> slowest = targets.ToDictionary(target => target.Kind, _ => TimeSpan.Zero);
@@ -23,8 +26,8 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
     public void Kept()
     {
         foreach (var target in targets)
-            foreach (var input in seeds[target.Kind].ToArray())
-                Try(target, input);
+        foreach (var input in seeds[target.Kind].ToArray())
+            Try(target, input);
     }
 
     public void Run(TimeSpan time)
@@ -35,7 +38,7 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         for (var turn = 0; clock.Elapsed < time && Findings < MostFindings; turn++)
         {
             var target = wheel[turn % wheel.Length];
-            for (var end = clock.Elapsed + TimeSpan.FromSeconds(0.1); clock.Elapsed < end && clock.Elapsed < time;)
+            for (var end = clock.Elapsed + TimeSpan.FromSeconds(0.1); clock.Elapsed < end && clock.Elapsed < time; )
             {
                 var from = seeds[target.Kind][mutation.Next(seeds[target.Kind].Count)];
                 Try(target, target.Mutate(mutation, from));
@@ -48,7 +51,10 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
     {
         var text = new StringBuilder("| kind | inputs | outcomes told apart | slowest, ms |\n| --- | ---: | ---: | ---: |\n");
         foreach (var target in targets)
-            text.Append(CultureInfo.InvariantCulture, $"| {target.Kind} | {tried[target.Kind]} | {known[target.Kind].Count} | {slowest[target.Kind].TotalMilliseconds:0} |\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"| {target.Kind} | {tried[target.Kind]} | {known[target.Kind].Count} | {slowest[target.Kind].TotalMilliseconds:0} |\n"
+            );
         return text.Append(CultureInfo.InvariantCulture, $"{tried.Values.Sum()} inputs, {Findings} findings\n").ToString();
     }
 
@@ -61,11 +67,16 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
             var before = Environment.CpuUsage.TotalTime;
             var outcome = target.Outcome(input);
             var took = Environment.CpuUsage.TotalTime - before;
-            if (took > slowest[target.Kind]) slowest[target.Kind] = took;
-            if (took > Longest) Found(target, input, $"took {took.TotalSeconds:0.0} s");
-            if (known[target.Kind].Add(Target.Signature(outcome)) && input.Length < 100_000) seeds[target.Kind].Add(input);
-            else if (tried[target.Kind] % 8 != 0) return;
-            if (target.Outcome(input) != outcome) Found(target, input, "two runs gave two outcomes");
+            if (took > slowest[target.Kind])
+                slowest[target.Kind] = took;
+            if (took > Longest)
+                Found(target, input, $"took {took.TotalSeconds:0.0} s");
+            if (known[target.Kind].Add(Target.Signature(outcome)) && input.Length < 100_000)
+                seeds[target.Kind].Add(input);
+            else if (tried[target.Kind] % 8 != 0)
+                return;
+            if (target.Outcome(input) != outcome)
+                Found(target, input, "two runs gave two outcomes");
         }
         catch (Exception fault)
         {

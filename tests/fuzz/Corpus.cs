@@ -37,7 +37,8 @@ internal sealed class Corpus(string repository)
         return file;
     }
 
-    private static string[] Texts(string folder, string pattern) => Directory.Exists(folder)
-        ? [.. Directory.GetFiles(folder, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText)]
-        : [];
+    private static string[] Texts(string folder, string pattern) =>
+        Directory.Exists(folder)
+            ? [.. Directory.GetFiles(folder, pattern, SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText)]
+            : [];
 }

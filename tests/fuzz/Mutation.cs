@@ -10,10 +10,69 @@ internal sealed class Mutation(Random random)
 {
     private static readonly string[] Odd =
     [
-        "", " ", "~", "null", "yes", "no", "unknown", "none", "not-established", "amended", "-1", "0", "1e9", "50 mm", "-50 mm", "0.0000000001 mm", "999999999999 kg",
-        "-99999 kg", "3.5 t", "120 %", "265/70R17 115S", "31x10.50R15LT", "999/99R99 999Z", "0/0R0", "2018-10-26", "0001-01-01", "9999-12-31", "2999-12-31", "1900", "2999~",
-        "[1900..2999]", "[2020-02-30..2020-03-01]", "au-qld", "au", "au/ride-height/raise-four-wheel-drive", "total-lift", "suspension-lift", "[]", "{}", "[[[[]]]]", "{ a: { b: [c] } }",
-        "\u202e", "\u200b", "\ufeff", "\u0000", "\u001b[31m", "::error::", "=1+1", "`", "|", ">", "&a", "*a", "!!tag", "- - -", "? :", "%YAML 1.1", "---", "...", "😀", "é", "車検証", "\t",
+        "",
+        " ",
+        "~",
+        "null",
+        "yes",
+        "no",
+        "unknown",
+        "none",
+        "not-established",
+        "amended",
+        "-1",
+        "0",
+        "1e9",
+        "50 mm",
+        "-50 mm",
+        "0.0000000001 mm",
+        "999999999999 kg",
+        "-99999 kg",
+        "3.5 t",
+        "120 %",
+        "265/70R17 115S",
+        "31x10.50R15LT",
+        "999/99R99 999Z",
+        "0/0R0",
+        "2018-10-26",
+        "0001-01-01",
+        "9999-12-31",
+        "2999-12-31",
+        "1900",
+        "2999~",
+        "[1900..2999]",
+        "[2020-02-30..2020-03-01]",
+        "au-qld",
+        "au",
+        "au/ride-height/raise-four-wheel-drive",
+        "total-lift",
+        "suspension-lift",
+        "[]",
+        "{}",
+        "[[[[]]]]",
+        "{ a: { b: [c] } }",
+        "\u202e",
+        "\u200b",
+        "\ufeff",
+        "\u0000",
+        "\u001b[31m",
+        "::error::",
+        "=1+1",
+        "`",
+        "|",
+        ">",
+        "&a",
+        "*a",
+        "!!tag",
+        "- - -",
+        "? :",
+        "%YAML 1.1",
+        "---",
+        "...",
+        "😀",
+        "é",
+        "車検証",
+        "\t",
     ];
 
     public int Next(int below) => random.Next(below);
@@ -28,13 +87,27 @@ internal sealed class Mutation(Random random)
             var length = Math.Min(random.Next(1, 30), text.Length - at);
             switch (random.Next(7))
             {
-                case 0: text.Insert(at, Odd[random.Next(Odd.Length)]); break;
-                case 1: text.Remove(at, length); break;
-                case 2: text.Insert(random.Next(text.Length + 1), text.ToString(at, length)); break;
-                case 3 when at < text.Length: text[at] = (char)(random.Next(3) == 0 ? random.Next(0x10000) : random.Next(128)); break;
-                case 4: Lines(text); break;
-                case 5 when text.Length < 20_000: text.Insert(at, string.Concat(Enumerable.Repeat(length > 0 ? text.ToString(at, length) : "[", random.Next(2, 200)))); break;
-                default: Word(text, at); break;
+                case 0:
+                    text.Insert(at, Odd[random.Next(Odd.Length)]);
+                    break;
+                case 1:
+                    text.Remove(at, length);
+                    break;
+                case 2:
+                    text.Insert(random.Next(text.Length + 1), text.ToString(at, length));
+                    break;
+                case 3 when at < text.Length:
+                    text[at] = (char)(random.Next(3) == 0 ? random.Next(0x10000) : random.Next(128));
+                    break;
+                case 4:
+                    Lines(text);
+                    break;
+                case 5 when text.Length < 20_000:
+                    text.Insert(at, string.Concat(Enumerable.Repeat(length > 0 ? text.ToString(at, length) : "[", random.Next(2, 200))));
+                    break;
+                default:
+                    Word(text, at);
+                    break;
             }
         }
 
@@ -44,11 +117,13 @@ internal sealed class Mutation(Random random)
     /// <summary>Keys and values; the result is JSON, which is YAML too. What cannot be read is changed by its letters.</summary>
     public string Structure(string from)
     {
-        if (random.Next(4) == 0) return Text(from);
+        if (random.Next(4) == 0)
+            return Text(from);
         try
         {
             var node = YamlText.Read(from, "");
-            for (var times = random.Next(1, 6); times > 0; times--) node = Changed(node, 0);
+            for (var times = random.Next(1, 6); times > 0; times--)
+                node = Changed(node, 0);
             var json = new StringBuilder();
             Write(json, node);
             return json.ToString();
@@ -69,24 +144,34 @@ internal sealed class Mutation(Random random)
                 var (key, value) = map.Entries[at];
                 return map with
                 {
-                    Entries = !here ? map.Entries.SetItem(at, KeyValuePair.Create(key, Changed(value, depth + 1))) : random.Next(4) switch
-                    {
-                        0 => map.Entries.RemoveAt(at),
-                        1 => map.Entries.SetItem(at, KeyValuePair.Create(key, map.Entries[random.Next(map.Entries.Length)].Value)),
-                        2 => map.Entries.SetItem(at, KeyValuePair.Create(new Scalar(Odd[random.Next(Odd.Length)] + "k", key.Mark), value)),
-                        _ => map.Entries.SetItem(at, KeyValuePair.Create(key, (Node)new Scalar(Odd[random.Next(Odd.Length)], key.Mark))),
-                    },
+                    Entries = !here
+                        ? map.Entries.SetItem(at, KeyValuePair.Create(key, Changed(value, depth + 1)))
+                        : random.Next(4) switch
+                        {
+                            0 => map.Entries.RemoveAt(at),
+                            1 => map.Entries.SetItem(at, KeyValuePair.Create(key, map.Entries[random.Next(map.Entries.Length)].Value)),
+                            2 => map.Entries.SetItem(
+                                at,
+                                KeyValuePair.Create(new Scalar(Odd[random.Next(Odd.Length)] + "k", key.Mark), value)
+                            ),
+                            _ => map.Entries.SetItem(
+                                at,
+                                KeyValuePair.Create(key, (Node)new Scalar(Odd[random.Next(Odd.Length)], key.Mark))
+                            ),
+                        },
                 };
             case Sequence { Items.Length: > 0 } list:
                 var item = random.Next(list.Items.Length);
                 return list with
                 {
-                    Items = !here ? list.Items.SetItem(item, Changed(list.Items[item], depth + 1)) : random.Next(3) switch
-                    {
-                        0 => list.Items.RemoveAt(item),
-                        1 => list.Items.AddRange(Enumerable.Repeat(list.Items[item], random.Next(1, 120))),
-                        _ => list.Items.Insert(item, Changed(list.Items[item], depth + 1)),
-                    },
+                    Items = !here
+                        ? list.Items.SetItem(item, Changed(list.Items[item], depth + 1))
+                        : random.Next(3) switch
+                        {
+                            0 => list.Items.RemoveAt(item),
+                            1 => list.Items.AddRange(Enumerable.Repeat(list.Items[item], random.Next(1, 120))),
+                            _ => list.Items.Insert(item, Changed(list.Items[item], depth + 1)),
+                        },
                 };
             default:
                 return random.Next(8) switch
@@ -104,7 +189,13 @@ internal sealed class Mutation(Random random)
     private string Number(string text)
     {
         var unit = text.AsSpan().TrimStart("+-0123456789.");
-        var value = random.Next(4) switch { 0 => random.Next(-100, 100), 1 => random.Next(5000), 2 => random.NextInt64(-1_000_000_000, 1_000_000_000), _ => random.Next(1000) / 10m };
+        var value = random.Next(4) switch
+        {
+            0 => random.Next(-100, 100),
+            1 => random.Next(5000),
+            2 => random.NextInt64(-1_000_000_000, 1_000_000_000),
+            _ => random.Next(1000) / 10m,
+        };
         return string.Create(CultureInfo.InvariantCulture, $"{value}{unit}");
     }
 
@@ -114,9 +205,15 @@ internal sealed class Mutation(Random random)
         var (one, other) = (random.Next(lines.Count), random.Next(lines.Count));
         switch (random.Next(3))
         {
-            case 0: lines.RemoveAt(one); break;
-            case 1: lines.Insert(one, lines[other]); break;
-            default: (lines[one], lines[other]) = (lines[other], lines[one]); break;
+            case 0:
+                lines.RemoveAt(one);
+                break;
+            case 1:
+                lines.Insert(one, lines[other]);
+                break;
+            default:
+                (lines[one], lines[other]) = (lines[other], lines[one]);
+                break;
         }
 
         text.Clear().AppendJoin('\n', lines);
@@ -126,8 +223,10 @@ internal sealed class Mutation(Random random)
     {
         var whole = text.ToString();
         var (from, to) = (at, at);
-        while (from > 0 && whole[from - 1] is not (' ' or '\n' or ',' or ':')) from--;
-        while (to < whole.Length && whole[to] is not (' ' or '\n' or ',' or ':')) to++;
+        while (from > 0 && whole[from - 1] is not (' ' or '\n' or ',' or ':'))
+            from--;
+        while (to < whole.Length && whole[to] is not (' ' or '\n' or ',' or ':'))
+            to++;
         text.Remove(from, to - from).Insert(from, Odd[random.Next(Odd.Length)]);
     }
 
@@ -142,11 +241,17 @@ internal sealed class Mutation(Random random)
                 Join(json, '[', list.Items, ']', item => Write(json, item));
                 break;
             case Mapping map:
-                Join(json, '{', map.Entries, '}', entry =>
-                {
-                    json.Append('"').Append(System.Text.Json.JsonEncodedText.Encode(Whole(entry.Key.Text))).Append("\": ");
-                    Write(json, entry.Value);
-                });
+                Join(
+                    json,
+                    '{',
+                    map.Entries,
+                    '}',
+                    entry =>
+                    {
+                        json.Append('"').Append(System.Text.Json.JsonEncodedText.Encode(Whole(entry.Key.Text))).Append("\": ");
+                        Write(json, entry.Value);
+                    }
+                );
                 break;
         }
     }
@@ -157,7 +262,8 @@ internal sealed class Mutation(Random random)
         var first = true;
         foreach (var item in items)
         {
-            if (!first) json.Append(", ");
+            if (!first)
+                json.Append(", ");
             first = false;
             write(item);
         }

@@ -1,8 +1,8 @@
 // dotnet run -c Release --project tests/fuzz -- SECONDS [--seed N] [--only KIND]
 //
-// Throws mutated inputs of every kind at the entry points of the command and the page. An input is a finding when it ends in anything but an
-// answer or an explained refusal, takes more than 2 s of processor time, or gives two different outcomes in two runs; more than 500 MB ends
-// the process. A finding is kept in tests/fuzz/found; once mended it moves to tests/fuzz/seeds/KIND, which every run tries first.
+// Throws mutated inputs of every kind at the entry points of the command and the page. An input is a finding when it ends in anything but
+// an answer or an explained refusal, takes more than 2 s of processor time, or gives two different outcomes in two runs; more than 500 MB
+// ends the process. A finding is kept in tests/fuzz/found; once mended it moves to tests/fuzz/seeds/KIND, which every run tries first.
 using System.Globalization;
 using RuleBook.Fuzz;
 
@@ -11,7 +11,8 @@ var seed = Array.IndexOf(args, "--seed") is var at and >= 0 ? int.Parse(args[at 
 var only = Array.IndexOf(args, "--only") is var chosen and >= 0 ? args[chosen + 1] : null;
 
 var repository = new DirectoryInfo(AppContext.BaseDirectory);
-while (!File.Exists(Path.Combine(repository.FullName, "RuleBook.sln"))) repository = repository.Parent!;
+while (!File.Exists(Path.Combine(repository.FullName, "RuleBook.sln")))
+    repository = repository.Parent!;
 var corpus = new Corpus(repository.FullName);
 var campaign = new Campaign(corpus, [.. Targets.Of(corpus).Where(target => only is null || target.Kind == only)], seed);
 Console.WriteLine($"seed {seed}, {seconds} s");

@@ -24,9 +24,19 @@ internal sealed record Target(string Kind, int Share, string[] Seeds, Func<Mutat
     }
 
     /// <summary>What is new about an outcome: the verdict or the codes, without places and figures.</summary>
-    public static int Signature(string outcome) => string.Join('|', outcome.Split('\n')
-        .Select(line => line.IndexOf(": error ", StringComparison.Ordinal) is var at and >= 0 ? line[at..].Split(':')[1] : line.Split(':')[0].Trim())
-        .Take(40)
-        .Distinct()
-        .Order(StringComparer.Ordinal)).GetHashCode(StringComparison.Ordinal);
+    public static int Signature(string outcome) =>
+        string.Join(
+                '|',
+                outcome
+                    .Split('\n')
+                    .Select(line =>
+                        line.IndexOf(": error ", StringComparison.Ordinal) is var at and >= 0
+                            ? line[at..].Split(':')[1]
+                            : line.Split(':')[0].Trim()
+                    )
+                    .Take(40)
+                    .Distinct()
+                    .Order(StringComparer.Ordinal)
+            )
+            .GetHashCode(StringComparison.Ordinal);
 }

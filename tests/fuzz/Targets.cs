@@ -28,19 +28,55 @@ internal static class Targets
 
     public static IEnumerable<Target> Of(Corpus corpus)
     {
-        yield return new("yaml", 2, [.. corpus.Jobs, .. corpus.Bad], (mutation, text) => mutation.Text(text), text => YamlText.Read(Encoding.UTF8.GetBytes(text), "x").ToString());
+        yield return new(
+            "yaml",
+            2,
+            [.. corpus.Jobs, .. corpus.Bad],
+            (mutation, text) => mutation.Text(text),
+            text => YamlText.Read(Encoding.UTF8.GetBytes(text), "x").ToString()
+        );
         yield return new("words", 1, [.. Words(corpus)], (mutation, text) => mutation.Text(text), Word);
         yield return new("job", 8, corpus.Jobs, (mutation, text) => mutation.Structure(text), text => Assessed(corpus.Book, text));
         yield return new("page", 3, corpus.Jobs, (mutation, text) => mutation.Structure(text), text => Paged(corpus.Book, text));
         yield return new("margin", 2, corpus.Jobs, (mutation, text) => mutation.Structure(text), text => Margin(corpus.Book, text));
-        yield return new("book", 4, [.. corpus.Small.Files.Select(file => $"{file.Path}\n{file.Text}")], (mutation, text) => mutation.Text(text), text => Booked(corpus, text));
+        yield return new(
+            "book",
+            4,
+            [.. corpus.Small.Files.Select(file => $"{file.Path}\n{file.Text}")],
+            (mutation, text) => mutation.Text(text),
+            text => Booked(corpus, text)
+        );
         yield return new("cases", 1, corpus.CaseFiles, (mutation, text) => mutation.Text(text), text => Cases(corpus.Book, text));
-        yield return new("packed", 1, [Convert.ToBase64String(PackedBook.Of(corpus.SmallFolder).ToBytes()[..^SHA256.HashSizeInBytes])], Bytes, Packed);
-        yield return new("command", 2, ["assess - --in xa", "limits xa --on 2018-10-26", "timeline ride-height", "changes . .", "inspect .", "assess x.yaml --set a.b=c", "margin x --format json"],
-            (mutation, text) => mutation.Text(text), text => Command(corpus, text));
+        yield return new(
+            "packed",
+            1,
+            [Convert.ToBase64String(PackedBook.Of(corpus.SmallFolder).ToBytes()[..^SHA256.HashSizeInBytes])],
+            Bytes,
+            Packed
+        );
+        yield return new(
+            "command",
+            2,
+            [
+                "assess - --in xa",
+                "limits xa --on 2018-10-26",
+                "timeline ride-height",
+                "changes . .",
+                "inspect .",
+                "assess x.yaml --set a.b=c",
+                "margin x --format json",
+            ],
+            (mutation, text) => mutation.Text(text),
+            text => Command(corpus, text)
+        );
     }
 
-    private static IEnumerable<string> Words(Corpus corpus) => corpus.Jobs.SelectMany(job => job.Split(['\n', ',', ':', '{', '}', '[', ']'])).Select(word => word.Trim()).Where(word => word.Length is > 1 and < 40).Distinct();
+    private static IEnumerable<string> Words(Corpus corpus) =>
+        corpus
+            .Jobs.SelectMany(job => job.Split(['\n', ',', ':', '{', '}', '[', ']']))
+            .Select(word => word.Trim())
+            .Where(word => word.Length is > 1 and < 40)
+            .Distinct();
 
     private static string Word(string text)
     {
@@ -75,14 +111,27 @@ internal static class Targets
     private static string Booked(Corpus corpus, string text)
     {
         var (path, body) = text.Split('\n', 2) is [var first, var rest] ? (first, rest) : (text, "");
-        var folder = BookFolder.Of([.. corpus.Small.Files.Where(file => file.Path != path).Select(file => new BookBytes(file.Path, Encoding.UTF8.GetBytes(file.Text))), new BookBytes(path, Encoding.UTF8.GetBytes(body))]);
+        var folder = BookFolder.Of([
+            .. corpus
+                .Small.Files.Where(file => file.Path != path)
+                .Select(file => new BookBytes(file.Path, Encoding.UTF8.GetBytes(file.Text))),
+            new BookBytes(path, Encoding.UTF8.GetBytes(body)),
+        ]);
         var report = Inspection.Run(folder, Today);
         using var said = new StringWriter();
         InspectionText.Write(report, said);
-        if (report.Problems.Any(problem => problem.Code == "check-failed")) throw new InvalidOperationException(said.ToString());
-        if (!report.IsSound) return said.ToString();
-        foreach (var place in report.Book!.Jurisdictions) said.Write(ResolvedText.Of(report.Book, place));
-        said.Write(Assessed(report.Book, "{ registered-in: xa-n, on: 2015-06-01, vehicle: { four-wheel-drive: yes }, modification: { suspension-lift: 60 mm } }"));
+        if (report.Problems.Any(problem => problem.Code == "check-failed"))
+            throw new InvalidOperationException(said.ToString());
+        if (!report.IsSound)
+            return said.ToString();
+        foreach (var place in report.Book!.Jurisdictions)
+            said.Write(ResolvedText.Of(report.Book, place));
+        said.Write(
+            Assessed(
+                report.Book,
+                "{ registered-in: xa-n, on: 2015-06-01, vehicle: { four-wheel-drive: yes }, modification: { suspension-lift: 60 mm } }"
+            )
+        );
         return said.ToString();
     }
 
@@ -93,7 +142,10 @@ internal static class Targets
         try
         {
             // As bytes: what is no letter is written as the sign for it, as an editor would.
-            File.WriteAllBytes(Path.Combine(folder.CreateSubdirectory("au-qld").FullName, "ride-height.yaml"), Encoding.UTF8.GetBytes(text));
+            File.WriteAllBytes(
+                Path.Combine(folder.CreateSubdirectory("au-qld").FullName, "ride-height.yaml"),
+                Encoding.UTF8.GetBytes(text)
+            );
             return string.Join('\n', CaseFolder.Load(folder.FullName, book).Select(one => one.Id));
         }
         finally
@@ -106,8 +158,10 @@ internal static class Targets
     {
         var bytes = Convert.FromBase64String(from);
         for (var times = mutation.Next(6); times >= 0; times--)
-            if (mutation.Next(4) == 0 && bytes.Length > 10) bytes = [.. bytes.AsSpan(0, mutation.Next(bytes.Length)), .. bytes.AsSpan(mutation.Next(bytes.Length))];
-            else if (bytes.Length > 0) bytes[mutation.Next(bytes.Length)] = (byte)mutation.Next(256);
+            if (mutation.Next(4) == 0 && bytes.Length > 10)
+                bytes = [.. bytes.AsSpan(0, mutation.Next(bytes.Length)), .. bytes.AsSpan(mutation.Next(bytes.Length))];
+            else if (bytes.Length > 0)
+                bytes[mutation.Next(bytes.Length)] = (byte)mutation.Next(256);
         return Convert.ToBase64String(bytes);
     }
 
@@ -124,7 +178,11 @@ internal static class Targets
         using var error = new StringWriter { NewLine = "\n" };
         var console = AnsiConsole.Create(new AnsiConsoleSettings { Ansi = AnsiSupport.No, Out = new AnsiConsoleOutput(said) });
         // What writes or serves is not tried here; the fault suite does.
-        var args = line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(word => word is not ("site" or "--output" or "pack" or "--write" or "-" or "--preview") && !word.Contains("/dev", StringComparison.Ordinal));
+        var args = line.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .Where(word =>
+                word is not ("site" or "--output" or "pack" or "--write" or "-" or "--preview")
+                && !word.Contains("/dev", StringComparison.Ordinal)
+            );
         // Here is the small book, wherever the run was started.
         string[] all = [.. args.Select(word => word == "." ? corpus.SmallFolder : word), "--book", corpus.SmallFolder];
         var code = CommandLine.RunAsync(all, new Surroundings(said, error, console, Today, corpus.SmallFolder)).GetAwaiter().GetResult();

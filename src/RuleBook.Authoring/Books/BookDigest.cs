@@ -11,7 +11,9 @@ internal static class BookDigest
     internal static string Of(IEnumerable<BookText> texts)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var (path, text) in texts.Where(file => file.Path != BookFolder.Editions).OrderBy(file => file.Path, StringComparer.Ordinal))
+        foreach (
+            var (path, text) in texts.Where(file => file.Path != BookFolder.Editions).OrderBy(file => file.Path, StringComparer.Ordinal)
+        )
         {
             hash.AppendData(Encoding.UTF8.GetBytes($"{path}\0{text.Replace("\r\n", "\n", StringComparison.Ordinal)}\0"));
         }

@@ -33,27 +33,32 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
     private static readonly string[] Fixed = ["schema/vocabulary", "schema/reference"];
 
     /// <summary>
-    /// Reads the files of a book: <c>jurisdictions/editions.yaml</c>, <c>jurisdictions/*/*.yaml</c>, <c>schema/vocabulary/*.yaml</c> and <c>schema/reference/*.yaml</c>.
-    /// A link is reported and not followed: what it leads to is not the book's.
+    /// Reads the files of a book: <c>jurisdictions/editions.yaml</c>, <c>jurisdictions/*/*.yaml</c>, <c>schema/vocabulary/*.yaml</c> and
+    /// <c>schema/reference/*.yaml</c>. A link is reported and not followed: what it leads to is not the book's.
     /// </summary>
     /// <param name="folder">The folder that has <c>jurisdictions</c> in it.</param>
     /// <exception cref="InputException">It is not a book, or too large for one.</exception>
     public static BookFolder Load(string folder)
     {
         var jurisdictions = Path.Combine(folder, "jurisdictions");
-        if (!Directory.Exists(jurisdictions)) throw new InputException(BookProblems.NotABook(folder));
+        if (!Directory.Exists(jurisdictions))
+            throw new InputException(BookProblems.NotABook(folder));
 
         var problems = ImmutableArray.CreateBuilder<Problem>();
         var texts = new List<BookText>();
         string[] fixedAbove = ["jurisdictions", "schema", .. Fixed];
         problems.AddRange(fixedAbove.Where(place => IsLink(Path.Combine(folder, place))).Select(BookProblems.Link));
-        if (problems.Count > 0) return Whole(texts, problems);
+        if (problems.Count > 0)
+            return Whole(texts, problems);
 
-        foreach (var path in NotHidden(Directory.EnumerateFiles(jurisdictions)).Select(file => $"jurisdictions/{Path.GetFileName(file)}")) ReadFile(folder, path, texts, problems);
+        foreach (var path in NotHidden(Directory.EnumerateFiles(jurisdictions)).Select(file => $"jurisdictions/{Path.GetFileName(file)}"))
+            ReadFile(folder, path, texts, problems);
         var places = Directory.EnumerateDirectories(jurisdictions).Select(place => $"jurisdictions/{Path.GetFileName(place)}");
         foreach (var place in NotHidden(places).Concat(Fixed))
-            if (IsLink(Path.Combine(folder, place))) problems.Add(BookProblems.Link(place));
-            else ReadFolder(folder, place, texts, problems);
+            if (IsLink(Path.Combine(folder, place)))
+                problems.Add(BookProblems.Link(place));
+            else
+                ReadFolder(folder, place, texts, problems);
         return Whole(texts, problems);
     }
 
@@ -64,7 +69,8 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
         var problems = ImmutableArray.CreateBuilder<Problem>();
         var texts = new List<BookText>();
         foreach (var (path, content) in files)
-            if (IsOfABook(path)) Add(texts, problems, path, () => YamlText.Text(content.Span, path));
+            if (IsOfABook(path))
+                Add(texts, problems, path, () => YamlText.Text(content.Span, path));
         return texts.Count + problems.Count == 0 ? throw new InputException(BookProblems.NotABook("")) : Whole(texts, problems);
     }
 
@@ -77,16 +83,21 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
     private static void ReadFolder(string folder, string place, List<BookText> texts, ImmutableArray<Problem>.Builder problems)
     {
         var there = Path.Combine(folder, place);
-        if (!Directory.Exists(there)) return;
-        foreach (var entry in NotHidden(Directory.EnumerateFileSystemEntries(there))) ReadFile(folder, $"{place}/{Path.GetFileName(entry)}", texts, problems);
+        if (!Directory.Exists(there))
+            return;
+        foreach (var entry in NotHidden(Directory.EnumerateFileSystemEntries(there)))
+            ReadFile(folder, $"{place}/{Path.GetFileName(entry)}", texts, problems);
     }
 
     private static void ReadFile(string folder, string path, List<BookText> texts, ImmutableArray<Problem>.Builder problems)
     {
         var entry = Path.Combine(folder, path);
-        if (IsLink(entry)) problems.Add(BookProblems.Link(path));
-        else if (Directory.Exists(entry) || !IsOfABook(path)) problems.Add(BookProblems.Stray(path));
-        else Add(texts, problems, path, () => YamlText.FileText(entry, path));
+        if (IsLink(entry))
+            problems.Add(BookProblems.Link(path));
+        else if (Directory.Exists(entry) || !IsOfABook(path))
+            problems.Add(BookProblems.Stray(path));
+        else
+            Add(texts, problems, path, () => YamlText.FileText(entry, path));
     }
 
     private static void Add(List<BookText> texts, ImmutableArray<Problem>.Builder problems, string path, Func<string> read)
@@ -100,11 +111,14 @@ public sealed record BookFolder(ImmutableArray<BookText> Files, string Digest, I
             problems.AddRange(refusal.Problems);
         }
 
-        if (texts.Count + problems.Count > MostFiles || texts.Sum(text => (long)text.Text.Length) > MostBytes) throw new InputException(BookProblems.TooLarge());
+        if (texts.Count + problems.Count > MostFiles || texts.Sum(text => (long)text.Text.Length) > MostBytes)
+            throw new InputException(BookProblems.TooLarge());
     }
 
     private static bool IsOfABook(string path) =>
-        path == Editions || path.EndsWith(".yaml", StringComparison.Ordinal) && path.Split('/') is ["jurisdictions", _, _] or ["schema", "vocabulary" or "reference", _];
+        path == Editions
+        || path.EndsWith(".yaml", StringComparison.Ordinal)
+            && path.Split('/') is ["jurisdictions", _, _] or ["schema", "vocabulary" or "reference", _];
 
     private static bool IsLink(string path) => new FileInfo(path).LinkTarget is not null;
 

@@ -12,10 +12,22 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Written">The job as nodes, base vehicle and changes put together.</param>
 /// <param name="Expect">The answer.</param>
 /// <param name="Because">Where the answer is from.</param>
-/// <param name="IsEdge">An edge of the case that it stands under, whose reason it shares: the answer is derived from the figure beside it.</param>
+/// <param name="IsEdge">
+/// An edge of the case that it stands under, whose reason it shares: the answer is derived from the figure beside it.
+/// </param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Case(
-    string Id, string Says, string Jurisdiction, string Topic, Job Job, Mapping Written, Expectation Expect, Because Because, bool IsEdge, Mark Mark)
+    string Id,
+    string Says,
+    string Jurisdiction,
+    string Topic,
+    Job Job,
+    Mapping Written,
+    Expectation Expect,
+    Because Because,
+    bool IsEdge,
+    Mark Mark
+)
 {
     /// <summary>Whether the answer is that the sources leave the pathway open.</summary>
     public bool LeavesOpen => Expect.Undecided || Expect.Between is { Decided: false };

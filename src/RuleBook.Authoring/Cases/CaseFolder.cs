@@ -14,7 +14,9 @@ public static class CaseFolder
     /// <summary>All cases, in ordinal order of their files and as written in them.</summary>
     /// <param name="folder">The folder that has a folder for each jurisdiction.</param>
     /// <param name="book">The book whose words and sources the cases use.</param>
-    /// <exception cref="InputException">A file cannot be read, an id is used twice, or there is no case at all; every problem is listed.</exception>
+    /// <exception cref="InputException">
+    /// A file cannot be read, an id is used twice, or there is no case at all; every problem is listed.
+    /// </exception>
     public static ImmutableArray<Case> Load(string folder, Book book)
     {
         var problems = new List<Problem>();
@@ -25,18 +27,43 @@ public static class CaseFolder
             .SelectMany(path => Read(folder, path, book, problems))
             .ToImmutableArray();
         foreach (var twice in cases.GroupBy(one => one.Id).Where(group => group.Skip(1).Any()))
-            problems.Add(Problem.Error("duplicate-id", twice.ElementAt(1).Mark, $"the id '{twice.Key}' is already used at {twice.First().Mark}", "an id names one case for ever"));
+            problems.Add(
+                Problem.Error(
+                    "duplicate-id",
+                    twice.ElementAt(1).Mark,
+                    $"the id '{twice.Key}' is already used at {twice.First().Mark}",
+                    "an id names one case for ever"
+                )
+            );
         if (cases.Length == 0 && problems.Count == 0)
-            problems.Add(Problem.Error("no-case", new Mark(folder, 1, 1), "there is no case in the folder", "a run without a case proves nothing: name the folder that has them"));
+            problems.Add(
+                Problem.Error(
+                    "no-case",
+                    new Mark(folder, 1, 1),
+                    "there is no case in the folder",
+                    "a run without a case proves nothing: name the folder that has them"
+                )
+            );
         return problems.Count == 0 ? cases : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
     }
 
     private static ImmutableArray<Case> Read(string folder, string path, Book book, List<Problem> problems)
     {
         var shown = $"tests/cases/{path}";
-        if (path.Split('/') is not [var place, var file] || book.Jurisdiction(place)?.Id != place || !book.Vocabulary.Topics.ContainsKey(file[..^5]))
+        if (
+            path.Split('/') is not [var place, var file]
+            || book.Jurisdiction(place)?.Id != place
+            || !book.Vocabulary.Topics.ContainsKey(file[..^5])
+        )
         {
-            problems.Add(Problem.Error("wrong-folder", new Mark(shown, 1, 1), $"'{path}' does not name a jurisdiction and a topic of the book", "name it <jurisdiction>/<topic>.yaml"));
+            problems.Add(
+                Problem.Error(
+                    "wrong-folder",
+                    new Mark(shown, 1, 1),
+                    $"'{path}' does not name a jurisdiction and a topic of the book",
+                    "name it <jurisdiction>/<topic>.yaml"
+                )
+            );
             return [];
         }
 

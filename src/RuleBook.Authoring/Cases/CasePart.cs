@@ -15,10 +15,12 @@ internal sealed record CasePart(string Id, Mapping Keys, bool IsEdge, Mark Mark)
     public static IEnumerable<CasePart> Of(Node node, List<Problem> problems)
     {
         var fields = new Fields(node, problems);
-        if (node is not Mapping keys) yield break;
+        if (node is not Mapping keys)
+            yield break;
         var id = fields.Required("id");
         yield return new CasePart(id, keys, false, node.Mark);
-        if (fields.Nested("then") is not { } then) yield break;
+        if (fields.Nested("then") is not { } then)
+            yield break;
         foreach (var (name, value) in then.Entries)
             if (Different(new Fields(value, problems)) && value is Mapping over)
                 yield return new CasePart($"{id}/{name.Text}", Laid(keys, over), over.Find("because") is null, value.Mark);
@@ -26,8 +28,10 @@ internal sealed record CasePart(string Id, Mapping Keys, bool IsEdge, Mark Mark)
 
     private static bool Different(Fields fields)
     {
-        foreach (var key in MayDiffer) fields.Node(key);
-        if (!fields.Has("expect")) fields.Missing("expect");
+        foreach (var key in MayDiffer)
+            fields.Node(key);
+        if (!fields.Has("expect"))
+            fields.Missing("expect");
         fields.Done();
         return fields.Has("expect");
     }
@@ -36,7 +40,12 @@ internal sealed record CasePart(string Id, Mapping Keys, bool IsEdge, Mark Mark)
     private static Mapping Laid(Mapping keys, Mapping over)
     {
         string[] own = [.. over.Entries.Select(entry => entry.Key.Text)];
-        string[] gone = ["then", .. own.Except(["changes", "each"]), .. own.Any(key => key is "on" or "dates") ? (string[])["on", "dates"] : []];
+        string[] gone =
+        [
+            "then",
+            .. own.Except(["changes", "each"]),
+            .. own.Any(key => key is "on" or "dates") ? (string[])["on", "dates"] : [],
+        ];
         return NodeMerge.Over(gone.Aggregate(keys, NodeEdit.Remove), over);
     }
 }

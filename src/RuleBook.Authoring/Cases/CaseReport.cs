@@ -20,7 +20,8 @@ public static class CaseReport
             json.WriteNumber("edges", results.Count(result => result.Case.IsEdge));
             json.WriteNumber("open", results.Count(result => result.Case.LeavesOpen));
             json.WriteStartArray("cases");
-            foreach (var result in results) Write(json, result);
+            foreach (var result in results)
+                Write(json, result);
             json.WriteEndArray();
             json.WriteEndObject();
         });
@@ -30,7 +31,17 @@ public static class CaseReport
     public static string Junit(IReadOnlyList<CaseResult> results)
     {
         var text = new StringBuilder();
-        using (var xml = XmlWriter.Create(text, new XmlWriterSettings { Indent = true, NewLineChars = "\n", OmitXmlDeclaration = true }))
+        using (
+            var xml = XmlWriter.Create(
+                text,
+                new XmlWriterSettings
+                {
+                    Indent = true,
+                    NewLineChars = "\n",
+                    OmitXmlDeclaration = true,
+                }
+            )
+        )
         {
             xml.WriteStartElement("testsuites");
             foreach (var suite in results.GroupBy(result => $"{result.Case.Jurisdiction}/{result.Case.Topic}"))
@@ -39,7 +50,8 @@ public static class CaseReport
                 xml.WriteAttributeString("name", suite.Key);
                 xml.WriteAttributeString("tests", Number(suite.Count()));
                 xml.WriteAttributeString("failures", Number(suite.Count(result => !result.Passed)));
-                foreach (var result in suite) Write(xml, suite.Key, result);
+                foreach (var result in suite)
+                    Write(xml, suite.Key, result);
                 xml.WriteEndElement();
             }
 
@@ -59,7 +71,8 @@ public static class CaseReport
         json.WriteBoolean("edge", result.Case.IsEdge);
         json.WriteBoolean("passed", result.Passed);
         json.WriteStartArray("failures");
-        foreach (var failure in result.Failures) json.WriteStringValue(failure);
+        foreach (var failure in result.Failures)
+            json.WriteStringValue(failure);
         json.WriteEndArray();
         json.WriteEndObject();
     }

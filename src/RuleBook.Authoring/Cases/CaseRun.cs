@@ -41,15 +41,24 @@ public static class CaseRun
             var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged.Facts, outcome, judged.Findings());
             if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
                 yield return $"expected to be issued {papers}";
-            if (expect.Certifier is { } certifier && (certification?.Version.Certifier ?? Expectation.Nobody) is var named && named != certifier)
+            if (
+                expect.Certifier is { } certifier
+                && (certification?.Version.Certifier ?? Expectation.Nobody) is var named
+                && named != certifier
+            )
                 yield return $"expected {certifier} to certify, got {named}";
-            if (expect.BeforeWork is { } steps && (certification?.Steps.Count(step => step.BeforeWork) ?? 0) is var first && (steps == Expectation.Some ? first == 0 : first != steps))
+            if (
+                expect.BeforeWork is { } steps
+                && (certification?.Steps.Count(step => step.BeforeWork) ?? 0) is var first
+                && (steps == Expectation.Some ? first == 0 : first != steps)
+            )
                 yield return $"expected {(steps == Expectation.Some ? "some" : steps)} steps before the work, got {first}";
             if (expect.MayCertify is { } may && certification?.MayCertify != may)
                 yield return $"expected that the certifier may certify: {May(may)}, got: {May(certification?.MayCertify)} ({certification?.Why ?? "nothing"})";
         }
 
-        if (expect is { Conditions: null, ConditionsOf: null, CodesOf: null, Decides: null, Findings: null }) yield break;
+        if (expect is { Conditions: null, ConditionsOf: null, CodesOf: null, Decides: null, Findings: null })
+            yield break;
         var findings = judged.Findings();
         foreach (var (rule, outcomes) in expect.Findings ?? [])
             if (Given(rule, [.. findings, .. judged.OfUse()]) is var given && given != outcomes)
@@ -69,34 +78,47 @@ public static class CaseRun
     }
 
     /// <summary>
-    /// The measures that decide, in the findings that give the worst that is possible: those whose limits in easier tiers are exceeded, or where
-    /// none is, the one nearest to its limit.
+    /// The measures that decide, in the findings that give the worst that is possible: those whose limits in easier tiers are exceeded, or
+    /// where none is, the one nearest to its limit.
     /// </summary>
     private static string[] Deciding(ImmutableArray<Finding> findings, Outcome outcome) =>
-    [
-        .. findings
-            .Where(finding => finding.Outcome.Worst == outcome.Worst)
-            .SelectMany(finding => finding.Exceeded.IsEmpty ? finding.Limits.Where(check => check.Margin is not null).OrderBy(check => check.Margin).Take(1) : finding.Exceeded)
-            .Select(check => check.Measure.Name)
-            .Distinct(),
-    ];
+        [
+            .. findings
+                .Where(finding => finding.Outcome.Worst == outcome.Worst)
+                .SelectMany(finding =>
+                    finding.Exceeded.IsEmpty
+                        ? finding.Limits.Where(check => check.Margin is not null).OrderBy(check => check.Margin).Take(1)
+                        : finding.Exceeded
+                )
+                .Select(check => check.Measure.Name)
+                .Distinct(),
+        ];
 
     private static IEnumerable<string> ConditionsOf(IEnumerable<Finding> findings) =>
         findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name);
 
     /// <summary>The pathways that a rule gives, over all versions that may be in force; null where it does not bind.</summary>
-    private static Outcome? Given(string rule, ImmutableArray<Finding> findings) => findings
-        .Where(finding => finding.Version.Rule.Id == rule)
-        .Select(finding => (Outcome?)finding.Outcome)
-        .Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
+    private static Outcome? Given(string rule, ImmutableArray<Finding> findings) =>
+        findings
+            .Where(finding => finding.Version.Rule.Id == rule)
+            .Select(finding => (Outcome?)finding.Outcome)
+            .Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
 
-    private static string May(Truth? may) => may switch { Truth.Yes => "yes", Truth.No => "no", null => "nobody is named", _ => "open" };
+    private static string May(Truth? may) =>
+        may switch
+        {
+            Truth.Yes => "yes",
+            Truth.No => "no",
+            null => "nobody is named",
+            _ => "open",
+        };
 
     private static string Words(Outcome? outcome) => outcome is { } known ? Wording.Of(known) : "nothing";
 
     private static string? Differ(IEnumerable<string> expected, IEnumerable<string> got)
     {
-        string[] left = [.. expected.Distinct().Order(StringComparer.Ordinal)], right = [.. got.Distinct().Order(StringComparer.Ordinal)];
+        string[] left = [.. expected.Distinct().Order(StringComparer.Ordinal)],
+            right = [.. got.Distinct().Order(StringComparer.Ordinal)];
         return left.SequenceEqual(right) ? null : $"{Words(left)}, got {Words(right)}";
     }
 

@@ -25,8 +25,13 @@ internal sealed record CaseSpread(ImmutableArray<Scalar?> Days, ImmutableArray<C
     public IEnumerable<(string Suffix, Mapping Job)> Over(Mapping job)
     {
         var spread = Days.Select(day => (Suffix: day is null ? "" : $"/{day.Text}", Job: day is null ? job : NodeEdit.Set(job, "on", day)));
-        return Axes.Aggregate(spread, (before, axis) => before.SelectMany(
-            one => axis.Values.Select(value => (Suffix: $"{one.Suffix}/{value.Text}", Job: NodeEdit.Set(one.Job, axis.Path.Text, value)))));
+        return Axes.Aggregate(
+            spread,
+            (before, axis) =>
+                before.SelectMany(one =>
+                    axis.Values.Select(value => (Suffix: $"{one.Suffix}/{value.Text}", Job: NodeEdit.Set(one.Job, axis.Path.Text, value)))
+                )
+        );
     }
 
     private static int Bounded(long count) => (int)Math.Min(count, Most + 1);
@@ -34,7 +39,8 @@ internal sealed record CaseSpread(ImmutableArray<Scalar?> Days, ImmutableArray<C
     private static ImmutableArray<Scalar> Scalars(Fields fields, string key, Node value)
     {
         var items = value is Sequence many ? many.Items : [value];
-        if (items.IsEmpty) fields.Add("wrong-shape", value.Mark, $"'{key}' has no value", "give at least one: a case without a value is never run");
+        if (items.IsEmpty)
+            fields.Add("wrong-shape", value.Mark, $"'{key}' has no value", "give at least one: a case without a value is never run");
         return [.. items.Where(item => fields.TextOf(item) is not null).OfType<Scalar>()];
     }
 }

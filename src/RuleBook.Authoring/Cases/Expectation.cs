@@ -11,12 +11,16 @@ namespace RuleBook.Authoring.Cases;
 /// <param name="Decides">A measure whose limit keeps the verdict from being easier, or is the nearest where nothing is exceeded.</param>
 /// <param name="Asks">The facts asked for, by their path in the job; all of them.</param>
 /// <param name="Conditions">The conditions to be met or shown, of all rules that bind; all of them.</param>
-/// <param name="Findings">By full id of the rule, the pathways that it gives, whatever the other rules say; null where it does not bind.</param>
+/// <param name="Findings">
+/// By full id of the rule, the pathways that it gives, whatever the other rules say; null where it does not bind.
+/// </param>
 /// <param name="ConditionsOf">By full id of the rule, the conditions that this rule asks for; all of them.</param>
 /// <param name="CodesOf">By full id of the rule, the codes of the tiers that decide; all of them.</param>
 /// <param name="Issued">The papers issued on the pathways possible; all of them, empty where nothing is.</param>
 /// <param name="Certifier">What the certifier is called; <see cref="Nobody"/> where no scheme is in force.</param>
-/// <param name="BeforeWork">How many steps of the scheme come before the work on the pathways possible; <see cref="Some"/> for any number but none.</param>
+/// <param name="BeforeWork">
+/// How many steps of the scheme come before the work on the pathways possible; <see cref="Some"/> for any number but none.
+/// </param>
 /// <param name="MayCertify">Whether the certifier named in the job may certify.</param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Expectation(
@@ -32,7 +36,8 @@ public sealed record Expectation(
     string? Certifier,
     int? BeforeWork,
     Truth? MayCertify,
-    Mark Mark)
+    Mark Mark
+)
 {
     /// <summary>More than none.</summary>
     public const int Some = -1;

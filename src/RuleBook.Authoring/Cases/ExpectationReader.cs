@@ -14,9 +14,14 @@ internal static class ExpectationReader
     {
         var undecided = fields.Node("verdict") is Scalar { Text: "undecided" };
         var verdict = undecided ? null : LimitReader.ReadPathway(fields, "verdict");
-        var between = fields.List<PathwayWord>("between", node => LimitReader.PathwayOf(fields, node) is { } pathway ? new PathwayWord(pathway) : null);
+        var between = fields.List<PathwayWord>(
+            "between",
+            node => LimitReader.PathwayOf(fields, node) is { } pathway ? new PathwayWord(pathway) : null
+        );
         var expectation = new Expectation(
-            between.Length == 2 ? new Outcome(between[0].Pathway, between[1].Pathway) : verdict is { } one ? new Outcome(one, one) : null,
+            between.Length == 2 ? new Outcome(between[0].Pathway, between[1].Pathway)
+                : verdict is { } one ? new Outcome(one, one)
+                : null,
             undecided,
             fields.Text("decides"),
             fields.Has("asks") ? fields.Texts("asks") : null,
@@ -27,12 +32,33 @@ internal static class ExpectationReader
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
             ReadSteps(fields),
-            fields.Word("may-certify", "yes", "no", "open") switch { "yes" => Truth.Yes, "no" => Truth.No, "open" => Truth.Unknown, _ => null },
-            fields.Mark);
-        if (fields.Has("verdict") ? fields.Has("between") : !fields.Has("between") && expectation is { Findings: null, ConditionsOf: null, CodesOf: null })
-            fields.Add("one-content", fields.Mark, "a case expects a verdict or a range, or what single rules give", "give 'verdict: certificate' or 'between: [certificate, prohibited]'");
+            fields.Word("may-certify", "yes", "no", "open") switch
+            {
+                "yes" => Truth.Yes,
+                "no" => Truth.No,
+                "open" => Truth.Unknown,
+                _ => null,
+            },
+            fields.Mark
+        );
+        if (
+            fields.Has("verdict")
+                ? fields.Has("between")
+                : !fields.Has("between") && expectation is { Findings: null, ConditionsOf: null, CodesOf: null }
+        )
+            fields.Add(
+                "one-content",
+                fields.Mark,
+                "a case expects a verdict or a range, or what single rules give",
+                "give 'verdict: certificate' or 'between: [certificate, prohibited]'"
+            );
         if (fields.Has("between") && (between.Length != 2 || between[0].Pathway >= between[1].Pathway))
-            fields.Add("wrong-shape", fields.Mark, "a range goes from the least to the most onerous pathway", "write 'between: [certificate, prohibited]'");
+            fields.Add(
+                "wrong-shape",
+                fields.Mark,
+                "a range goes from the least to the most onerous pathway",
+                "write 'between: [certificate, prohibited]'"
+            );
         Known(fields, "decides", expectation.Decides is { } measure ? [measure] : [], book.Vocabulary.Measures.Keys);
         Known(fields, "conditions", expectation.Conditions ?? [], book.Vocabulary.Conditions.Keys);
         fields.Done();
@@ -45,23 +71,33 @@ internal static class ExpectationReader
         var findings = ImmutableDictionary.CreateBuilder<string, Outcome?>();
         foreach (var (key, value) in fields.Entries)
         {
-            if (RuleNamed(fields, key, book, topic) is not { } rule) continue;
-            if (ReadOutcome(fields, value) is { } outcome) findings[rule.Id] = outcome;
-            else if (value is Scalar { Text: "nothing" }) findings[rule.Id] = null;
+            if (RuleNamed(fields, key, book, topic) is not { } rule)
+                continue;
+            if (ReadOutcome(fields, value) is { } outcome)
+                findings[rule.Id] = outcome;
+            else if (value is Scalar { Text: "nothing" })
+                findings[rule.Id] = null;
         }
 
         return findings.ToImmutable();
     }
 
     /// <summary>A list of words for single rules.</summary>
-    private static ImmutableDictionary<string, ImmutableArray<string>> ReadLists(Fields fields, Book book, string topic, IEnumerable<string>? vocabulary = null)
+    private static ImmutableDictionary<string, ImmutableArray<string>> ReadLists(
+        Fields fields,
+        Book book,
+        string topic,
+        IEnumerable<string>? vocabulary = null
+    )
     {
         var lists = ImmutableDictionary.CreateBuilder<string, ImmutableArray<string>>();
         foreach (var (key, _) in fields.Entries)
         {
-            if (RuleNamed(fields, key, book, topic) is not { } rule) continue;
+            if (RuleNamed(fields, key, book, topic) is not { } rule)
+                continue;
             lists[rule.Id] = fields.Texts(key.Text);
-            if (vocabulary is not null) Known(fields, key.Text, lists[rule.Id], vocabulary);
+            if (vocabulary is not null)
+                Known(fields, key.Text, lists[rule.Id], vocabulary);
         }
 
         return lists.ToImmutable();
@@ -70,30 +106,37 @@ internal static class ExpectationReader
     private static Rule? RuleNamed(Fields fields, Scalar key, Book book, string topic)
     {
         fields.Node(key.Text);
-        if (book.Rule(topic + "/" + key.Text) is { } rule) return rule;
+        if (book.Rule(topic + "/" + key.Text) is { } rule)
+            return rule;
         fields.Add("unknown-rule", key.Mark, $"'{key.Text}' is not a rule of {topic}", Spelling.Tip(key.Text, [.. Rules(book, topic)]));
         return null;
     }
 
-    private static Outcome? ReadOutcome(Fields fields, Node value) => value switch
-    {
-        Scalar { Text: "nothing" } => null,
-        Sequence { Items: [var best, var worst] } => LimitReader.PathwayOf(fields, best) is { } least && LimitReader.PathwayOf(fields, worst) is { } most ? new Outcome(least, most) : null,
-        _ => LimitReader.PathwayOf(fields, value) is { } one ? new Outcome(one, one) : null,
-    };
+    private static Outcome? ReadOutcome(Fields fields, Node value) =>
+        value switch
+        {
+            Scalar { Text: "nothing" } => null,
+            Sequence { Items: [var best, var worst] } => LimitReader.PathwayOf(fields, best) is { } least
+            && LimitReader.PathwayOf(fields, worst) is { } most
+                ? new Outcome(least, most)
+                : null,
+            _ => LimitReader.PathwayOf(fields, value) is { } one ? new Outcome(one, one) : null,
+        };
 
-    private static IEnumerable<string> Rules(Book book, string topic) => topic.Split('/') is [var place, var name]
-        ? (book.Jurisdiction(place)?.Rules ?? []).Where(rule => rule.Topic == name).Select(rule => rule.Name)
-        : [];
+    private static IEnumerable<string> Rules(Book book, string topic) =>
+        topic.Split('/') is [var place, var name]
+            ? (book.Jurisdiction(place)?.Rules ?? []).Where(rule => rule.Topic == name).Select(rule => rule.Name)
+            : [];
 
     /// <summary>A number of steps, or yes for some, or no for none.</summary>
-    private static int? ReadSteps(Fields fields) => fields.Word("before-work", "yes", "no", "0", "1", "2", "3", "4", "5") switch
-    {
-        null => null,
-        "yes" => Expectation.Some,
-        "no" => 0,
-        var number => number[0] - '0',
-    };
+    private static int? ReadSteps(Fields fields) =>
+        fields.Word("before-work", "yes", "no", "0", "1", "2", "3", "4", "5") switch
+        {
+            null => null,
+            "yes" => Expectation.Some,
+            "no" => 0,
+            var number => number[0] - '0',
+        };
 
     public static Because ReadBecause(Fields fields, Book book, string jurisdiction)
     {
@@ -108,7 +151,8 @@ internal static class ExpectationReader
             source is null ? null : $"{source.Jurisdiction}/{source.Id}",
             fields.Text("clause"),
             fields.Text("note") ?? practice ?? memory,
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return because;
     }

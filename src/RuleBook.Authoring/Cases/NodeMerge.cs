@@ -10,7 +10,8 @@ internal static class NodeMerge
     {
         var entries = below.Entries.ToBuilder();
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var i = 0; i < entries.Count; i++) places.TryAdd(entries[i].Key.Text, i);
+        for (var i = 0; i < entries.Count; i++)
+            places.TryAdd(entries[i].Key.Text, i);
         foreach (var (key, value) in above.Entries)
             if (places.TryGetValue(key.Text, out var at))
                 entries[at] = KeyValuePair.Create(key, entries[at].Value is Mapping old && value is Mapping over ? Over(old, over) : value);
@@ -20,6 +21,9 @@ internal static class NodeMerge
                 entries.Add(KeyValuePair.Create(key, value));
             }
 
-        return below with { Entries = entries.DrainToImmutable() };
+        return below with
+        {
+            Entries = entries.DrainToImmutable(),
+        };
     }
 }

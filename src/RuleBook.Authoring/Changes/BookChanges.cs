@@ -3,7 +3,10 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
 
-/// <summary>Which answers change between two books: by cells, not by text. What is only worded otherwise changes nothing; what no answer shows is told beside them.</summary>
+/// <summary>
+/// Which answers change between two books: by cells, not by text. What is only worded otherwise changes nothing; what no answer shows is
+/// told beside them.
+/// </summary>
 public static class BookChanges
 {
     /// <summary>Compares two books.</summary>
@@ -12,7 +15,8 @@ public static class BookChanges
     /// <param name="progress">Told the id of each jurisdiction before it is compared.</param>
     public static ChangeReport Between(Book before, Book after, Action<string>? progress = null)
     {
-        if (before.Digest == after.Digest) return new ChangeReport([], []);
+        if (before.Digest == after.Digest)
+            return new ChangeReport([], []);
         var vocabulary = Words.Of(before, after);
         var answers = ImmutableArray.CreateBuilder<AnswerChange>();
         var remarks = ImmutableArray.CreateBuilder<Remark>();
@@ -21,12 +25,27 @@ public static class BookChanges
             progress?.Invoke(now.Id);
             if (Counterpart(before, now) is not { } old)
             {
-                remarks.Add(new Remark(RemarkKind.JurisdictionAdded, now.Id, now.Name, now.Id, null, "only the new book has this jurisdiction", now.Mark));
+                remarks.Add(
+                    new Remark(
+                        RemarkKind.JurisdictionAdded,
+                        now.Id,
+                        now.Name,
+                        now.Id,
+                        null,
+                        "only the new book has this jurisdiction",
+                        now.Mark
+                    )
+                );
                 continue;
             }
 
             var topics = old.Rules.Concat(now.Rules).Select(rule => rule.Topic).Distinct().Order(StringComparer.Ordinal).ToArray();
-            foreach (var report in topics.AsParallel().AsOrdered().Select(topic => new TopicComparison(before, after, old, now, topic, vocabulary).Run()))
+            foreach (
+                var report in topics
+                    .AsParallel()
+                    .AsOrdered()
+                    .Select(topic => new TopicComparison(before, after, old, now, topic, vocabulary).Run())
+            )
             {
                 answers.AddRange(report.Answers);
                 remarks.AddRange(report.Remarks);
@@ -36,9 +55,26 @@ public static class BookChanges
         }
 
         foreach (var old in before.Jurisdictions.Where(old => after.Jurisdictions.All(now => Counterpart(before, now)?.Id != old.Id)))
-            remarks.Add(new Remark(RemarkKind.JurisdictionRemoved, old.Id, old.Name, old.Id, null, "only the old book has this jurisdiction", old.Mark));
+            remarks.Add(
+                new Remark(
+                    RemarkKind.JurisdictionRemoved,
+                    old.Id,
+                    old.Name,
+                    old.Id,
+                    null,
+                    "only the old book has this jurisdiction",
+                    old.Mark
+                )
+            );
         remarks.AddRange(WordRemarks.Of(before, after));
-        return new ChangeReport(answers.ToImmutable(), [.. remarks.OrderBy(remark => remark.Kind is RemarkKind.Other or RemarkKind.Evidence ? remark.Kind : RemarkKind.JurisdictionAdded)]);
+        return new ChangeReport(
+            answers.ToImmutable(),
+            [
+                .. remarks.OrderBy(remark =>
+                    remark.Kind is RemarkKind.Other or RemarkKind.Evidence ? remark.Kind : RemarkKind.JurisdictionAdded
+                ),
+            ]
+        );
     }
 
     private static Jurisdiction? Counterpart(Book before, Jurisdiction now) =>

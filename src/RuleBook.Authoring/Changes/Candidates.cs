@@ -17,7 +17,8 @@ internal sealed record CandidateGroup(
     ImmutableDictionary<string, string> Words,
     ImmutableSortedDictionary<string, ImmutableArray<string>> Vehicles,
     ImmutableArray<Witness> Witnesses,
-    Witness? Furthest);
+    Witness? Furthest
+);
 
 /// <summary>Finds where some rules of two books differ, cell by cell.</summary>
 internal static class Candidates
@@ -28,9 +29,17 @@ internal static class Candidates
     public static ImmutableArray<CandidateGroup> Of(Vocabulary vocabulary, Topic topic, Slice before, Slice after)
     {
         ResolvedVersion[] versions = [.. before.Versions, .. after.Versions];
-        var space = new Space(vocabulary, after.Jurisdiction, after.Day, [.. versions, .. Spoken(versions, before, after, topic, vocabulary)]);
+        var space = new Space(
+            vocabulary,
+            after.Jurisdiction,
+            after.Day,
+            [.. versions, .. Spoken(versions, before, after, topic, vocabulary)]
+        );
         ImmutableArray<string?> conditions = [null, .. Alike(space.Conditions, versions)];
-        var own = vocabulary.Naming(topic.Name).Where(measure => measure.NeedsOwnRule && space.Axes.Measures.Contains(measure)).ToImmutableArray();
+        var own = vocabulary
+            .Naming(topic.Name)
+            .Where(measure => measure.NeedsOwnRule && space.Axes.Measures.Contains(measure))
+            .ToImmutableArray();
         var moving = Moving.Of(vocabulary, topic.OfUse).Where(each => own.Contains(each.Measure)).ToImmutableArray();
         return [.. space.Words.Where(Binding).AsParallel().AsOrdered().SelectMany(Of)];
 
@@ -48,20 +57,29 @@ internal static class Candidates
             at.Put(words);
             foreach (var condition in conditions)
             {
-                if (condition is not null) at.NotShown(condition, true);
+                if (condition is not null)
+                    at.NotShown(condition, true);
                 for (var i = 0; i < space.Points.Length; i++)
                 {
                     at.Put(space.Points[i]);
                     var pair = (Answer(before, at, 0), Answer(after, at, before.Rules.Length));
-                    if (pair.Item1 == pair.Item2) continue;
-                    if (!found.TryGetValue(pair, out var list)) found[pair] = list = [];
+                    if (pair.Item1 == pair.Item2)
+                        continue;
+                    if (!found.TryGetValue(pair, out var list))
+                        found[pair] = list = [];
                     list.Add(space.Witness(words, space.Points[i], condition is null ? [] : [condition]));
                 }
 
-                if (condition is not null) at.NotShown(condition, false);
+                if (condition is not null)
+                    at.NotShown(condition, false);
             }
 
-            return found.Values.Select(list => new CandidateGroup(words, Classes(words, versions, vocabulary), Picked(list), Furthest(list)));
+            return found.Values.Select(list => new CandidateGroup(
+                words,
+                Classes(words, versions, vocabulary),
+                Picked(list),
+                Furthest(list)
+            ));
         }
 
         PointRow Place() => new(vocabulary, space.Axes, before.Rules.Concat(after.Rules), moving);
@@ -70,17 +88,20 @@ internal static class Candidates
     private static Given Answer(Slice slice, PointRow at, int first)
     {
         var unmet = at.Table.Touched(at.Row.Cells).Own;
-        for (var rule = first; unmet != 0 && rule < first + slice.Rules.Length; rule++) unmet &= ~at.Table.Judge(rule, at.Row).Speaks;
+        for (var rule = first; unmet != 0 && rule < first + slice.Rules.Length; rule++)
+            unmet &= ~at.Table.Judge(rule, at.Row).Speaks;
         return new Given(slice.Judge(at.Table, at.Row, first), unmet);
     }
 
     /// <summary>
-    /// Points away from zero on measures that mean something else in the two vocabularies; whether an answer differs there is for the evaluator to say.
+    /// Points away from zero on measures that mean something else in the two vocabularies; whether an answer differs there is for the
+    /// evaluator to say.
     /// </summary>
     public static ImmutableArray<CandidateGroup> OfMeasures(Vocabulary vocabulary, Slice slice, ImmutableArray<string> measures)
     {
         ResolvedVersion[] scopes = [.. slice.Rules.Select(candidates => candidates[0] with { Content = new NotRegulated("") })];
-        if (scopes.Length == 0) return [];
+        if (scopes.Length == 0)
+            return [];
         var known = measures.Where(vocabulary.Measures.ContainsKey).ToArray();
         var space = new Space(vocabulary, slice.Jurisdiction, slice.Day, [.. scopes, .. known.Select(name => AtZero(scopes[0], name))]);
         var points = space.Points.Where(Away).ToArray();
@@ -94,16 +115,26 @@ internal static class Candidates
 
     /// <summary>An edge at zero for each measure of which only one of the books speaks, so that a point away from zero is tried.</summary>
     private static IEnumerable<ResolvedVersion> Spoken(
-        ResolvedVersion[] versions, Slice before, Slice after, Topic topic, Vocabulary vocabulary) => vocabulary.Naming(topic.Name)
-        .Where(measure => measure.NeedsOwnRule)
-        .Select(measure => measure.Name)
-        .Where(name => before.Versions.Any(version => version.Speaks(name)) != after.Versions.Any(version => version.Speaks(name)))
-        .Select(name => AtZero(versions[0], name));
+        ResolvedVersion[] versions,
+        Slice before,
+        Slice after,
+        Topic topic,
+        Vocabulary vocabulary
+    ) =>
+        vocabulary
+            .Naming(topic.Name)
+            .Where(measure => measure.NeedsOwnRule)
+            .Select(measure => measure.Name)
+            .Where(name => before.Versions.Any(version => version.Speaks(name)) != after.Versions.Any(version => version.Speaks(name)))
+            .Select(name => AtZero(versions[0], name));
 
     private static ResolvedVersion AtZero(ResolvedVersion version, string measure)
     {
         var limit = new Limit(measure, LimitKind.Bounded, new Bounds(null, new Bound(Fraction.Zero, true)), default);
-        return version with { Content = new Stated([new Tier("", Pathway.NoCertificate, Predicate.Always, [limit], [], [], [], null, default)], null) };
+        return version with
+        {
+            Content = new Stated([new Tier("", Pathway.NoCertificate, Predicate.Always, [limit], [], [], [], null, default)], null),
+        };
     }
 
     /// <summary>One of all conditions that are attached to the same tiers.</summary>
@@ -120,18 +151,26 @@ internal static class Candidates
         return [.. sorted.Where((_, i) => i < Smallest || (i - Smallest) % step == step - 1)];
     }
 
-    private static Witness? Furthest(List<Witness> all) => all
-        .Where(witness => witness.NotShown.IsEmpty && witness.Weight.Uneven == 0 && witness.Measures.All(pair => !pair.Value.IsNegative))
-        .MaxBy(witness => witness.Weight.Size);
+    private static Witness? Furthest(List<Witness> all) =>
+        all.Where(witness => witness.NotShown.IsEmpty && witness.Weight.Uneven == 0 && witness.Measures.All(pair => !pair.Value.IsNegative))
+            .MaxBy(witness => witness.Weight.Size);
 
     private static ImmutableSortedDictionary<string, ImmutableArray<string>> Classes(
-        ImmutableDictionary<string, string> words, ResolvedVersion[] versions, Vocabulary vocabulary)
+        ImmutableDictionary<string, string> words,
+        ResolvedVersion[] versions,
+        Vocabulary vocabulary
+    )
     {
         var tests = WordClasses.Tests(versions).ToLookup(test => test.Fact);
         return words.ToImmutableSortedDictionary(
             pair => pair.Key,
-            pair => WordClasses.Classes(vocabulary.Facts[pair.Key], [.. tests[pair.Key]]).First(each => each[0] == pair.Value).ToImmutableArray(),
-            StringComparer.Ordinal);
+            pair =>
+                WordClasses
+                    .Classes(vocabulary.Facts[pair.Key], [.. tests[pair.Key]])
+                    .First(each => each[0] == pair.Value)
+                    .ToImmutableArray(),
+            StringComparer.Ordinal
+        );
     }
 
     /// <param name="Outcome">The pathways; null where no rule binds.</param>

@@ -42,7 +42,8 @@ public sealed record AnswerChange(
     Mark Mark,
     bool Removed,
     ShownJob Witness,
-    ShownJob? Furthest);
+    ShownJob? Furthest
+);
 
 /// <summary>Words of one fact.</summary>
 /// <param name="Fact">Name of the fact.</param>
@@ -80,7 +81,9 @@ public enum RemarkKind
     /// <summary>The limits differ, but no job was found that could show it.</summary>
     NotShown,
 
-    /// <summary>Something that no verdict shows: a rule that came or went, codes, whom to ask, an indication, a caution, what a word means.</summary>
+    /// <summary>
+    /// Something that no verdict shows: a rule that came or went, codes, whom to ask, an indication, a caution, what a word means.
+    /// </summary>
     Other,
 
     /// <summary>What a rule rests on: which document carries it, where in it, and how that is known.</summary>
@@ -91,7 +94,9 @@ public enum RemarkKind
 /// <param name="Kind">What kind of thing.</param>
 /// <param name="Jurisdiction">Id of the jurisdiction; null for what holds in all of them.</param>
 /// <param name="Place">Its name.</param>
-/// <param name="About">Full id of the rule or source, the scheme's name, or a word of the book; the jurisdiction's id where it is as a whole.</param>
+/// <param name="About">
+/// Full id of the rule or source, the scheme's name, or a word of the book; the jurisdiction's id where it is as a whole.
+/// </param>
 /// <param name="From">First day on which it differs; null when it is not bound to a day, or differs from the start.</param>
 /// <param name="Text">In one sentence.</param>
 /// <param name="Mark">Where it is written.</param>

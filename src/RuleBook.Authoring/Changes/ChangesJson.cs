@@ -19,7 +19,8 @@ public static class ChangesJson
             Write(json, "new", compared.New);
             List(json, "answers", compared.Report.Answers, Write);
             List(json, "remarks", compared.Report.Remarks, Write);
-            if (compared.Jobs is { } jobs) Write(json, jobs);
+            if (compared.Jobs is { } jobs)
+                Write(json, jobs);
             json.WriteEndObject();
         });
     }
@@ -38,13 +39,19 @@ public static class ChangesJson
         json.WriteString("topic", change.Topic);
         Day(json, "from", change.From);
         Day(json, "until", change.Until);
-        List(json, "vehicles", change.Vehicles, (writer, word) =>
-        {
-            writer.WriteString("fact", word.Fact);
-            writer.WriteStartArray("words");
-            foreach (var one in word.Words) writer.WriteStringValue(one);
-            writer.WriteEndArray();
-        });
+        List(
+            json,
+            "vehicles",
+            change.Vehicles,
+            (writer, word) =>
+            {
+                writer.WriteString("fact", word.Fact);
+                writer.WriteStartArray("words");
+                foreach (var one in word.Words)
+                    writer.WriteStringValue(one);
+                writer.WriteEndArray();
+            }
+        );
         json.WriteString("vehicles-in-words", ChangeWords.Vehicles(change));
         Between(json, "before", change.Before);
         Between(json, "after", change.After);
@@ -52,7 +59,8 @@ public static class ChangesJson
         json.WriteBoolean("removed", change.Removed);
         Write(json, change.Mark);
         Write(json, "witness", change.Witness);
-        if (change.Furthest is { } furthest) Write(json, "furthest", furthest);
+        if (change.Furthest is { } furthest)
+            Write(json, "furthest", furthest);
     }
 
     private static void Write(Utf8JsonWriter json, string name, ShownJob job)
@@ -66,18 +74,21 @@ public static class ChangesJson
 
     private static void Write(Utf8JsonWriter json, Remark remark)
     {
-        json.WriteString("kind", remark.Kind switch
-        {
-            RemarkKind.JurisdictionAdded => "jurisdiction-added",
-            RemarkKind.JurisdictionRemoved => "jurisdiction-removed",
-            RemarkKind.Scheme => "scheme",
-            RemarkKind.Measured => "measured",
-            RemarkKind.DecidedBy => "decided-by",
-            RemarkKind.Corrected => "corrected",
-            RemarkKind.Other => "other",
-            RemarkKind.Evidence => "evidence",
-            _ => "not-shown",
-        });
+        json.WriteString(
+            "kind",
+            remark.Kind switch
+            {
+                RemarkKind.JurisdictionAdded => "jurisdiction-added",
+                RemarkKind.JurisdictionRemoved => "jurisdiction-removed",
+                RemarkKind.Scheme => "scheme",
+                RemarkKind.Measured => "measured",
+                RemarkKind.DecidedBy => "decided-by",
+                RemarkKind.Corrected => "corrected",
+                RemarkKind.Other => "other",
+                RemarkKind.Evidence => "evidence",
+                _ => "not-shown",
+            }
+        );
         json.WriteString("jurisdiction", remark.Jurisdiction);
         json.WriteString("about", remark.About);
         Day(json, "from", remark.From);
@@ -89,21 +100,33 @@ public static class ChangesJson
     {
         json.WriteStartObject("jobs");
         json.WriteNumber("answered", jobs.Answered);
-        List(json, "changed", jobs.Changed, (writer, change) =>
-        {
-            writer.WriteString("file", change.File);
-            writer.WriteString("job", change.Job);
-            if (change.Before is { } before) Between(writer, "before", before);
-            else writer.WriteNull("before");
-            Between(writer, "after", change.After);
-        });
-        List(json, "unreadable", jobs.Unreadable, (writer, problem) =>
-        {
-            Write(writer, problem.Mark);
-            writer.WriteString("code", problem.Code);
-            writer.WriteString("text", problem.Text);
-            writer.WriteString("tip", problem.Tip);
-        });
+        List(
+            json,
+            "changed",
+            jobs.Changed,
+            (writer, change) =>
+            {
+                writer.WriteString("file", change.File);
+                writer.WriteString("job", change.Job);
+                if (change.Before is { } before)
+                    Between(writer, "before", before);
+                else
+                    writer.WriteNull("before");
+                Between(writer, "after", change.After);
+            }
+        );
+        List(
+            json,
+            "unreadable",
+            jobs.Unreadable,
+            (writer, problem) =>
+            {
+                Write(writer, problem.Mark);
+                writer.WriteString("code", problem.Code);
+                writer.WriteString("text", problem.Text);
+                writer.WriteString("tip", problem.Tip);
+            }
+        );
         json.WriteEndObject();
     }
 

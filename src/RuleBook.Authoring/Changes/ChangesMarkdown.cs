@@ -15,10 +15,15 @@ public static class ChangesMarkdown
     public static string Write(ComparedBooks compared)
     {
         var text = new StringBuilder("## Answers that change\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"From {Code(compared.Old.Name)} to {Code(compared.New.Name)}: {ChangeWords.Sum(compared)}\n");
-        foreach (var place in compared.Report.Answers.GroupBy(change => change.Jurisdiction)) Write(text, [.. place]);
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"From {Code(compared.Old.Name)} to {Code(compared.New.Name)}: {ChangeWords.Sum(compared)}\n"
+        );
+        foreach (var place in compared.Report.Answers.GroupBy(change => change.Jurisdiction))
+            Write(text, [.. place]);
         Write(text, compared.Report);
-        if (compared.Jobs is { } jobs) Write(text, jobs);
+        if (compared.Jobs is { } jobs)
+            Write(text, jobs);
         return text.ToString();
     }
 
@@ -32,32 +37,45 @@ public static class ChangesMarkdown
             shown++;
             string[] cells =
             [
-                Escaped(change.TopicTitle), Escaped(ChangeWords.Vehicles(change)), ChangeWords.Days(change),
-                Phrases.Outcome(change.Before), Phrases.Outcome(change.After),
+                Escaped(change.TopicTitle),
+                Escaped(ChangeWords.Vehicles(change)),
+                ChangeWords.Days(change),
+                Phrases.Outcome(change.Before),
+                Phrases.Outcome(change.After),
                 Escaped(change.Witness.Says) + (change.Furthest is { } furthest ? $"; {Escaped(furthest.Says)}" : ""),
                 $"{Escaped(change.Rule)}{(change.Removed ? " (removed)" : "")}<br>{Code(ChangeWords.Place(change))}",
             ];
             text.Append(CultureInfo.InvariantCulture, $"| {string.Join(" | ", cells)} |\n");
         }
 
-        if (shown < changes.Length) text.Append(CultureInfo.InvariantCulture, $"\n{changes.Length - shown} more are left out here.\n");
-        if (shown > 0) Jobs(text, changes[..shown]);
+        if (shown < changes.Length)
+            text.Append(CultureInfo.InvariantCulture, $"\n{changes.Length - shown} more are left out here.\n");
+        if (shown > 0)
+            Jobs(text, changes[..shown]);
     }
 
     private static void Jobs(StringBuilder text, AnswerChange[] changes)
     {
         text.Append("\n<details><summary>Jobs that show it</summary>\n\n");
         foreach (var change in changes.TakeWhile(_ => text.Length < Longest))
-            text.Append(CultureInfo.InvariantCulture, $"{Phrases.Outcome(change.Before)}, then {Phrases.Outcome(change.After)}:\n\n{Block("yaml", change.Witness.Yaml)}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{Phrases.Outcome(change.Before)}, then {Phrases.Outcome(change.After)}:\n\n{Block("yaml", change.Witness.Yaml)}\n"
+            );
         text.Append("</details>\n");
     }
 
     private static void Write(StringBuilder text, ChangeReport report)
     {
         var remarks = report.Remarks.ToLookup(remark => remark.Kind == RemarkKind.Evidence);
-        if (remarks[false].Any()) Write(text.Append("\n### Beside the pathways\n\n"), [.. remarks[false]]);
-        if (!remarks[true].Any()) return;
-        text.Append(CultureInfo.InvariantCulture, $"\n<details><summary>What {remarks[true].Count()} rules, schemes and sources rest on</summary>\n\n");
+        if (remarks[false].Any())
+            Write(text.Append("\n### Beside the pathways\n\n"), [.. remarks[false]]);
+        if (!remarks[true].Any())
+            return;
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"\n<details><summary>What {remarks[true].Count()} rules, schemes and sources rest on</summary>\n\n"
+        );
         Write(text, [.. remarks[true]]);
         text.Append("\n</details>\n");
     }
@@ -69,22 +87,32 @@ public static class ChangesMarkdown
         {
             shown++;
             var since = remark.From is { } day ? $" (from {Phrases.Day(day)})" : "";
-            text.Append(CultureInfo.InvariantCulture, $"- {Escaped(remark.Place)}, {Escaped(remark.About)}: {Escaped(remark.Text)}{since}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"- {Escaped(remark.Place)}, {Escaped(remark.About)}: {Escaped(remark.Text)}{since}\n"
+            );
         }
 
-        if (shown < remarks.Length) text.Append(CultureInfo.InvariantCulture, $"\n{remarks.Length - shown} more are left out here.\n");
+        if (shown < remarks.Length)
+            text.Append(CultureInfo.InvariantCulture, $"\n{remarks.Length - shown} more are left out here.\n");
     }
 
     private static void Write(StringBuilder text, JobReport jobs)
     {
         text.Append(CultureInfo.InvariantCulture, $"\n### Saved jobs\n\n{jobs.Answered} answered, {jobs.Changed.Length} changed.\n");
-        if (!jobs.Changed.IsEmpty) text.Append("\n| job | before | after |\n| --- | --- | --- |\n");
+        if (!jobs.Changed.IsEmpty)
+            text.Append("\n| job | before | after |\n| --- | --- | --- |\n");
         foreach (var job in jobs.Changed)
         {
             var named = $"{Code(job.File)}{(job.Job is { } name ? $" {Escaped(name)}" : "")}";
-            text.Append(CultureInfo.InvariantCulture, $"| {named} | {ChangeWords.Answer(job.Before)} | {ChangeWords.Answer(job.After)} |\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"| {named} | {ChangeWords.Answer(job.Before)} | {ChangeWords.Answer(job.After)} |\n"
+            );
         }
-        if (!jobs.Unreadable.IsEmpty) text.Append("\nCould not be read:\n\n");
-        foreach (var problem in jobs.Unreadable) text.Append(CultureInfo.InvariantCulture, $"- {Escaped(problem.ToString())}\n");
+        if (!jobs.Unreadable.IsEmpty)
+            text.Append("\nCould not be read:\n\n");
+        foreach (var problem in jobs.Unreadable)
+            text.Append(CultureInfo.InvariantCulture, $"- {Escaped(problem.ToString())}\n");
     }
 }

@@ -12,7 +12,9 @@ namespace RuleBook.Authoring.Changes;
 /// <summary>A saved job whose answer changes.</summary>
 /// <param name="File">Its file, relative to the folder, with forward slashes.</param>
 /// <param name="Job">The job's own name; null where it has none.</param>
-/// <param name="Before">The old answer; null when the old book cannot read the job, such as one of a jurisdiction that it does not have.</param>
+/// <param name="Before">
+/// The old answer; null when the old book cannot read the job, such as one of a jurisdiction that it does not have.
+/// </param>
 /// <param name="After">The new answer.</param>
 public sealed record JobChange(string File, string? Job, Outcome? Before, Outcome After);
 
@@ -36,7 +38,9 @@ public static class JobChanges
     public static JobReport In(string folder, Book before, Book after, DateOnly today)
     {
         if (folder.Trim().Length == 0 || !Directory.Exists(folder))
-            throw new InputException(Problem.Error("no-folder", new Mark(folder, 1, 1), "there is no such folder", "name the folder of the job files"));
+            throw new InputException(
+                Problem.Error("no-folder", new Mark(folder, 1, 1), "there is no such folder", "name the folder of the job files")
+            );
         var (answered, changed, problems) = (0, ImmutableArray.CreateBuilder<JobChange>(), new List<Problem>());
         foreach (var file in Files(folder, problems))
             try
@@ -45,7 +49,8 @@ public static class JobChanges
                 var job = JobReader.Read(node, after);
                 var (old, now) = (Old(node, before), CaseRun.Verdict(after, job));
                 answered++;
-                if (old != now) changed.Add(new JobChange(file, job.Name, old, now));
+                if (old != now)
+                    changed.Add(new JobChange(file, job.Name, old, now));
             }
             catch (InputException refused)
             {
@@ -62,13 +67,28 @@ public static class JobChanges
         while (open.TryPop(out var next))
             try
             {
-                files.AddRange(Directory.GetFiles(next).Where(file => Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase) && new FileInfo(file).LinkTarget is null));
+                files.AddRange(
+                    Directory
+                        .GetFiles(next)
+                        .Where(file =>
+                            Endings.Contains(Path.GetExtension(file), StringComparer.OrdinalIgnoreCase)
+                            && new FileInfo(file).LinkTarget is null
+                        )
+                );
                 foreach (var below in Directory.GetDirectories(next))
-                    if (new DirectoryInfo(below).LinkTarget is null) open.Push(below);
+                    if (new DirectoryInfo(below).LinkTarget is null)
+                        open.Push(below);
             }
             catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
             {
-                problems.Add(Problem.Error("unreadable-folder", new Mark(Relative(folder, next), 1, 1), $"the folder cannot be looked into: {failure.Message}", "check its permissions"));
+                problems.Add(
+                    Problem.Error(
+                        "unreadable-folder",
+                        new Mark(Relative(folder, next), 1, 1),
+                        $"the folder cannot be looked into: {failure.Message}",
+                        "check its permissions"
+                    )
+                );
             }
 
         return [.. files.Select(file => Relative(folder, file)).Order(StringComparer.Ordinal)];
@@ -76,9 +96,10 @@ public static class JobChanges
 
     private static string Relative(string folder, string path) => Path.GetRelativePath(folder, path).Replace('\\', '/');
 
-    private static Node Dated(Node node, DateOnly today) => node is Mapping root && root.Find("on") is null && root.Find("dates") is null
-        ? NodeEdit.Set(root, "on", today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
-        : node;
+    private static Node Dated(Node node, DateOnly today) =>
+        node is Mapping root && root.Find("on") is null && root.Find("dates") is null
+            ? NodeEdit.Set(root, "on", today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+            : node;
 
     private static Outcome? Old(Node node, Book before)
     {

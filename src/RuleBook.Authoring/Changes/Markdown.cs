@@ -4,7 +4,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Authoring.Changes;
 
-/// <summary>Text from a book or a file, put so that Markdown shows it and does nothing else: no markup, no link, no mention, no HTML.</summary>
+/// <summary>
+/// Text from a book or a file, put so that Markdown shows it and does nothing else: no markup, no link, no mention, no HTML.
+/// </summary>
 internal static class Markdown
 {
     private const string Plain = " ,;%-/=.";
@@ -14,9 +16,12 @@ internal static class Markdown
     {
         var escaped = new StringBuilder();
         foreach (var rune in Visible.Of(text).EnumerateRunes())
-            if (Rune.IsLetterOrDigit(rune) || Plain.Contains((char)Math.Min(rune.Value, char.MaxValue), StringComparison.Ordinal)) escaped.Append(rune);
-            else if (Rune.IsWhiteSpace(rune)) escaped.Append(' ');
-            else escaped.Append(CultureInfo.InvariantCulture, $"&#{rune.Value};");
+            if (Rune.IsLetterOrDigit(rune) || Plain.Contains((char)Math.Min(rune.Value, char.MaxValue), StringComparison.Ordinal))
+                escaped.Append(rune);
+            else if (Rune.IsWhiteSpace(rune))
+                escaped.Append(' ');
+            else
+                escaped.Append(CultureInfo.InvariantCulture, $"&#{rune.Value};");
         return escaped.Replace("www.", "www&#46;").Replace("WWW.", "WWW&#46;").ToString();
     }
 

@@ -27,33 +27,48 @@ internal sealed record Restated(Witness Witness, bool Tyres)
         var at = witness.Measures.ToDictionary(pair => pair.Key.Name, pair => pair.Value);
         var tyres = false;
         foreach (var (measure, value) in witness.Measures.Where(pair => pair.Key.IsDerived))
-            if (value == measure.IfAbsent) at.Remove(measure.Name);
+            if (value == measure.IfAbsent)
+                at.Remove(measure.Name);
             else if (Shares.Value.GrowthAt(measure.Name, value) is { } growth)
             {
-                if (!Put(measure.Name, FactSet.TyreGrowth, growth.Reduce())) return null;
+                if (!Put(measure.Name, FactSet.TyreGrowth, growth.Reduce()))
+                    return null;
                 tyres = true;
             }
-            else if (!Increase(measure.Name, value)) return null;
+            else if (!Increase(measure.Name, value))
+                return null;
 
         return at.Keys.All(vocabulary.Measures.ContainsKey)
-            ? new Restated(witness with { Measures = [.. at.Select(pair => KeyValuePair.Create(vocabulary.Measures[pair.Key], pair.Value))] }, tyres)
+            ? new Restated(
+                witness with
+                {
+                    Measures = [.. at.Select(pair => KeyValuePair.Create(vocabulary.Measures[pair.Key], pair.Value))],
+                },
+                tyres
+            )
             : null;
 
         // An increase is the rating asked for less the rating before.
         bool Increase(string name, Fraction value)
         {
             const string suffix = "-increase";
-            if (!name.EndsWith(suffix, StringComparison.Ordinal)) return false;
+            if (!name.EndsWith(suffix, StringComparison.Ordinal))
+                return false;
             var rating = name[..^suffix.Length];
-            if (!vocabulary.Measures.ContainsKey(rating) || !vocabulary.Measures.ContainsKey($"new-{rating}")) return false;
-            var before = at.TryGetValue(rating, out var known) ? known : at.TryGetValue($"new-{rating}", out var after) ? after - value : Rating;
+            if (!vocabulary.Measures.ContainsKey(rating) || !vocabulary.Measures.ContainsKey($"new-{rating}"))
+                return false;
+            var before =
+                at.TryGetValue(rating, out var known) ? known
+                : at.TryGetValue($"new-{rating}", out var after) ? after - value
+                : Rating;
             at[rating] = before;
             return before.IsPositive && Put(name, $"new-{rating}", before + value);
         }
 
         bool Put(string derived, string stated, Fraction value)
         {
-            if (at.TryGetValue(stated, out var known) && known != value) return false;
+            if (at.TryGetValue(stated, out var known) && known != value)
+                return false;
             at.Remove(derived);
             at[stated] = value;
             return true;

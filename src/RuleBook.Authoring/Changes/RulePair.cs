@@ -18,8 +18,11 @@ internal sealed record RulePair(Rule? Before, Rule? After)
         var pairs = ImmutableArray.CreateBuilder<RulePair>();
         foreach (var rule in after.Rules.Where(rule => rule.Topic == topic))
         {
-            var same = left.Find(old => old.Name == rule.Name) ?? left.Find(old => rule.Aliases.Contains(old.Name) || old.Aliases.Contains(rule.Name));
-            if (same is not null) left.Remove(same);
+            var same =
+                left.Find(old => old.Name == rule.Name)
+                ?? left.Find(old => rule.Aliases.Contains(old.Name) || old.Aliases.Contains(rule.Name));
+            if (same is not null)
+                left.Remove(same);
             pairs.Add(new RulePair(same, rule));
         }
 

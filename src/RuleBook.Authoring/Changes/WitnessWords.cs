@@ -10,8 +10,8 @@ internal static class WitnessWords
 {
     public static string Of(Witness witness, Vocabulary vocabulary)
     {
-        var parts = witness.Measures
-            .Where(pair => pair.Key.IfAbsent != pair.Value)
+        var parts = witness
+            .Measures.Where(pair => pair.Key.IfAbsent != pair.Value)
             .Select(pair => $"{pair.Key.Title} {LimitWords.Of(new Bound(pair.Value, true), pair.Key)}")
             .Concat(witness.NotShown.Select(condition => $"not met: {vocabulary.Conditions[condition].Title}"))
             .ToArray();

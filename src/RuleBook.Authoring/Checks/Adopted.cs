@@ -7,10 +7,13 @@ namespace RuleBook.Authoring.Checks;
 /// <summary>What an adoption takes over.</summary>
 internal static class Adopted
 {
-    /// <summary>Every tier that the adopted rule has or had in a version that may be meant, before this adoption's own exceptions.</summary>
-    internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption) => book.AdoptedTiers.TryGetValue((adoption.Rule, adoption.AsOf), out var known)
-        ? known
-        : book.AdoptedTiers[(adoption.Rule, adoption.AsOf)] = Follow(book, adoption);
+    /// <summary>
+    /// Every tier that the adopted rule has or had in a version that may be meant, before this adoption's own exceptions.
+    /// </summary>
+    internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption) =>
+        book.AdoptedTiers.TryGetValue((adoption.Rule, adoption.AsOf), out var known)
+            ? known
+            : book.AdoptedTiers[(adoption.Rule, adoption.AsOf)] = Follow(book, adoption);
 
     private static ImmutableArray<Tier> Follow(Inspected book, Adoption adoption)
     {
@@ -19,7 +22,8 @@ internal static class Adopted
         while (open.TryPop(out var next))
             if (seen.Add((next.Rule, next.AsOf)) && book.Book.Rule(next.Rule) is { } rule)
                 foreach (var version in Versions(rule, next.AsOf))
-                    if (version.Content is Stated stated) tiers.AddRange(stated.Tiers);
+                    if (version.Content is Stated stated)
+                        tiers.AddRange(stated.Tiers);
                     else if (version.Content is Adoption further)
                     {
                         open.Push(further);
@@ -33,7 +37,8 @@ internal static class Adopted
     internal static IEnumerable<RuleVersion> Versions(Rule rule, DateOnly? day)
     {
         var versions = rule.Versions.Where(version => version.Decides).ToArray();
-        if (day is not { } known) return versions;
+        if (day is not { } known)
+            return versions;
         Timeline.Span[] spans = [.. versions.Select(version => new Timeline.Span(version.From, version.InForceBy, version.Until))];
         return Timeline.At(spans, known).Where(index => index >= 0).Select(index => versions[index]);
     }

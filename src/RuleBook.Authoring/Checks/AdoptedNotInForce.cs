@@ -9,7 +9,8 @@ internal static class AdoptedNotInForce
         "adopted-not-in-force",
         "a rule is adopted as on a day on which it was not in force",
         "There was nothing to take over.",
-        "correct 'as-of', or add the version of that day");
+        "correct 'as-of', or add the version of that day"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Adoptions

@@ -10,7 +10,8 @@ internal static class BeyondMissing
         "beyond-missing",
         "it is not said what holds beyond the tiers",
         "Left out it would be read as not established, whatever the source says.",
-        "add 'beyond' with a pathway, or 'beyond: not-established'");
+        "add 'beyond' with a pathway, or 'beyond: not-established'"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions

@@ -9,9 +9,12 @@ internal static class CheckedInFuture
         "checked-in-future",
         "a source is said to be checked on a day to come",
         "Nobody can have compared it yet.",
-        "give the day of the comparison");
+        "give the day of the comparison"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Jurisdictions.SelectMany(place => place.Sources)
-        .Where(source => source.Checked.Earliest > book.Today)
-        .Select(source => Info.At(book.Value(source.Mark, "checked"), $"checked {source.Checked} is after today"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Book.Jurisdictions.SelectMany(place => place.Sources)
+            .Where(source => source.Checked.Earliest > book.Today)
+            .Select(source => Info.At(book.Value(source.Mark, "checked"), $"checked {source.Checked} is after today"));
 }

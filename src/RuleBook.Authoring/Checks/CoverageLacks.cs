@@ -9,7 +9,8 @@ internal static class CoverageLacks
         "coverage-lacks",
         "it is not said what lacks",
         "Whoever wants to help, or to know how far to trust the book, needs it.",
-        "add 'lacks' where the state is partial or none; leave it out where it is complete");
+        "add 'lacks' where the state is partial or none; leave it out where it is complete"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from place in book.Book.Jurisdictions

@@ -9,7 +9,8 @@ internal static class CoverageMissing
         "coverage-missing",
         "it is not said what the book has on a topic",
         "What is not known is written down as not known.",
-        "add an entry with complete, partial (and what lacks) or none");
+        "add an entry with complete, partial (and what lacks) or none"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from place in book.Book.Jurisdictions

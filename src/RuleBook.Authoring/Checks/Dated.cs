@@ -11,12 +11,19 @@ namespace RuleBook.Authoring.Checks;
 internal sealed record Dated(PartialDate? From, PartialDate? InForceBy, PartialDate? Until, Mark Mark)
 {
     /// <summary>The versions that decide, rule by rule and scheme by scheme, as written.</summary>
-    internal static IEnumerable<Dated[]> Lists(Inspected book) => book.Rules
-        .Select(rule => rule.Versions
-            .Where(version => version.Decides)
-            .Select(version => new Dated(version.From, version.InForceBy, version.Until, version.Mark)).ToArray())
-        .Concat(book.Book.Jurisdictions.SelectMany(place => place.Schemes).Select(scheme => scheme.Versions
-            .Select(version => new Dated(version.From, version.InForceBy, version.Until, version.Mark)).ToArray()));
+    internal static IEnumerable<Dated[]> Lists(Inspected book) =>
+        book
+            .Rules.Select(rule =>
+                rule.Versions.Where(version => version.Decides)
+                    .Select(version => new Dated(version.From, version.InForceBy, version.Until, version.Mark))
+                    .ToArray()
+            )
+            .Concat(
+                book.Book.Jurisdictions.SelectMany(place => place.Schemes)
+                    .Select(scheme =>
+                        scheme.Versions.Select(version => new Dated(version.From, version.InForceBy, version.Until, version.Mark)).ToArray()
+                    )
+            );
 
     /// <summary>Each version with the one that follows it.</summary>
     internal static IEnumerable<(Dated Earlier, Dated Later)> Pairs(Inspected book) =>

@@ -9,9 +9,11 @@ internal static class DuplicateCoverage
         "duplicate-coverage",
         "the coverage of a topic is given twice",
         "Two statements about one topic can contradict.",
-        "keep one of the two");
+        "keep one of the two"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Jurisdictions
-        .SelectMany(jurisdiction => Repeats.Of(jurisdiction.Coverage, coverage => coverage.Topic))
-        .Select(coverage => Info.At(coverage.Mark, $"the coverage of '{coverage.Topic}' is already given"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Book.Jurisdictions.SelectMany(jurisdiction => Repeats.Of(jurisdiction.Coverage, coverage => coverage.Topic))
+            .Select(coverage => Info.At(coverage.Mark, $"the coverage of '{coverage.Topic}' is already given"));
 }

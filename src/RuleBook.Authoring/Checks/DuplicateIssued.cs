@@ -9,10 +9,14 @@ internal static class DuplicateIssued
         "duplicate-issued",
         "what is issued on a pathway is given twice",
         "Only one of the two would be shown.",
-        "put all papers of a pathway into one entry");
+        "put all papers of a pathway into one entry"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.SchemeVersions
-        .SelectMany(pair => Repeats.Of(pair.Version.Issued, issued => issued.Pathway.ToString()).Select(_ => pair.Version))
-        .Distinct()
-        .Select(version => Info.At(book.Key(version.Mark, "issued"), "a pathway has two entries"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .SchemeVersions.SelectMany(pair =>
+                Repeats.Of(pair.Version.Issued, issued => issued.Pathway.ToString()).Select(_ => pair.Version)
+            )
+            .Distinct()
+            .Select(version => Info.At(book.Key(version.Mark, "issued"), "a pathway has two entries"));
 }

@@ -9,7 +9,8 @@ internal static class DuplicateRule
         "duplicate-rule",
         "two rules have the same id",
         "A rule is found by its id, in data, links and feeds.",
-        "rename one of the two; the old name goes under aliases");
+        "rename one of the two; the old name goes under aliases"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         Repeats.Of(book.Rules, rule => rule.Id).Select(rule => Info.At(book.Value(rule.Mark, "rule"), $"'{rule.Id}' is already a rule"));

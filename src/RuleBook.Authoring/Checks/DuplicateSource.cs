@@ -9,9 +9,11 @@ internal static class DuplicateSource
         "duplicate-source",
         "two sources have the same id",
         "A citation must lead to one document.",
-        "rename one of the two; an id is never used again for another document");
+        "rename one of the two; an id is never used again for another document"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Jurisdictions
-        .SelectMany(jurisdiction => Repeats.Of(jurisdiction.Sources, source => source.Id))
-        .Select(source => Info.At(book.Value(source.Mark, "source"), $"'{source.Id}' is already a source"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Book.Jurisdictions.SelectMany(jurisdiction => Repeats.Of(jurisdiction.Sources, source => source.Id))
+            .Select(source => Info.At(book.Value(source.Mark, "source"), $"'{source.Id}' is already a source"));
 }

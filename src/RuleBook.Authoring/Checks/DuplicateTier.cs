@@ -9,9 +9,11 @@ internal static class DuplicateTier
         "duplicate-tier",
         "two tiers of a version have the same name",
         "An exception of an adopting jurisdiction names the tier that it changes.",
-        "give each a 'name'");
+        "give each a 'name'"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.TierLists
-        .SelectMany(tiers => Repeats.Of(tiers, tier => tier.Name))
-        .Select(tier => Info.At(tier.Mark, $"another tier of this version is already called '{tier.Name}'"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .TierLists.SelectMany(tiers => Repeats.Of(tiers, tier => tier.Name))
+            .Select(tier => Info.At(tier.Mark, $"another tier of this version is already called '{tier.Name}'"));
 }

@@ -9,7 +9,8 @@ internal static class DuplicateWord
         "duplicate-word",
         "a word of the vocabulary is defined twice",
         "One word must have one meaning.",
-        "keep one of the two");
+        "keep one of the two"
+    );
 
     private static readonly string[] Kinds = ["measure", "fact", "condition", "category", "pathway", "topic"];
 

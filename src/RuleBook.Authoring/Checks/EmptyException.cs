@@ -9,11 +9,13 @@ internal static class EmptyException
         "empty-exception",
         "an exception changes nothing",
         "It looks as if the rule departed from the one that it takes over, and it does not.",
-        "give 'within', 'when', 'provided', 'codes', 'pathway' or 'drop: yes'; or take it out");
+        "give 'within', 'when', 'provided', 'codes', 'pathway' or 'drop: yes'; or take it out"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Adoptions
-        .SelectMany(pair => pair.Adoption.Exceptions)
-        .Concat(book.Versions.SelectMany(pair => pair.Version.Like?.Changes ?? []))
-        .Where(change => change.IsEmpty)
-        .Select(change => Info.At(change.Mark, $"nothing is said of what changes in the tier '{change.Tier}'"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Adoptions.SelectMany(pair => pair.Adoption.Exceptions)
+            .Concat(book.Versions.SelectMany(pair => pair.Version.Like?.Changes ?? []))
+            .Where(change => change.IsEmpty)
+            .Select(change => Info.At(change.Mark, $"nothing is said of what changes in the tier '{change.Tier}'"));
 }

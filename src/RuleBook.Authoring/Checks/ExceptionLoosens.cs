@@ -11,30 +11,44 @@ internal static class ExceptionLoosens
         "an exception allows more than the adopted rule",
         "Most exceptions are stricter; one that is not is easily a slip, and a slip that nobody sees permits what is not permitted.",
         "correct the figure, or say why under 'loosens' and cite who says so",
-        Severity.Warning);
+        Severity.Warning
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book)
     {
         foreach (var (_, _, adoption) in book.Adoptions)
         {
             var tiers = Adopted.Tiers(book, adoption);
-            if (tiers.IsEmpty) continue;
+            if (tiers.IsEmpty)
+                continue;
             foreach (var change in adoption.Exceptions)
             {
                 var found = Loose(change, [.. tiers]).ToArray();
                 if (change.Loosens is null)
-                    foreach (var (mark, what) in found) yield return Info.At(mark, what);
+                    foreach (var (mark, what) in found)
+                        yield return Info.At(mark, what);
                 else if (found.Length == 0)
-                    yield return Info.At(book.Key(change.Mark, "loosens"), "the exception is said to loosen and does not", "take 'loosens' out");
+                    yield return Info.At(
+                        book.Key(change.Mark, "loosens"),
+                        "the exception is said to loosen and does not",
+                        "take 'loosens' out"
+                    );
                 else if (change.Sources.IsEmpty && change.Added is null or { Sources.IsEmpty: true })
-                    yield return Info.At(book.Key(change.Mark, "loosens"), "nobody is cited for what the exception loosens", "add 'sources' to the exception");
+                    yield return Info.At(
+                        book.Key(change.Mark, "loosens"),
+                        "nobody is cited for what the exception loosens",
+                        "add 'sources' to the exception"
+                    );
             }
         }
     }
 
     private static IEnumerable<(Mark, string)> Loose(Departure change, Tier[] adopted)
     {
-        if (change.Added is { Pathway: < Pathway.Prohibited } added && !adopted.Any(tier => tier.Pathway <= added.Pathway && TierUnreachable.Covers(tier, added)))
+        if (
+            change.Added is { Pathway: < Pathway.Prohibited } added
+            && !adopted.Any(tier => tier.Pathway <= added.Pathway && TierUnreachable.Covers(tier, added))
+        )
             yield return (added.Mark, $"the added tier '{added.Name}' gives what the adopted rule does not give on this pathway");
         var same = adopted.Where(tier => tier.Name == change.Tier).ToArray();
         if (change.Dropped && same.Any(tier => tier.Pathway == Pathway.Prohibited))
@@ -46,6 +60,7 @@ internal static class ExceptionLoosens
             yield return (change.Mark, $"the condition '{dropped}' of the adopted rule falls away");
     }
 
-    private static bool IsWider(Limit own, Limit theirs) => theirs.Bounds is { } outer
+    private static bool IsWider(Limit own, Limit theirs) =>
+        theirs.Bounds is { } outer
         && (own.Kind == LimitKind.None || (Departures.Replace(theirs, own).Bounds is { } inner && !Ranges.Inside(inner, outer)));
 }

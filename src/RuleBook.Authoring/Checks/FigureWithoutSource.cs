@@ -11,7 +11,8 @@ internal static class FigureWithoutSource
         "no citation carries a figure",
         "Every figure that a person sees can be followed to its source; this one is told as without any.",
         "name it under 'carries' of the citation that states it, cite what states it, or write not-established",
-        Severity.Warning);
+        Severity.Warning
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions

@@ -13,7 +13,8 @@ internal sealed class Inspected
     internal Inspected(Book book, IReadOnlyList<BookFile> files, DateOnly today)
     {
         (Book, Files, Today) = (book, files, today);
-        foreach (var file in files) Note(file.Root);
+        foreach (var file in files)
+            Note(file.Root);
     }
 
     internal Book Book { get; }
@@ -34,12 +35,17 @@ internal sealed class Inspected
         Book.Jurisdictions.SelectMany(place => place.Schemes.SelectMany(scheme => scheme.Versions.Select(version => (place, version))));
 
     /// <summary>Every list of tiers: those of a version, and each tier that an exception adds.</summary>
-    internal IEnumerable<ImmutableArray<Tier>> TierLists => Versions.SelectMany(pair => pair.Version.Content switch
-    {
-        Stated stated => [stated.Tiers],
-        Adoption adoption => adoption.Exceptions.Where(change => change.Added is not null).Select(change => ImmutableArray.Create(change.Added!)),
-        _ => (IEnumerable<ImmutableArray<Tier>>)[],
-    });
+    internal IEnumerable<ImmutableArray<Tier>> TierLists =>
+        Versions.SelectMany(pair =>
+            pair.Version.Content switch
+            {
+                Stated stated => [stated.Tiers],
+                Adoption adoption => adoption
+                    .Exceptions.Where(change => change.Added is not null)
+                    .Select(change => ImmutableArray.Create(change.Added!)),
+                _ => (IEnumerable<ImmutableArray<Tier>>)[],
+            }
+        );
 
     internal IEnumerable<(Rule Rule, RuleVersion Version, Adoption Adoption)> Adoptions =>
         Versions.Where(pair => pair.Version.Content is Adoption).Select(pair => (pair.Rule, pair.Version, (Adoption)pair.Version.Content));
@@ -54,26 +60,32 @@ internal sealed class Inspected
     internal string? Text(Mark mapping, string key) => (Entry(mapping, key)?.Value as Scalar)?.Text;
 
     /// <summary>The place of one word of the list (or the single word) under the key.</summary>
-    internal Mark Word(Mark mapping, string key, string word) => Entry(mapping, key)?.Value switch
-    {
-        Sequence list => list.Items.FirstOrDefault(item => item is Scalar scalar && scalar.Text == word)?.Mark ?? list.Mark,
-        { } single => single.Mark,
-        null => mapping,
-    };
+    internal Mark Word(Mark mapping, string key, string word) =>
+        Entry(mapping, key)?.Value switch
+        {
+            Sequence list => list.Items.FirstOrDefault(item => item is Scalar scalar && scalar.Text == word)?.Mark ?? list.Mark,
+            { } single => single.Mark,
+            null => mapping,
+        };
 
-    private KeyValuePair<Scalar, Node>? Entry(Mark mapping, string key) => _mappings.TryGetValue(mapping, out var found)
-        && found.Entries.FirstOrDefault(entry => entry.Key.Text == key) is { Key: not null } entry ? entry : null;
+    private KeyValuePair<Scalar, Node>? Entry(Mark mapping, string key) =>
+        _mappings.TryGetValue(mapping, out var found)
+        && found.Entries.FirstOrDefault(entry => entry.Key.Text == key) is { Key: not null } entry
+            ? entry
+            : null;
 
     private void Note(Node node)
     {
         if (node is Sequence list)
         {
-            foreach (var item in list.Items) Note(item);
+            foreach (var item in list.Items)
+                Note(item);
         }
         else if (node is Mapping keys)
         {
             _mappings[keys.Mark] = keys;
-            foreach (var entry in keys.Entries) Note(entry.Value);
+            foreach (var entry in keys.Entries)
+                Note(entry.Value);
         }
     }
 }

@@ -11,7 +11,8 @@ internal static partial class NoClause
         "no-clause",
         "a citation names no clause",
         "A reader could not find the figure in the document.",
-        "add 'clause'; where the document has none, say in the source's note that it is 'without clause numbers', or that it was 'not read'");
+        "add 'clause'; where the document has none, say in the source's note that it is 'without clause numbers', or that it was 'not read'"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in Citations.Of(book)
@@ -22,6 +23,7 @@ internal static partial class NoClause
 
     [GeneratedRegex(
         @"\b(no|without|lacks?|not)\b[^.;]*\b(clauses?|sections?|pages?|numbers?|numbered|paginated)\b|unnumbered|\b(no|none)\b[^.;]*\bwas read|not read|read, not",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex SaysSo();
 }

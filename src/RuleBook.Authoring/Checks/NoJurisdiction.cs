@@ -2,7 +2,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Authoring.Checks;
 
-/// <summary>A list of sources that does not say whose it is; the schema, which the sources of <c>schema/reference</c> share, cannot ask for it.</summary>
+/// <summary>
+/// A list of sources that does not say whose it is; the schema, which the sources of <c>schema/reference</c> share, cannot ask for it.
+/// </summary>
 internal static class NoJurisdiction
 {
     /// <summary>As the schema says it of the other files of a jurisdiction.</summary>

@@ -9,11 +9,13 @@ internal static class NoSource
         "no-source",
         "a version cites nothing",
         "Every number that a person sees can be followed to its source.",
-        "add 'sources' with the document and the clause");
+        "add 'sources' with the document and the clause"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Versions
-        .Select(pair => (pair.Version.Mark, pair.Version.Sources))
-        .Concat(book.SchemeVersions.Select(pair => (pair.Version.Mark, pair.Version.Sources)))
-        .Where(version => version.Sources.IsEmpty)
-        .Select(version => Info.At(version.Mark, "the version cites no source"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Versions.Select(pair => (pair.Version.Mark, pair.Version.Sources))
+            .Concat(book.SchemeVersions.Select(pair => (pair.Version.Mark, pair.Version.Sources)))
+            .Where(version => version.Sources.IsEmpty)
+            .Select(version => Info.At(version.Mark, "the version cites no source"));
 }

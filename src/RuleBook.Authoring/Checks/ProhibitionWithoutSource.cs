@@ -12,7 +12,8 @@ internal static class ProhibitionWithoutSource
         "no citation carries a prohibition",
         "That an easier pathway ends at a figure does not say that nothing is possible beyond it.",
         "name 'beyond' under 'carries' of the citation that says so, or write 'beyond: not-established'",
-        Severity.Warning);
+        Severity.Warning
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions

@@ -7,7 +7,8 @@ namespace RuleBook.Authoring.Checks;
 internal static class Ranges
 {
     /// <summary>Whether nothing can lie in the range.</summary>
-    internal static bool IsEmpty(Bounds bounds) => bounds is { Lower: { } lower, Upper: { } upper }
+    internal static bool IsEmpty(Bounds bounds) =>
+        bounds is { Lower: { } lower, Upper: { } upper }
         && (lower.Value > upper.Value || (lower.Value == upper.Value && !(lower.Closed && upper.Closed)));
 
     /// <summary>Whether all of <paramref name="inner"/> lies in <paramref name="outer"/>.</summary>
@@ -18,20 +19,36 @@ internal static class Ranges
         IsEmpty(new Bounds(one.Lower, other.Upper)) || IsEmpty(new Bounds(other.Lower, one.Upper));
 
     /// <summary>Whether every vehicle for which <paramref name="inner"/> holds meets <paramref name="outer"/> too.</summary>
-    internal static bool Implies(Predicate inner, Predicate outer) => outer.Tests.All(wide => inner.Tests.Any(narrow =>
-        narrow.Fact == wide.Fact && (wide.Bounds is null
-            ? narrow.Bounds is null && narrow.OneOf.All(word => wide.OneOf.Contains(word))
-            : narrow.Bounds is not null && Inside(narrow.Bounds, wide.Bounds))));
+    internal static bool Implies(Predicate inner, Predicate outer) =>
+        outer.Tests.All(wide =>
+            inner.Tests.Any(narrow =>
+                narrow.Fact == wide.Fact
+                && (
+                    wide.Bounds is null
+                        ? narrow.Bounds is null && narrow.OneOf.All(word => wide.OneOf.Contains(word))
+                        : narrow.Bounds is not null && Inside(narrow.Bounds, wide.Bounds)
+                )
+            )
+        );
 
     /// <summary>Whether no vehicle can meet both.</summary>
-    internal static bool Exclude(Predicate one, Predicate other) => one.Tests.Any(first => other.Tests.Any(second =>
-        first.Fact == second.Fact && (first.Bounds is null || second.Bounds is null
-            ? first.Bounds is null && second.Bounds is null && !first.OneOf.Intersect(second.OneOf).Any()
-            : Apart(first.Bounds, second.Bounds))));
+    internal static bool Exclude(Predicate one, Predicate other) =>
+        one.Tests.Any(first =>
+            other.Tests.Any(second =>
+                first.Fact == second.Fact
+                && (
+                    first.Bounds is null || second.Bounds is null
+                        ? first.Bounds is null && second.Bounds is null && !first.OneOf.Intersect(second.OneOf).Any()
+                        : Apart(first.Bounds, second.Bounds)
+                )
+            )
+        );
 
-    private static bool AtLeast(Bound? inner, Bound? outer) => outer is null
+    private static bool AtLeast(Bound? inner, Bound? outer) =>
+        outer is null
         || (inner is not null && (inner.Value > outer.Value || (inner.Value == outer.Value && (outer.Closed || !inner.Closed))));
 
-    private static bool AtMost(Bound? inner, Bound? outer) => outer is null
+    private static bool AtMost(Bound? inner, Bound? outer) =>
+        outer is null
         || (inner is not null && (inner.Value < outer.Value || (inner.Value == outer.Value && (outer.Closed || !inner.Closed))));
 }

@@ -9,7 +9,8 @@ internal static class ReadingNotTaken
         "reading-not-taken",
         "what is taken is none of the readings",
         "A reader could not tell which source was followed.",
-        "give under 'taken' one of the texts under 'says', word for word");
+        "give under 'taken' one of the texts under 'says', word for word"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions

@@ -9,9 +9,17 @@ internal static class RecheckBeforeChecked
         "recheck-before-checked",
         "a source is overdue before it is checked",
         "It would be overdue at once.",
-        "a year after 'checked' is the habit");
+        "a year after 'checked' is the habit"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Jurisdictions.SelectMany(place => place.Sources)
-        .Where(source => source.RecheckAfter.Latest <= source.Checked.Earliest)
-        .Select(source => Info.At(book.Value(source.Mark, "recheck-after"), $"recheck-after {source.RecheckAfter} is not after checked {source.Checked}"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Book.Jurisdictions.SelectMany(place => place.Sources)
+            .Where(source => source.RecheckAfter.Latest <= source.Checked.Earliest)
+            .Select(source =>
+                Info.At(
+                    book.Value(source.Mark, "recheck-after"),
+                    $"recheck-after {source.RecheckAfter} is not after checked {source.Checked}"
+                )
+            );
 }

@@ -10,7 +10,8 @@ internal static class SmartQuotes
         "a clause has typographic quotation marks",
         "A clause is looked up letter by letter; a text processor put the marks there.",
         "write \" or ' in their place",
-        Severity.Warning);
+        Severity.Warning
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from citation in Citations.Of(book).Select(pair => pair.Citation)

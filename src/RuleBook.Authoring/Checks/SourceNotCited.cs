@@ -10,16 +10,19 @@ internal static class SourceNotCited
         "source-not-cited",
         "a listed source is cited nowhere",
         "A source that carries nothing is kept up for nothing, and hides that a fact may have lost its source.",
-        "cite it, or take it out");
+        "cite it, or take it out"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book)
     {
-        var cited = Citations.Of(book)
+        var cited = Citations
+            .Of(book)
             .Select(pair => book.Book.Source(pair.Jurisdiction, pair.Citation.Cite))
             .OfType<Source>()
             .Select(source => (source.Jurisdiction, source.Id))
             .ToHashSet();
-        return book.Book.Jurisdictions.SelectMany(place => place.Sources)
+        return book
+            .Book.Jurisdictions.SelectMany(place => place.Sources)
             .Where(source => !cited.Contains((source.Jurisdiction, source.Id)))
             .Select(source => Info.At(book.Value(source.Mark, "source"), $"'{source.Id}' is cited nowhere"));
     }

@@ -10,9 +10,14 @@ internal static class SourceOverdue
         "a source is overdue for a comparison",
         "Every verdict that leans on it says so.",
         "compare it with the document as it stands, then move 'checked' and 'recheck-after'",
-        Severity.Warning);
+        Severity.Warning
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Book.Jurisdictions.SelectMany(place => place.Sources)
-        .Where(source => source.RecheckAfter.Latest < book.Today && source.RecheckAfter.Latest > source.Checked.Earliest)
-        .Select(source => Info.At(book.Value(source.Mark, "recheck-after"), $"'{source.Id}' was to be compared again after {source.RecheckAfter}"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Book.Jurisdictions.SelectMany(place => place.Sources)
+            .Where(source => source.RecheckAfter.Latest < book.Today && source.RecheckAfter.Latest > source.Checked.Earliest)
+            .Select(source =>
+                Info.At(book.Value(source.Mark, "recheck-after"), $"'{source.Id}' was to be compared again after {source.RecheckAfter}")
+            );
 }

@@ -10,17 +10,28 @@ internal static class TierUnreachable
         "tier-unreachable",
         "a tier can never be reached",
         "Whatever meets its limits already meets those of an earlier tier.",
-        "widen it, narrow the earlier one, or take it out");
+        "widen it, narrow the earlier one, or take it out"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.TierLists.SelectMany(tiers => tiers
-        .Select((tier, index) => (tier, earlier: tiers.Take(index).FirstOrDefault(earlier => Covers(earlier, tier))))
-        .Where(pair => pair.earlier is not null)
-        .Select(pair => Info.At(pair.tier.Mark, $"whatever meets the tier '{pair.tier.Name}' meets '{pair.earlier!.Name}' before it")));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book.TierLists.SelectMany(tiers =>
+            tiers
+                .Select((tier, index) => (tier, earlier: tiers.Take(index).FirstOrDefault(earlier => Covers(earlier, tier))))
+                .Where(pair => pair.earlier is not null)
+                .Select(pair =>
+                    Info.At(pair.tier.Mark, $"whatever meets the tier '{pair.tier.Name}' meets '{pair.earlier!.Name}' before it")
+                )
+        );
 
     /// <summary>Whether whatever meets <paramref name="later"/> meets <paramref name="earlier"/>.</summary>
     internal static bool Covers(Tier earlier, Tier later) =>
         Ranges.Implies(later.When, earlier.When)
         && earlier.Provided.All(condition => later.Provided.Contains(condition))
-        && earlier.Limits.All(limit => limit.Kind == LimitKind.None || (limit.Bounds is { } outer && later.Limits.Any(inner =>
-            inner.Measure == limit.Measure && inner.Bounds is { } bounds && Ranges.Inside(bounds, outer))));
+        && earlier.Limits.All(limit =>
+            limit.Kind == LimitKind.None
+            || (
+                limit.Bounds is { } outer
+                && later.Limits.Any(inner => inner.Measure == limit.Measure && inner.Bounds is { } bounds && Ranges.Inside(bounds, outer))
+            )
+        );
 }

@@ -10,7 +10,8 @@ internal static class UnknownIndication
         "unknown-indication",
         "an indication leads to a rule that is not in the book",
         "Nothing could be shown.",
-        "correct the id (jurisdiction/topic/rule), or leave it out");
+        "correct the id (jurisdiction/topic/rule), or leave it out"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions

@@ -9,7 +9,8 @@ internal static class UnknownLimit
         "unknown-limit",
         "an exception replaces a limit that the adopted tier does not have",
         "An exception replaces a limit of the same measure; a new limit makes the tier another one.",
-        "replace a limit that is there, or drop the tier and add one of your own");
+        "replace a limit that is there, or drop the tier and add one of your own"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Adoptions

@@ -10,7 +10,8 @@ internal static class UnknownPart
         "unknown-part",
         "a part of a total is not a measure",
         "What is added up must be known by name.",
-        "use measures of the vocabulary; the total is not a part of itself");
+        "use measures of the vocabulary; the total is not a part of itself"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions
@@ -19,5 +20,6 @@ internal static class UnknownPart
         select Info.At(
             book.Word(book.Value(pair.Version.Mark, "measured"), "total", part),
             $"'{part}' cannot be added up",
-            Spelling.Tip(part, [.. book.Book.Vocabulary.Measures.Keys]));
+            Spelling.Tip(part, [.. book.Book.Vocabulary.Measures.Keys])
+        );
 }

@@ -9,7 +9,8 @@ internal static class UnknownRule
         "unknown-rule",
         "a rule is adopted that is not in the book",
         "The adopting rule would say nothing.",
-        "correct the id (jurisdiction/topic/rule), or add the rule");
+        "correct the id (jurisdiction/topic/rule), or add the rule"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Adoptions
@@ -17,7 +18,8 @@ internal static class UnknownRule
         select Info.At(
             book.Value(pair.Adoption.Mark, "rule"),
             $"there is no rule '{pair.Adoption.Rule}'",
-            Near(book, pair.Adoption.Rule) is { } near ? $"did you mean '{near}'?" : null);
+            Near(book, pair.Adoption.Rule) is { } near ? $"did you mean '{near}'?" : null
+        );
 
     /// <summary>A rule is often named without its jurisdiction and topic.</summary>
     private static string? Near(Inspected book, string id) =>

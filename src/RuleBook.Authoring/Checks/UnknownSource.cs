@@ -9,16 +9,21 @@ internal static class UnknownSource
         "unknown-source",
         "a source is cited that is not listed",
         "A reader could not open it.",
-        "add it to sources.yaml, or correct the id; another jurisdiction's source is cited as jurisdiction/id");
+        "add it to sources.yaml, or correct the id; another jurisdiction's source is cited as jurisdiction/id"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in Citations.Of(book)
         where book.Book.Source(pair.Jurisdiction, pair.Citation.Cite) is null
         let near = Spelling.Nearest(pair.Citation.Cite, Known(book, pair.Jurisdiction))
         select Info.At(
-            book.Value(pair.Citation.Mark, "cite"), $"no source '{pair.Citation.Cite}' is listed", near is null ? null : $"did you mean '{near}'?");
+            book.Value(pair.Citation.Mark, "cite"),
+            $"no source '{pair.Citation.Cite}' is listed",
+            near is null ? null : $"did you mean '{near}'?"
+        );
 
-    private static IEnumerable<string> Known(Inspected book, string jurisdiction) => book.Book.Jurisdictions
-        .SelectMany(place => place.Sources)
-        .Select(source => source.Jurisdiction == jurisdiction ? source.Id : $"{source.Jurisdiction}/{source.Id}");
+    private static IEnumerable<string> Known(Inspected book, string jurisdiction) =>
+        book
+            .Book.Jurisdictions.SelectMany(place => place.Sources)
+            .Select(source => source.Jurisdiction == jurisdiction ? source.Id : $"{source.Jurisdiction}/{source.Id}");
 }

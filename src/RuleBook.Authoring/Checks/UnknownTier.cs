@@ -9,7 +9,8 @@ internal static class UnknownTier
         "unknown-tier",
         "an exception changes a tier that the adopted rule does not have",
         "The exception would change nothing.",
-        "name a tier of the adopted rule (its name, or its pathway where it has none)");
+        "name a tier of the adopted rule (its name, or its pathway where it has none)"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Adoptions
@@ -21,5 +22,6 @@ internal static class UnknownTier
         select Info.At(
             book.Value(change.Mark, "tier"),
             $"'{pair.Adoption.Rule}' has no tier '{named}'",
-            Spelling.Tip(named ?? "", [.. tiers.Select(tier => tier.Name)]));
+            Spelling.Tip(named ?? "", [.. tiers.Select(tier => tier.Name)])
+        );
 }

@@ -9,7 +9,8 @@ internal static class UnknownTopic
         "unknown-topic",
         "a topic is not in the vocabulary",
         "Nothing would be looked up under it.",
-        "use a topic of schema/vocabulary/topics.yaml");
+        "use a topic of schema/vocabulary/topics.yaml"
+    );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from place in book.Book.Jurisdictions
@@ -18,5 +19,6 @@ internal static class UnknownTopic
         select Info.At(
             book.Value(coverage.Mark, "topic"),
             $"'{coverage.Topic}' is not a topic of the vocabulary",
-            Spelling.Tip(coverage.Topic, [.. book.Book.Vocabulary.Topics.Keys]));
+            Spelling.Tip(coverage.Topic, [.. book.Book.Vocabulary.Topics.Keys])
+        );
 }

@@ -9,9 +9,14 @@ internal static class VersionsOverlap
         "versions-overlap",
         "two versions are in force at once",
         "Nobody could say which of them decides.",
-        "leave 'until' out: a version ends where the next begins");
+        "leave 'until' out: a version ends where the next begins"
+    );
 
-    internal static IEnumerable<Problem> Find(Inspected book) => Dated.Pairs(book)
-        .Where(pair => pair is { Earlier.Until: { } until, Later.From: { } next } && Dated.Before(next, until))
-        .Select(pair => Info.At(book.Key(pair.Earlier.Mark, "until"), $"until {pair.Earlier.Until}, but the next version starts {pair.Later.From}"));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        Dated
+            .Pairs(book)
+            .Where(pair => pair is { Earlier.Until: { } until, Later.From: { } next } && Dated.Before(next, until))
+            .Select(pair =>
+                Info.At(book.Key(pair.Earlier.Mark, "until"), $"until {pair.Earlier.Until}, but the next version starts {pair.Later.From}")
+            );
 }

@@ -9,16 +9,18 @@ internal static class WrongStart
         "wrong-start",
         "a version's start is not clear",
         "On the days around it nobody could say which version is in force.",
-        "give 'from: DATE'; or 'from: unknown' with 'in-force-by: DATE'; or 'announced: DATE'; or 'proposed: yes'");
+        "give 'from: DATE'; or 'from: unknown' with 'in-force-by: DATE'; or 'announced: DATE'; or 'proposed: yes'"
+    );
 
     private static readonly string[] Ways = ["from", "announced", "proposed"];
 
-    internal static IEnumerable<Problem> Find(Inspected book) => book.Versions
-        .Select(pair => pair.Version.Mark)
-        .Concat(book.SchemeVersions.Select(pair => pair.Version.Mark))
-        .Select(mark => (mark, wrong: Wrong(book, mark)))
-        .Where(pair => pair.wrong is not null)
-        .Select(pair => Info.At(pair.mark, pair.wrong!));
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        book
+            .Versions.Select(pair => pair.Version.Mark)
+            .Concat(book.SchemeVersions.Select(pair => pair.Version.Mark))
+            .Select(mark => (mark, wrong: Wrong(book, mark)))
+            .Where(pair => pair.wrong is not null)
+            .Select(pair => Info.At(pair.mark, pair.wrong!));
 
     private static string? Wrong(Inspected book, Mark mark)
     {
@@ -30,7 +32,8 @@ internal static class WrongStart
             (["from"], "unknown", null) => "the start is unknown, and nothing says by when it is seen in force",
             (["from"], not "unknown", not null) => "in-force-by is for an unknown start only",
             (["announced" or "proposed"], _, not null) => "what is only announced or proposed is not in force by any day",
-            (["announced" or "proposed"], _, _) when book.Text(mark, "until") is not null => "what is only announced or proposed does not end",
+            (["announced" or "proposed"], _, _) when book.Text(mark, "until") is not null =>
+                "what is only announced or proposed does not end",
             _ => null,
         };
     }

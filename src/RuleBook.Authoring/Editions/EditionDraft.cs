@@ -12,7 +12,9 @@ using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Editions;
 
-/// <summary>A new edition as an entry of <c>jurisdictions/editions.yaml</c>, its news drafted from what changes; edited by hand afterwards.</summary>
+/// <summary>
+/// A new edition as an entry of <c>jurisdictions/editions.yaml</c>, its news drafted from what changes; edited by hand afterwards.
+/// </summary>
 public static class EditionDraft
 {
     /// <summary>The file of the list, relative to the book's folder.</summary>
@@ -20,20 +22,32 @@ public static class EditionDraft
 
     private const int MostNews = 200;
 
-    private const string Head = "# yaml-language-server: $schema=../schema/editions.schema.json\n# The states of the book that have a name, oldest first. 'rulebook edition NAME --since OLD' adds one; its news are edited by hand.\neditions:\n";
+    private const string Head =
+        "# yaml-language-server: $schema=../schema/editions.schema.json\n# The states of the book that have a name, oldest first. 'rulebook edition NAME --since OLD' adds one; its news are edited by hand.\neditions:\n";
 
     /// <summary>The news that a comparison gives, by consequence.</summary>
     /// <param name="report">What changes against the earlier book.</param>
     /// <param name="last">The day of the last edition; null where there is none.</param>
     public static ImmutableArray<News> News(ChangeReport report, DateOnly? last) =>
-    [
-        .. report.Answers
-            .Select(change => new News(Kind(change, last), [change.Jurisdiction], change.From, $"{change.TopicTitle}, {ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}."))
-            .Concat(report.Remarks.Select(remark => new News(
-                Kind(remark), remark.Jurisdiction is { } place ? [place] : [], remark.From, $"{remark.About}: {remark.Text.TrimEnd('.')}.")))
-            .OrderBy(news => news.Kind)
-            .Take(MostNews),
-    ];
+        [
+            .. report
+                .Answers.Select(change => new News(
+                    Kind(change, last),
+                    [change.Jurisdiction],
+                    change.From,
+                    $"{change.TopicTitle}, {ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}."
+                ))
+                .Concat(
+                    report.Remarks.Select(remark => new News(
+                        Kind(remark),
+                        remark.Jurisdiction is { } place ? [place] : [],
+                        remark.From,
+                        $"{remark.About}: {remark.Text.TrimEnd('.')}."
+                    ))
+                )
+                .OrderBy(news => news.Kind)
+                .Take(MostNews),
+        ];
 
     /// <summary>The text of the list with the edition added.</summary>
     /// <param name="before">The text so far; null where there is no such file.</param>
@@ -42,25 +56,33 @@ public static class EditionDraft
     public static string Added(string? before, Edition edition)
     {
         var text = new StringBuilder(before is null ? Head : before.TrimEnd() + "\n");
-        text.Append(CultureInfo.InvariantCulture, $"  - edition: {edition.Name}\n    day: {edition.Day:yyyy-MM-dd}\n    digest: {edition.Digest}\n");
-        if (!edition.News.IsEmpty) text.Append("    news:\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"  - edition: {edition.Name}\n    day: {edition.Day:yyyy-MM-dd}\n    digest: {edition.Digest}\n"
+        );
+        if (!edition.News.IsEmpty)
+            text.Append("    news:\n");
         foreach (var news in edition.News)
         {
             var places = news.Places.IsEmpty ? "" : $" jurisdictions: [{string.Join(", ", news.Places)}],";
             var from = news.From is { } day ? string.Create(CultureInfo.InvariantCulture, $" from: {day:yyyy-MM-dd},") : "";
-            text.Append(CultureInfo.InvariantCulture, $"      - {{ kind: {EditionWords.Of(news.Kind)},{places}{from} text: \"{JsonEncodedText.Encode(news.Text, System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\" }}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"      - {{ kind: {EditionWords.Of(news.Kind)},{places}{from} text: \"{JsonEncodedText.Encode(news.Text, System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\" }}\n"
+            );
         }
 
         Problem[] problems = [.. SchemaCheck.Find("editions", YamlText.Read(text.ToString(), File))];
         return problems.Length == 0 ? text.ToString() : throw new InputException([.. problems]);
     }
 
-    private static NewsKind Kind(Remark remark) => remark.Kind switch
-    {
-        RemarkKind.Corrected => NewsKind.Corrected,
-        RemarkKind.Evidence => NewsKind.Evidence,
-        _ => NewsKind.Law,
-    };
+    private static NewsKind Kind(Remark remark) =>
+        remark.Kind switch
+        {
+            RemarkKind.Corrected => NewsKind.Corrected,
+            RemarkKind.Evidence => NewsKind.Evidence,
+            _ => NewsKind.Law,
+        };
 
     /// <summary>An answer that was decided and differs for days that were known already was wrong.</summary>
     private static NewsKind Kind(AnswerChange change, DateOnly? last) =>

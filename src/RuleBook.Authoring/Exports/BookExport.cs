@@ -23,8 +23,15 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
         new("vehicles", [new("vehicle", ColumnType.Text), new("place", ColumnType.Text), new("on_day", ColumnType.Day)], []),
         new(
             "stated",
-            [new("vehicle", ColumnType.Text), new("fact", ColumnType.Text), new("word", ColumnType.Text), new("low", ColumnType.Decimal), new("high", ColumnType.Decimal)],
-            []),
+            [
+                new("vehicle", ColumnType.Text),
+                new("fact", ColumnType.Text),
+                new("word", ColumnType.Text),
+                new("low", ColumnType.Decimal),
+                new("high", ColumnType.Decimal),
+            ],
+            []
+        ),
     ];
 
     /// <summary>As SQL: <c>tables.sql</c> makes the tables, <c>judge.sql</c> judges.</summary>
@@ -35,9 +42,18 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
             [
                 new("tables.sql", $"-- {Edition(book, day)}\n{SqlScript.Of([.. relations, .. Vehicles])}"),
                 new("judge.sql", Query),
-                new("README.txt", Readme(book, day, "export-readme.txt", "tables.sql makes and fills the tables; two of them, vehicles and stated, are empty for yours.")),
+                new(
+                    "README.txt",
+                    Readme(
+                        book,
+                        day,
+                        "export-readme.txt",
+                        "tables.sql makes and fills the tables; two of them, vehicles and stated, are empty for yours."
+                    )
+                ),
             ],
-            [.. LimitRelation.Inexact(relations[0])]);
+            [.. LimitRelation.Inexact(relations[0])]
+        );
     }
 
     /// <summary>As CSV (RFC 4180), a file a table, with the same query.</summary>
@@ -48,39 +64,60 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
             [
                 .. relations.Select(relation => new ExportFile(
                     $"{relation.Name}.csv",
-                    string.Concat(relation.Rows.Select(row => RuleBook.Text.Csv.Row(row.Select(cell => cell ?? ""))).Prepend(RuleBook.Text.Csv.Row(relation.Columns.Select(column => column.Name)))))),
+                    string.Concat(
+                        relation
+                            .Rows.Select(row => RuleBook.Text.Csv.Row(row.Select(cell => cell ?? "")))
+                            .Prepend(RuleBook.Text.Csv.Row(relation.Columns.Select(column => column.Name)))
+                    )
+                )),
                 new("judge.sql", Query),
-                new("README.txt", Readme(book, day, "export-readme.txt", $"Each file is a table of its name; an empty cell is NULL. Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}")),
+                new(
+                    "README.txt",
+                    Readme(
+                        book,
+                        day,
+                        "export-readme.txt",
+                        $"Each file is a table of its name; an empty cell is NULL. Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}"
+                    )
+                ),
             ],
-            [.. LimitRelation.Inexact(relations[0])]);
+            [.. LimitRelation.Inexact(relations[0])]
+        );
     }
 
     /// <summary>As DMN 1.3, a model a place with a decision table for each version in force.</summary>
-    public static BookExport Dmn(Book book, DateOnly day) => new(
-        [
-            .. book.Jurisdictions.Select(place => new ExportFile(
-                $"{place.Id}.dmn",
-                DmnModel.Of(Ruling.On(book, place, day), $"{Edition(book, day)}. This is not legal advice: the authority of the state of registration and the licensed certifier decide."))),
-            new("README.txt", Readme(book, day, "dmn-readme.txt", "")),
-        ],
-        [.. LimitRelation.Inexact(LimitRelation.Of(book, day))]);
+    public static BookExport Dmn(Book book, DateOnly day) =>
+        new(
+            [
+                .. book.Jurisdictions.Select(place => new ExportFile(
+                    $"{place.Id}.dmn",
+                    DmnModel.Of(
+                        Ruling.On(book, place, day),
+                        $"{Edition(book, day)}. This is not legal advice: the authority of the state of registration and the licensed certifier decide."
+                    )
+                )),
+                new("README.txt", Readme(book, day, "dmn-readme.txt", "")),
+            ],
+            [.. LimitRelation.Inexact(LimitRelation.Of(book, day))]
+        );
 
     private static ImmutableArray<Relation> Relations(Book book, DateOnly day) =>
-    [
-        LimitRelation.Of(book, day),
-        .. VocabularyRelations.Of(book.Vocabulary),
-        .. JudgingRelations.Of(book.Jurisdictions.Select(place => Ruling.On(book, place, day))),
-    ];
+        [
+            LimitRelation.Of(book, day),
+            .. VocabularyRelations.Of(book.Vocabulary),
+            .. JudgingRelations.Of(book.Jurisdictions.Select(place => Ruling.On(book, place, day))),
+        ];
 
     private static string Edition(Book book, DateOnly day) =>
         $"Limits in force on {Text(day)}, book {book.Edition?.Name ?? "without an edition"}, {book.Digest}";
 
     private static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static string Readme(Book book, DateOnly day, string text, string how) => Resource(text)
-        .Replace("{edition}", Edition(book, day), StringComparison.Ordinal)
-        .Replace("{day}", Text(day), StringComparison.Ordinal)
-        .Replace("{how}", how, StringComparison.Ordinal);
+    private static string Readme(Book book, DateOnly day, string text, string how) =>
+        Resource(text)
+            .Replace("{edition}", Edition(book, day), StringComparison.Ordinal)
+            .Replace("{day}", Text(day), StringComparison.Ordinal)
+            .Replace("{how}", how, StringComparison.Ordinal);
 
     private static string Resource(string name)
     {

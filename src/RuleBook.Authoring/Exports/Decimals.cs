@@ -15,9 +15,8 @@ internal static class Decimals
     public const int Places = 8;
 
     /// <summary>The value; rounded where it has more decimals than a column.</summary>
-    public static string Of(Measure measure, Fraction value) => measure.IsDate
-        ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyyMMdd", CultureInfo.InvariantCulture)
-        : Of(value);
+    public static string Of(Measure measure, Fraction value) =>
+        measure.IsDate ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyyMMdd", CultureInfo.InvariantCulture) : Of(value);
 
     /// <inheritdoc cref="Of(Measure, Fraction)"/>
     public static string Of(Fraction value) => Numbers.Show(value, Places);

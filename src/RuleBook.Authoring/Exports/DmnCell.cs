@@ -21,13 +21,14 @@ internal abstract record DmnCell(bool OrUnknown)
 /// <summary>A number within bounds, of which at least one is there.</summary>
 internal sealed record NumberCell(Func<Fraction, string> Write, Bound? Lower, Bound? Upper, bool OrUnknown) : DmnCell(OrUnknown)
 {
-    protected override string Known => (Lower, Upper) switch
-    {
-        ({ } low, { } high) => $"{(low.Closed ? '[' : '(')}{Write(low.Value)}..{Write(high.Value)}{(high.Closed ? ']' : ')')}",
-        ({ } low, null) => $"{(low.Closed ? ">=" : ">")} {Write(low.Value)}",
-        (null, { } high) => $"{(high.Closed ? "<=" : "<")} {Write(high.Value)}",
-        _ => throw new InvalidOperationException("a cell without bounds is none"),
-    };
+    protected override string Known =>
+        (Lower, Upper) switch
+        {
+            ({ } low, { } high) => $"{(low.Closed ? '[' : '(')}{Write(low.Value)}..{Write(high.Value)}{(high.Closed ? ']' : ')')}",
+            ({ } low, null) => $"{(low.Closed ? ">=" : ">")} {Write(low.Value)}",
+            (null, { } high) => $"{(high.Closed ? "<=" : "<")} {Write(high.Value)}",
+            _ => throw new InvalidOperationException("a cell without bounds is none"),
+        };
 
     public override DmnCell? And(DmnCell other)
     {
@@ -38,12 +39,17 @@ internal sealed record NumberCell(Func<Fraction, string> Write, Bound? Lower, Bo
             Upper = Tighter(Upper, also.Upper, -1),
             OrUnknown = OrUnknown && also.OrUnknown,
         };
-        return both is { Lower: { } low, Upper: { } high } && (low.Value > high.Value || (low.Value == high.Value && !(low.Closed && high.Closed))) ? null : both;
+        return
+            both is { Lower: { } low, Upper: { } high }
+            && (low.Value > high.Value || (low.Value == high.Value && !(low.Closed && high.Closed)))
+            ? null
+            : both;
     }
 
     private static Bound? Tighter(Bound? left, Bound? right, int sign)
     {
-        if (left is null || right is null) return left ?? right;
+        if (left is null || right is null)
+            return left ?? right;
         var order = left.Value.CompareTo(right.Value) * sign;
         return order > 0 || (order == 0 && !left.Closed) ? left : right;
     }

@@ -9,7 +9,8 @@ namespace RuleBook.Authoring.Exports;
 internal sealed record DmnRow(ImmutableSortedDictionary<string, DmnCell> Cells, string Gives, string Why)
 {
     /// <summary>Cells that allow all.</summary>
-    public static ImmutableSortedDictionary<string, DmnCell> Anything { get; } = ImmutableSortedDictionary.Create<string, DmnCell>(StringComparer.Ordinal);
+    public static ImmutableSortedDictionary<string, DmnCell> Anything { get; } =
+        ImmutableSortedDictionary.Create<string, DmnCell>(StringComparer.Ordinal);
 }
 
 /// <summary>Tests that all have to pass, as cells: where they certainly do, and where they may.</summary>
@@ -18,14 +19,21 @@ internal sealed record DmnRow(ImmutableSortedDictionary<string, DmnCell> Cells, 
 internal sealed record DmnTests(ImmutableSortedDictionary<string, DmnCell>? Surely, ImmutableSortedDictionary<string, DmnCell>? Possibly)
 {
     /// <summary>Both at once; null where nothing is both.</summary>
-    public static ImmutableSortedDictionary<string, DmnCell>? Both(ImmutableSortedDictionary<string, DmnCell>? left, ImmutableSortedDictionary<string, DmnCell>? right)
+    public static ImmutableSortedDictionary<string, DmnCell>? Both(
+        ImmutableSortedDictionary<string, DmnCell>? left,
+        ImmutableSortedDictionary<string, DmnCell>? right
+    )
     {
-        if (left is null || right is null) return null;
+        if (left is null || right is null)
+            return null;
         foreach (var (name, cell) in right)
         {
-            if (!left.TryGetValue(name, out var mine)) left = left.Add(name, cell);
-            else if (mine.And(cell) is { } both) left = left.SetItem(name, both);
-            else return null;
+            if (!left.TryGetValue(name, out var mine))
+                left = left.Add(name, cell);
+            else if (mine.And(cell) is { } both)
+                left = left.SetItem(name, both);
+            else
+                return null;
         }
 
         return left;

@@ -7,8 +7,9 @@ using RuleBook.Tables;
 namespace RuleBook.Authoring.Exports;
 
 /// <summary>
-/// The rows of a version in force for hit policy first, the same walk as <see cref="DecisionTable.Judge(Row)"/>: each tier where it certainly holds, then
-/// where it may hold; then what holds beyond. What is not known is never taken for nothing: where it would decide, the row gives "undecided".
+/// The rows of a version in force for hit policy first, the same walk as <see cref="DecisionTable.Judge(Row)"/>: each tier where it
+/// certainly holds, then where it may hold; then what holds beyond. What is not known is never taken for nothing: where it would decide,
+/// the row gives "undecided".
 /// </summary>
 internal sealed class DmnTable(DecisionTable table)
 {
@@ -18,15 +19,24 @@ internal sealed class DmnTable(DecisionTable table)
     /// <summary>What it gives where it hangs on what is not known or not established.</summary>
     public const string Undecided = "undecided";
 
-    private readonly ImmutableDictionary<int, Input> words = table.Inputs.Where(input => input.Kind != InputKind.Measure).ToImmutableDictionary(input => input.At);
+    private readonly ImmutableDictionary<int, Input> words = table
+        .Inputs.Where(input => input.Kind != InputKind.Measure)
+        .ToImmutableDictionary(input => input.At);
 
     /// <summary>The rows of a version.</summary>
     public ImmutableArray<DmnRow> Rows(int at)
     {
         var (line, rows) = (table.Versions[at], ImmutableArray.CreateBuilder<DmnRow>());
         var binds = Of(line.For);
-        if (line.Kind == VersionKind.Stated) AddTiers(at, in line, binds, rows);
-        else Add(rows, binds.Possibly, line.Kind == VersionKind.NotRegulated ? Wording.Of(Pathway.NoCertificate) : Undecided, line.Kind == VersionKind.NotRegulated ? "not regulated" : "not established");
+        if (line.Kind == VersionKind.Stated)
+            AddTiers(at, in line, binds, rows);
+        else
+            Add(
+                rows,
+                binds.Possibly,
+                line.Kind == VersionKind.NotRegulated ? Wording.Of(Pathway.NoCertificate) : Undecided,
+                line.Kind == VersionKind.NotRegulated ? "not regulated" : "not established"
+            );
         Add(rows, DmnRow.Anything, Nothing, "does not bind");
         return rows.ToImmutable();
     }
@@ -55,12 +65,23 @@ internal sealed class DmnTable(DecisionTable table)
         var free = 0;
         for (; free < tiers.Length && tiers[free].Pathway == Pathway.NoCertificate; free++)
             Add(rows, DmnTests.Both(binds.Possibly, holds[free].Surely), Wording.Of(Pathway.NoCertificate), $"{names[free]}, if it binds");
-        Add(rows, binds.Possibly, free == tiers.Length && line.Beyond == Pathway.NoCertificate ? Wording.Of(Pathway.NoCertificate) : Undecided, "may bind");
+        Add(
+            rows,
+            binds.Possibly,
+            free == tiers.Length && line.Beyond == Pathway.NoCertificate ? Wording.Of(Pathway.NoCertificate) : Undecided,
+            "may bind"
+        );
     }
 
-    private static void Add(ImmutableArray<DmnRow>.Builder rows, ImmutableSortedDictionary<string, DmnCell>? cells, string gives, string why)
+    private static void Add(
+        ImmutableArray<DmnRow>.Builder rows,
+        ImmutableSortedDictionary<string, DmnCell>? cells,
+        string gives,
+        string why
+    )
     {
-        if (cells is not null && !rows.Any(row => Covers(row.Cells, cells))) rows.Add(new DmnRow(cells, gives, why));
+        if (cells is not null && !rows.Any(row => Covers(row.Cells, cells)))
+            rows.Add(new DmnRow(cells, gives, why));
     }
 
     /// <summary>Whether a row before takes all that another would: of the same or fewer cells.</summary>
@@ -70,33 +91,51 @@ internal sealed class DmnTable(DecisionTable table)
     private DmnTests Of(Tests run)
     {
         var all = new DmnTests(DmnRow.Anything, DmnRow.Anything);
-        foreach (ref readonly var test in table.TestsOf(run)) all = all.And(Of(in test));
+        foreach (ref readonly var test in table.TestsOf(run))
+            all = all.And(Of(in test));
         return all;
     }
 
     private DmnTests Of(in Test test)
     {
         var column = (int)test.Column;
-        if (column == 0) return new DmnTests(null, DmnRow.Anything);
-        if (table.Axes.FirstOrDefault(axis => column >= axis.Column && column < axis.Column + axis.Columns) is not { } axis) return Words(words[column], test.Passes);
-        if (axis.BoundsOf(in test) is not { } bounds) return new DmnTests(null, null);
+        if (column == 0)
+            return new DmnTests(null, DmnRow.Anything);
+        if (table.Axes.FirstOrDefault(axis => column >= axis.Column && column < axis.Column + axis.Columns) is not { } axis)
+            return Words(words[column], test.Passes);
+        if (axis.BoundsOf(in test) is not { } bounds)
+            return new DmnTests(null, null);
         var (low, high) = (DmnQuantities.Reference(table, axis.Sum, "low"), DmnQuantities.Reference(table, axis.Sum, "high"));
         var measure = table.Vocabulary.Measures[axis.Measure];
         Func<Fraction, string> write = value => Decimals.Of(measure, value);
         var (surely, possibly) = (DmnRow.Anything, DmnRow.Anything);
-        if (bounds.Lower is { } lower) (surely, possibly) = (surely.Add(low, new NumberCell(write, lower, null, false)), possibly.Add(high, new NumberCell(write, lower, null, true)));
-        if (bounds.Upper is { } upper) (surely, possibly) = (surely.Add(high, new NumberCell(write, null, upper, false)), possibly.Add(low, new NumberCell(write, null, upper, true)));
+        if (bounds.Lower is { } lower)
+            (surely, possibly) = (
+                surely.Add(low, new NumberCell(write, lower, null, false)),
+                possibly.Add(high, new NumberCell(write, lower, null, true))
+            );
+        if (bounds.Upper is { } upper)
+            (surely, possibly) = (
+                surely.Add(high, new NumberCell(write, null, upper, false)),
+                possibly.Add(low, new NumberCell(write, null, upper, true))
+            );
         return new DmnTests(surely, possibly);
     }
 
     /// <summary>A condition that is not stated is still to be shown, and does not stand in the way.</summary>
     private DmnTests Words(Input input, ulong passes)
     {
-        if (input.Kind == InputKind.Condition) return Same(new WordCell(["met"], true));
-        if ((table.Blank[input.At] & ~passes) == 0) return new DmnTests(DmnRow.Anything, DmnRow.Anything);
+        if (input.Kind == InputKind.Condition)
+            return Same(new WordCell(["met"], true));
+        if ((table.Blank[input.At] & ~passes) == 0)
+            return new DmnTests(DmnRow.Anything, DmnRow.Anything);
         ImmutableArray<string> passing = [.. input.Words.Where((_, at) => (passes >> at & 1) != 0)];
-        if (passing.IsEmpty) return new DmnTests(null, null);
-        return new DmnTests(DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, false)), DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, true)));
+        if (passing.IsEmpty)
+            return new DmnTests(null, null);
+        return new DmnTests(
+            DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, false)),
+            DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, true))
+        );
 
         DmnTests Same(DmnCell cell) => new(DmnRow.Anything.Add(Name(input.Name), cell), DmnRow.Anything.Add(Name(input.Name), cell));
     }

@@ -23,5 +23,6 @@ internal sealed record Ruling(string Place, DateOnly First, DateOnly Last, Decis
     }
 
     /// <summary>What judges a job with these days, which need not be the same; it holds for every day.</summary>
-    public static Ruling Of(Book book, Jurisdiction place, JobDates dates) => new(place.Id, Earliest, Latest, TableBook.Of(book).Table(place, dates));
+    public static Ruling Of(Book book, Jurisdiction place, JobDates dates) =>
+        new(place.Id, Earliest, Latest, TableBook.Of(book).Table(place, dates));
 }

@@ -28,20 +28,22 @@ internal static class SqlScript
     public static string Create(Relation relation) =>
         $"CREATE TABLE {relation.Name} ({string.Join(", ", relation.Columns.Select(column => $"{column.Name} {Type(column.Type)}"))});\n";
 
-    private static string Type(ColumnType type) => type switch
-    {
-        ColumnType.Whole => "INTEGER",
-        ColumnType.Decimal => $"DECIMAL(18, {Decimals.Places})",
-        ColumnType.Factor => "DECIMAL(2, 1)",
-        ColumnType.Day => "DATE",
-        _ => "VARCHAR(500)",
-    };
+    private static string Type(ColumnType type) =>
+        type switch
+        {
+            ColumnType.Whole => "INTEGER",
+            ColumnType.Decimal => $"DECIMAL(18, {Decimals.Places})",
+            ColumnType.Factor => "DECIMAL(2, 1)",
+            ColumnType.Day => "DATE",
+            _ => "VARCHAR(500)",
+        };
 
-    private static string Literal(string? cell, Column column) => (cell, column.Type) switch
-    {
-        (null, _) => "NULL",
-        (_, ColumnType.Text) => $"'{cell.Replace("'", "''", StringComparison.Ordinal)}'",
-        (_, ColumnType.Day) => $"DATE '{cell}'",
-        _ => cell,
-    };
+    private static string Literal(string? cell, Column column) =>
+        (cell, column.Type) switch
+        {
+            (null, _) => "NULL",
+            (_, ColumnType.Text) => $"'{cell.Replace("'", "''", StringComparison.Ordinal)}'",
+            (_, ColumnType.Day) => $"DATE '{cell}'",
+            _ => cell,
+        };
 }

@@ -16,19 +16,23 @@ internal sealed partial record FileStatus(bool IsRegular, UnixFileMode? Mode, (u
     /// <summary>Null where there is no such file, or a link leads to none.</summary>
     public static FileStatus? Of(string path)
     {
-        if (!File.Exists(path)) return null;
+        if (!File.Exists(path))
+            return null;
         if (OperatingSystem.IsLinux() && Stat(AtCurrentFolder, path, 0, KindModeAndOwner, out var about) == 0)
             return new FileStatus((about.Mode & KindMask) == Regular, (UnixFileMode)(about.Mode & 0xFFF), (about.User, about.Group));
-        if (new FileInfo(path).LinkTarget is not null) return null; // it leads to nothing
+        if (new FileInfo(path).LinkTarget is not null)
+            return null; // it leads to nothing
         return new FileStatus(true, OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(path), null);
     }
 
     /// <summary>Gives another file the same owner, as far as this user may, and the same mode.</summary>
     public void ApplyTo(string path)
     {
-        if (OperatingSystem.IsWindows() || Mode is not { } mode) return;
+        if (OperatingSystem.IsWindows() || Mode is not { } mode)
+            return;
         // Only root may give a file away; a group that one is in can be kept by anybody.
-        if (Owner is { } owner && ChangeOwner(path, owner.User, owner.Group) != 0) _ = ChangeOwner(path, uint.MaxValue, owner.Group);
+        if (Owner is { } owner && ChangeOwner(path, owner.User, owner.Group) != 0)
+            _ = ChangeOwner(path, uint.MaxValue, owner.Group);
         File.SetUnixFileMode(path, mode);
     }
 
@@ -38,7 +42,9 @@ internal sealed partial record FileStatus(bool IsRegular, UnixFileMode? Mode, (u
     [LibraryImport("libc", EntryPoint = "chown", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int ChangeOwner(string path, uint user, uint group);
 
-    /// <summary>The first fields of Linux' <c>struct statx</c> (statx(2)), which is laid out the same on every machine; 256 bytes in all.</summary>
+    /// <summary>
+    /// The first fields of Linux' <c>struct statx</c> (statx(2)), which is laid out the same on every machine; 256 bytes in all.
+    /// </summary>
     [StructLayout(LayoutKind.Explicit, Size = 256)]
     private struct Statx
     {

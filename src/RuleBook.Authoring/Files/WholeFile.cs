@@ -44,7 +44,8 @@ internal static class WholeFile
         }
         finally
         {
-            if (made) File.Delete(aside);
+            if (made)
+                File.Delete(aside);
         }
     }
 }

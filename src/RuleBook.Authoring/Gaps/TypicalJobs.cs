@@ -47,15 +47,24 @@ public static class TypicalJobs
         }
     }
 
-    private static Mapping Job(Jurisdiction place, DateOnly day, Mapping vehicle, Mapping change) => new(
-        [Entry("registered-in", place.Id), Entry("on", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)), KeyValuePair.Create(new Scalar("vehicle", vehicle.Mark), (Node)vehicle), .. change.Entries],
-        change.Mark);
+    private static Mapping Job(Jurisdiction place, DateOnly day, Mapping vehicle, Mapping change) =>
+        new(
+            [
+                Entry("registered-in", place.Id),
+                Entry("on", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+                KeyValuePair.Create(new Scalar("vehicle", vehicle.Mark), (Node)vehicle),
+                .. change.Entries,
+            ],
+            change.Mark
+        );
 
-    private static KeyValuePair<Scalar, Node> Entry(string key, string value) => KeyValuePair.Create(new Scalar(key, Mark), (Node)new Scalar(value, Mark));
+    private static KeyValuePair<Scalar, Node> Entry(string key, string value) =>
+        KeyValuePair.Create(new Scalar(key, Mark), (Node)new Scalar(value, Mark));
 
     private static Mark Mark => new("typical-jobs.yaml", 1, 1);
 
-    private static IEnumerable<string> Nations(Mapping at) => (at.Find("nation") is Sequence many ? many.Items : [at.Find("nation")!]).OfType<Scalar>().Select(one => one.Text);
+    private static IEnumerable<string> Nations(Mapping at) =>
+        (at.Find("nation") is Sequence many ? many.Items : [at.Find("nation")!]).OfType<Scalar>().Select(one => one.Text);
 
     private static IEnumerable<Mapping> Items(Mapping at, string key) => ((Sequence)at.Find(key)!).Items.OfType<Mapping>();
 

@@ -9,7 +9,9 @@ namespace RuleBook.Authoring.Inspecting;
 /// <summary>Reads a book from its folder.</summary>
 public static class BookReading
 {
-    /// <summary>The book in a folder, ready to answer. One with errors is never used: it is refused with what an inspection prints.</summary>
+    /// <summary>
+    /// The book in a folder, ready to answer. One with errors is never used: it is refused with what an inspection prints.
+    /// </summary>
     /// <exception cref="InputException">It has errors; every one is listed.</exception>
     public static Book Open(string folder) => Open(BookFolder.Load(folder));
 
@@ -27,7 +29,8 @@ public static class BookReading
 
     /// <summary>The same of the nodes of a book's files.</summary>
     /// <inheritdoc cref="Open(string)"/>
-    public static Book OpenEarlier(IReadOnlyList<BookFile> files, string digest) => Sound(Inspection.Run(files, digest, Unhurried), earlier: true);
+    public static Book OpenEarlier(IReadOnlyList<BookFile> files, string digest) =>
+        Sound(Inspection.Run(files, digest, Unhurried), earlier: true);
 
     /// <summary>Whether a source is due to be compared again is a question for whoever keeps the book, not for its answers.</summary>
     private static DateOnly Unhurried => DateOnly.MaxValue;

@@ -71,8 +71,8 @@ public static class CheckList
     /// <summary>What each code means that an inspection can report, in the order of the codes.</summary>
     public static ImmutableArray<CheckInfo> All { get; } =
     [
-        .. SyntaxCodes.All
-            .Concat(ReadingCodes.All)
+        .. SyntaxCodes
+            .All.Concat(ReadingCodes.All)
             .Concat(Semantic.Select(check => check.Info))
             .Append(CaseCitesUnread.Info)
             .DistinctBy(info => info.Code)

@@ -24,10 +24,16 @@ internal static class Consequences
     public static IEnumerable<Problem> Without(ImmutableArray<Problem> problems)
     {
         var onLine = problems.ToLookup(problem => (problem.Mark.File, problem.Mark.Line), problem => problem.Code);
-        var meant = problems.Where(problem => problem.Code is "unknown-key" or "unknown-topic").ToLookup(problem => (problem.Mark.File, problem.Tip));
+        var meant = problems
+            .Where(problem => problem.Code is "unknown-key" or "unknown-topic")
+            .ToLookup(problem => (problem.Mark.File, problem.Tip));
         return problems.Where(problem =>
             !Causes[problem.Code].Any(onLine[(problem.Mark.File, problem.Mark.Line)].Contains)
-            && !((problem.Code is "missing-key" or "coverage-missing") && meant[(problem.Mark.File, Spelled(problem.Text))].Any(unknown => unknown.Mark >= problem.Mark)));
+            && !(
+                (problem.Code is "missing-key" or "coverage-missing")
+                && meant[(problem.Mark.File, Spelled(problem.Text))].Any(unknown => unknown.Mark >= problem.Mark)
+            )
+        );
     }
 
     /// <summary>The tip of the misspelt word that is found where this one is missing.</summary>

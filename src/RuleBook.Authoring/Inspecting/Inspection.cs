@@ -11,7 +11,9 @@ namespace RuleBook.Authoring.Inspecting;
 /// <summary>Runs everything over a book and returns all that is wrong in one run.</summary>
 public static class Inspection
 {
-    /// <summary>Inspects the book in <paramref name="folder"/>, and what its cases lean on. Cases that cannot be read are told where they are run.</summary>
+    /// <summary>
+    /// Inspects the book in <paramref name="folder"/>, and what its cases lean on. Cases that cannot be read are told where they are run.
+    /// </summary>
     /// <param name="folder">The folder that has <c>jurisdictions</c> in it.</param>
     /// <param name="today">The day against which sources are overdue.</param>
     /// <returns>The report; never throws for what is wrong in the book.</returns>
@@ -39,17 +41,24 @@ public static class Inspection
 
     /// <summary>Inspects the nodes of a book's files.</summary>
     /// <inheritdoc cref="Run(string, DateOnly)"/>
-    public static InspectionReport Run(IReadOnlyList<BookFile> files, string digest, DateOnly today) => Run(files, [], files.Count, digest, today);
+    public static InspectionReport Run(IReadOnlyList<BookFile> files, string digest, DateOnly today) =>
+        Run(files, [], files.Count, digest, today);
 
     private static InspectionReport Run(IReadOnlyList<BookFile> files, List<Problem> problems, int count, string digest, DateOnly today)
     {
-        var unread = problems.Where(problem => problem.Code != "stray-file").Select(problem => problem.Mark.File).ToHashSet(StringComparer.Ordinal);
-        if (unread.Any(IsVocabulary)) return Report([.. problems, .. Shapes(files)]);
+        var unread = problems
+            .Where(problem => problem.Code != "stray-file")
+            .Select(problem => problem.Mark.File)
+            .ToHashSet(StringComparer.Ordinal);
+        if (unread.Any(IsVocabulary))
+            return Report([.. problems, .. Shapes(files)]);
 
         var bound = new List<Problem>();
         var book = BookReader.Read(files, digest, bound);
         var shapeless = bound.Where(problem => problem.Code == "wrong-shape").Select(problem => problem.Mark).ToHashSet();
-        bound.RemoveAll(problem => unread.Contains(problem.Mark.File) || (problem.Code == "missing-key" && shapeless.Contains(problem.Mark)));
+        bound.RemoveAll(problem =>
+            unread.Contains(problem.Mark.File) || (problem.Code == "missing-key" && shapeless.Contains(problem.Mark))
+        );
         problems.AddRange(bound.Distinct());
         problems.AddRange(Without(Meanings.Find(new Inspected(book, files, today), unread, bound), problems, SamePlace));
         problems.AddRange(Without(Shapes(files), problems, SamePlace));
@@ -60,7 +69,8 @@ public static class Inspection
 
     private static IEnumerable<Problem> OfCases(InspectionReport report, string folder)
     {
-        if (report is not { IsSound: true, Book: { } book } || !Directory.Exists(CaseFolder.Within(folder))) return [];
+        if (report is not { IsSound: true, Book: { } book } || !Directory.Exists(CaseFolder.Within(folder)))
+            return [];
         try
         {
             return CaseCitesUnread.Find(book, CaseFolder.Load(CaseFolder.Within(folder), book)).Distinct();
@@ -71,10 +81,11 @@ public static class Inspection
         }
     }
 
-    private static IEnumerable<Problem> Shapes(IEnumerable<BookFile> files) => files
-        .Select(file => (file, schema: SchemaCheck.NameFor(file.Path)))
-        .Where(pair => pair.schema is not null)
-        .SelectMany(pair => SchemaCheck.Find(pair.schema!, pair.file.Root));
+    private static IEnumerable<Problem> Shapes(IEnumerable<BookFile> files) =>
+        files
+            .Select(file => (file, schema: SchemaCheck.NameFor(file.Path)))
+            .Where(pair => pair.schema is not null)
+            .SelectMany(pair => SchemaCheck.Find(pair.schema!, pair.file.Root));
 
     /// <summary>What is found later at a place where something is already reported is a consequence, or the same in other words.</summary>
     private static Problem[] Without(IEnumerable<Problem> found, IEnumerable<Problem> reported, Func<Problem, Problem, bool> same)
@@ -85,15 +96,16 @@ public static class Inspection
 
     /// <summary>One mapping may lack several keys; that nothing cites a source says nothing of how its id is written.</summary>
     private static bool SamePlace(Problem known, Problem found) =>
-        (found.Code != "missing-key" || known.Text == found.Text || known.Code is "wrong-shape" or "one-content") && known.Code != SourceNotCited.Info.Code;
+        (found.Code != "missing-key" || known.Text == found.Text || known.Code is "wrong-shape" or "one-content")
+        && known.Code != SourceNotCited.Info.Code;
 
     private static bool IsVocabulary(string path) => path.StartsWith("schema/vocabulary/", StringComparison.Ordinal);
 
     private static ImmutableArray<Problem> Ordered(IEnumerable<Problem> problems) =>
-    [
-        .. problems
-            .OrderBy(problem => problem.Mark)
-            .ThenBy(problem => problem.Code, StringComparer.Ordinal)
-            .ThenBy(problem => problem.Text, StringComparer.Ordinal),
-    ];
+        [
+            .. problems
+                .OrderBy(problem => problem.Mark)
+                .ThenBy(problem => problem.Code, StringComparer.Ordinal)
+                .ThenBy(problem => problem.Text, StringComparer.Ordinal),
+        ];
 }

@@ -10,8 +10,8 @@ internal static class Meanings
     {
         var silent = Folders(unread);
         var doubtful = Folders(misread.Select(problem => problem.Mark.File));
-        return CheckList.Semantic
-            .Where(check => check.Leans < Leaning.OnAllFiles || unread.Count == 0)
+        return CheckList
+            .Semantic.Where(check => check.Leans < Leaning.OnAllFiles || unread.Count == 0)
             .Where(check => check.Leans < Leaning.OnAllValues || misread.Count == 0)
             .SelectMany(check => Found(check, book).Where(problem => check.Leans != Leaning.OnValues || !In(doubtful, problem)))
             .Where(problem => !In(silent, problem));
@@ -26,9 +26,15 @@ internal static class Meanings
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
-            return [Problem.Error(
-                "check-failed", new Mark("jurisdictions", 1, 1), $"the check '{check.Info.Code}' failed on this book ({fault.GetType().Name}: {fault.Message})",
-                "mend the other problems first; if it stays, report it with the book")];
+            return
+            [
+                Problem.Error(
+                    "check-failed",
+                    new Mark("jurisdictions", 1, 1),
+                    $"the check '{check.Info.Code}' failed on this book ({fault.GetType().Name}: {fault.Message})",
+                    "mend the other problems first; if it stays, report it with the book"
+                ),
+            ];
         }
     }
 

@@ -25,12 +25,14 @@ internal static class NodeCbor
                 break;
             case Sequence list:
                 cbor.WriteStartArray(list.Items.Length);
-                foreach (var item in list.Items) Write(cbor, item);
+                foreach (var item in list.Items)
+                    Write(cbor, item);
                 cbor.WriteEndArray();
                 break;
             case Mapping keys:
                 cbor.WriteStartMap(keys.Entries.Length);
-                foreach (var (key, value) in keys.Entries) Write(cbor, key, value);
+                foreach (var (key, value) in keys.Entries)
+                    Write(cbor, key, value);
                 cbor.WriteEndMap();
                 break;
         }
@@ -41,7 +43,8 @@ internal static class NodeCbor
     /// <exception cref="CborContentException">It is not a node, or lies deeper than any input of a book.</exception>
     internal static Node Read(CborReader cbor, string file)
     {
-        if (cbor.CurrentDepth > DeepestNesting) throw new CborContentException("nested too deep");
+        if (cbor.CurrentDepth > DeepestNesting)
+            throw new CborContentException("nested too deep");
         cbor.ReadStartArray();
         var mark = ReadMark(cbor, file);
         Node node = cbor.PeekState() switch
@@ -74,7 +77,8 @@ internal static class NodeCbor
     private static ImmutableArray<Node> ReadItems(CborReader cbor, string file)
     {
         var items = ImmutableArray.CreateBuilder<Node>(cbor.ReadStartArray() ?? 0);
-        while (cbor.PeekState() != CborReaderState.EndArray) items.Add(Read(cbor, file));
+        while (cbor.PeekState() != CborReaderState.EndArray)
+            items.Add(Read(cbor, file));
         cbor.ReadEndArray();
         return items.DrainToImmutable();
     }

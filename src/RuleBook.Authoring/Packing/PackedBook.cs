@@ -9,8 +9,8 @@ using RuleBook.Text;
 namespace RuleBook.Authoring.Packing;
 
 /// <summary>
-/// A book as one file: its digest and every file of <c>jurisdictions/</c>, <c>schema/vocabulary/</c> and <c>schema/reference/</c> as nodes with
-/// their places, so that nothing has to be parsed before it answers. CBOR (RFC 8949), followed by the SHA-256 of what is before it.
+/// A book as one file: its digest and every file of <c>jurisdictions/</c>, <c>schema/vocabulary/</c> and <c>schema/reference/</c> as nodes
+/// with their places, so that nothing has to be parsed before it answers. CBOR (RFC 8949), followed by the SHA-256 of what is before it.
 /// </summary>
 /// <param name="Digest">The digest of the folder that was packed (see <see cref="BookFolder"/>).</param>
 /// <param name="Files">Its files.</param>
@@ -64,7 +64,11 @@ public sealed record PackedBook(string Digest, ImmutableArray<BookFile> Files)
             var cbor = new CborReader(body);
             cbor.ReadStartArray();
             if (cbor.ReadTextString() is var format && format != Format)
-                throw Refused(name, $"its format is '{format}'; this version reads '{Format}'", "use the version of the command that packed it, or a newer one");
+                throw Refused(
+                    name,
+                    $"its format is '{format}'; this version reads '{Format}'",
+                    "use the version of the command that packed it, or a newer one"
+                );
             var digest = cbor.ReadTextString();
             var files = ImmutableArray.CreateBuilder<BookFile>(cbor.ReadStartMap() ?? 0);
             while (cbor.PeekState() != CborReaderState.EndMap)

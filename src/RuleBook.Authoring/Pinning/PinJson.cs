@@ -6,7 +6,9 @@ namespace RuleBook.Authoring.Pinning;
 /// <summary>What no case pins, for machines.</summary>
 public static class PinJson
 {
-    /// <summary>JSON: the counts, and each change that no case notices with its place, a job that shows it and what the rule gives there.</summary>
+    /// <summary>
+    /// JSON: the counts, and each change that no case notices with its place, a job that shows it and what the rule gives there.
+    /// </summary>
     /// <param name="book">The book.</param>
     /// <param name="report">What was found.</param>
     public static string Write(Book book, PinReport report)

@@ -5,8 +5,8 @@ using RuleBook.Law;
 namespace RuleBook.Authoring.Pinning;
 
 /// <summary>
-/// Changes every number, date edge, word, condition, tier, exception and paper issued of a book by the smallest step that matters, and demands that a case
-/// fails. A change after which every rule gives the same everywhere, shown cell by cell, needs none.
+/// Changes every number, date edge, word, condition, tier, exception and paper issued of a book by the smallest step that matters, and
+/// demands that a case fails. A change after which every rule gives the same everywhere, shown cell by cell, needs none.
 /// </summary>
 public sealed class Pinner
 {
@@ -29,20 +29,28 @@ public sealed class Pinner
         var done = 0;
         Tried[] tried =
         [
-            .. Partitioner.Create(changes.ToArray(), loadBalance: true).AsParallel().AsOrdered().Select(change =>
-            {
-                var result = Try(change);
-                progress?.Invoke(Interlocked.Increment(ref done), changes.Length);
-                return result;
-            }),
+            .. Partitioner
+                .Create(changes.ToArray(), loadBalance: true)
+                .AsParallel()
+                .AsOrdered()
+                .Select(change =>
+                {
+                    var result = Try(change);
+                    progress?.Invoke(Interlocked.Increment(ref done), changes.Length);
+                    return result;
+                }),
         ];
-        var points = tried.GroupBy(one => (one.Change.Mark, one.Change.What)).Where(point => point.Any(one => one.Noticed || one.Unpinned is not null)).ToArray();
+        var points = tried
+            .GroupBy(one => (one.Change.Mark, one.Change.What))
+            .Where(point => point.Any(one => one.Noticed || one.Unpinned is not null))
+            .ToArray();
         return new PinReport(
             points.Length,
             points.Count(point => point.All(one => one.Unpinned is null)),
             changes.Length,
             tried.Count(one => !one.Noticed && one.Unpinned is null),
-            [.. tried.Select(one => one.Unpinned).OfType<Unpinned>().OrderBy(unpinned => unpinned.Mark)]);
+            [.. tried.Select(one => one.Unpinned).OfType<Unpinned>().OrderBy(unpinned => unpinned.Mark)]
+        );
     }
 
     private Tried Try(BookEdit change)

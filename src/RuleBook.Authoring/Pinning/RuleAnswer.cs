@@ -24,23 +24,31 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
         for (var version = line.FirstVersion; version < line.EndVersion; version++)
         {
             var binds = table.Binds(version, row);
-            if (binds == Truth.No) continue;
+            if (binds == Truth.No)
+                continue;
             var watch = default(NoWatch);
             var (outcome, conditions) = (table.JudgeVersion(version, row, ref watch), Asked(table, version, row));
-            answer = answer.Binds == Truth.No ? new RuleAnswer(binds, outcome, conditions)
-                : new RuleAnswer(binds > answer.Binds ? binds : answer.Binds, answer.Outcome.Or(outcome), answer.Conditions == conditions ? conditions : $"{answer.Conditions} / {conditions}");
+            answer =
+                answer.Binds == Truth.No
+                    ? new RuleAnswer(binds, outcome, conditions)
+                    : new RuleAnswer(
+                        binds > answer.Binds ? binds : answer.Binds,
+                        answer.Outcome.Or(outcome),
+                        answer.Conditions == conditions ? conditions : $"{answer.Conditions} / {conditions}"
+                    );
         }
 
         return answer;
     }
 
     /// <summary>In words, for a reader.</summary>
-    public override string ToString() => Binds == Truth.No ? "the rule does not bind"
-        : Wording.Of(Outcome) + (Conditions.Length == 0 ? "" : $", provided {Conditions}");
+    public override string ToString() =>
+        Binds == Truth.No ? "the rule does not bind" : Wording.Of(Outcome) + (Conditions.Length == 0 ? "" : $", provided {Conditions}");
 
     private static string Asked(DecisionTable table, int version, ReadOnlySpan<ulong> row)
     {
-        if (table.Version(version).Content is not Stated stated) return "";
+        if (table.Version(version).Content is not Stated stated)
+            return "";
         for (var tier = 0; tier < stated.Tiers.Length; tier++)
             if (table.Holds(version, tier, row) != Truth.No)
                 return stated.Tiers[tier].Provided.Length switch

@@ -18,21 +18,41 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
 
     public override string Topic => Rule.Topic;
 
-    public override bool NoticedBy(PreparedCase one) => ofUse
-        ? one.Case.Topic == Topic && one.FailsOn(Book)
-        : one.FailsOn(Book, Reached, known);
+    public override bool NoticedBy(PreparedCase one) =>
+        ofUse ? one.Case.Topic == Topic && one.FailsOn(Book) : one.FailsOn(Book, Reached, known);
 
-    public override Unpinned? Effect(Book before) => RuleEffect.Find(before, this) is { } shown
-        ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())
-        : null;
+    public override Unpinned? Effect(Book before) =>
+        RuleEffect.Find(before, this) is { } shown
+            ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())
+            : null;
 
     /// <summary>Every change of every rule chosen.</summary>
     public static IEnumerable<RuleChange> Of(Book book, Func<Rule, bool> chosen, Adopters adopters)
     {
         var variants = new RuleVariants(book.Vocabulary);
-        return book.Jurisdictions.SelectMany((place, at) => place.Rules.SelectMany((rule, i) => (chosen(rule) ? variants.Of(rule) : [])
-            .Select(variant => new RuleChange(
-                book with { Jurisdictions = book.Jurisdictions.SetItem(at, place with { Rules = place.Rules.SetItem(i, variant.Value) }) },
-                rule, variant.Mark, variant.What, variant.To, variant.Focus, adopters.Of(rule.Id)))));
+        return book.Jurisdictions.SelectMany(
+            (place, at) =>
+                place.Rules.SelectMany(
+                    (rule, i) =>
+                        (chosen(rule) ? variants.Of(rule) : []).Select(variant => new RuleChange(
+                            book with
+                            {
+                                Jurisdictions = book.Jurisdictions.SetItem(
+                                    at,
+                                    place with
+                                    {
+                                        Rules = place.Rules.SetItem(i, variant.Value),
+                                    }
+                                ),
+                            },
+                            rule,
+                            variant.Mark,
+                            variant.What,
+                            variant.To,
+                            variant.Focus,
+                            adopters.Of(rule.Id)
+                        ))
+                )
+        );
     }
 }

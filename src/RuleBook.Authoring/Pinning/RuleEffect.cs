@@ -12,10 +12,14 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="After">What it gives with the change.</param>
 internal sealed record ChangedPoint(Witness Witness, RuleAnswer Before, RuleAnswer After);
 
-/// <summary>Looks for a point at which a change of a rule shows: every cell of every stretch of days on which its versions differ.</summary>
+/// <summary>
+/// Looks for a point at which a change of a rule shows: every cell of every stretch of days on which its versions differ.
+/// </summary>
 internal static class RuleEffect
 {
-    /// <summary>A point, on the first such day the one nearest to a vehicle as built; null when each rule reached gives the same everywhere.</summary>
+    /// <summary>
+    /// A point, on the first such day the one nearest to a vehicle as built; null when each rule reached gives the same everywhere.
+    /// </summary>
     /// <param name="before">The book as it is.</param>
     /// <param name="change">The change.</param>
     public static ChangedPoint? Find(Book before, RuleChange change)
@@ -27,14 +31,21 @@ internal static class RuleEffect
     }
 
     /// <summary>
-    /// Whether the versions give the same of every vehicle, bound by the rule or not: then they do so under every rule that adopts them, and a
-    /// content that many adopt is looked at once.
+    /// Whether the versions give the same of every vehicle, bound by the rule or not: then they do so under every rule that adopts them,
+    /// and a content that many adopt is looked at once.
     /// </summary>
     private static bool AreAlike(Vocabulary vocabulary, RuleOnDay[] stretches, Focus focus) =>
         !stretches.Any(stretch => stretch.OtherVehicles)
-        && !RuleOnDay.SayingOther(stretches).Any(stretch => Differences(vocabulary, stretch.OfEveryVehicle, focus, space => space.Points).Any());
+        && !RuleOnDay
+            .SayingOther(stretches)
+            .Any(stretch => Differences(vocabulary, stretch.OfEveryVehicle, focus, space => space.Points).Any());
 
-    private static IEnumerable<ChangedPoint> Differences(Vocabulary vocabulary, RuleOnDay stretch, Focus focus, Func<Space, IEnumerable<Fraction[]>> points)
+    private static IEnumerable<ChangedPoint> Differences(
+        Vocabulary vocabulary,
+        RuleOnDay stretch,
+        Focus focus,
+        Func<Space, IEnumerable<Fraction[]>> points
+    )
     {
         ImmutableArray<ResolvedVersion> versions = [.. stretch.Old, .. stretch.Now];
         var space = new Space(vocabulary, stretch.Rule.Jurisdiction, stretch.Day, versions, Within(stretch, focus));
@@ -47,13 +58,15 @@ internal static class RuleEffect
             foreach (var words in vehicles.Where(words => sense.Possible(words, point)))
             {
                 at.Put(words);
-                if (Differ() is { } all) yield return new ChangedPoint(space.Witness(words, point), all.Before, all.After);
+                if (Differ() is { } all)
+                    yield return new ChangedPoint(space.Witness(words, point), all.Before, all.After);
                 foreach (var condition in space.Conditions)
                 {
                     at.NotShown(condition, true);
                     var without = Differ();
                     at.NotShown(condition, false);
-                    if (without is { } shown) yield return new ChangedPoint(space.Witness(words, point, condition), shown.Before, shown.After);
+                    if (without is { } shown)
+                        yield return new ChangedPoint(space.Witness(words, point, condition), shown.Before, shown.After);
                 }
             }
         }

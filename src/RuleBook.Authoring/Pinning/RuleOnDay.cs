@@ -22,10 +22,16 @@ internal sealed record RuleOnDay(Rule Rule, DateOnly Day, ImmutableArray<Resolve
     {
         var (old, now) = (before.Rule(id)!, after.Rule(id)!);
         return Distinct(
-            DayEdges.Of(before, [old]).Concat(DayEdges.Of(after, [now])).Distinct().Order()
+            DayEdges
+                .Of(before, [old])
+                .Concat(DayEdges.Of(after, [now]))
+                .Distinct()
+                .Order()
                 .Select(day => new RuleOnDay(old, day, Resolver.Resolve(before, old, day), Resolver.Resolve(after, now, day)))
                 .Where(stretch => !stretch.Old.SequenceEqual(stretch.Now, SameContent.Instance)),
-            (left, right) => left.Old.SequenceEqual(right.Old, SameContent.Instance) && left.Now.SequenceEqual(right.Now, SameContent.Instance));
+            (left, right) =>
+                left.Old.SequenceEqual(right.Old, SameContent.Instance) && left.Now.SequenceEqual(right.Now, SameContent.Instance)
+        );
     }
 
     /// <summary>Those of several rules that say something else, whatever vehicles the rules bind.</summary>

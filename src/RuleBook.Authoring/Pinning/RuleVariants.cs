@@ -12,42 +12,74 @@ internal sealed class RuleVariants(Vocabulary vocabulary)
     private readonly TierVariants tiers = new(new BoundVariants(vocabulary));
 
     public IEnumerable<Variant<Rule>> Of(Rule rule) =>
-    [
-        .. bounds.Of(rule.For).Select(variant => variant.In(scope => rule with { For = scope })),
-        .. rule.DecidedBy is { } by ? [new Variant<Rule>(rule with { DecidedBy = null }, rule.Mark, $"the day of the {by} decides", "left out")] : Array.Empty<Variant<Rule>>(),
-        .. rule.Versions.OfEach(version => version.Decides ? Of(version) : []).Select(variant => variant.In(versions => rule with { Versions = versions })),
-    ];
+        [
+            .. bounds.Of(rule.For).Select(variant => variant.In(scope => rule with { For = scope })),
+            .. rule.DecidedBy is { } by
+                ? [new Variant<Rule>(rule with { DecidedBy = null }, rule.Mark, $"the day of the {by} decides", "left out")]
+                : Array.Empty<Variant<Rule>>(),
+            .. rule
+                .Versions.OfEach(version => version.Decides ? Of(version) : [])
+                .Select(variant => variant.In(versions => rule with { Versions = versions })),
+        ];
 
     private IEnumerable<Variant<RuleVersion>> Of(RuleVersion version) =>
-    [
-        .. version.From is { } from ? DateVariants.Of(from).Select(moved => Date(version with { From = moved.Date }, $"from {from.Text}", moved.To)) : [],
-        .. version.InForceBy is { } by ? DateVariants.OfLast(by).Select(moved => Date(version with { InForceBy = moved.Date }, $"in-force-by {by.Text}", moved.To)) : [],
-        .. version.Until is { } until ? DateVariants.Of(until).Select(moved => Date(version with { Until = moved.Date }, $"until {until.Text}", moved.To)) : [],
-        .. Of(version.Content, version).Select(variant => variant.In(content => version with { Content = content })),
-        .. version.Measured is { Total.IsDefaultOrEmpty: false } measured
-            ? measured.Total.Without(_ => version.Mark, part => $"{part} counts in the total").Select(variant => variant.In(total => version with { Measured = measured with { Total = total } }))
-            : [],
-    ];
-
-    private IEnumerable<Variant<Content>> Of(Content content, RuleVersion version) => content switch
-    {
-        Stated stated =>
         [
-            .. tiers.Of(stated.Tiers).Select(variant => variant.In(changed => (Content)(stated with { Tiers = changed }))),
-            .. Beyond(stated.Beyond).Select(other => new Variant<Content>(
-                stated with { Beyond = other }, version.Mark, $"beyond: {Name(stated.Beyond)}", Name(other))),
-        ],
-        Adoption adoption =>
-        [
-            .. tiers.Of(adoption.Exceptions).Select(variant => variant.In(changed => (Content)(adoption with { Exceptions = changed }))),
-            .. AsOf(adoption, version.From),
-        ],
-        NotEstablished => [new(new NotRegulated(""), version.Mark, "the rule is not established", "not regulated")],
-        _ => [new(new NotEstablished("", null, null), version.Mark, "the rule is not regulated", "not established")],
-    };
+            .. version.From is { } from
+                ? DateVariants.Of(from).Select(moved => Date(version with { From = moved.Date }, $"from {from.Text}", moved.To))
+                : [],
+            .. version.InForceBy is { } by
+                ? DateVariants.OfLast(by).Select(moved => Date(version with { InForceBy = moved.Date }, $"in-force-by {by.Text}", moved.To))
+                : [],
+            .. version.Until is { } until
+                ? DateVariants.Of(until).Select(moved => Date(version with { Until = moved.Date }, $"until {until.Text}", moved.To))
+                : [],
+            .. Of(version.Content, version).Select(variant => variant.In(content => version with { Content = content })),
+            .. version.Measured is { Total.IsDefaultOrEmpty: false } measured
+                ? measured
+                    .Total.Without(_ => version.Mark, part => $"{part} counts in the total")
+                    .Select(variant => variant.In(total => version with { Measured = measured with { Total = total } }))
+                : [],
+        ];
 
-    private static IEnumerable<Variant<Content>> AsOf(Adoption adoption, PartialDate? from) => adoption.AsOf is { } day
-        ? ((int[])[-1, 1]).Select(days => new Variant<Content>(adoption with { AsOf = day.AddDays(days) }, adoption.Mark, $"adopted as of {Text(day)}", Text(day.AddDays(days))))
+    private IEnumerable<Variant<Content>> Of(Content content, RuleVersion version) =>
+        content switch
+        {
+            Stated stated =>
+            [
+                .. tiers.Of(stated.Tiers).Select(variant => variant.In(changed => (Content)(stated with { Tiers = changed }))),
+                .. Beyond(stated.Beyond)
+                    .Select(other => new Variant<Content>(
+                        stated with
+                        {
+                            Beyond = other,
+                        },
+                        version.Mark,
+                        $"beyond: {Name(stated.Beyond)}",
+                        Name(other)
+                    )),
+            ],
+            Adoption adoption =>
+            [
+                .. tiers
+                    .Of(adoption.Exceptions)
+                    .Select(variant => variant.In(changed => (Content)(adoption with { Exceptions = changed }))),
+                .. AsOf(adoption, version.From),
+            ],
+            NotEstablished => [new(new NotRegulated(""), version.Mark, "the rule is not established", "not regulated")],
+            _ => [new(new NotEstablished("", null, null), version.Mark, "the rule is not regulated", "not established")],
+        };
+
+    private static IEnumerable<Variant<Content>> AsOf(Adoption adoption, PartialDate? from) =>
+        adoption.AsOf is { } day
+            ? ((int[])[-1, 1]).Select(days => new Variant<Content>(
+                adoption with
+                {
+                    AsOf = day.AddDays(days),
+                },
+                adoption.Mark,
+                $"adopted as of {Text(day)}",
+                Text(day.AddDays(days))
+            ))
         : from is null ? []
         : [new(adoption with { AsOf = from.Earliest }, adoption.Mark, "adopted as amended", $"as of {Text(from.Earliest)}")];
 

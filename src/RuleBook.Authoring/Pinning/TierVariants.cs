@@ -9,29 +9,46 @@ namespace RuleBook.Authoring.Pinning;
 internal sealed class TierVariants(BoundVariants bounds)
 {
     public IEnumerable<Variant<Tier>> Of(Tier tier) =>
-    [
-        .. tier.Limits.OfEach(bounds.Of).Select(variant => variant.In(limits => tier with { Limits = limits })),
-        .. bounds.Of(tier.When).Select(variant => variant.In(when => tier with { When = when })),
-        .. Provided(tier.Provided, tier.Mark, tier.Name).Select(variant => variant.In(provided => tier with { Provided = provided })),
-        .. Beside(tier.Pathway).Select(pathway => new Variant<Tier>(tier with { Pathway = pathway }, tier.Mark, $"pathway of tier '{tier.Name}'", Wording.Of(pathway))),
-    ];
+        [
+            .. tier.Limits.OfEach(bounds.Of).Select(variant => variant.In(limits => tier with { Limits = limits })),
+            .. bounds.Of(tier.When).Select(variant => variant.In(when => tier with { When = when })),
+            .. Provided(tier.Provided, tier.Mark, tier.Name).Select(variant => variant.In(provided => tier with { Provided = provided })),
+            .. Beside(tier.Pathway)
+                .Select(pathway => new Variant<Tier>(
+                    tier with
+                    {
+                        Pathway = pathway,
+                    },
+                    tier.Mark,
+                    $"pathway of tier '{tier.Name}'",
+                    Wording.Of(pathway)
+                )),
+        ];
 
     public IEnumerable<Variant<ImmutableArray<Tier>>> Of(ImmutableArray<Tier> tiers) =>
         tiers.OfEach(Of).Concat(tiers.Without(tier => tier.Mark, tier => $"tier '{tier.Name}'"));
 
     public IEnumerable<Variant<ImmutableArray<Departure>>> Of(ImmutableArray<Departure> exceptions) =>
-        exceptions.OfEach(Of).Concat(exceptions.Without(exception => exception.Mark, exception => $"exception on tier '{exception.Tier ?? exception.Added?.Name}'"));
+        exceptions
+            .OfEach(Of)
+            .Concat(
+                exceptions.Without(
+                    exception => exception.Mark,
+                    exception => $"exception on tier '{exception.Tier ?? exception.Added?.Name}'"
+                )
+            );
 
     /// <summary>The pathways one step easier and one step more onerous.</summary>
     public static IEnumerable<Pathway> Beside(Pathway pathway) =>
         new[] { pathway - 1, pathway + 1 }.Where(other => other is >= Pathway.NoCertificate and <= Pathway.Prohibited);
 
     private IEnumerable<Variant<Departure>> Of(Departure departure) =>
-    [
-        .. departure.Limits.OfEach(bounds.Of).Select(variant => variant.In(limits => departure with { Limits = limits })),
-        .. Provided(departure.Provided ?? [], departure.Mark, departure.Tier ?? "").Select(variant => variant.In(provided => departure with { Provided = provided })),
-        .. departure.Added is { } added ? Of(added).Select(variant => variant.In(tier => departure with { Added = tier })) : [],
-    ];
+        [
+            .. departure.Limits.OfEach(bounds.Of).Select(variant => variant.In(limits => departure with { Limits = limits })),
+            .. Provided(departure.Provided ?? [], departure.Mark, departure.Tier ?? "")
+                .Select(variant => variant.In(provided => departure with { Provided = provided })),
+            .. departure.Added is { } added ? Of(added).Select(variant => variant.In(tier => departure with { Added = tier })) : [],
+        ];
 
     private static IEnumerable<Variant<ImmutableArray<string>>> Provided(ImmutableArray<string> provided, Mark mark, string tier) =>
         provided.Without(_ => mark, condition => $"condition {condition} of tier '{tier}'");

@@ -16,9 +16,11 @@ public sealed record AnswerComparison(bool Same, (string Before, string Now)? De
     /// <param name="now">The one made now.</param>
     public static AnswerComparison Of(string before, string now)
     {
-        if (before == now) return new AnswerComparison(true, null, []);
+        if (before == now)
+            return new AnswerComparison(true, null, []);
         var (then, today) = (AnswerFacts.Of(before), AnswerFacts.Of(now));
-        var moved = then.Rules.Keys.Union(today.Rules.Keys)
+        var moved = then
+            .Rules.Keys.Union(today.Rules.Keys)
             .Where(rule => then.Rules.GetValueOrDefault(rule).From != today.Rules.GetValueOrDefault(rule).From)
             .ToHashSet();
         return new AnswerComparison(
@@ -28,29 +30,59 @@ public sealed record AnswerComparison(bool Same, (string Before, string Now)? De
                 .. moved.Order(StringComparer.Ordinal).Select(rule => Moved(rule, then.Rules, today.Rules)),
                 .. Both(then.Figures, today.Figures)
                     .Where(each => !moved.Contains(each.Key.Rule))
-                    .Select(each => new AnswerDifference(DifferenceKind.FigureCorrected, each.Key.Rule, $"{each.Key.Measure} ({each.Key.Tier})", each.Before, each.Now, null)),
+                    .Select(each => new AnswerDifference(
+                        DifferenceKind.FigureCorrected,
+                        each.Key.Rule,
+                        $"{each.Key.Measure} ({each.Key.Tier})",
+                        each.Before,
+                        each.Now,
+                        null
+                    )),
                 .. Both(then.Conditions, today.Conditions)
                     .Where(each => !moved.Contains(each.Key.Rule))
-                    .Select(each => new AnswerDifference(DifferenceKind.Condition, each.Key.Rule, each.Key.Condition, each.Before, each.Now, null)),
+                    .Select(each => new AnswerDifference(
+                        DifferenceKind.Condition,
+                        each.Key.Rule,
+                        each.Key.Condition,
+                        each.Before,
+                        each.Now,
+                        null
+                    )),
                 .. Both(then.Measures, today.Measures)
                     .Select(each => new AnswerDifference(DifferenceKind.Reckoned, "", each.Key, each.Before, each.Now, null)),
                 .. Both(then.Blockers, today.Blockers)
                     .Select(each => new AnswerDifference(DifferenceKind.Blocker, "", each.Key, each.Before, each.Now, null)),
-            ]);
+            ]
+        );
     }
 
     private static AnswerDifference Moved(
-        string rule, IReadOnlyDictionary<string, (string From, string Gives)> then, IReadOnlyDictionary<string, (string From, string Gives)> today) =>
-        new(DifferenceKind.RuleChanged, rule, "version in force", Version(rule, then), Version(rule, today), today.TryGetValue(rule, out var now) ? now.From : null);
+        string rule,
+        IReadOnlyDictionary<string, (string From, string Gives)> then,
+        IReadOnlyDictionary<string, (string From, string Gives)> today
+    ) =>
+        new(
+            DifferenceKind.RuleChanged,
+            rule,
+            "version in force",
+            Version(rule, then),
+            Version(rule, today),
+            today.TryGetValue(rule, out var now) ? now.From : null
+        );
 
     private static string? Version(string rule, IReadOnlyDictionary<string, (string From, string Gives)> rules) =>
         rules.TryGetValue(rule, out var found) ? $"since {(found.From.Length > 0 ? found.From : "an unknown day")}: {found.Gives}" : null;
 
-    private static IEnumerable<(TKey Key, string? Before, string? Now)> Both<TKey>(IReadOnlyDictionary<TKey, string> before, IReadOnlyDictionary<TKey, string> now)
-        where TKey : notnull => before.Keys.Union(now.Keys)
-        .Select(key => (key, Before: before.GetValueOrDefault(key), Now: now.GetValueOrDefault(key)))
-        .Where(each => each.Before != each.Now)
-        .OrderBy(each => each.key.ToString(), StringComparer.Ordinal);
+    private static IEnumerable<(TKey Key, string? Before, string? Now)> Both<TKey>(
+        IReadOnlyDictionary<TKey, string> before,
+        IReadOnlyDictionary<TKey, string> now
+    )
+        where TKey : notnull =>
+        before
+            .Keys.Union(now.Keys)
+            .Select(key => (key, Before: before.GetValueOrDefault(key), Now: now.GetValueOrDefault(key)))
+            .Where(each => each.Before != each.Now)
+            .OrderBy(each => each.key.ToString(), StringComparer.Ordinal);
 }
 
 /// <summary>One thing in which two answers differ.</summary>

@@ -17,7 +17,8 @@ internal sealed record AnswerFacts(
     IReadOnlyDictionary<(string Rule, string Tier, string Measure, string End), string> Figures,
     IReadOnlyDictionary<(string Rule, string Condition), string> Conditions,
     IReadOnlyDictionary<string, string> Measures,
-    IReadOnlyDictionary<string, string> Blockers)
+    IReadOnlyDictionary<string, string> Blockers
+)
 {
     /// <summary>Of an answer's JSON.</summary>
     public static AnswerFacts Of(string answer)
@@ -32,9 +33,11 @@ internal sealed record AnswerFacts(
             First(
                 findings.SelectMany(finding => Items(finding, "conditions").Select(condition => (Rule: Text(finding, "rule"), condition))),
                 each => (each.Rule, Text(each.condition, "condition")),
-                each => Text(each.condition, "state")),
+                each => Text(each.condition, "state")
+            ),
             First(Items(root, "measures"), each => Text(each, "measure"), each => $"{Raw(each, "value")} {Text(each, "unit")}"),
-            First(Items(root, "blockers"), each => Text(each, "id"), each => Text(each, "text")));
+            First(Items(root, "blockers"), each => Text(each, "id"), each => Text(each, "text"))
+        );
     }
 
     private static string Decided(string headline, string gives) =>
@@ -44,17 +47,35 @@ internal sealed record AnswerFacts(
         : gives;
 
     /// <summary>The pathways between which something lies, for a reader.</summary>
-    private static string Gives(JsonElement element) => string.Join(" or ", Items(element, "between").Select(each => Spoken(each.GetString() ?? "")).Distinct());
+    private static string Gives(JsonElement element) =>
+        string.Join(" or ", Items(element, "between").Select(each => Spoken(each.GetString() ?? "")).Distinct());
 
-    private static string Spoken(string word) => Enum.GetValues<Pathway>().Where(pathway => Wording.Of(pathway) == word).Select(Wording.Spoken).FirstOrDefault(word);
+    private static string Spoken(string word) =>
+        Enum.GetValues<Pathway>().Where(pathway => Wording.Of(pathway) == word).Select(Wording.Spoken).FirstOrDefault(word);
 
     private static IEnumerable<((string, string, string, string) Key, string Value)> Figured(JsonElement finding) =>
-        Items(finding, "limits").Concat(Items(finding, "exceeded")).Concat(Items(finding, "closed").SelectMany(closed => Items(closed, "limits")))
-            .Select(limit => (
-                (Text(finding, "rule"), Text(limit, "tier"), Text(limit, "measure"), Text(limit, "bound") is "at-least" or "over" ? "lower" : "upper"),
-                Text(limit, "kind") == "limit" ? $"{Text(limit, "bound")} {Raw(limit, "limit")} {Text(limit, "unit")}" : Text(limit, "kind")));
+        Items(finding, "limits")
+            .Concat(Items(finding, "exceeded"))
+            .Concat(Items(finding, "closed").SelectMany(closed => Items(closed, "limits")))
+            .Select(limit =>
+                (
+                    (
+                        Text(finding, "rule"),
+                        Text(limit, "tier"),
+                        Text(limit, "measure"),
+                        Text(limit, "bound") is "at-least" or "over" ? "lower" : "upper"
+                    ),
+                    Text(limit, "kind") == "limit"
+                        ? $"{Text(limit, "bound")} {Raw(limit, "limit")} {Text(limit, "unit")}"
+                        : Text(limit, "kind")
+                )
+            );
 
-    private static Dictionary<TKey, TValue> First<TItem, TKey, TValue>(IEnumerable<TItem> items, Func<TItem, TKey> key, Func<TItem, TValue> value)
+    private static Dictionary<TKey, TValue> First<TItem, TKey, TValue>(
+        IEnumerable<TItem> items,
+        Func<TItem, TKey> key,
+        Func<TItem, TValue> value
+    )
         where TKey : notnull => items.DistinctBy(key).ToDictionary(key, value);
 
     private static JsonElement.ArrayEnumerator Items(JsonElement element, string name) =>

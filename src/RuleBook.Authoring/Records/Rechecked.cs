@@ -14,7 +14,14 @@ namespace RuleBook.Authoring.Records;
 /// <param name="Asked">The answer for the same work today.</param>
 /// <param name="Problem">Why there is no answer; null where there is one.</param>
 public sealed record Rechecked(
-    string File, SavedRecord? Kept, SavedRecord? Now, AnswerComparison? OwnDay, AnswerComparison? Today, Assessment? Asked, Problem? Problem)
+    string File,
+    SavedRecord? Kept,
+    SavedRecord? Now,
+    AnswerComparison? OwnDay,
+    AnswerComparison? Today,
+    Assessment? Asked,
+    Problem? Problem
+)
 {
     /// <summary>The decision is another one, or a figure that decides, for the day of the job: the kept answer no longer stands.</summary>
     public bool Changed => OwnDay is { Same: false, OnlyWords: false };
@@ -35,7 +42,14 @@ public sealed record Rechecked(
         var now = SavedRecord.Of(book, kept.Job, kept.Place, again, tool, today);
         var asked = kept.Ask(book, today);
         return new Rechecked(
-            file, kept, now, AnswerComparison.Of(kept.Answer, now.Answer), AnswerComparison.Of(now.Answer, AssessmentJson.Write(asked).TrimEnd('\n')), asked, null);
+            file,
+            kept,
+            now,
+            AnswerComparison.Of(kept.Answer, now.Answer),
+            AnswerComparison.Of(now.Answer, AssessmentJson.Write(asked).TrimEnd('\n')),
+            asked,
+            null
+        );
     }
 
     /// <summary>A record that cannot be asked again.</summary>

@@ -17,7 +17,16 @@ namespace RuleBook.Authoring.Records;
 /// <param name="Job">The job, with every change that was asked for.</param>
 /// <param name="Answer">The answer as JSON, as the command wrote it.</param>
 /// <param name="Earlier">Answers that were kept here before, oldest first, each a record of its own as JSON.</param>
-public sealed record SavedRecord(string Tool, string? Edition, string Book, DateOnly Made, string? Place, Mapping Job, string Answer, IReadOnlyList<string> Earlier)
+public sealed record SavedRecord(
+    string Tool,
+    string? Edition,
+    string Book,
+    DateOnly Made,
+    string? Place,
+    Mapping Job,
+    string Answer,
+    IReadOnlyList<string> Earlier
+)
 {
     private const int Format = 1;
 
@@ -44,9 +53,14 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
         {
             using var document = JsonDocument.Parse(text);
             var root = document.RootElement;
-            if (root.ValueKind != JsonValueKind.Object || !root.TryGetProperty("record", out var format)) throw Refused(name, "it is no record of an answer", Tip);
+            if (root.ValueKind != JsonValueKind.Object || !root.TryGetProperty("record", out var format))
+                throw Refused(name, "it is no record of an answer", Tip);
             if (!format.TryGetInt32(out var number) || number != Format)
-                throw Refused(name, $"its format is {format.GetRawText()}; this version reads format {Format}", "use the version of the command that wrote it, or a newer one");
+                throw Refused(
+                    name,
+                    $"its format is {format.GetRawText()}; this version reads format {Format}",
+                    "use the version of the command that wrote it, or a newer one"
+                );
             return new SavedRecord(
                 root.GetProperty("tool").GetString()!,
                 root.GetProperty("edition").GetString(),
@@ -55,9 +69,11 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
                 root.GetProperty("in").GetString(),
                 JsonNodes.Read(root.GetProperty("job").GetRawText()) as Mapping ?? throw Refused(name, "its job is no job", Tip),
                 root.GetProperty("answer").GetRawText(),
-                root.TryGetProperty("earlier", out var earlier) ? [.. earlier.EnumerateArray().Select(each => each.GetRawText())] : []);
+                root.TryGetProperty("earlier", out var earlier) ? [.. earlier.EnumerateArray().Select(each => each.GetRawText())] : []
+            );
         }
-        catch (Exception error) when (error is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentNullException)
+        catch (Exception error)
+            when (error is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentNullException)
         {
             throw Refused(name, $"it is damaged: {error.Message}", Tip);
         }
@@ -73,7 +89,14 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
     public Assessment Ask(Book by, DateOnly? on = null)
     {
         if (Place is { } place && by.Jurisdiction(place) is null)
-            throw new InputException(Problem.Error("unknown-jurisdiction", new Mark("in", 1, 1), $"the book has no jurisdiction '{place}'", "name the edition that the record was made with: --book FILE"));
+            throw new InputException(
+                Problem.Error(
+                    "unknown-jurisdiction",
+                    new Mark("in", 1, 1),
+                    $"the book has no jurisdiction '{place}'",
+                    "name the edition that the record was made with: --book FILE"
+                )
+            );
         return Assessor.Assess(by, JobReader.Read(on is { } day ? AsOn(Job, day) : Job, by), Place);
     }
 
@@ -97,10 +120,12 @@ public sealed record SavedRecord(string Tool, string? Edition, string Book, Date
         json.WritePropertyName("answer");
         json.WriteRawValue(Answer);
         json.WriteStartArray("earlier");
-        foreach (var each in Earlier) json.WriteRawValue(each);
+        foreach (var each in Earlier)
+            json.WriteRawValue(each);
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    private static InputException Refused(string name, string text, string tip) => new(Problem.Error("not-a-record", new Mark(name, 1, 1), text, tip));
+    private static InputException Refused(string name, string text, string tip) =>
+        new(Problem.Error("not-a-record", new Mark(name, 1, 1), text, tip));
 }

@@ -23,7 +23,8 @@ public static class InspectionJson
         json.WriteNumber("errors", report.Errors);
         json.WriteNumber("warnings", report.Warnings);
         json.WriteStartArray("problems");
-        foreach (var problem in report.Problems) Write(problem, json);
+        foreach (var problem in report.Problems)
+            Write(problem, json);
         json.WriteEndArray();
         json.WriteEndObject();
     }

@@ -24,7 +24,8 @@ public static class InspectionSarif
         WriteTool(json);
         json.WriteString("columnKind", "utf16CodeUnits");
         json.WriteStartArray("results");
-        foreach (var problem in report.Problems) WriteResult(problem, json);
+        foreach (var problem in report.Problems)
+            WriteResult(problem, json);
         json.WriteEndArray();
         json.WriteEndObject();
         json.WriteEndArray();
@@ -59,7 +60,8 @@ public static class InspectionSarif
     {
         json.WriteStartObject();
         json.WriteString("ruleId", problem.Code);
-        if (Index(problem.Code) is var index and >= 0) json.WriteNumber("ruleIndex", index);
+        if (Index(problem.Code) is var index and >= 0)
+            json.WriteNumber("ruleIndex", index);
         json.WriteString("level", Level(problem.Severity));
         WriteText(json, "message", problem.Tip.Length > 0 ? $"{Sentence(problem.Text)} {Sentence(problem.Tip)}" : Sentence(problem.Text));
         json.WriteStartArray("locations");
@@ -90,7 +92,8 @@ public static class InspectionSarif
 
     private static string Level(Severity severity) => severity == Severity.Error ? "error" : "warning";
 
-    private static string Address(string file) => string.Join('/', file.Replace('\\', '/').TrimStart('/').Split('/').Select(Uri.EscapeDataString));
+    private static string Address(string file) =>
+        string.Join('/', file.Replace('\\', '/').TrimStart('/').Split('/').Select(Uri.EscapeDataString));
 
     private static string Sentence(string text) =>
         text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..] + (text[^1] is '.' or '?' or '!' ? "" : ".");

@@ -11,14 +11,17 @@ public static class InspectionText
     /// <param name="output">Receives it; lines end with LF.</param>
     public static void Write(InspectionReport report, TextWriter output)
     {
-        foreach (var problem in report.Problems) output.Write($"{problem}\n");
+        foreach (var problem in report.Problems)
+            output.Write($"{problem}\n");
         output.Write(Summary(report) + "\n");
     }
 
     /// <summary>The line that sums up: <c>2 errors, 1 warning in 14 files</c>.</summary>
-    public static string Summary(InspectionReport report) => report.Problems.IsEmpty
-        ? $"sound: {Count(report.Book?.Jurisdictions.Length ?? 0, "jurisdiction")} in {Count(report.Files, "file")}, {report.Digest}"
-        : $"{Count(report.Errors, "error")}, {Count(report.Warnings, "warning")} in {Count(report.Files, "file")}";
+    public static string Summary(InspectionReport report) =>
+        report.Problems.IsEmpty
+            ? $"sound: {Count(report.Book?.Jurisdictions.Length ?? 0, "jurisdiction")} in {Count(report.Files, "file")}, {report.Digest}"
+            : $"{Count(report.Errors, "error")}, {Count(report.Warnings, "warning")} in {Count(report.Files, "file")}";
 
-    private static string Count(int number, string noun) => string.Create(CultureInfo.InvariantCulture, $"{number} {noun}{(number == 1 ? "" : "s")}");
+    private static string Count(int number, string noun) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number} {noun}{(number == 1 ? "" : "s")}");
 }

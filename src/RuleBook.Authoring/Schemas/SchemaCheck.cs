@@ -7,16 +7,20 @@ namespace RuleBook.Authoring.Schemas;
 
 /// <summary>Checks the shape of a file against a JSON Schema of <c>schema/</c>, with the place of everything that is wrong.</summary>
 /// <remarks>
-/// The schemas are those that an editor uses. A semantic check or the binder says what a schema cannot. Not for an ahead-of-time compiled binary.
+/// The schemas are those that an editor uses. A semantic check or the binder says what a schema cannot. Not for an ahead-of-time compiled
+/// binary.
 /// </remarks>
 public static class SchemaCheck
 {
     private static readonly ConcurrentDictionary<string, JsonSchema> Loaded = new(StringComparer.Ordinal);
 
-    /// <summary>The names that <see cref="Find"/> takes: <c>jurisdiction</c>, <c>sources</c>, <c>rules</c>, <c>certification</c>, ...</summary>
+    /// <summary>
+    /// The names that <see cref="Find"/> takes: <c>jurisdiction</c>, <c>sources</c>, <c>rules</c>, <c>certification</c>, ...
+    /// </summary>
     public static IReadOnlyList<string> Names { get; } =
     [
-        .. typeof(SchemaCheck).Assembly.GetManifestResourceNames()
+        .. typeof(SchemaCheck)
+            .Assembly.GetManifestResourceNames()
             .Where(name => name.EndsWith(Suffix, StringComparison.Ordinal))
             .Select(name => name[..^Suffix.Length])
             .Order(StringComparer.Ordinal),
@@ -29,7 +33,8 @@ public static class SchemaCheck
     /// <exception cref="ArgumentException">There is no such schema.</exception>
     public static string Text(string name)
     {
-        using var stream = typeof(SchemaCheck).Assembly.GetManifestResourceStream(name + Suffix)
+        using var stream =
+            typeof(SchemaCheck).Assembly.GetManifestResourceStream(name + Suffix)
             ?? throw new ArgumentException($"there is no schema '{name}'", nameof(name));
         using var reader = new StreamReader(stream);
         return reader.ReadToEnd();
@@ -37,18 +42,19 @@ public static class SchemaCheck
 
     /// <summary>The schema that a file of a book has to meet, or null for a file that has none.</summary>
     /// <param name="path">Relative to the book's folder, with forward slashes.</param>
-    public static string? NameFor(string path) => path.Split('/') switch
-    {
-        ["jurisdictions", "editions.yaml"] => "editions",
-        ["jurisdictions", _, "jurisdiction.yaml"] => "jurisdiction",
-        ["jurisdictions", _, "sources.yaml"] => "sources",
-        ["jurisdictions", _, "certification.yaml"] => "certification",
-        ["jurisdictions", _, _] => "rules",
-        ["schema", "vocabulary", _] => "vocabulary",
-        ["schema", "reference", "sources.yaml"] => "sources",
-        ["schema", "reference", _] => "reference",
-        _ => null,
-    };
+    public static string? NameFor(string path) =>
+        path.Split('/') switch
+        {
+            ["jurisdictions", "editions.yaml"] => "editions",
+            ["jurisdictions", _, "jurisdiction.yaml"] => "jurisdiction",
+            ["jurisdictions", _, "sources.yaml"] => "sources",
+            ["jurisdictions", _, "certification.yaml"] => "certification",
+            ["jurisdictions", _, _] => "rules",
+            ["schema", "vocabulary", _] => "vocabulary",
+            ["schema", "reference", "sources.yaml"] => "sources",
+            ["schema", "reference", _] => "reference",
+            _ => null,
+        };
 
     /// <summary>Everything in <paramref name="root"/> that the schema does not allow, in no particular order.</summary>
     /// <param name="schema">One of <see cref="Names"/>.</param>
@@ -56,7 +62,8 @@ public static class SchemaCheck
     public static IEnumerable<Problem> Find(string schema, Node root)
     {
         var tokens = new Tokens();
-        var errors = Load(schema).Validate(tokens.Of(root), new JsonSchemaValidatorSettings { PropertyStringComparer = StringComparer.Ordinal });
+        var errors = Load(schema)
+            .Validate(tokens.Of(root), new JsonSchemaValidatorSettings { PropertyStringComparer = StringComparer.Ordinal });
         var problems = new SchemaProblems(tokens, root);
         return SchemaErrors.Flat(errors).Select(problems.Of).OfType<Problem>().Distinct();
     }

@@ -9,13 +9,14 @@ internal static class SchemaErrors
 {
     internal static IEnumerable<ValidationError> Flat(IEnumerable<ValidationError> errors) => errors.SelectMany(Flat);
 
-    private static IEnumerable<ValidationError> Flat(ValidationError error) => error switch
-    {
-        ChildSchemaValidationError { Kind: ValidationErrorKind.NotAnyOf or ValidationErrorKind.NotOneOf } choice => Nearest(choice),
-        ChildSchemaValidationError child => Flat(child.Errors.Values.SelectMany(errors => errors)),
-        MultiTypeValidationError types => Flat(OfOwnType(types)),
-        _ => [error],
-    };
+    private static IEnumerable<ValidationError> Flat(ValidationError error) =>
+        error switch
+        {
+            ChildSchemaValidationError { Kind: ValidationErrorKind.NotAnyOf or ValidationErrorKind.NotOneOf } choice => Nearest(choice),
+            ChildSchemaValidationError child => Flat(child.Errors.Values.SelectMany(errors => errors)),
+            MultiTypeValidationError types => Flat(OfOwnType(types)),
+            _ => [error],
+        };
 
     /// <summary>Of the alternatives, the one that comes nearest to what is written.</summary>
     private static ValidationError[] Nearest(ChildSchemaValidationError choice)
@@ -33,9 +34,15 @@ internal static class SchemaErrors
             _ => JsonObjectType.String,
         };
         var errors = error.Errors.GetValueOrDefault(own) ?? [];
-        return errors.Count > 0 ? errors : [new ValidationError(ValidationErrorKind.Unknown, error.Property, error.Path, error.Token, error.Schema)];
+        return errors.Count > 0
+            ? errors
+            : [new ValidationError(ValidationErrorKind.Unknown, error.Property, error.Path, error.Token, error.Schema)];
     }
 
-    private static bool IsType(ValidationError error) => error.Kind is ValidationErrorKind.StringExpected
-        or ValidationErrorKind.ObjectExpected or ValidationErrorKind.ArrayExpected or ValidationErrorKind.NumberExpected;
+    private static bool IsType(ValidationError error) =>
+        error.Kind
+            is ValidationErrorKind.StringExpected
+                or ValidationErrorKind.ObjectExpected
+                or ValidationErrorKind.ArrayExpected
+                or ValidationErrorKind.NumberExpected;
 }

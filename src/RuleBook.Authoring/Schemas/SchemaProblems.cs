@@ -47,14 +47,16 @@ internal sealed class SchemaProblems(Tokens tokens, Node root)
     private static Problem NotTheForm(JsonSchema schema, Node node) =>
         At("not-well-formed", node, $"'{Written(node)}' does not have the form that is needed here", Describe(schema));
 
-    private static string Needed(JsonSchema schema, Node node) => (node, schema.Type) switch
-    {
-        (Scalar { Text: "" }, _) => "a value is needed here",
-        (_, var type) when type.HasFlag(JsonObjectType.Object) && type.HasFlag(JsonObjectType.String) => "a word or keys with values are needed here",
-        (_, var type) when type.HasFlag(JsonObjectType.Object) => "keys with values are needed here",
-        (_, var type) when type.HasFlag(JsonObjectType.Array) => "a list is needed here",
-        _ => "a text is needed here",
-    };
+    private static string Needed(JsonSchema schema, Node node) =>
+        (node, schema.Type) switch
+        {
+            (Scalar { Text: "" }, _) => "a value is needed here",
+            (_, var type) when type.HasFlag(JsonObjectType.Object) && type.HasFlag(JsonObjectType.String) =>
+                "a word or keys with values are needed here",
+            (_, var type) when type.HasFlag(JsonObjectType.Object) => "keys with values are needed here",
+            (_, var type) when type.HasFlag(JsonObjectType.Array) => "a list is needed here",
+            _ => "a text is needed here",
+        };
 
     private static string Describe(JsonSchema schema) => schema.Description ?? schema.ActualSchema.Description ?? "";
 

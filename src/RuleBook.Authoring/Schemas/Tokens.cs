@@ -25,12 +25,13 @@ internal sealed class Tokens
     }
 
     /// <summary>The node of a token, or null.</summary>
-    internal Node? Find(JToken? token) => token switch
-    {
-        null => null,
-        JProperty property => Find(property.Value),
-        _ => _nodes.GetValueOrDefault(token),
-    };
+    internal Node? Find(JToken? token) =>
+        token switch
+        {
+            null => null,
+            JProperty property => Find(property.Value),
+            _ => _nodes.GetValueOrDefault(token),
+        };
 
     /// <summary>The place of an entry's key, or null when the token is no entry.</summary>
     internal Mark? FindKey(JToken? token) => token is not null && _keys.TryGetValue(token, out var mark) ? mark : null;

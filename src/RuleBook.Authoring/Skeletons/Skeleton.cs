@@ -12,7 +12,9 @@ using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Skeletons;
 
-/// <summary>Commented files to start from, for what a book has not got yet. What they say at first is that nothing is established.</summary>
+/// <summary>
+/// Commented files to start from, for what a book has not got yet. What they say at first is that nothing is established.
+/// </summary>
 internal static partial class Skeleton
 {
     private static readonly JsonSerializerOptions Plainly = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -29,23 +31,44 @@ internal static partial class Skeleton
     /// <exception cref="InputException">The id is none, or taken, or the nation is not in the book.</exception>
     public static string[] Jurisdiction(string folder, Book book, string id, string name, string authority, string? within, DateOnly today)
     {
-        if (!JurisdictionId().IsMatch(id)) throw Refused("bad-id", "ID", $"'{id}' is no id of a jurisdiction", "write small letters: a nation as nz, a part of one as au-qld");
-        if (book.Jurisdiction(id) is not null) throw Refused("duplicate-jurisdiction", "ID", $"'{id}' is in the book already", "edit its files, or choose another id");
+        if (!JurisdictionId().IsMatch(id))
+            throw Refused(
+                "bad-id",
+                "ID",
+                $"'{id}' is no id of a jurisdiction",
+                "write small letters: a nation as nz, a part of one as au-qld"
+            );
+        if (book.Jurisdiction(id) is not null)
+            throw Refused("duplicate-jurisdiction", "ID", $"'{id}' is in the book already", "edit its files, or choose another id");
         if (within is not null && book.Jurisdiction(within) is null)
-            throw Refused("unknown-jurisdiction", "--within", $"'{within}' is not a jurisdiction of the book", Spelling.Tip(within, [.. book.Jurisdictions.Select(place => place.Id)]));
+            throw Refused(
+                "unknown-jurisdiction",
+                "--within",
+                $"'{within}' is not a jurisdiction of the book",
+                Spelling.Tip(within, [.. book.Jurisdictions.Select(place => place.Id)])
+            );
         var aside = Directory.CreateDirectory(Path.Combine(folder, $".rulebook-{Guid.NewGuid():N}.part")).FullName;
         try
         {
             foreach (var file in (string[])["jurisdiction", "sources"])
-                File.WriteAllText(Path.Combine(aside, $"{file}.yaml"), Filled(
-                    file,
-                    ("id", id), ("name", Quoted(name)), ("authority", Quoted(authority)), ("within", within is null ? "" : $"within: {within}\n"),
-                    ("today", Day(today)), ("later", Day(today.AddYears(1)))));
+                File.WriteAllText(
+                    Path.Combine(aside, $"{file}.yaml"),
+                    Filled(
+                        file,
+                        ("id", id),
+                        ("name", Quoted(name)),
+                        ("authority", Quoted(authority)),
+                        ("within", within is null ? "" : $"within: {within}\n"),
+                        ("today", Day(today)),
+                        ("later", Day(today.AddYears(1)))
+                    )
+                );
             Directory.Move(aside, Path.Combine(folder, "jurisdictions", id));
         }
         finally
         {
-            if (Directory.Exists(aside)) Directory.Delete(aside, recursive: true);
+            if (Directory.Exists(aside))
+                Directory.Delete(aside, recursive: true);
         }
 
         return [$"jurisdictions/{id}/jurisdiction.yaml", $"jurisdictions/{id}/sources.yaml"];
@@ -63,25 +86,56 @@ internal static partial class Skeleton
     public static string[] Rule(string folder, Book book, string id, string title, string source, DateOnly today)
     {
         if (id.Split('/') is not [var at, var topic, var name] || !Name().IsMatch(name))
-            throw Refused("bad-id", "ID", $"'{id}' is no id of a rule", "write PLACE/TOPIC/NAME, such as au-qld/ride-height/raise-four-wheel-drive");
-        var place = book.Jurisdiction(at) ?? throw Refused("unknown-jurisdiction", "ID", $"'{at}' is not a jurisdiction of the book", Spelling.Tip(at, [.. book.Jurisdictions.Select(each => each.Id)]));
-        if (!book.Vocabulary.Topics.ContainsKey(topic)) throw Refused("unknown-topic", "ID", $"'{topic}' is not a topic", Spelling.Tip(topic, [.. book.Vocabulary.Topics.Keys]));
-        if (book.Rule(id) is not null) throw Refused("duplicate-rule", "ID", $"'{id}' is in the book already", "add a version to it, or choose another name");
+            throw Refused(
+                "bad-id",
+                "ID",
+                $"'{id}' is no id of a rule",
+                "write PLACE/TOPIC/NAME, such as au-qld/ride-height/raise-four-wheel-drive"
+            );
+        var place =
+            book.Jurisdiction(at)
+            ?? throw Refused(
+                "unknown-jurisdiction",
+                "ID",
+                $"'{at}' is not a jurisdiction of the book",
+                Spelling.Tip(at, [.. book.Jurisdictions.Select(each => each.Id)])
+            );
+        if (!book.Vocabulary.Topics.ContainsKey(topic))
+            throw Refused("unknown-topic", "ID", $"'{topic}' is not a topic", Spelling.Tip(topic, [.. book.Vocabulary.Topics.Keys]));
+        if (book.Rule(id) is not null)
+            throw Refused("duplicate-rule", "ID", $"'{id}' is in the book already", "add a version to it, or choose another name");
         if (book.Source(place.Id, source) is null)
-            throw Refused("unknown-source", "--source", $"no source '{source}' is listed", $"list it in jurisdictions/{place.Id}/sources.yaml first");
+            throw Refused(
+                "unknown-source",
+                "--source",
+                $"no source '{source}' is listed",
+                $"list it in jurisdictions/{place.Id}/sources.yaml first"
+            );
 
         (string, string)[] values =
         [
-            ("id", place.Id), ("topic", topic), ("rule", name), ("title", Quoted(title)), ("source", source), ("dated", Day(today)), ("today", Day(today)),
+            ("id", place.Id),
+            ("topic", topic),
+            ("rule", name),
+            ("title", Quoted(title)),
+            ("source", source),
+            ("dated", Day(today)),
+            ("today", Day(today)),
             ("ask", Quoted($"Ask {place.Ask.Name}.")),
         ];
         var rules = $"jurisdictions/{place.Id}/{topic}.yaml";
         var (file, cases) = (Path.Combine(folder, rules), Path.Combine(folder, "tests", "cases", place.Id, $"{topic}.yaml"));
         var before = File.Exists(file) ? YamlText.FileText(file, rules) : Filled("rules", values);
         if (File.Exists(file) && !EndsInRules(before, rules))
-            throw Refused("wrong-shape", rules, "the file does not end in its list of rules", "let 'rules:' be its last key, written line by line");
+            throw Refused(
+                "wrong-shape",
+                rules,
+                "the file does not end in its list of rules",
+                "let 'rules:' be its last key, written line by line"
+            );
         WholeFile.Write(file, $"{before.TrimEnd()}\n{Filled("rule", values)}");
-        if (File.Exists(cases) || !Directory.Exists(Path.Combine(folder, "tests", "cases"))) return [rules];
+        if (File.Exists(cases) || !Directory.Exists(Path.Combine(folder, "tests", "cases")))
+            return [rules];
         Directory.CreateDirectory(Path.GetDirectoryName(cases)!);
         WholeFile.Write(cases, Filled("cases", values));
         return [rules, $"tests/cases/{place.Id}/{topic}.yaml"];
@@ -92,19 +146,26 @@ internal static partial class Skeleton
     public static Book Open(string folder)
     {
         var report = Inspection.Run(BookFolder.Load(folder), DateOnly.MaxValue);
-        Problem[] errors = [.. report.Problems.Where(problem => problem.Severity == Severity.Error && problem.Code != SourceNotCited.Info.Code)];
+        Problem[] errors =
+        [
+            .. report.Problems.Where(problem => problem.Severity == Severity.Error && problem.Code != SourceNotCited.Info.Code),
+        ];
         return errors.Length == 0 && report.Book is { } book ? book : throw new InputException(errors);
     }
 
     private static bool EndsInRules(string text, string path) =>
-        YamlText.Read(text, path) is Mapping { Entries: [.., var (key, value)] } && key.Text == "rules" && value is Sequence { Items: [.., var last] } && last.Mark.Column == 5;
+        YamlText.Read(text, path) is Mapping { Entries: [.., var (key, value)] }
+        && key.Text == "rules"
+        && value is Sequence { Items: [.., var last] }
+        && last.Mark.Column == 5;
 
     private static string Filled(string file, params ReadOnlySpan<(string Name, string Value)> values)
     {
         using var stream = typeof(Skeleton).Assembly.GetManifestResourceStream($"{file}.txt")!;
         using var reader = new StreamReader(stream);
         var text = reader.ReadToEnd();
-        foreach (var (name, value) in values) text = text.Replace($"{{{name}}}", value, StringComparison.Ordinal);
+        foreach (var (name, value) in values)
+            text = text.Replace($"{{{name}}}", value, StringComparison.Ordinal);
         return text;
     }
 
@@ -112,7 +173,8 @@ internal static partial class Skeleton
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static InputException Refused(string code, string at, string what, string tip) => new(Problem.Error(code, new Mark(at, 1, 1), what, tip));
+    private static InputException Refused(string code, string at, string what, string tip) =>
+        new(Problem.Error(code, new Mark(at, 1, 1), what, tip));
 
     [GeneratedRegex("^[a-z]{2}(-[a-z0-9]{1,3})?$")]
     private static partial Regex JurisdictionId();

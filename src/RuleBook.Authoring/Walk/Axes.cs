@@ -17,25 +17,40 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
         var edges = versions.SelectMany(Edges).Distinct().ToArray();
         ImmutableArray<Measure> measures =
         [
-            .. edges.SelectMany(edge => edge.Parts).Select(part => part.Measure).Distinct()
-                .OrderBy(name => name == FactSet.TyreGrowth).ThenBy(name => name, StringComparer.Ordinal)
+            .. edges
+                .SelectMany(edge => edge.Parts)
+                .Select(part => part.Measure)
+                .Distinct()
+                .OrderBy(name => name == FactSet.TyreGrowth)
+                .ThenBy(name => name, StringComparer.Ordinal)
                 .Select(name => vocabulary.Measures[name]),
         ];
         var names = measures.Select(measure => measure.Name).ToList();
-        var planes = edges.Select(edge => Of(edge, names))
-            .Concat(Enumerable.Range(0, measures.Length).Where(axis => !measures[axis].IsDate)
-                .Select(axis => new LimitBoundary([.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))], measures[axis].IfAbsent ?? Fraction.Zero)));
+        var planes = edges
+            .Select(edge => Of(edge, names))
+            .Concat(
+                Enumerable
+                    .Range(0, measures.Length)
+                    .Where(axis => !measures[axis].IsDate)
+                    .Select(axis => new LimitBoundary(
+                        [.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))],
+                        measures[axis].IfAbsent ?? Fraction.Zero
+                    ))
+            );
         return new Axes(measures, [.. planes.Distinct()]);
     }
 
     public bool Negative(int axis) => Measures[axis].BelowZero != BelowZero.Never;
 
-    /// <summary>The step that matters on an axis: the measure's own, or a tenth of a millimetre or of a per cent, a kilogram, a day.</summary>
+    /// <summary>
+    /// The step that matters on an axis: the measure's own, or a tenth of a millimetre or of a per cent, a kilogram, a day.
+    /// </summary>
     public Fraction Step(int axis) => StepOf(Measures[axis]);
 
     /// <inheritdoc cref="Step"/>
-    public static Fraction StepOf(Measure measure) => measure.Step ??
-        (measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10));
+    public static Fraction StepOf(Measure measure) =>
+        measure.Step
+        ?? (measure.IsDate || measure.Unit.Dimension is not (Dimension.Length or Dimension.Ratio) ? Fraction.One : new Fraction(1, 10));
 
     /// <summary>Where a measure as a version counts it lies between two values.</summary>
     public SumRange Between(string measure, ResolvedVersion version, Fraction low, Fraction high) =>
@@ -46,23 +61,31 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
     private static ImmutableArray<Fraction> Weights(ImmutableArray<Part> parts, List<string> names)
     {
         var weights = new Fraction[names.Count];
-        foreach (var (measure, weight) in parts) weights[names.IndexOf(measure)] += weight;
+        foreach (var (measure, weight) in parts)
+            weights[names.IndexOf(measure)] += weight;
         return [.. weights];
     }
 
-    private static IEnumerable<Edge> Edges(ResolvedVersion version) => version.Rule.For.Tests.Concat(Tiers(version).SelectMany(tier => tier.When.Tests))
-        .Select(test => (test.Fact, test.Bounds))
-        .Concat(Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
-        .SelectMany(pair => new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }.OfType<Bound>().Select(bound => new Edge([.. Parts(pair.Item1, version)], bound.Value)));
+    private static IEnumerable<Edge> Edges(ResolvedVersion version) =>
+        version
+            .Rule.For.Tests.Concat(Tiers(version).SelectMany(tier => tier.When.Tests))
+            .Select(test => (test.Fact, test.Bounds))
+            .Concat(Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
+            .SelectMany(pair =>
+                new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }
+                    .OfType<Bound>()
+                    .Select(bound => new Edge([.. Parts(pair.Item1, version)], bound.Value))
+            );
 
     private static ImmutableArray<Tier> Tiers(ResolvedVersion version) => version.Content is Stated stated ? stated.Tiers : [];
 
-    private static IEnumerable<Part> Parts(string measure, ResolvedVersion version) => measure switch
-    {
-        FactSet.TotalLift => version.Parts.SelectMany(part => Parts(part, version)),
-        FactSet.TyreLift => [new Part(FactSet.TyreGrowth, new Fraction(1, 2))],
-        _ => [new Part(measure, Fraction.One)],
-    };
+    private static IEnumerable<Part> Parts(string measure, ResolvedVersion version) =>
+        measure switch
+        {
+            FactSet.TotalLift => version.Parts.SelectMany(part => Parts(part, version)),
+            FactSet.TyreLift => [new Part(FactSet.TyreGrowth, new Fraction(1, 2))],
+            _ => [new Part(measure, Fraction.One)],
+        };
 
     private readonly record struct Part(string Measure, Fraction Weight);
 

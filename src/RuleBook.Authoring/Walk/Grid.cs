@@ -4,8 +4,8 @@ using Fractions;
 namespace RuleBook.Authoring.Walk;
 
 /// <summary>
-/// A witness of every cell and boundary into which planes cut a space: one axis after the other is cut where a plane lies, or where two meet
-/// that bear on a later axis, so that nothing changes inside a cell (cylindrical decomposition of a linear arrangement).
+/// A witness of every cell and boundary into which planes cut a space: one axis after the other is cut where a plane lies, or where two
+/// meet that bear on a later axis, so that nothing changes inside a cell (cylindrical decomposition of a linear arrangement).
 /// </summary>
 internal sealed class Grid
 {
@@ -33,14 +33,23 @@ internal sealed class Grid
     public IEnumerable<Fraction> Along(int axis, Fraction[] earlier)
     {
         var step = axes.Step(axis);
-        var edges = cuts[axis].Select(plane => plane.At(axis, earlier)).Where(edge => axes.Negative(axis) || !edge.IsNegative).Distinct().Order().ToArray();
-        if (edges.Length == 0) yield break;
-        if (axes.Negative(axis) || axes.Measures[axis].IsDate || edges[0].IsPositive) yield return Before(edges[0], axis);
+        var edges = cuts[axis]
+            .Select(plane => plane.At(axis, earlier))
+            .Where(edge => axes.Negative(axis) || !edge.IsNegative)
+            .Distinct()
+            .Order()
+            .ToArray();
+        if (edges.Length == 0)
+            yield break;
+        if (axes.Negative(axis) || axes.Measures[axis].IsDate || edges[0].IsPositive)
+            yield return Before(edges[0], axis);
         for (var i = 0; i < edges.Length; i++)
         {
             yield return edges[i];
-            if (i + 1 == edges.Length) yield return edges[i] + step;
-            else if (Between(edges[i], edges[i + 1], step, axes.Measures[axis].IsDate) is { } inside) yield return inside;
+            if (i + 1 == edges.Length)
+                yield return edges[i] + step;
+            else if (Between(edges[i], edges[i + 1], step, axes.Measures[axis].IsDate) is { } inside)
+                yield return inside;
         }
     }
 
@@ -55,8 +64,10 @@ internal sealed class Grid
         foreach (var value in Along(axis, at))
         {
             at[axis] = value;
-            if (within?.Holds(axis, at) == false) continue;
-            foreach (var point in Points(axis + 1, at, within)) yield return point;
+            if (within?.Holds(axis, at) == false)
+                continue;
+            foreach (var point in Points(axis + 1, at, within))
+                yield return point;
         }
     }
 
@@ -68,15 +79,16 @@ internal sealed class Grid
 
     private static Fraction? Between(Fraction low, Fraction high, Fraction step, bool whole)
     {
-        if (high - low <= step) return whole ? null : (low + high) / 2;
+        if (high - low <= step)
+            return whole ? null : (low + high) / 2;
         return high.IsPositive ? low + step : high - step;
     }
 
     private static IEnumerable<LimitBoundary> Meets(ImmutableArray<LimitBoundary> planes, int axis)
     {
         for (var i = 0; i < planes.Length; i++)
-            for (var j = i + 1; j < planes.Length; j++)
-                if (planes[i].Meet(planes[j], axis) is { } met)
-                    yield return met;
+        for (var j = i + 1; j < planes.Length; j++)
+            if (planes[i].Meet(planes[j], axis) is { } met)
+                yield return met;
     }
 }

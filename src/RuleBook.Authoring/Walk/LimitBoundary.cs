@@ -11,12 +11,15 @@ internal sealed record LimitBoundary(ImmutableArray<Fraction> Weights, Fraction 
     /// <summary>Whether the plane bears on an axis.</summary>
     public bool On(int axis) => !Weights[axis].IsZero;
 
-    /// <summary>The value on <paramref name="axis"/> at which the plane lies, the earlier axes given; the later ones have no weight.</summary>
+    /// <summary>
+    /// The value on <paramref name="axis"/> at which the plane lies, the earlier axes given; the later ones have no weight.
+    /// </summary>
     public Fraction At(int axis, ReadOnlySpan<Fraction> earlier)
     {
         var rest = Value;
         for (var i = 0; i < axis; i++)
-            if (!Weights[i].IsZero) rest -= Weights[i] * earlier[i];
+            if (!Weights[i].IsZero)
+                rest -= Weights[i] * earlier[i];
         return (rest / Weights[axis]).Reduce();
     }
 
@@ -24,7 +27,10 @@ internal sealed record LimitBoundary(ImmutableArray<Fraction> Weights, Fraction 
     public LimitBoundary? Meet(LimitBoundary other, int axis)
     {
         var factor = Weights[axis] / other.Weights[axis];
-        var met = new LimitBoundary([.. Weights.Zip(other.Weights, (left, right) => (left - right * factor).Reduce())], (Value - other.Value * factor).Reduce());
+        var met = new LimitBoundary(
+            [.. Weights.Zip(other.Weights, (left, right) => (left - right * factor).Reduce())],
+            (Value - other.Value * factor).Reduce()
+        );
         return met.Weights.All(weight => weight.IsZero) ? null : met.Scaled();
     }
 

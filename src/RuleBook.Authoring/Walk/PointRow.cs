@@ -13,12 +13,18 @@ internal sealed class PointRow
     private readonly Input?[] measures;
 
     /// <summary>For versions in groups of which each may be in force.</summary>
-    public PointRow(Vocabulary vocabulary, Axes axes, IEnumerable<ImmutableArray<ResolvedVersion>> groups, ImmutableArray<Moving> moving = default)
+    public PointRow(
+        Vocabulary vocabulary,
+        Axes axes,
+        IEnumerable<ImmutableArray<ResolvedVersion>> groups,
+        ImmutableArray<Moving> moving = default
+    )
     {
         Table = TableBuilder.Build(vocabulary, [.. groups.Select(group => RuleInForce.Of(group))], moving.IsDefault ? [] : moving);
         measures = [.. axes.Measures.Select(measure => Table.Find(measure.Name))];
         Row = Table.NewRow();
-        foreach (var input in Table.Inputs.Where(input => input.Kind == InputKind.Measure)) Row.Set(input, Interval.Anything);
+        foreach (var input in Table.Inputs.Where(input => input.Kind == InputKind.Measure))
+            Row.Set(input, Interval.Anything);
     }
 
     public DecisionTable Table { get; }
@@ -28,15 +34,19 @@ internal sealed class PointRow
     /// <summary>Puts a point; a value that is null is not known.</summary>
     public void Put(Fraction[] point)
     {
-        for (var axis = 0; axis < point.Length; axis++) Put(axis, point[axis]);
+        for (var axis = 0; axis < point.Length; axis++)
+            Put(axis, point[axis]);
     }
 
     /// <summary>Puts one measure.</summary>
     public void Put(int axis, Fraction? value)
     {
-        if (measures[axis] is not { } input) return;
-        if (value is { } known) Row.Set(input, known);
-        else Row.Set(input, Interval.Anything);
+        if (measures[axis] is not { } input)
+            return;
+        if (value is { } known)
+            Row.Set(input, known);
+        else
+            Row.Set(input, Interval.Anything);
     }
 
     /// <summary>Puts the words about the vehicle; a fact that is not among them is not known.</summary>
@@ -45,14 +55,17 @@ internal sealed class PointRow
         foreach (var input in Table.Inputs)
             if (input.Kind == InputKind.Word)
             {
-                if (words.TryGetValue(input.Name, out var word)) Row.Set(input, word);
-                else Row.Forget(input);
+                if (words.TryGetValue(input.Name, out var word))
+                    Row.Set(input, word);
+                else
+                    Row.Forget(input);
             }
     }
 
     /// <summary>Puts a condition that is not met, or that is to be shown again.</summary>
     public void NotShown(string condition, bool notShown)
     {
-        if (Table.Find(condition) is { } input) Row.Set(input, notShown ? false : null);
+        if (Table.Find(condition) is { } input)
+            Row.Set(input, notShown ? false : null);
     }
 }

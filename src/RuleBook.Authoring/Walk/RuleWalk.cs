@@ -33,21 +33,21 @@ internal sealed class RuleWalk
     public WalkReport Walk()
     {
         foreach (var words in space.Words)
-            foreach (var point in space.Points)
+        foreach (var point in space.Points)
+        {
+            at.Put(words);
+            at.Put(point);
+            var outcome = Outcome;
+            Visit();
+            Compare(words, point, outcome);
+            Unknown(words, point, outcome);
+            foreach (var condition in space.Conditions)
             {
-                at.Put(words);
-                at.Put(point);
-                var outcome = Outcome;
+                at.NotShown(condition, true);
                 Visit();
-                Compare(words, point, outcome);
-                Unknown(words, point, outcome);
-                foreach (var condition in space.Conditions)
-                {
-                    at.NotShown(condition, true);
-                    Visit();
-                    at.NotShown(condition, false);
-                }
+                at.NotShown(condition, false);
             }
+        }
 
         return new WalkReport(0, 1, cells, 0, partial, [.. faults.Values]);
     }
@@ -59,41 +59,50 @@ internal sealed class RuleWalk
         var row = at.Row.Cells;
         for (var version = 0; version < at.Table.Versions.Length; version++)
         {
-            if (at.Table.Binds(version, row) == Truth.No || at.Table.Version(version).Content is not Stated stated) continue;
+            if (at.Table.Binds(version, row) == Truth.No || at.Table.Version(version).Content is not Stated stated)
+                continue;
             for (var tier = 0; tier < stated.Tiers.Length; tier++)
             {
                 var holds = at.Table.Holds(version, tier, row);
-                if (holds != Truth.No) reached.Add(stated.Tiers[tier]);
-                if (holds == Truth.Yes) break;
+                if (holds != Truth.No)
+                    reached.Add(stated.Tiers[tier]);
+                if (holds == Truth.Yes)
+                    break;
             }
         }
     }
 
     /// <summary>
-    /// Away from the vehicle as built no answer may get easier, the other axes kept; where other parts of a total go the other way, they may make
-    /// up for each other, so such points are left out. What is not a change (a mass class, a height over the ground) may well allow more.
+    /// Away from the vehicle as built no answer may get easier, the other axes kept; where other parts of a total go the other way, they
+    /// may make up for each other, so such points are left out. What is not a change (a mass class, a height over the ground) may well
+    /// allow more.
     /// </summary>
     private void Compare(ImmutableDictionary<string, string> words, Fraction[] point, Outcome? outcome)
     {
-        if (outcome is not { } here) return;
+        if (outcome is not { } here)
+            return;
         for (var axis = 0; axis < point.Length; axis++)
         {
-            if (!IsChange(space.Axes.Measures[axis]) || point[axis].IsZero || Opposed(point, axis)) continue;
+            if (!IsChange(space.Axes.Measures[axis]) || point[axis].IsZero || Opposed(point, axis))
+                continue;
             at.Put(axis, point[axis].IsPositive ? Max(point[axis] - space.Axes.Step(axis)) : Min(point[axis] + space.Axes.Step(axis)));
             var nearer = Outcome;
             at.Put(axis, point[axis]);
-            if (nearer is not { } there || (there.Best <= here.Best && there.Worst <= here.Worst)) continue;
+            if (nearer is not { } there || (there.Best <= here.Best && there.Worst <= here.Worst))
+                continue;
             Add(
                 FaultKind.Easier,
                 $"{space.Axes.Measures[axis].Title} grows, and the answer goes from '{Wording.Of(there)}' to '{Wording.Of(here)}'",
-                space.Witness(words, point));
+                space.Witness(words, point)
+            );
         }
     }
 
     /// <summary>What is answered without a fact has to leave room for what is answered with it.</summary>
     private void Unknown(ImmutableDictionary<string, string> words, Fraction[] point, Outcome? outcome)
     {
-        if (outcome is not { } known) return;
+        if (outcome is not { } known)
+            return;
         foreach (var word in words.Keys)
         {
             at.Put(words.Remove(word));
@@ -112,7 +121,11 @@ internal sealed class RuleWalk
         {
             partial++;
             if (open is { } wide && (wide.Best > known.Best || wide.Worst < known.Worst))
-                Add(FaultKind.Contradiction, $"without {what} the answer is {Wording.Of(wide)}, with it {Wording.Of(known)}", space.Witness(words, point));
+                Add(
+                    FaultKind.Contradiction,
+                    $"without {what} the answer is {Wording.Of(wide)}, with it {Wording.Of(known)}",
+                    space.Witness(words, point)
+                );
         }
     }
 
@@ -120,7 +133,8 @@ internal sealed class RuleWalk
     {
         foreach (var plane in space.Axes.Planes.Where(plane => plane.On(axis)))
             for (var other = 0; other < point.Length; other++)
-                if (other != axis && plane.On(other) && point[other].Numerator.Sign * point[axis].Numerator.Sign < 0) return true;
+                if (other != axis && plane.On(other) && point[other].Numerator.Sign * point[axis].Numerator.Sign < 0)
+                    return true;
         return false;
     }
 

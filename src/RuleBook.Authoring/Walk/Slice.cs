@@ -15,11 +15,21 @@ internal sealed record Slice(string Jurisdiction, string Topic, DateOnly Day, Im
 {
     public IEnumerable<ResolvedVersion> Versions => Rules.SelectMany(candidates => candidates);
 
-    public static Slice Of(Book book, Jurisdiction place, string topic, DateOnly day, Func<Rule, bool>? chosen = null) => new(
-        place.Id, topic, day, [.. place.Rules.Where(rule => rule.Topic == topic && chosen?.Invoke(rule) != false).Select(rule => Resolver.Resolve(book, rule, day))]);
+    public static Slice Of(Book book, Jurisdiction place, string topic, DateOnly day, Func<Rule, bool>? chosen = null) =>
+        new(
+            place.Id,
+            topic,
+            day,
+            [
+                .. place
+                    .Rules.Where(rule => rule.Topic == topic && chosen?.Invoke(rule) != false)
+                    .Select(rule => Resolver.Resolve(book, rule, day)),
+            ]
+        );
 
     /// <summary>
-    /// The pathways possible of the rules of a table from <paramref name="first"/> on: the most onerous over those that bind. Null when none does.
+    /// The pathways possible of the rules of a table from <paramref name="first"/> on: the most onerous over those that bind. Null when
+    /// none does.
     /// </summary>
     /// <param name="table">Holds these rules one after another.</param>
     /// <param name="row">The row.</param>
@@ -30,7 +40,8 @@ internal sealed record Slice(string Jurisdiction, string Topic, DateOnly Day, Im
         for (var rule = first; rule < first + Rules.Length; rule++)
         {
             var given = table.Judge(rule, row);
-            if (given.Binds != Truth.No) verdict = verdict?.And(given.Outcome) ?? given.Outcome;
+            if (given.Binds != Truth.No)
+                verdict = verdict?.And(given.Outcome) ?? given.Outcome;
         }
 
         return verdict;

@@ -5,20 +5,34 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Walk;
 
-/// <summary>Everything that can be asked of some versions on one day: words by class, a grid of measures, conditions shown or not.</summary>
+/// <summary>
+/// Everything that can be asked of some versions on one day: words by class, a grid of measures, conditions shown or not.
+/// </summary>
 internal sealed class Space
 {
     private readonly string jurisdiction;
     private readonly DateOnly day;
 
-    public Space(Vocabulary vocabulary, string jurisdiction, DateOnly day, IReadOnlyList<ResolvedVersion> versions, Func<Axes, SumRange?>? within = null)
+    public Space(
+        Vocabulary vocabulary,
+        string jurisdiction,
+        DateOnly day,
+        IReadOnlyList<ResolvedVersion> versions,
+        Func<Axes, SumRange?>? within = null
+    )
     {
         this.jurisdiction = jurisdiction;
         this.day = day;
         Axes = Axes.Of(versions, vocabulary);
         var grid = new Grid(Axes);
         Words = [.. WordClasses.Of(versions, vocabulary)];
-        Conditions = [.. versions.SelectMany(version => version.Content is Stated stated ? stated.Tiers.SelectMany(tier => tier.Provided) : []).Distinct().Order(StringComparer.Ordinal)];
+        Conditions =
+        [
+            .. versions
+                .SelectMany(version => version.Content is Stated stated ? stated.Tiers.SelectMany(tier => tier.Provided) : [])
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
         Points = [.. grid.Points(within?.Invoke(Axes)).Where(point => TyreSense.Possible(Axes, point))];
     }
 
@@ -30,6 +44,6 @@ internal sealed class Space
 
     public ImmutableArray<Fraction[]> Points { get; }
 
-    public Witness Witness(ImmutableDictionary<string, string> words, Fraction[] point, params ImmutableArray<string> notShown) => new(
-        jurisdiction, day, words, [.. point.Select((value, axis) => KeyValuePair.Create(Axes.Measures[axis], value))], notShown);
+    public Witness Witness(ImmutableDictionary<string, string> words, Fraction[] point, params ImmutableArray<string> notShown) =>
+        new(jurisdiction, day, words, [.. point.Select((value, axis) => KeyValuePair.Create(Axes.Measures[axis], value))], notShown);
 }

@@ -14,10 +14,12 @@ internal sealed record SumRange(ImmutableArray<Fraction> Weights, Fraction Low, 
     /// <summary>Whether a point may lie inside, its measures known up to an axis.</summary>
     public bool Holds(int axis, Fraction[] at)
     {
-        if (axis != last) return true;
+        if (axis != last)
+            return true;
         var sum = Fraction.Zero;
         for (var i = 0; i <= last; i++)
-            if (!Weights[i].IsZero) sum += Weights[i] * at[i];
+            if (!Weights[i].IsZero)
+                sum += Weights[i] * at[i];
         return sum >= Low && sum <= High;
     }
 }

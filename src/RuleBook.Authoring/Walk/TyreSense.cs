@@ -5,8 +5,8 @@ using RuleBook.Law;
 namespace RuleBook.Authoring.Walk;
 
 /// <summary>
-/// Which values of the tyre measures can stand together. With the fitted diameter d, the smallest placard diameter s and the largest l (s at most
-/// l): growth d - l, reduction s - d, growth in per cent of l, reduction in per cent of l.
+/// Which values of the tyre measures can stand together. With the fitted diameter d, the smallest placard diameter s and the largest l (s
+/// at most l): growth d - l, reduction s - d, growth in per cent of l, reduction in per cent of l.
 /// </summary>
 internal static class TyreSense
 {
@@ -19,17 +19,24 @@ internal static class TyreSense
         return (growth is null || reduction is null || !(growth + reduction > Fraction.Zero))
             && SameSign(growth, growthPercent)
             && SameSign(growth, -reductionPercent)
-            && (growthPercent is null || reductionPercent is null || growthPercent == -reductionPercent || SameCell(growthPercent.Value, -reductionPercent.Value));
+            && (
+                growthPercent is null
+                || reductionPercent is null
+                || growthPercent == -reductionPercent
+                || SameCell(growthPercent.Value, -reductionPercent.Value)
+            );
 
         Fraction? At(string name)
         {
             for (var i = 0; i < at.Length; i++)
-                if (axes.Measures[i].Name == name) return at[i];
+                if (axes.Measures[i].Name == name)
+                    return at[i];
             return null;
         }
     }
 
-    private static bool SameSign(Fraction? left, Fraction? right) => left is null || right is null || left.Value.Numerator.Sign == right.Value.Numerator.Sign;
+    private static bool SameSign(Fraction? left, Fraction? right) =>
+        left is null || right is null || left.Value.Numerator.Sign == right.Value.Numerator.Sign;
 
     /// <summary>Two witnesses of one share may differ in size; only their signs must agree.</summary>
     private static bool SameCell(Fraction left, Fraction right) => left.Numerator.Sign == right.Numerator.Sign;

@@ -41,6 +41,13 @@ public sealed record WalkReport(int Rules, int Spans, long Cells, int Tiers, lon
 {
     internal static WalkReport Empty { get; } = new(0, 0, 0, 0, 0, []);
 
-    internal WalkReport And(WalkReport other) => new(
-        Rules + other.Rules, Spans + other.Spans, Cells + other.Cells, Tiers + other.Tiers, Partial + other.Partial, Faults.AddRange(other.Faults));
+    internal WalkReport And(WalkReport other) =>
+        new(
+            Rules + other.Rules,
+            Spans + other.Spans,
+            Cells + other.Cells,
+            Tiers + other.Tiers,
+            Partial + other.Partial,
+            Faults.AddRange(other.Faults)
+        );
 }

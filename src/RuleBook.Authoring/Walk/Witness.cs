@@ -23,21 +23,31 @@ public sealed record Witness(
     DateOnly Day,
     ImmutableDictionary<string, string> Words,
     ImmutableArray<KeyValuePair<Measure, Fraction>> Measures,
-    ImmutableArray<string> NotShown)
+    ImmutableArray<string> NotShown
+)
 {
     /// <summary>How much differs from a vehicle as built: fewer changes first, then smaller and rounder ones.</summary>
-    internal (int Changes, int Uneven, Fraction Size) Weight => (
-        Measures.Count(Changed) + NotShown.Length,
-        Measures.Count(pair => !(pair.Value * 10).Reduce().Denominator.IsOne),
-        Measures.Where(pair => !pair.Key.IsDate).Aggregate(Fraction.Zero, (sum, pair) => sum + (pair.Value - (pair.Key.IfAbsent ?? Fraction.Zero)).Abs()));
+    internal (int Changes, int Uneven, Fraction Size) Weight =>
+        (
+            Measures.Count(Changed) + NotShown.Length,
+            Measures.Count(pair => !(pair.Value * 10).Reduce().Denominator.IsOne),
+            Measures
+                .Where(pair => !pair.Key.IsDate)
+                .Aggregate(Fraction.Zero, (sum, pair) => sum + (pair.Value - (pair.Key.IfAbsent ?? Fraction.Zero)).Abs())
+        );
 
     /// <summary>The same with every word about the vehicle stated, so that nothing is left to be asked.</summary>
-    internal Witness Stated(Vocabulary vocabulary) => this with
-    {
-        Words = vocabulary.Facts.Values
-            .Where(fact => fact.Name != JobFacts.Registered && fact.Job.StartsWith("vehicle.", StringComparison.Ordinal) && !Words.ContainsKey(fact.Name))
-            .Aggregate(Words, (words, fact) => words.SetItem(fact.Name, fact.Values[0])),
-    };
+    internal Witness Stated(Vocabulary vocabulary) =>
+        this with
+        {
+            Words = vocabulary
+                .Facts.Values.Where(fact =>
+                    fact.Name != JobFacts.Registered
+                    && fact.Job.StartsWith("vehicle.", StringComparison.Ordinal)
+                    && !Words.ContainsKey(fact.Name)
+                )
+                .Aggregate(Words, (words, fact) => words.SetItem(fact.Name, fact.Values[0])),
+        };
 
     /// <summary>Whether a job can say all of it: a measure that only follows from others cannot be stated.</summary>
     internal bool CanBeAJob => !Measures.Any(pair => pair.Key.IsDerived && Changed(pair));
@@ -48,12 +58,22 @@ public sealed record Witness(
         var root = new Mapping([], new Mark("witness", 1, 1));
         root = NodeEdit.Set(root, "registered-in", Jurisdiction);
         root = NodeEdit.Set(root, "on", Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-        root = root with { Entries = root.Entries.Add(KeyValuePair.Create(new Scalar("vehicle", root.Mark), (Node)new Mapping([], root.Mark))) };
+        root = root with
+        {
+            Entries = root.Entries.Add(KeyValuePair.Create(new Scalar("vehicle", root.Mark), (Node)new Mapping([], root.Mark))),
+        };
         foreach (var (fact, word) in Words.OrderBy(pair => pair.Key, StringComparer.Ordinal))
-            root = NodeEdit.Set(root, vocabulary.Facts[fact].Job, fact != JobFacts.Registered ? word : word == "no" ? "not-yet" : "1990-01-01");
+            root = NodeEdit.Set(
+                root,
+                vocabulary.Facts[fact].Job,
+                fact != JobFacts.Registered ? word
+                    : word == "no" ? "not-yet"
+                    : "1990-01-01"
+            );
         foreach (var (measure, value) in Measures.Where(pair => Changed(pair) && !pair.Key.IsDerived))
             root = NodeEdit.Set(root, measure.Job, Shown(measure, value));
-        foreach (var condition in NotShown) root = NodeEdit.Set(root, $"shown.{condition}", "no");
+        foreach (var condition in NotShown)
+            root = NodeEdit.Set(root, $"shown.{condition}", "no");
         var text = new StringBuilder(YamlLines.Write(root));
         foreach (var (measure, value) in Measures.Where(pair => Changed(pair) && pair.Key.IsDerived))
             text.Append(CultureInfo.InvariantCulture, $"# {measure.Name}: {Shown(measure, value)}\n");
@@ -64,7 +84,8 @@ public sealed record Witness(
     /// <param name="book">The book whose words it uses.</param>
     internal Job? Job(Book book)
     {
-        if (!CanBeAJob) return null;
+        if (!CanBeAJob)
+            return null;
         try
         {
             return JobReader.Read(YamlText.Read(Yaml(book.Vocabulary), "witness"), book);
@@ -77,7 +98,8 @@ public sealed record Witness(
 
     private static bool Changed(KeyValuePair<Measure, Fraction> pair) => pair.Key.IfAbsent != pair.Value;
 
-    private static string Shown(Measure measure, Fraction value) => measure.IsDate
-        ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
-        : new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
+    private static string Shown(Measure measure, Fraction value) =>
+        measure.IsDate
+            ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+            : new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
 }

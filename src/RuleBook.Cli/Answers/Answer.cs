@@ -19,15 +19,19 @@ internal static class Answer
         Paths.Given("--output", file);
         var profile = surroundings.Console.Profile;
         using var aside = new StringWriter { NewLine = "\n" };
-        var console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = file is null && profile.Capabilities.Ansi ? AnsiSupport.Yes : AnsiSupport.No,
-            ColorSystem = file is null ? (ColorSystemSupport)profile.Capabilities.ColorSystem : ColorSystemSupport.NoColors,
-            Out = new AnsiConsoleOutput(aside),
-        });
+        var console = AnsiConsole.Create(
+            new AnsiConsoleSettings
+            {
+                Ansi = file is null && profile.Capabilities.Ansi ? AnsiSupport.Yes : AnsiSupport.No,
+                ColorSystem = file is null ? (ColorSystemSupport)profile.Capabilities.ColorSystem : ColorSystemSupport.NoColors,
+                Out = new AnsiConsoleOutput(aside),
+            }
+        );
         console.Profile.Width = file is null ? Math.Max(profile.Width, Narrowest) : FileWidth;
         var text = write(console) ?? string.Join('\n', aside.ToString().Split('\n').Select(line => line.TrimEnd()));
-        if (file is null) surroundings.Out.Write(text);
-        else WholeFile.Write(file, text, surroundings.Stop);
+        if (file is null)
+            surroundings.Out.Write(text);
+        else
+            WholeFile.Write(file, text, surroundings.Stop);
     }
 }

@@ -14,16 +14,26 @@ internal static class CasesText
         {
             page.Heading($"{failed.Case.Mark}: {failed.Case.Id}");
             page.Line(failed.Case.Says);
-            foreach (var failure in failed.Failures) page.Item(failure);
+            foreach (var failure in failed.Failures)
+                page.Item(failure);
             page.Aside(failed.Case.Because.ToString());
         }
 
         foreach (var file in results.GroupBy(result => $"{result.Case.Jurisdiction}/{result.Case.Topic}"))
-            page.Item(string.Create(CultureInfo.InvariantCulture, $"{file.Key}: {file.Count(result => result.Passed)} of {file.Count()} as expected"));
+            page.Item(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{file.Key}: {file.Count(result => result.Passed)} of {file.Count()} as expected"
+                )
+            );
         var wrong = results.Count(result => !result.Passed);
         page.Title(
-            string.Create(CultureInfo.InvariantCulture, $"{results.Count} cases, {(wrong == 0 ? "all as expected" : $"{wrong} not as expected")}"),
-            wrong == 0 ? Color.Green : Color.Red);
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{results.Count} cases, {(wrong == 0 ? "all as expected" : $"{wrong} not as expected")}"
+            ),
+            wrong == 0 ? Color.Green : Color.Red
+        );
         page.Line(Written(results));
         return null;
     }
@@ -34,6 +44,7 @@ internal static class CasesText
         var open = results.Count(result => result.Case.LeavesOpen);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{results.Count - edges} with a reason of their own, {edges} edges derived from the figure beside them; in {open} the sources leave the pathway open.");
+            $"{results.Count - edges} with a reason of their own, {edges} edges derived from the figure beside them; in {open} the sources leave the pathway open."
+        );
     }
 }

@@ -9,24 +9,45 @@ namespace RuleBook.Cli.Answers;
 internal static class CoverageText
 {
     /// <summary>Every jurisdiction, its topics taken together.</summary>
-    public static string Write(Book book) => Table("jurisdiction", Holdings.Of(book)
-        .GroupBy(holding => holding.Place.Id)
-        .Select(place => ($"{place.First().Place.Name} (`{place.Key}`)", place.ToArray())));
+    public static string Write(Book book) =>
+        Table(
+            "jurisdiction",
+            Holdings
+                .Of(book)
+                .GroupBy(holding => holding.Place.Id)
+                .Select(place => ($"{place.First().Place.Name} (`{place.Key}`)", place.ToArray()))
+        );
 
     /// <summary>The topics of one jurisdiction.</summary>
-    public static string Write(Book book, Jurisdiction place) => Table("topic, coverage", Holdings.Of(book)
-        .Where(holding => holding.Place == place)
-        .Select(holding => ($"{holding.Topic.Title}, {holding.State}", (Holding[])[holding])));
+    public static string Write(Book book, Jurisdiction place) =>
+        Table(
+            "topic, coverage",
+            Holdings
+                .Of(book)
+                .Where(holding => holding.Place == place)
+                .Select(holding => ($"{holding.Topic.Title}, {holding.State}", (Holding[])[holding]))
+        );
 
     private static string Table(string first, IEnumerable<(string Name, Holding[] Holdings)> rows)
     {
         var text = new StringBuilder()
-            .Append(CultureInfo.InvariantCulture, $"| {first} | rules | authority's text | second hand | common practice | memory | no source | not established |\n")
+            .Append(
+                CultureInfo.InvariantCulture,
+                $"| {first} | rules | authority's text | second hand | common practice | memory | no source | not established |\n"
+            )
             .Append("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |\n");
         foreach (var (name, holdings) in rows)
             text.Append(CultureInfo.InvariantCulture, $"| {name} | {holdings.Sum(holding => holding.Rules)} | ")
-                .Append(string.Join(" | ", Enum.GetValues<ReadAs>().Select(basis => holdings.Sum(holding => holding.Values.GetValueOrDefault(basis)))))
-                .Append(CultureInfo.InvariantCulture, $" | {holdings.Sum(holding => holding.WithoutSource)} | {holdings.Sum(holding => holding.NotEstablished)} |\n");
+                .Append(
+                    string.Join(
+                        " | ",
+                        Enum.GetValues<ReadAs>().Select(basis => holdings.Sum(holding => holding.Values.GetValueOrDefault(basis)))
+                    )
+                )
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $" | {holdings.Sum(holding => holding.WithoutSource)} | {holdings.Sum(holding => holding.NotEstablished)} |\n"
+                );
         return text.ToString();
     }
 }

@@ -9,16 +9,18 @@ namespace RuleBook.Cli.Answers;
 /// <summary>The editions of a book as JSON, oldest first, as they are kept.</summary>
 internal static class EditionsJson
 {
-    public static string Write(Book book) => JsonText.Write(json =>
-    {
-        json.WriteStartObject();
-        json.WriteString("book", book.Digest);
-        json.WriteString("edition", book.Edition?.Name);
-        json.WriteStartArray("editions");
-        foreach (var edition in book.Editions) Write(json, edition);
-        json.WriteEndArray();
-        json.WriteEndObject();
-    });
+    public static string Write(Book book) =>
+        JsonText.Write(json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("book", book.Digest);
+            json.WriteString("edition", book.Edition?.Name);
+            json.WriteStartArray("editions");
+            foreach (var edition in book.Editions)
+                Write(json, edition);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        });
 
     private static void Write(Utf8JsonWriter json, Edition edition)
     {
@@ -32,7 +34,8 @@ internal static class EditionsJson
             json.WriteStartObject();
             json.WriteString("kind", EditionWords.Of(news.Kind));
             json.WriteStartArray("jurisdictions");
-            foreach (var place in news.Places) json.WriteStringValue(place);
+            foreach (var place in news.Places)
+                json.WriteStringValue(place);
             json.WriteEndArray();
             json.WriteString("from", news.From is { } from ? Day(from) : null);
             json.WriteString("text", news.Text);

@@ -13,16 +13,23 @@ namespace RuleBook.Cli.Answers;
 internal static class LimitsText
 {
     public static string? Write(
-        IAnsiConsole console, Book book, Jurisdiction place, DateOnly day, IEnumerable<(Rule Rule, ImmutableArray<ResolvedVersion> Versions)> rules)
+        IAnsiConsole console,
+        Book book,
+        Jurisdiction place,
+        DateOnly day,
+        IEnumerable<(Rule Rule, ImmutableArray<ResolvedVersion> Versions)> rules
+    )
     {
         var page = new Page(console);
         page.Title($"{place.Name} ({place.Id}): limits in force on {Phrases.Day(day)}");
-        if (!place.Registers) page.Line(place.RegistersNote ?? "Nobody registers a vehicle here.");
+        if (!place.Registers)
+            page.Line(place.RegistersNote ?? "Nobody registers a vehicle here.");
         foreach (var (rule, versions) in rules)
         {
             page.Heading($"{rule.Title}");
             page.Aside(rule.Id, 1);
-            foreach (var version in versions) Write(page, book, version, versions.Length > 1);
+            foreach (var version in versions)
+                Write(page, book, version, versions.Length > 1);
         }
 
         page.Heading("Not legal advice");
@@ -33,12 +40,17 @@ internal static class LimitsText
     private static void Write(Page page, Book book, ResolvedVersion version, bool open)
     {
         page.Item($"{Phrases.InForce(version)}{(open ? " (which version is in force that day is not known)" : "")}", "*");
-        foreach (var step in version.Adopted) page.Aside($"adopts {step.Rule} as on {Phrases.Day(step.AsOf)}");
+        foreach (var step in version.Adopted)
+            page.Aside($"adopts {step.Rule} as on {Phrases.Day(step.AsOf)}");
         switch (version.Content)
         {
             case Stated stated:
-                foreach (var tier in stated.Tiers) Write(page, book, version, tier);
-                page.Item($"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {(stated.Beyond is { } beyond ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}" : "not established")}", depth: 2);
+                foreach (var tier in stated.Tiers)
+                    Write(page, book, version, tier);
+                page.Item(
+                    $"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {(stated.Beyond is { } beyond ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}" : "not established")}",
+                    depth: 2
+                );
                 break;
             case NotEstablished unknown:
                 page.Item($"not established; ask {unknown.Ask}{(unknown.Open is { } document ? $"; open {document}" : "")}", "?", 2);
@@ -48,23 +60,27 @@ internal static class LimitsText
                 break;
         }
 
-        foreach (var cited in version.Sources) page.Aside(Phrases.Source(cited.Source, cited.Citation.Clause is { } clause ? [clause] : []));
+        foreach (var cited in version.Sources)
+            page.Aside(Phrases.Source(cited.Source, cited.Citation.Clause is { } clause ? [clause] : []));
     }
 
     private static void Write(Page page, Book book, ResolvedVersion version, Tier tier)
     {
         var when = string.Join(" and ", tier.When.Tests.Select(test => Words(book, test)));
         page.Item($"{Phrases.Pathway(tier.Pathway)}{(when.Length > 0 ? $", {when}" : "")}:", depth: 2);
-        foreach (var limit in tier.Limits) page.Item($"{Words(book, limit)}{Known(version.Evidence.Of(tier, limit))}", depth: 3);
-        foreach (var condition in tier.Provided) page.Item($"to show: {book.Vocabulary.Conditions[condition].Title}", depth: 3);
+        foreach (var limit in tier.Limits)
+            page.Item($"{Words(book, limit)}{Known(version.Evidence.Of(tier, limit))}", depth: 3);
+        foreach (var condition in tier.Provided)
+            page.Item($"to show: {book.Vocabulary.Conditions[condition].Title}", depth: 3);
     }
 
     /// <summary>Said where it is not the authority's own text.</summary>
     private static string Known(Standing standing) => standing.Basis == ReadAs.Primary ? "" : $" ({Phrases.Standing(standing)})";
 
-    private static string Words(Book book, FactTest test) => test.Bounds is { } bounds
-        ? $"{book.Vocabulary.Measures[test.Fact].Title} {Words(book.Vocabulary.Measures[test.Fact], bounds)}"
-        : $"{book.Vocabulary.Facts[test.Fact].Title} {string.Join(" or ", test.OneOf)}";
+    private static string Words(Book book, FactTest test) =>
+        test.Bounds is { } bounds
+            ? $"{book.Vocabulary.Measures[test.Fact].Title} {Words(book.Vocabulary.Measures[test.Fact], bounds)}"
+            : $"{book.Vocabulary.Facts[test.Fact].Title} {string.Join(" or ", test.OneOf)}";
 
     private static string Words(Book book, Limit limit)
     {

@@ -6,7 +6,9 @@ using ConsoleText = Spectre.Console.Text;
 
 namespace RuleBook.Cli.Answers;
 
-/// <summary>Headings and wrapped lines on a console of any width. All text is shown as it is, never as markup, and nothing in it acts.</summary>
+/// <summary>
+/// Headings and wrapped lines on a console of any width. All text is shown as it is, never as markup, and nothing in it acts.
+/// </summary>
 internal sealed class Page(IAnsiConsole console) : AnswerPage
 {
     private static readonly Style Strong = new(decoration: Decoration.Bold);
@@ -21,14 +23,18 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
 
     public int Width => console.Profile.Width;
 
-    public override void Title(string text, VerdictColour colour = VerdictColour.None) => Title(text, colour switch
-    {
-        VerdictColour.Free => Color.Green,
-        VerdictColour.Certified => Color.Blue,
-        VerdictColour.Prohibited => Color.Red,
-        VerdictColour.Open => Color.Yellow,
-        _ => null,
-    });
+    public override void Title(string text, VerdictColour colour = VerdictColour.None) =>
+        Title(
+            text,
+            colour switch
+            {
+                VerdictColour.Free => Color.Green,
+                VerdictColour.Certified => Color.Blue,
+                VerdictColour.Prohibited => Color.Red,
+                VerdictColour.Open => Color.Yellow,
+                _ => null,
+            }
+        );
 
     public override void Table(ImmutableArray<string> columns, IEnumerable<ImmutableArray<string>> rows, int numbersFrom = int.MaxValue)
     {
@@ -39,11 +45,13 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
             table.AddColumn(i >= numbersFrom ? column.RightAligned() : column);
         }
 
-        foreach (var row in rows) table.AddRow(row.Select(cell => new ConsoleText(Visible.Of(cell))));
+        foreach (var row in rows)
+            table.AddRow(row.Select(cell => new ConsoleText(Visible.Of(cell))));
         console.Write(table);
     }
 
-    public void Title(string text, Color? colour) => console.Write(new ConsoleText(Visible.Of(text) + "\n", new Style(colour, decoration: Decoration.Bold)));
+    public void Title(string text, Color? colour) =>
+        console.Write(new ConsoleText(Visible.Of(text) + "\n", new Style(colour, decoration: Decoration.Bold)));
 
     public override void Heading(string text)
     {
@@ -56,7 +64,14 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
     public override void Row(string label, string text, int width = 13)
     {
         var grid = new Grid { Expand = false };
-        grid.AddColumn(new GridColumn { Padding = new Padding(0), Width = width, NoWrap = true });
+        grid.AddColumn(
+            new GridColumn
+            {
+                Padding = new Padding(0),
+                Width = width,
+                NoWrap = true,
+            }
+        );
         grid.AddColumn(new GridColumn { Padding = new Padding(0) });
         grid.AddRow(new ConsoleText(Visible.Of(label), Strong), new ConsoleText(Visible.Of(text)));
         console.Write(grid);
@@ -71,7 +86,8 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
     /// <summary>A job as YAML, line for line.</summary>
     public void Lines(string yaml, int depth)
     {
-        foreach (var line in yaml.TrimEnd('\n').Split('\n')) Hang(line, "", depth, Quiet);
+        foreach (var line in yaml.TrimEnd('\n').Split('\n'))
+            Hang(line, "", depth, Quiet);
     }
 
     public void Write(Spectre.Console.Rendering.IRenderable thing) => console.Write(thing);
@@ -81,7 +97,14 @@ internal sealed class Page(IAnsiConsole console) : AnswerPage
         var indent = Math.Min(2 * depth, Math.Max(0, Width / 8));
         var grid = new Grid { Expand = false };
         var before = indent + (mark.Length > 0 ? mark.Length + 1 : 0);
-        grid.AddColumn(new GridColumn { Padding = new Padding(0), Width = before, NoWrap = true });
+        grid.AddColumn(
+            new GridColumn
+            {
+                Padding = new Padding(0),
+                Width = before,
+                NoWrap = true,
+            }
+        );
         grid.AddColumn(new GridColumn { Padding = new Padding(0) });
         grid.AddRow(new ConsoleText(new string(' ', indent) + mark, style), new ConsoleText(Visible.Of(text), style));
         console.Write(grid);

@@ -25,8 +25,10 @@ internal static class PinText
         page.Title(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{report.Pinned} of {report.Points} pinned ({report.Percent} %); {report.Changes} changes tried, {report.WithoutEffect} of them change nothing that a rule gives"),
-            report.Unnoticed.IsEmpty ? Color.Green : Color.Red);
+                $"{report.Pinned} of {report.Points} pinned ({report.Percent} %); {report.Changes} changes tried, {report.WithoutEffect} of them change nothing that a rule gives"
+            ),
+            report.Unnoticed.IsEmpty ? Color.Green : Color.Red
+        );
         return null;
     }
 }

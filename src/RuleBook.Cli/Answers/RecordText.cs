@@ -13,36 +13,61 @@ internal static class RecordText
     {
         page.Title(
             comparison.Same ? "The same answer, to the byte."
-            : comparison.OnlyWords ? "The same answer in other words: nothing that decides differs."
-            : comparison.Decision is { } decision ? $"ANOTHER ANSWER: {decision.Before} -> {decision.Now}."
-            : "The same decision; what it rests on differs.",
-            comparison.Same || comparison.OnlyWords ? VerdictColour.Free : VerdictColour.Open);
+                : comparison.OnlyWords ? "The same answer in other words: nothing that decides differs."
+                : comparison.Decision is { } decision ? $"ANOTHER ANSWER: {decision.Before} -> {decision.Now}."
+                : "The same decision; what it rests on differs.",
+            comparison.Same || comparison.OnlyWords ? VerdictColour.Free : VerdictColour.Open
+        );
         page.Line($"Kept: {Phrases.Day(kept.Made)}, {EditionWords.Called(kept.Edition, kept.Book)}, rulebook {kept.Tool}.");
         page.Line($"Asked again: {EditionWords.Called(book.Edition?.Name, book.Digest)}, rulebook {tool}.");
-        foreach (var difference in comparison.Differences) page.Item(Words(difference));
-        if (kept.Book != book.Digest) page.Aside("With the edition that it was made with: --book FILE, the file that 'rulebook pack' wrote.", 0);
+        foreach (var difference in comparison.Differences)
+            page.Item(Words(difference));
+        if (kept.Book != book.Digest)
+            page.Aside("With the edition that it was made with: --book FILE, the file that 'rulebook pack' wrote.", 0);
     }
 
     /// <summary>A line a record, then what differs.</summary>
     public static void Rechecked(AnswerPage page, IReadOnlyList<Rechecked> all, Book book)
     {
-        var (changed, moved, refused) = (all.Count(one => one.Changed), all.Count(one => one is { Changed: false, MovedOn: true }), all.Count(one => one.Problem is not null));
+        var (changed, moved, refused) = (
+            all.Count(one => one.Changed),
+            all.Count(one => one is { Changed: false, MovedOn: true }),
+            all.Count(one => one.Problem is not null)
+        );
         page.Title(
-            string.Create(CultureInfo.InvariantCulture, $"{all.Count} kept answers by {EditionWords.Called(book.Edition?.Name, book.Digest)}: {changed} no longer stand, {moved} would be others today, {refused} not asked."),
-            changed + moved + refused == 0 ? VerdictColour.Free : VerdictColour.Open);
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{all.Count} kept answers by {EditionWords.Called(book.Edition?.Name, book.Digest)}: {changed} no longer stand, {moved} would be others today, {refused} not asked."
+            ),
+            changed + moved + refused == 0 ? VerdictColour.Free : VerdictColour.Open
+        );
         foreach (var one in all)
         {
             var name = Path.GetFileName(one.File);
-            page.Item(one switch
-            {
-                { Problem: { } problem } => $"{name}: {problem.Text}",
-                { Changed: true, OwnDay.Decision: { } decision } => $"{name}: NO LONGER STANDS: {decision.Before} -> {decision.Now}",
-                { Changed: true } => $"{name}: the same decision; what it rests on differs",
-                { Today.Decision: { } decision } => $"{name}: stands for its day; today: {decision.Now}",
-                { OwnDay.OnlyWords: true } => $"{name}: stands, in other words",
-                _ => $"{name}: stands",
-            }, one.Problem is not null ? "?" : one.Changed ? "x" : one.MovedOn ? "!" : "ok");
-            foreach (var difference in (one.Changed ? one.OwnDay : one.MovedOn ? one.Today : null)?.Differences ?? []) page.Aside(Words(difference));
+            page.Item(
+                one switch
+                {
+                    { Problem: { } problem } => $"{name}: {problem.Text}",
+                    { Changed: true, OwnDay.Decision: { } decision } => $"{name}: NO LONGER STANDS: {decision.Before} -> {decision.Now}",
+                    { Changed: true } => $"{name}: the same decision; what it rests on differs",
+                    { Today.Decision: { } decision } => $"{name}: stands for its day; today: {decision.Now}",
+                    { OwnDay.OnlyWords: true } => $"{name}: stands, in other words",
+                    _ => $"{name}: stands",
+                },
+                one.Problem is not null ? "?"
+                    : one.Changed ? "x"
+                    : one.MovedOn ? "!"
+                    : "ok"
+            );
+            foreach (
+                var difference in (
+                    one.Changed ? one.OwnDay
+                    : one.MovedOn ? one.Today
+                    : null
+                )?.Differences
+                    ?? []
+            )
+                page.Aside(Words(difference));
         }
     }
 

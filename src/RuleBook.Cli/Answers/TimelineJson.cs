@@ -17,18 +17,19 @@ internal static class TimelineJson
         json.WriteString("topic", topic);
         json.WriteString("book", book.Digest);
         json.WriteStartArray("changes");
-        foreach (var change in changes) Write(json, book, change);
+        foreach (var change in changes)
+            Write(json, book, change);
         json.WriteEndArray();
         json.WriteStartArray("positions");
         foreach (var national in TimelineText.Adopted(book, topic))
-            foreach (var place in TimelineText.Below(book, national))
-            {
-                json.WriteStartObject();
-                json.WriteString("rule", national.Id);
-                json.WriteString("jurisdiction", place.Id);
-                json.WriteString("position", History.Position(book, national, place, day));
-                json.WriteEndObject();
-            }
+        foreach (var place in TimelineText.Below(book, national))
+        {
+            json.WriteStartObject();
+            json.WriteString("rule", national.Id);
+            json.WriteString("jurisdiction", place.Id);
+            json.WriteString("position", History.Position(book, national, place, day));
+            json.WriteEndObject();
+        }
 
         json.WriteEndArray();
         json.WriteEndObject();

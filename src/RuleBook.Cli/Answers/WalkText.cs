@@ -15,14 +15,17 @@ internal static class WalkText
         {
             page.Heading($"{fault.Mark}: {fault.Rule}");
             page.Line(fault.Text);
-            if (fault.Witness is { } witness) page.Lines(witness.Yaml(book.Vocabulary), depth: 2);
+            if (fault.Witness is { } witness)
+                page.Lines(witness.Yaml(book.Vocabulary), depth: 2);
         }
 
         page.Title(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{report.Rules} rules on {report.Spans} stretches of days: {report.Cells} cells tried, {report.Tiers} tiers reached, {report.Partial} comparisons of partial with full knowledge; {report.Faults.Length} faults"),
-            report.Faults.IsEmpty ? Color.Green : Color.Red);
+                $"{report.Rules} rules on {report.Spans} stretches of days: {report.Cells} cells tried, {report.Tiers} tiers reached, {report.Partial} comparisons of partial with full knowledge; {report.Faults.Length} faults"
+            ),
+            report.Faults.IsEmpty ? Color.Green : Color.Red
+        );
         return null;
     }
 }

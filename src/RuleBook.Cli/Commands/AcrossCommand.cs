@@ -20,11 +20,17 @@ internal static class AcrossCommand
             var nation = opened.Jurisdiction(read.RegisteredIn)?.Within;
             Assessment[] assessments =
             [
-                .. opened.Jurisdictions.Where(place => place.Registers && place.Within == nation).Select(place => Assessor.Assess(opened, read, place.Id)),
+                .. opened
+                    .Jurisdictions.Where(place => place.Registers && place.Within == nation)
+                    .Select(place => Assessor.Assess(opened, read, place.Id)),
             ];
-            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
-                ? _ => AssessmentJson.Write(assessments, opened.Jurisdiction(read.RegisteredIn)!.Id)
-                : console => Page.Write(console, page => AcrossText.Write(page, assessments, read.RegisteredIn)));
+            Answer.Give(
+                surroundings,
+                parsed.GetValue(output),
+                parsed.GetValue(format) == "json"
+                    ? _ => AssessmentJson.Write(assessments, opened.Jurisdiction(read.RegisteredIn)!.Id)
+                    : console => Page.Write(console, page => AcrossText.Write(page, assessments, read.RegisteredIn))
+            );
             return ExitCode.Permitted;
         });
         return command;

@@ -12,9 +12,9 @@ using RuleBook.Yaml;
 namespace RuleBook.Cli.Commands;
 
 /// <summary>
-/// Asks for a job line by line, which works in a terminal, through a pipe and with a screen reader: what every job has first, then whatever decides
-/// most, until no answer would change the verdict. An empty line leaves a fact unknown. Questions and answer go to standard error, so that standard
-/// output has the job alone.
+/// Asks for a job line by line, which works in a terminal, through a pipe and with a screen reader: what every job has first, then whatever
+/// decides most, until no answer would change the verdict. An empty line leaves a fact unknown. Questions and answer go to standard error,
+/// so that standard output has the job alone.
 /// </summary>
 internal sealed class Asking(Surroundings surroundings, Book book)
 {
@@ -34,9 +34,11 @@ internal sealed class Asking(Surroundings surroundings, Book book)
         job = Put(job, "modification.suspension-lift", "How much does the suspension lift it, unladen? 40 mm, -30 mm where it gets lower");
         job = Put(job, "modification.body-lift", "How high are blocks between body and frame? 25 mm");
         job = Put(job, "vehicle.tyres", "Which size stands on the tyre placard? 265/65R17");
-        if (job.Find("vehicle") is Mapping vehicle && vehicle.Find("tyres") is not null) job = Put(job, "modification.tyres", "Which size is fitted? 265/70R17; empty where it stays");
+        if (job.Find("vehicle") is Mapping vehicle && vehicle.Find("tyres") is not null)
+            job = Put(job, "modification.tyres", "Which size is fitted? 265/70R17; empty where it stays");
         job = Put(job, "modification.ratings.gvm", "Which GVM is asked for? 3500 kg; empty where it stays");
-        if (job.Find("vehicle") is null) job = NodeEdit.Set(job, "vehicle.category", "unknown");
+        if (job.Find("vehicle") is null)
+            job = NodeEdit.Set(job, "vehicle.category", "unknown");
         while (Deciding(Answered(job)) is { } effect)
         {
             left.Add(effect.Opening.Name);
@@ -45,7 +47,15 @@ internal sealed class Asking(Surroundings surroundings, Book book)
 
         var assessment = Answered(job);
         surroundings.Error.WriteLine();
-        Answer.Give(surroundings with { Out = surroundings.Error }, null, console => Page.Write(console, page => new FirstScreen(page, book.Vocabulary).Write(assessment, Read(job), surroundings.Today, "")));
+        Answer.Give(
+            surroundings with
+            {
+                Out = surroundings.Error,
+            },
+            null,
+            console =>
+                Page.Write(console, page => new FirstScreen(page, book.Vocabulary).Write(assessment, Read(job), surroundings.Today, ""))
+        );
         surroundings.Error.WriteLine();
         give(YamlLines.Write(job));
         return ExitCode.Of(assessment.Headline);
@@ -56,20 +66,31 @@ internal sealed class Asking(Surroundings surroundings, Book book)
     private Assessment Answered(Mapping job) => Assessor.Assess(book, Read(job));
 
     /// <summary>The fact not asked yet that has most answers which would decide.</summary>
-    private Effect? Deciding(Assessment assessment) => assessment.Undecided
-        .Where(effect => effect.Opening.Kind != OpeningKind.Version && !left.Contains(effect.Opening.Name))
-        .OrderByDescending(effect => effect.Gives.Count(outcome => outcome.Decided))
-        .FirstOrDefault();
+    private Effect? Deciding(Assessment assessment) =>
+        assessment
+            .Undecided.Where(effect => effect.Opening.Kind != OpeningKind.Version && !left.Contains(effect.Opening.Name))
+            .OrderByDescending(effect => effect.Gives.Count(outcome => outcome.Decided))
+            .FirstOrDefault();
 
     private string Place()
     {
         string[] ids = [.. book.Jurisdictions.Where(place => place.Registers).Select(place => place.Id)];
         while (true)
         {
-            var typed = Line($"Where is the vehicle registered? {string.Join(", ", ids)}") ?? throw new InputException(Problem.Error(
-                "missing-key", new Mark("standard input", 1, 1), "the questions were not answered", "answer at least where the vehicle is registered"));
-            if (book.Jurisdiction(typed) is { Registers: true } place) return place.Id;
-            if (ids.Where(id => id.EndsWith("-" + typed, StringComparison.OrdinalIgnoreCase)).ToArray() is [var one]) return one;
+            var typed =
+                Line($"Where is the vehicle registered? {string.Join(", ", ids)}")
+                ?? throw new InputException(
+                    Problem.Error(
+                        "missing-key",
+                        new Mark("standard input", 1, 1),
+                        "the questions were not answered",
+                        "answer at least where the vehicle is registered"
+                    )
+                );
+            if (book.Jurisdiction(typed) is { Registers: true } place)
+                return place.Id;
+            if (ids.Where(id => id.EndsWith("-" + typed, StringComparison.OrdinalIgnoreCase)).ToArray() is [var one])
+                return one;
             surroundings.Error.WriteLine($"  '{Visible.Of(typed)}' is not in the book: {Spelling.Tip(typed, ids)}");
         }
     }
@@ -87,7 +108,8 @@ internal sealed class Asking(Surroundings surroundings, Book book)
             }
             catch (InputException refused)
             {
-                foreach (var problem in refused.Problems.Take(3)) surroundings.Error.WriteLine($"  {problem.Text}{(problem.Tip.Length > 0 ? $" ({problem.Tip})" : "")}");
+                foreach (var problem in refused.Problems.Take(3))
+                    surroundings.Error.WriteLine($"  {problem.Text}{(problem.Tip.Length > 0 ? $" ({problem.Tip})" : "")}");
             }
         }
 

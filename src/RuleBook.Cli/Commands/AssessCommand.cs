@@ -19,7 +19,17 @@ internal static class AssessCommand
         var (job, book, place, on) = (Choices.Jobs(), Choices.Book(), Choices.In(surroundings), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json", "html", "record"), Choices.Output());
         var full = new Option<bool>("--full") { Description = "Everything there is: findings, masses, steps, workings, sources" };
-        var command = new Command("assess", "Is this allowed where the vehicle is registered?") { job, book, place, on, set, full, format, output };
+        var command = new Command("assess", "Is this allowed where the vehicle is registered?")
+        {
+            job,
+            book,
+            place,
+            on,
+            set,
+            full,
+            format,
+            output,
+        };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
@@ -33,20 +43,44 @@ internal static class AssessCommand
                         opened,
                         Place(named, opened),
                         parsed.GetValue(output),
-                        surroundings)
-                    : throw new InputException(Problem.Error("one-at-a-time", new Mark("--format", 1, 1), "several jobs are told as text, a line each", "give one job"));
+                        surroundings
+                    )
+                    : throw new InputException(
+                        Problem.Error(
+                            "one-at-a-time",
+                            new Mark("--format", 1, 1),
+                            "several jobs are told as text, a line each",
+                            "give one job"
+                        )
+                    );
             }
 
             var node = Inputs.JobNode(given[0], parsed.GetValue(on), parsed.GetValue(set) ?? [], surroundings);
             var (read, elsewhere) = (JobReader.Read(node, opened), Place(named, opened));
             var assessment = Assessor.Assess(opened, read, elsewhere);
-            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
-            {
-                "json" => _ => AssessmentJson.Write(assessment, Remedies.Find(opened, read, elsewhere, assessment)),
-                "html" => _ => SheetPage.Of(opened, read, assessment, Remedies.Find(opened, read, elsewhere, assessment), $"rulebook {Surroundings.Version}", surroundings.Today),
-                "record" => _ => SavedRecord.Of(opened, node, elsewhere, assessment, Surroundings.Version, surroundings.Today).ToJson(),
-                _ => console => Page.Write(console, page => Write(page, opened, read, elsewhere, assessment, parsed.GetValue(full), surroundings.Today)),
-            });
+            Answer.Give(
+                surroundings,
+                parsed.GetValue(output),
+                parsed.GetValue(format) switch
+                {
+                    "json" => _ => AssessmentJson.Write(assessment, Remedies.Find(opened, read, elsewhere, assessment)),
+                    "html" => _ =>
+                        SheetPage.Of(
+                            opened,
+                            read,
+                            assessment,
+                            Remedies.Find(opened, read, elsewhere, assessment),
+                            $"rulebook {Surroundings.Version}",
+                            surroundings.Today
+                        ),
+                    "record" => _ => SavedRecord.Of(opened, node, elsewhere, assessment, Surroundings.Version, surroundings.Today).ToJson(),
+                    _ => console =>
+                        Page.Write(
+                            console,
+                            page => Write(page, opened, read, elsewhere, assessment, parsed.GetValue(full), surroundings.Today)
+                        ),
+                }
+            );
             return ExitCode.Of(assessment.Headline);
         });
         return command;
@@ -54,14 +88,28 @@ internal static class AssessCommand
 
     internal static void Write(AnswerPage page, Book book, Job job, string? elsewhere, Assessment assessment, bool full, DateOnly today)
     {
-        new FirstScreen(page, book.Vocabulary).Write(assessment, job, today, full ? "" : "More: --full", Remedies.Find(book, job, elsewhere, assessment));
-        if (full) new AssessmentText(page).Write(assessment, headed: false);
+        new FirstScreen(page, book.Vocabulary).Write(
+            assessment,
+            job,
+            today,
+            full ? "" : "More: --full",
+            Remedies.Find(book, job, elsewhere, assessment)
+        );
+        if (full)
+            new AssessmentText(page).Write(assessment, headed: false);
     }
 
     /// <summary>The jurisdiction named by an option.</summary>
     /// <exception cref="InputException">The book has none of that name.</exception>
-    public static string? Place(string? id, Book book, string option = "--in") => id is null || book.Jurisdiction(id) is not null
-        ? id
-        : throw new InputException(Problem.Error(
-            "unknown-jurisdiction", new Mark(option, 1, 1), $"'{id}' is not a jurisdiction of the book", Spelling.Tip(id, [.. book.Jurisdictions.Select(each => each.Id)])));
+    public static string? Place(string? id, Book book, string option = "--in") =>
+        id is null || book.Jurisdiction(id) is not null
+            ? id
+            : throw new InputException(
+                Problem.Error(
+                    "unknown-jurisdiction",
+                    new Mark(option, 1, 1),
+                    $"'{id}' is not a jurisdiction of the book",
+                    Spelling.Tip(id, [.. book.Jurisdictions.Select(each => each.Id)])
+                )
+            );
 }

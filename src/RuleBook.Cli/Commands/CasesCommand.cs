@@ -16,32 +16,68 @@ internal static class CasesCommand
 
     public static Command Build(Surroundings surroundings)
     {
-        var folder = new Argument<string?>("DIR") { Description = "The folder of the case files (default: tests/cases of the book)", Arity = ArgumentArity.ZeroOrOne };
-        var walk = new Option<bool>("--walk") { Description = "Walk every cell that the limits cut out, instead of the cases: an answer everywhere, none easier when a measure grows" };
+        var folder = new Argument<string?>("DIR")
+        {
+            Description = "The folder of the case files (default: tests/cases of the book)",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var walk = new Option<bool>("--walk")
+        {
+            Description =
+                "Walk every cell that the limits cut out, instead of the cases: an answer everywhere, none easier when a measure grows",
+        };
         var (book, format, output) = (Choices.Book(), Choices.Format("text", "json", "junit"), Choices.Output());
-        var pin = new Option<bool>("--pin") { Description = "Change every limit, date, word and condition by the smallest step: which change does no case notice?" };
+        var pin = new Option<bool>("--pin")
+        {
+            Description = "Change every limit, date, word and condition by the smallest step: which change does no case notice?",
+        };
         var require = new Option<string?>("--require") { Description = "With --pin: fail unless this share is pinned, such as 100%" };
         var topic = new Option<string[]>("--topic") { Description = "With --pin: only rules on this topic (repeatable)" };
-        var within = new Option<string?>("--in") { Description = "With --pin: only rules of this jurisdiction and of those within it, such as au" };
+        var within = new Option<string?>("--in")
+        {
+            Description = "With --pin: only rules of this jurisdiction and of those within it, such as au",
+        };
         var command = new Command("cases", "Run the case files: does the book give the answers that the sources give?")
         {
-            folder, book, pin, require, topic, within, walk, format, output,
+            folder,
+            book,
+            pin,
+            require,
+            topic,
+            within,
+            walk,
+            format,
+            output,
         };
         command.SetAction(parsed =>
         {
             var place = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var opened = Inputs.Book(place, surroundings);
-            if (parsed.GetValue(walk)) return Walk(surroundings, opened, parsed.GetValue(output));
+            if (parsed.GetValue(walk))
+                return Walk(surroundings, opened, parsed.GetValue(output));
             var cases = CaseFolder.Load(Paths.Given("DIR", parsed.GetValue(folder)) ?? CaseFolder.Within(place), opened);
             var results = Run(surroundings.Console, opened, cases);
             if (parsed.GetValue(pin) && results.All(result => result.Passed))
-                return Pins.Give(surroundings, opened, cases, parsed.GetValue(topic) ?? [], parsed.GetValue(within), parsed.GetValue(require), parsed.GetValue(format)!, parsed.GetValue(output));
-            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) switch
-            {
-                "json" => _ => CaseReport.Json(results),
-                "junit" => _ => CaseReport.Junit(results),
-                _ => console => CasesText.Write(console, results),
-            });
+                return Pins.Give(
+                    surroundings,
+                    opened,
+                    cases,
+                    parsed.GetValue(topic) ?? [],
+                    parsed.GetValue(within),
+                    parsed.GetValue(require),
+                    parsed.GetValue(format)!,
+                    parsed.GetValue(output)
+                );
+            Answer.Give(
+                surroundings,
+                parsed.GetValue(output),
+                parsed.GetValue(format) switch
+                {
+                    "json" => _ => CaseReport.Json(results),
+                    "junit" => _ => CaseReport.Junit(results),
+                    _ => console => CasesText.Write(console, results),
+                }
+            );
             return results.All(result => result.Passed) ? 0 : 1;
         });
         return command;

@@ -30,7 +30,8 @@ internal static class CommandLine
 
             if (UsageError.Of(parsed, args) is { } error)
             {
-                foreach (var line in error.Lines) Say(surroundings, line);
+                foreach (var line in error.Lines)
+                    Say(surroundings, line);
                 return ExitCode.BadInput;
             }
 
@@ -38,9 +39,13 @@ internal static class CommandLine
         }
         catch (InputException refused)
         {
-            foreach (var problem in refused.Problems.Take(Surroundings.MostProblems)) Say(surroundings, problem.ToString());
+            foreach (var problem in refused.Problems.Take(Surroundings.MostProblems))
+                Say(surroundings, problem.ToString());
             if (refused.Problems.Count is var count and > Surroundings.MostProblems)
-                Say(surroundings, string.Create(CultureInfo.InvariantCulture, $"and {count - Surroundings.MostProblems} more problems, not printed"));
+                Say(
+                    surroundings,
+                    string.Create(CultureInfo.InvariantCulture, $"and {count - Surroundings.MostProblems} more problems, not printed")
+                );
             return ExitCode.BadInput;
         }
         catch (OperationCanceledException) when (surroundings.Stop.IsCancellationRequested)
@@ -55,8 +60,11 @@ internal static class CommandLine
         catch (Exception fault)
         {
             var cause = fault is AggregateException { InnerException: { } inner } ? inner : fault;
-            Say(surroundings, $"fault: no answer was made, and the fault is the program's, not the input's: {cause.GetType().Name}: {Visible.Of(cause.Message)} "
-                + $"({At(cause)}). Please report this line with the command and its files: {Surroundings.ReportTo}");
+            Say(
+                surroundings,
+                $"fault: no answer was made, and the fault is the program's, not the input's: {cause.GetType().Name}: {Visible.Of(cause.Message)} "
+                    + $"({At(cause)}). Please report this line with the command and its files: {Surroundings.ReportTo}"
+            );
             return ExitCode.Fault;
         }
     }
@@ -90,7 +98,11 @@ internal static class CommandLine
 
     /// <summary>The method that failed, for whoever mends it.</summary>
     private static string At(Exception fault) =>
-        fault.StackTrace?.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Contains("RuleBook", StringComparison.Ordinal)) ?? "place unknown";
+        fault
+            .StackTrace?.Split('\n')
+            .Select(line => line.Trim())
+            .FirstOrDefault(line => line.Contains("RuleBook", StringComparison.Ordinal))
+        ?? "place unknown";
 
     /// <summary>A standard error that is closed or full takes nothing away from the exit code.</summary>
     private static void Say(Surroundings surroundings, string line)

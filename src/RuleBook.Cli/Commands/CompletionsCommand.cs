@@ -4,8 +4,8 @@ using System.CommandLine.Completions;
 namespace RuleBook.Cli.Commands;
 
 /// <summary>
-/// <c>rulebook completions SHELL</c>: a script that lets a shell ask the command how a line may go on, by the directive <c>[suggest]</c> of its
-/// parser, which answers with commands, options, formats and jurisdictions.
+/// <c>rulebook completions SHELL</c>: a script that lets a shell ask the command how a line may go on, by the directive <c>[suggest]</c> of
+/// its parser, which answers with commands, options, formats and jurisdictions.
 /// </summary>
 internal static class CompletionsCommand
 {
@@ -39,25 +39,42 @@ internal static class CompletionsCommand
     {
         var shell = new Argument<string>("SHELL") { Description = "bash, zsh or fish" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "fish");
-        var command = new Command("completions", "A script that completes commands, options and jurisdictions: source <(rulebook completions bash)") { shell };
+        var command = new Command(
+            "completions",
+            "A script that completes commands, options and jurisdictions: source <(rulebook completions bash)"
+        )
+        {
+            shell,
+        };
         command.SetAction(parsed =>
         {
-            surroundings.Out.Write(parsed.GetValue(shell) switch { "bash" => Bash, "zsh" => Zsh, _ => Fish });
+            surroundings.Out.Write(
+                parsed.GetValue(shell) switch
+                {
+                    "bash" => Bash,
+                    "zsh" => Zsh,
+                    _ => Fish,
+                }
+            );
             return ExitCode.Permitted;
         });
         return command;
     }
 
     /// <summary>The ids of the jurisdictions of the book that the command would use; none where it has none that can be read.</summary>
-    public static Func<CompletionContext, IEnumerable<CompletionItem>> Places(Surroundings surroundings) => _ =>
-    {
-        try
+    public static Func<CompletionContext, IEnumerable<CompletionItem>> Places(Surroundings surroundings) =>
+        _ =>
         {
-            return Inputs.Book(null, surroundings).Jurisdictions.Select(place => new CompletionItem(place.Id, detail: place.Name)).ToArray();
-        }
-        catch (Text.InputException)
-        {
-            return [];
-        }
-    };
+            try
+            {
+                return Inputs
+                    .Book(null, surroundings)
+                    .Jurisdictions.Select(place => new CompletionItem(place.Id, detail: place.Name))
+                    .ToArray();
+            }
+            catch (Text.InputException)
+            {
+                return [];
+            }
+        };
 }

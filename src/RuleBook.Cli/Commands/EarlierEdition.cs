@@ -18,30 +18,41 @@ internal static class EarlierEdition
     {
         var earlier = Revision.Open(name, folder);
         var report = compare(earlier, book);
-        return new EditionChanges(Called(name), earlier.Digest, [.. report.Answers.Select(Told)], [.. report.Remarks.Where(remark => remark.Kind != RemarkKind.Evidence).Select(Told)]);
+        return new EditionChanges(
+            Called(name),
+            earlier.Digest,
+            [.. report.Answers.Select(Told)],
+            [.. report.Remarks.Where(remark => remark.Kind != RemarkKind.Evidence).Select(Told)]
+        );
     }
 
     /// <summary>A revision as given, a folder by its last name: where it lies on this machine is nobody's business.</summary>
     private static string Called(string name) =>
         Directory.Exists(name) ? Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(name))) : name;
 
-    private static ChangedAnswer Told(AnswerChange change) => new(
-        change.Jurisdiction,
-        change.TopicTitle,
-        ChangeWords.Vehicles(change),
-        ChangeWords.Days(change),
-        change.Before,
-        change.After,
-        change.Rule,
-        change.Removed ? null : change.Mark,
-        change.Witness.Says,
-        change.Furthest?.Says,
-        change.Witness.Yaml);
+    private static ChangedAnswer Told(AnswerChange change) =>
+        new(
+            change.Jurisdiction,
+            change.TopicTitle,
+            ChangeWords.Vehicles(change),
+            ChangeWords.Days(change),
+            change.Before,
+            change.After,
+            change.Rule,
+            change.Removed ? null : change.Mark,
+            change.Witness.Says,
+            change.Furthest?.Says,
+            change.Witness.Yaml
+        );
 
-    private static OtherChange Told(Remark remark) => new(
-        remark.Jurisdiction ?? "",
-        remark.Place,
-        remark.About,
-        // What is said of a scheme names its day.
-        remark is { From: { } day, Kind: not RemarkKind.Scheme } ? $"{remark.Text} (from {Phrases.Day(day)})" : remark.Text);
+    private static OtherChange Told(Remark remark) =>
+        new(
+            remark.Jurisdiction ?? "",
+            remark.Place,
+            remark.About,
+            // What is said of a scheme names its day.
+            remark is { From: { } day, Kind: not RemarkKind.Scheme }
+                ? $"{remark.Text} (from {Phrases.Day(day)})"
+                : remark.Text
+        );
 }

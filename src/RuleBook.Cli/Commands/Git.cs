@@ -5,10 +5,20 @@ using RuleBook.Text;
 
 namespace RuleBook.Cli.Commands;
 
-/// <summary>One run of git in a repository that is not trusted: it reads objects as they are stored, and starts and fetches nothing.</summary>
+/// <summary>
+/// One run of git in a repository that is not trusted: it reads objects as they are stored, and starts and fetches nothing.
+/// </summary>
 internal sealed class Git : IDisposable
 {
-    private static readonly string[] Careful = ["--no-replace-objects", "--no-optional-locks", "-c", "core.fsmonitor=false", "-c", "protocol.allow=never"];
+    private static readonly string[] Careful =
+    [
+        "--no-replace-objects",
+        "--no-optional-locks",
+        "-c",
+        "core.fsmonitor=false",
+        "-c",
+        "protocol.allow=never",
+    ];
 
     private readonly Process process;
     private readonly string name;
@@ -43,9 +53,14 @@ internal sealed class Git : IDisposable
         try
         {
             var git = new Git(Process.Start(start)!, name, folder);
-            git.process.ErrorDataReceived += (_, line) => { if (git.complaint.Length < 2000) git.complaint.Append(line.Data).Append(' '); };
+            git.process.ErrorDataReceived += (_, line) =>
+            {
+                if (git.complaint.Length < 2000)
+                    git.complaint.Append(line.Data).Append(' ');
+            };
             git.process.BeginErrorReadLine();
-            if (arguments is not ["cat-file", ..]) git.Input.Close();
+            if (arguments is not ["cat-file", ..])
+                git.Input.Close();
             return git;
         }
         catch (Exception failure) when (failure is Win32Exception or IOException)
@@ -59,18 +74,24 @@ internal sealed class Git : IDisposable
     public bool Ended()
     {
         process.WaitForExit();
-        if (process.ExitCode == 0) return true;
-        if (!complaint.ToString().Contains("dubious ownership", StringComparison.Ordinal)) return false;
-        throw new InputException(Problem.Error(
-            "not-yours",
-            new Mark(name, 1, 1),
-            "git refuses the repository, because somebody else owns its folder (dubious ownership)",
-            $"if you trust it: git config --global --add safe.directory {Path.GetFullPath(folder)}"));
+        if (process.ExitCode == 0)
+            return true;
+        if (!complaint.ToString().Contains("dubious ownership", StringComparison.Ordinal))
+            return false;
+        throw new InputException(
+            Problem.Error(
+                "not-yours",
+                new Mark(name, 1, 1),
+                "git refuses the repository, because somebody else owns its folder (dubious ownership)",
+                $"if you trust it: git config --global --add safe.directory {Path.GetFullPath(folder)}"
+            )
+        );
     }
 
     public void Dispose()
     {
-        if (!process.HasExited) process.Kill();
+        if (!process.HasExited)
+            process.Kill();
         process.Dispose();
     }
 }

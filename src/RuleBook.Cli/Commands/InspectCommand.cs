@@ -11,11 +11,22 @@ internal static class InspectCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var folder = new Argument<string?>("DIR") { Description = "The book's folder (default: the one with jurisdictions/ here or above)", Arity = ArgumentArity.ZeroOrOne };
+        var folder = new Argument<string?>("DIR")
+        {
+            Description = "The book's folder (default: the one with jurisdictions/ here or above)",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var book = new Option<string?>("--book") { Description = "The same as DIR, as the other commands have it" };
         var on = new Option<string?>("--on") { Description = "The day for 'due for a re-check' and 'in the future' (default: today)" };
         var (format, output) = (Choices.Format("text", "json", "sarif"), Choices.Output());
-        var command = new Command("inspect", "Is the book sound? Every problem with its file, line and column") { folder, book, on, format, output };
+        var command = new Command("inspect", "Is the book sound? Every problem with its file, line and column")
+        {
+            folder,
+            book,
+            on,
+            format,
+            output,
+        };
         command.SetAction(parsed =>
         {
             var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
@@ -36,8 +47,10 @@ internal static class InspectCommand
         }
 
         using var bytes = new MemoryStream();
-        if (format == "json") InspectionJson.Write(report, bytes);
-        else InspectionSarif.Write(report, bytes);
+        if (format == "json")
+            InspectionJson.Write(report, bytes);
+        else
+            InspectionSarif.Write(report, bytes);
         return Encoding.UTF8.GetString(bytes.ToArray());
     }
 }

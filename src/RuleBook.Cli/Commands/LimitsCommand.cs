@@ -11,9 +11,17 @@ internal static class LimitsCommand
 {
     public static Command Build(Surroundings surroundings)
     {
-        var id = new Argument<string?>("ID") { Description = "The jurisdiction, such as au-qld", Arity = ArgumentArity.ZeroOrOne, HelpName = "ID" };
+        var id = new Argument<string?>("ID")
+        {
+            Description = "The jurisdiction, such as au-qld",
+            Arity = ArgumentArity.ZeroOrOne,
+            HelpName = "ID",
+        };
         id.CompletionSources.Add(CompletionsCommand.Places(surroundings));
-        var coverage = new Option<bool>("--coverage") { Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known" };
+        var coverage = new Option<bool>("--coverage")
+        {
+            Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known",
+        };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
         var (book, on, format, output) = (Choices.Book(), Choices.On(), Choices.Format("text", "json"), Choices.Output());
         var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, format, output };
@@ -23,27 +31,57 @@ internal static class LimitsCommand
             if (parsed.GetValue(coverage))
             {
                 if (parsed.GetValue(format) == "json")
-                    throw new InputException(Problem.Error("one-content", new Mark("--format", 1, 1), "the coverage is told as text", "ask for the limits of a jurisdiction, or leave --format out"));
-                Answer.Give(surroundings, parsed.GetValue(output), _ => parsed.GetValue(id) is { } one
-                    ? CoverageText.Write(opened, opened.Jurisdiction(AssessCommand.Place(one, opened, "ID")!)!)
-                    : CoverageText.Write(opened));
+                    throw new InputException(
+                        Problem.Error(
+                            "one-content",
+                            new Mark("--format", 1, 1),
+                            "the coverage is told as text",
+                            "ask for the limits of a jurisdiction, or leave --format out"
+                        )
+                    );
+                Answer.Give(
+                    surroundings,
+                    parsed.GetValue(output),
+                    _ =>
+                        parsed.GetValue(id) is { } one
+                            ? CoverageText.Write(opened, opened.Jurisdiction(AssessCommand.Place(one, opened, "ID")!)!)
+                            : CoverageText.Write(opened)
+                );
                 return ExitCode.Permitted;
             }
 
             if (parsed.GetValue(id) is null)
-                throw new InputException(Problem.Error("missing-key", new Mark("ID", 1, 1), "no jurisdiction is named", "name one, such as au-qld, or ask for --coverage"));
+                throw new InputException(
+                    Problem.Error(
+                        "missing-key",
+                        new Mark("ID", 1, 1),
+                        "no jurisdiction is named",
+                        "name one, such as au-qld, or ask for --coverage"
+                    )
+                );
             var place = opened.Jurisdiction(AssessCommand.Place(parsed.GetValue(id), opened, "ID")!)!;
             var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
             var wanted = parsed.GetValue(topic);
             if (wanted is not null && !opened.Vocabulary.Topics.ContainsKey(wanted))
-                throw new InputException(Problem.Error(
-                    "unknown-topic", new Mark("--topic", 1, 1), $"'{wanted}' is not a topic", Spelling.Tip(wanted, [.. opened.Vocabulary.Topics.Keys])));
-            var versions = place.Rules
-                .Where(rule => wanted is null || rule.Topic == wanted)
+                throw new InputException(
+                    Problem.Error(
+                        "unknown-topic",
+                        new Mark("--topic", 1, 1),
+                        $"'{wanted}' is not a topic",
+                        Spelling.Tip(wanted, [.. opened.Vocabulary.Topics.Keys])
+                    )
+                );
+            var versions = place
+                .Rules.Where(rule => wanted is null || rule.Topic == wanted)
                 .Select(rule => (rule, versions: Resolver.Resolve(opened, rule, day)));
-            Answer.Give(surroundings, parsed.GetValue(output), console => parsed.GetValue(format) == "json"
-                ? LimitsJson.Write(opened, place, day, versions.SelectMany(rule => rule.versions))
-                : LimitsText.Write(console, opened, place, day, versions));
+            Answer.Give(
+                surroundings,
+                parsed.GetValue(output),
+                console =>
+                    parsed.GetValue(format) == "json"
+                        ? LimitsJson.Write(opened, place, day, versions.SelectMany(rule => rule.versions))
+                        : LimitsText.Write(console, opened, place, day, versions)
+            );
             return ExitCode.Permitted;
         });
         return command;

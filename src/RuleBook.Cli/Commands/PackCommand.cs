@@ -19,7 +19,9 @@ internal static class PackCommand
             var packed = PackedBook.Of(Inputs.BookFolder(parsed.GetValue(book), surroundings));
             var bytes = packed.ToBytes();
             if (!PackedBook.Read(bytes, target).ToBytes().AsSpan().SequenceEqual(bytes))
-                throw new InputException(Problem.Error("not-a-packed-book", new Mark(target, 1, 1), "what was packed does not read back as it was", ""));
+                throw new InputException(
+                    Problem.Error("not-a-packed-book", new Mark(target, 1, 1), "what was packed does not read back as it was", "")
+                );
             WholeFile.Write(target, bytes, surroundings.Stop);
             surroundings.Out.WriteLine($"{Visible.Of(target)}: {packed.Files.Length} files, {packed.Digest}");
             return ExitCode.Permitted;

@@ -12,36 +12,72 @@ namespace RuleBook.Cli.Commands;
 internal static class Pins
 {
     public static int Give(
-        Surroundings surroundings, Book book, IReadOnlyList<Case> cases, string[] topics, string? within, string? require, string format, string? output)
+        Surroundings surroundings,
+        Book book,
+        IReadOnlyList<Case> cases,
+        string[] topics,
+        string? within,
+        string? require,
+        string format,
+        string? output
+    )
     {
         var needed = require is null ? 0 : Share(require);
         var chosen = within is null ? null : Known("--in", within, [.. book.Jurisdictions.Select(place => place.Id)]);
-        foreach (var topic in topics) Known("--topic", topic, [.. book.Vocabulary.Topics.Keys.Order(StringComparer.Ordinal)]);
-        var report = WithProgress(surroundings.Console, progress => new Pinner(book, cases).Run(
-            (place, topic) => (topics.Length == 0 || topics.Contains(topic)) && (chosen is null || place == chosen || book.Jurisdiction(place)?.Within == chosen),
-            progress));
-        Answer.Give(surroundings, output, format == "json" ? _ => PinJson.Write(book, report) : console => PinText.Write(console, book, report));
+        foreach (var topic in topics)
+            Known("--topic", topic, [.. book.Vocabulary.Topics.Keys.Order(StringComparer.Ordinal)]);
+        var report = WithProgress(
+            surroundings.Console,
+            progress =>
+                new Pinner(book, cases).Run(
+                    (place, topic) =>
+                        (topics.Length == 0 || topics.Contains(topic))
+                        && (chosen is null || place == chosen || book.Jurisdiction(place)?.Within == chosen),
+                    progress
+                )
+        );
+        Answer.Give(
+            surroundings,
+            output,
+            format == "json" ? _ => PinJson.Write(book, report) : console => PinText.Write(console, book, report)
+        );
         return report.Percent >= needed ? 0 : 1;
     }
 
-    private static PinReport WithProgress(IAnsiConsole console, Func<Action<int, int>?, PinReport> run) => !console.Profile.Capabilities.Interactive
-        ? run(null)
-        : console.Progress().AutoClear(true).Start(context =>
-        {
-            var task = context.AddTask("changes tried");
-            return run((done, all) =>
-            {
-                task.MaxValue = all;
-                task.Value = done;
-            });
-        });
+    private static PinReport WithProgress(IAnsiConsole console, Func<Action<int, int>?, PinReport> run) =>
+        !console.Profile.Capabilities.Interactive
+            ? run(null)
+            : console
+                .Progress()
+                .AutoClear(true)
+                .Start(context =>
+                {
+                    var task = context.AddTask("changes tried");
+                    return run(
+                        (done, all) =>
+                        {
+                            task.MaxValue = all;
+                            task.Value = done;
+                        }
+                    );
+                });
 
-    private static string Known(string option, string word, string[] words) => words.Contains(word)
-        ? word
-        : throw new InputException(Problem.Error("not-a-word", new Mark(option, 1, 1), $"'{word}' is not in the book", Spelling.Tip(word, words)));
+    private static string Known(string option, string word, string[] words) =>
+        words.Contains(word)
+            ? word
+            : throw new InputException(
+                Problem.Error("not-a-word", new Mark(option, 1, 1), $"'{word}' is not in the book", Spelling.Tip(word, words))
+            );
 
     private static int Share(string text) =>
         int.TryParse(text.TrimEnd('%', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= 100
             ? share
-            : throw new InputException(Problem.Error("not-a-share", new Mark("--require", 1, 1), $"'{text}' is not a share", "write a whole per cent, such as 100%"));
+            : throw new InputException(
+                Problem.Error(
+                    "not-a-share",
+                    new Mark("--require", 1, 1),
+                    $"'{text}' is not a share",
+                    "write a whole per cent, such as 100%"
+                )
+            );
 }

@@ -52,8 +52,14 @@ internal static class Preview
         catch (Exception refused) when (refused is HttpListenerException or SocketException or ArgumentException or UriFormatException)
         {
             listener.Close();
-            throw new InputException(Problem.Error(
-                "no-port", new Mark("--port", 1, 1), $"the preview cannot listen on port {port}: {refused.Message}", "name another with --port, such as 8322"));
+            throw new InputException(
+                Problem.Error(
+                    "no-port",
+                    new Mark("--port", 1, 1),
+                    $"the preview cannot listen on port {port}: {refused.Message}",
+                    "name another with --port, such as 8322"
+                )
+            );
         }
     }
 
@@ -62,8 +68,10 @@ internal static class Preview
     {
         var root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar;
         var relative = Uri.UnescapeDataString(path).TrimStart('/');
-        if (relative.Length == 0 || relative.EndsWith('/')) relative += "index.html";
-        if (relative.Contains('\0', StringComparison.Ordinal)) return null;
+        if (relative.Length == 0 || relative.EndsWith('/'))
+            relative += "index.html";
+        if (relative.Contains('\0', StringComparison.Ordinal))
+            return null;
         var file = Path.GetFullPath(Path.Combine(root, relative));
         return file.StartsWith(root, StringComparison.Ordinal) && File.Exists(file) ? file : null;
     }
@@ -80,22 +88,34 @@ internal static class Preview
         using var answer = asked.Response;
         try
         {
-            if (asked.Request.HttpMethod is not ("GET" or "HEAD")) answer.StatusCode = 405;
-            else if (Find(folder, asked.Request.Url?.AbsolutePath ?? "/") is not { } file) answer.StatusCode = 404;
+            if (asked.Request.HttpMethod is not ("GET" or "HEAD"))
+                answer.StatusCode = 405;
+            else if (Find(folder, asked.Request.Url?.AbsolutePath ?? "/") is not { } file)
+                answer.StatusCode = 404;
             else
             {
                 var coding = Coding(asked.Request.Headers["Accept-Encoding"], file);
                 var content = await File.ReadAllBytesAsync(coding is null ? file : $"{file}.{coding}").ConfigureAwait(false);
-                if (coding is not null) answer.Headers["Content-Encoding"] = coding == "gz" ? "gzip" : coding;
+                if (coding is not null)
+                    answer.Headers["Content-Encoding"] = coding == "gz" ? "gzip" : coding;
                 answer.Headers["Vary"] = "Accept-Encoding";
                 answer.ContentType = Types.GetValueOrDefault(Path.GetExtension(file), "text/plain; charset=utf-8");
                 answer.Headers["X-Content-Type-Options"] = "nosniff";
                 answer.Headers["Cache-Control"] = "no-cache";
                 answer.ContentLength64 = content.Length;
-                if (asked.Request.HttpMethod == "GET") await answer.OutputStream.WriteAsync(content).ConfigureAwait(false);
+                if (asked.Request.HttpMethod == "GET")
+                    await answer.OutputStream.WriteAsync(content).ConfigureAwait(false);
             }
         }
-        catch (Exception gone) when (gone is HttpListenerException or IOException or UriFormatException or ArgumentException or UnauthorizedAccessException or ObjectDisposedException)
+        catch (Exception gone)
+            when (gone
+                    is HttpListenerException
+                        or IOException
+                        or UriFormatException
+                        or ArgumentException
+                        or UnauthorizedAccessException
+                        or ObjectDisposedException
+            )
         {
             answer.Abort();
         }

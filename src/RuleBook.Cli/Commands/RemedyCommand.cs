@@ -12,7 +12,16 @@ internal static class RemedyCommand
     {
         var (job, book, place, on) = (Choices.Job(), Choices.Book(), Choices.In(surroundings), Choices.On());
         var (set, format, output) = (Choices.Set(), Choices.Format("text", "json"), Choices.Output());
-        var command = new Command("remedy", "The smallest changes after which the job is allowed more easily, or nothing stands in its way") { job, book, place, on, set, format, output };
+        var command = new Command("remedy", "The smallest changes after which the job is allowed more easily, or nothing stands in its way")
+        {
+            job,
+            book,
+            place,
+            on,
+            set,
+            format,
+            output,
+        };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
@@ -20,9 +29,13 @@ internal static class RemedyCommand
             var elsewhere = AssessCommand.Place(parsed.GetValue(place), opened);
             var now = Assessor.Assess(opened, read, elsewhere);
             var remedies = Remedies.Find(opened, read, elsewhere, now);
-            Answer.Give(surroundings, parsed.GetValue(output), parsed.GetValue(format) == "json"
-                ? _ => RemedyJson.Write(now, remedies)
-                : console => Page.Write(console, page => RemedyText.Write(page, now, remedies)));
+            Answer.Give(
+                surroundings,
+                parsed.GetValue(output),
+                parsed.GetValue(format) == "json"
+                    ? _ => RemedyJson.Write(now, remedies)
+                    : console => Page.Write(console, page => RemedyText.Write(page, now, remedies))
+            );
             return ExitCode.Of(now.Headline);
         });
         return command;

@@ -19,9 +19,12 @@ internal static class Revision
     /// <exception cref="InputException">It is neither, or cannot be read.</exception>
     public static Book Open(string name, string current)
     {
-        if (name.Trim().Length == 0) throw new InputException(Refused("(empty)", "no book is named: a variable of a script may be unset"));
-        if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions"))) return BookReading.OpenEarlier(BookFolder.Load(name));
-        if (File.Exists(name) && name.EndsWith(PackedBook.Extension, StringComparison.Ordinal)) return PackedBook.Read(Inputs.Bytes(name), name).Open();
+        if (name.Trim().Length == 0)
+            throw new InputException(Refused("(empty)", "no book is named: a variable of a script may be unset"));
+        if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions")))
+            return BookReading.OpenEarlier(BookFolder.Load(name));
+        if (File.Exists(name) && name.EndsWith(PackedBook.Extension, StringComparison.Ordinal))
+            return PackedBook.Read(Inputs.Bytes(name), name).Open();
         var commit = Commit(name, current);
         try
         {
@@ -30,32 +33,43 @@ internal static class Revision
         catch (InputException refused)
         {
             // As git names a file of a revision.
-            throw new InputException([.. refused.Problems.Select(problem => problem.Code == Code
-                ? Refused(name, "the revision has no folders jurisdictions and schema where the book is")
-                : problem with { Mark = problem.Mark with { File = $"{name}:{problem.Mark.File}" } })]);
+            throw new InputException([
+                .. refused.Problems.Select(problem =>
+                    problem.Code == Code
+                        ? Refused(name, "the revision has no folders jurisdictions and schema where the book is")
+                        : problem with
+                        {
+                            Mark = problem.Mark with { File = $"{name}:{problem.Mark.File}" },
+                        }
+                ),
+            ]);
         }
     }
 
     private static string Commit(string name, string current)
     {
         var refused = new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
-        if (name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r')) throw refused;
+        if (name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r'))
+            throw refused;
         using var git = Git.Start(name, current, "rev-parse", "--verify", "--quiet", $"{name}^{{commit}}");
         var commit = git.Output.ReadToEnd().Trim();
         return git.Ended() && commit.Length >= 40 && commit.All(char.IsAsciiHexDigitLower) ? commit : throw refused;
     }
 
     /// <summary>
-    /// The YAML files of the book as they are stored: no attribute of the repository has a say in what is left out or rewritten, and no link is followed.
+    /// The YAML files of the book as they are stored: no attribute of the repository has a say in what is left out or rewritten, and no
+    /// link is followed.
     /// </summary>
     private static List<BookBytes> Files(string name, string commit, string current)
     {
         var listed = Listed(name, commit, current);
-        if (listed.Count == 0) throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
+        if (listed.Count == 0)
+            throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
         using var git = Git.Start(name, current, "cat-file", "--batch");
         var asked = Task.Run(() =>
         {
-            foreach (var (_, blob) in listed) git.Input.Write($"{blob}\n");
+            foreach (var (_, blob) in listed)
+                git.Input.Write($"{blob}\n");
             git.Input.Close();
         });
         var files = listed.ConvertAll(file => new BookBytes(file.Path, Content(name, git.Bytes)));
@@ -70,9 +84,12 @@ internal static class Revision
         foreach (var entry in git.Output.ReadToEnd().Split('\0', StringSplitOptions.RemoveEmptyEntries))
         {
             // Mode, kind, name of the content; after a tab the path.
-            if (entry.Split('\t', 2) is not [var about, var path] || about.Split(' ') is not [var mode, "blob", var blob]) continue;
-            if (mode == "120000") throw new InputException(BookProblems.Link(path));
-            if (path.EndsWith(".yaml", StringComparison.Ordinal)) files.Add((path, blob));
+            if (entry.Split('\t', 2) is not [var about, var path] || about.Split(' ') is not [var mode, "blob", var blob])
+                continue;
+            if (mode == "120000")
+                throw new InputException(BookProblems.Link(path));
+            if (path.EndsWith(".yaml", StringComparison.Ordinal))
+                files.Add((path, blob));
         }
 
         return git.Ended() ? files : throw new InputException(Refused(name, "the revision cannot be read from the repository"));
@@ -82,8 +99,13 @@ internal static class Revision
     private static byte[] Content(string name, Stream git)
     {
         var head = new StringBuilder();
-        for (var next = git.ReadByte(); next is not ('\n' or -1) && head.Length < 200; next = git.ReadByte()) head.Append((char)next);
-        if (head.ToString().Split(' ') is not [_, "blob", var size] || !int.TryParse(size, NumberStyles.None, CultureInfo.InvariantCulture, out var length) || length > BookFolder.MostBytes)
+        for (var next = git.ReadByte(); next is not ('\n' or -1) && head.Length < 200; next = git.ReadByte())
+            head.Append((char)next);
+        if (
+            head.ToString().Split(' ') is not [_, "blob", var size]
+            || !int.TryParse(size, NumberStyles.None, CultureInfo.InvariantCulture, out var length)
+            || length > BookFolder.MostBytes
+        )
             throw new InputException(Refused(name, $"a file of the revision is missing or too large ({head})"));
         var content = new byte[length];
         git.ReadExactly(content);

@@ -14,15 +14,25 @@ namespace RuleBook.Cli.Commands;
 internal static class ShownChanges
 {
     public static ImmutableArray<ShownChange> Of(Book book) =>
-    [
-        .. LawChanges.Of(book).Select(change => new ShownChange(
-            change.Rule, change.From, change.After.Says, Json(change.Before.Yaml), Json(change.After.Yaml), change.Was, change.Is)),
-    ];
+        [
+            .. LawChanges
+                .Of(book)
+                .Select(change => new ShownChange(
+                    change.Rule,
+                    change.From,
+                    change.After.Says,
+                    Json(change.Before.Yaml),
+                    Json(change.After.Yaml),
+                    change.Was,
+                    change.Is
+                )),
+        ];
 
     private static string Json(string job)
     {
         var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer)) NodeJson.Write(json, YamlText.Read(job, "witness"));
+        using (var json = new Utf8JsonWriter(buffer))
+            NodeJson.Write(json, YamlText.Read(job, "witness"));
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
 }

@@ -19,46 +19,92 @@ internal static class SiteCommand
         var folder = new Argument<string>("OUT") { Description = "The folder to write; a site that is there is replaced whole" };
         var check = new Option<string?>("--check-page")
         {
-            Description = "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish src/RuleBook.Browser -c Release made)",
+            Description =
+                "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish src/RuleBook.Browser -c Release made)",
         };
-        var report = new Option<string?>("--report-to") { Description = "Start of the http(s) address of a new issue, to which a correction report is appended" };
+        var report = new Option<string?>("--report-to")
+        {
+            Description = "Start of the http(s) address of a new issue, to which a correction report is appended",
+        };
         var mail = new Option<string?>("--report-mail") { Description = "A mail address that takes correction reports" };
         var since = new Option<string?>("--since")
         {
-            Description = "An earlier edition: a book's folder or a git revision; the page of changes then tells which answers this one changes",
+            Description =
+                "An earlier edition: a book's folder or a git revision; the page of changes then tells which answers this one changes",
         };
         var address = new Option<string?>("--address")
         {
-            Description = "The http(s) address at which the site will be published: for sitemap.xml and the pictures of link previews, which need whole addresses",
+            Description =
+                "The http(s) address at which the site will be published: for sitemap.xml and the pictures of link previews, which need whole addresses",
         };
         var compress = new Option<string>("--compress")
         {
-            Description = "How hard to compress the .br and .gz that lie beside each file for servers that send them: fast, smallest (minutes) or no",
+            Description =
+                "How hard to compress the .br and .gz that lie beside each file for servers that send them: fast, smallest (minutes) or no",
             DefaultValueFactory = _ => "fast",
         }.AcceptOnlyFromAmong("fast", "smallest", "no");
         var preview = new Option<bool>("--preview") { Description = "Serve the site on loopback until interrupted" };
         var port = new Option<int>("--port") { Description = "Port of the preview", DefaultValueFactory = _ => 8321 };
         var (book, on) = (Choices.Book(), Choices.On());
-        var command = new Command("site", "Render the comparison site") { folder, book, on, since, check, report, mail, address, compress, preview, port };
-        command.SetAction(async (parsed, stop) =>
+        var command = new Command("site", "Render the comparison site")
         {
-            var target = Paths.Given("OUT", parsed.GetValue(folder))!;
-            var source = Inputs.BookFolder(parsed.GetValue(book), surroundings);
-            RefuseInside(source, target);
-            var input = Read(source, Choices.Day("--on", parsed.GetValue(on)));
-            input = input with { Check = Bundle(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder), ReportTo = parsed.GetValue(report), ReportMail = parsed.GetValue(mail) };
-            if (parsed.GetValue(since) is { } earlier)
-                input = input with { Since = EarlierEdition.Of(earlier, source, input.Book, (old, now) => ChangesCommand.Between(old, now, surroundings.Console)) };
-            var files = SiteBuild.Render(input with { Address = Address(parsed.GetValue(address)) });
-            if (parsed.GetValue(compress) is not "no" and var effort) files = CompressedFiles.Beside(
-                files, effort == "fast" ? Effort.Fast : Effort.Smallest, Packed(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder));
-            SiteFolder.Write(files, target, surroundings.Stop);
-            await surroundings.Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB").ConfigureAwait(false);
-            if (input.Check.IsEmpty)
-                await surroundings.Error.WriteLineAsync("without the check page: run dotnet publish src/RuleBook.Browser -c Release first, or name its folder with --check-page").ConfigureAwait(false);
-            if (parsed.GetValue(preview)) await Preview.ServeAsync(target, parsed.GetValue(port), surroundings.Out, stop).ConfigureAwait(false);
-            return ExitCode.Permitted;
-        });
+            folder,
+            book,
+            on,
+            since,
+            check,
+            report,
+            mail,
+            address,
+            compress,
+            preview,
+            port,
+        };
+        command.SetAction(
+            async (parsed, stop) =>
+            {
+                var target = Paths.Given("OUT", parsed.GetValue(folder))!;
+                var source = Inputs.BookFolder(parsed.GetValue(book), surroundings);
+                RefuseInside(source, target);
+                var input = Read(source, Choices.Day("--on", parsed.GetValue(on)));
+                input = input with
+                {
+                    Check = Bundle(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder),
+                    ReportTo = parsed.GetValue(report),
+                    ReportMail = parsed.GetValue(mail),
+                };
+                if (parsed.GetValue(since) is { } earlier)
+                    input = input with
+                    {
+                        Since = EarlierEdition.Of(
+                            earlier,
+                            source,
+                            input.Book,
+                            (old, now) => ChangesCommand.Between(old, now, surroundings.Console)
+                        ),
+                    };
+                var files = SiteBuild.Render(input with { Address = Address(parsed.GetValue(address)) });
+                if (parsed.GetValue(compress) is not "no" and var effort)
+                    files = CompressedFiles.Beside(
+                        files,
+                        effort == "fast" ? Effort.Fast : Effort.Smallest,
+                        Packed(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder)
+                    );
+                SiteFolder.Write(files, target, surroundings.Stop);
+                await surroundings
+                    .Out.WriteLineAsync($"{target}: {files.Length} files, {files.Sum(file => (long)file.Content.Length) / 1024} KiB")
+                    .ConfigureAwait(false);
+                if (input.Check.IsEmpty)
+                    await surroundings
+                        .Error.WriteLineAsync(
+                            "without the check page: run dotnet publish src/RuleBook.Browser -c Release first, or name its folder with --check-page"
+                        )
+                        .ConfigureAwait(false);
+                if (parsed.GetValue(preview))
+                    await Preview.ServeAsync(target, parsed.GetValue(port), surroundings.Out, stop).ConfigureAwait(false);
+                return ExitCode.Permitted;
+            }
+        );
         return command;
     }
 
@@ -66,10 +112,21 @@ internal static class SiteCommand
     /// <exception cref="InputException">It is no http(s) address of a folder.</exception>
     private static Uri? Address(string? given)
     {
-        if (given is null) return null;
-        var isWeb = Uri.TryCreate(given.EndsWith('/') ? given : $"{given}/", UriKind.Absolute, out var address) && address.Scheme is "http" or "https";
-        return isWeb && address is { Query: "", Fragment: "", UserInfo: "" } ? address : throw new InputException(Problem.Error(
-            "no-address", new Mark("--address", 1, 1), $"'{given}' is not the http(s) address of a folder", "such as https://limits.example/book/"));
+        if (given is null)
+            return null;
+        var isWeb =
+            Uri.TryCreate(given.EndsWith('/') ? given : $"{given}/", UriKind.Absolute, out var address)
+            && address.Scheme is "http" or "https";
+        return isWeb && address is { Query: "", Fragment: "", UserInfo: "" }
+            ? address
+            : throw new InputException(
+                Problem.Error(
+                    "no-address",
+                    new Mark("--address", 1, 1),
+                    $"'{given}' is not the http(s) address of a folder",
+                    "such as https://limits.example/book/"
+                )
+            );
     }
 
     /// <summary>A site inside the data would be read as part of the book.</summary>
@@ -78,7 +135,14 @@ internal static class SiteCommand
         var there = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target)) + Path.DirectorySeparatorChar;
         foreach (var own in (string[])["jurisdictions", "schema"])
             if (there.StartsWith(Path.Combine(Path.GetFullPath(book), own) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
-                throw new InputException(Problem.Error("wrong-folder", new Mark("OUT", 1, 1), $"{target} lies inside the book's {own}/", "name a folder outside of the data, such as out/site"));
+                throw new InputException(
+                    Problem.Error(
+                        "wrong-folder",
+                        new Mark("OUT", 1, 1),
+                        $"{target} lies inside the book's {own}/",
+                        "name a folder outside of the data, such as out/site"
+                    )
+                );
     }
 
     /// <summary>The book's files and the book that they make. The day is the latest on which a source was checked, unless given.</summary>
@@ -88,18 +152,24 @@ internal static class SiteCommand
         var texts = BookFolder.Load(folder);
         var book = BookReading.Open(texts);
         var shown = day ?? LatestCheck(book);
-        return new SiteInput(book, [.. texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path)))], shown, [])
+        return new SiteInput(
+            book,
+            [.. texts.Files.Select(file => new SiteSource(file.Path, file.Text, YamlText.Read(file.Text, file.Path)))],
+            shown,
+            []
+        )
         {
             Open = TypicalJobs.Rank(book, shown, book.Jurisdictions),
             Shown = ShownChanges.Of(book),
         };
     }
 
-    private static DateOnly LatestCheck(Book book) => book.Jurisdictions
-        .SelectMany(place => place.Sources)
-        .Select(source => source.Checked.Latest)
-        .DefaultIfEmpty(new DateOnly(2000, 1, 1))
-        .Max();
+    private static DateOnly LatestCheck(Book book) =>
+        book
+            .Jurisdictions.SelectMany(place => place.Sources)
+            .Select(source => source.Checked.Latest)
+            .DefaultIfEmpty(new DateOnly(2000, 1, 1))
+            .Max();
 
     /// <summary>The published evaluator; empty when there is none and none was asked for.</summary>
     /// <exception cref="InputException">The folder given has none.</exception>
@@ -107,15 +177,30 @@ internal static class SiteCommand
     {
         var found = BundleFolder(given, from);
         if (found is null && given is not null)
-            throw new InputException(Problem.Error("no-check-page", new Mark(given, 1, 1), "the folder has no _framework/dotnet.js", "name the wwwroot folder of the published evaluator"));
-        if (found is null) return [];
+            throw new InputException(
+                Problem.Error(
+                    "no-check-page",
+                    new Mark(given, 1, 1),
+                    "the folder has no _framework/dotnet.js",
+                    "name the wwwroot folder of the published evaluator"
+                )
+            );
+        if (found is null)
+            return [];
         var framework = Path.Combine(found, "_framework");
         var start = File.ReadAllText(Path.Combine(framework, "dotnet.js"));
         return
         [
             // What earlier publishing left behind is not named in dotnet.js, and stays behind.
-            .. Directory.EnumerateFiles(framework)
-                .Where(file => Path.GetFileName(file) == "dotnet.js" || (Path.GetExtension(file) is ".js" or ".wasm" && start.Contains($"\"{Path.GetFileName(file)}\"", StringComparison.Ordinal)))
+            .. Directory
+                .EnumerateFiles(framework)
+                .Where(file =>
+                    Path.GetFileName(file) == "dotnet.js"
+                    || (
+                        Path.GetExtension(file) is ".js" or ".wasm"
+                        && start.Contains($"\"{Path.GetFileName(file)}\"", StringComparison.Ordinal)
+                    )
+                )
                 .Order(StringComparer.Ordinal)
                 .Select(file => new SiteFile($"_framework/{Path.GetFileName(file)}", File.ReadAllBytes(file))),
         ];
@@ -125,14 +210,20 @@ internal static class SiteCommand
     private static Func<string, byte[]?> Packed(string? given, string from)
     {
         var folder = BundleFolder(given, from);
-        return path => folder is not null && path.StartsWith("_framework/", StringComparison.Ordinal) && Path.Combine(folder, path) is var file && File.Exists(file)
-            ? File.ReadAllBytes(file)
-            : null;
+        return path =>
+            folder is not null
+            && path.StartsWith("_framework/", StringComparison.Ordinal)
+            && Path.Combine(folder, path) is var file
+            && File.Exists(file)
+                ? File.ReadAllBytes(file)
+                : null;
     }
 
     private static string? BundleFolder(string? given, string from)
     {
-        string[] places = given is not null ? [given] : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(from), .. Published(AppContext.BaseDirectory)];
+        string[] places = given is not null
+            ? [given]
+            : [Path.Combine(AppContext.BaseDirectory, "check-page"), .. Published(from), .. Published(AppContext.BaseDirectory)];
         return places.FirstOrDefault(place => File.Exists(Path.Combine(place, "_framework", "dotnet.js")));
     }
 

@@ -13,14 +13,15 @@ internal sealed record UsageError(IReadOnlyList<string> Lines)
     /// <summary>Null where the command line can be read.</summary>
     public static UsageError? Of(ParseResult parsed, IReadOnlyList<string> args)
     {
-        if (parsed.Action is HelpAction || args is [['[', ..], ..]) return null; // a directive, such as [suggest], has a line of its own
+        if (parsed.Action is HelpAction || args is [['[', ..], ..])
+            return null; // a directive, such as [suggest], has a line of its own
         var command = parsed.CommandResult.Command;
         var unknown = Unknown(parsed, args) ?? (parsed.UnmatchedTokens is [var first, ..] ? first : null);
-        if (unknown is null && parsed.Errors.Count == 0) return null;
+        if (unknown is null && parsed.Errors.Count == 0)
+            return null;
         string[] known = [.. command.Subcommands.Select(each => each.Name), .. Options(command)];
         var help = $"'{Called(parsed.CommandResult)} --help' tells what there is";
-        return new(
-        [
+        return new([
             "rulebook" + string.Concat(args.Select(arg => " " + Visible.Of(arg))),
             unknown is null
                 ? $"error: {Visible.Of(string.Join(' ', parsed.Errors[0].Message.Split(Breaks, StringSplitOptions.RemoveEmptyEntries))).TrimEnd('.')} ({help})"
@@ -29,14 +30,17 @@ internal sealed record UsageError(IReadOnlyList<string> Lines)
     }
 
     /// <summary>A word that begins like an option and was taken for a file; a file of that name is written ./--name.</summary>
-    private static string? Unknown(ParseResult parsed, IReadOnlyList<string> args) => args.Contains("--")
-        ? null
-        : parsed.CommandResult.Children.OfType<ArgumentResult>()
-            .SelectMany(argument => argument.Tokens)
-            .Select(token => token.Value)
-            .FirstOrDefault(value => value is ['-', '-', _, ..] or ['-', (>= 'a' and <= 'z') or (>= 'A' and <= 'Z'), ..]);
+    private static string? Unknown(ParseResult parsed, IReadOnlyList<string> args) =>
+        args.Contains("--")
+            ? null
+            : parsed
+                .CommandResult.Children.OfType<ArgumentResult>()
+                .SelectMany(argument => argument.Tokens)
+                .Select(token => token.Value)
+                .FirstOrDefault(value => value is ['-', '-', _, ..] or ['-', (>= 'a' and <= 'z') or (>= 'A' and <= 'Z'), ..]);
 
     private static IEnumerable<string> Options(Command command) => command.Options.Select(option => option.Name).Append("--help");
 
-    private static string Called(CommandResult result) => result.Parent is CommandResult parent ? $"{Called(parent)} {result.Command.Name}" : "rulebook";
+    private static string Called(CommandResult result) =>
+        result.Parent is CommandResult parent ? $"{Called(parent)} {result.Command.Name}" : "rulebook";
 }

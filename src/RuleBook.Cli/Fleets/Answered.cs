@@ -18,7 +18,16 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
     private Around? around;
 
     /// <summary>The headers of the columns.</summary>
-    public static readonly ImmutableArray<string> Columns = ["verdict", "headline", "tightest-limit", "margin", "blockers", "missing", "weakest-evidence"];
+    public static readonly ImmutableArray<string> Columns =
+    [
+        "verdict",
+        "headline",
+        "tightest-limit",
+        "margin",
+        "blockers",
+        "missing",
+        "weakest-evidence",
+    ];
 
     /// <summary>Header of the column that has the verdict of an earlier book, where one is asked.</summary>
     public const string Before = "verdict-before";
@@ -33,7 +42,11 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
     public static Answered Of(Assessment assessment, Vocabulary vocabulary)
     {
         var (headline, open) = (assessment.Headline, assessment.Between.Decided ? [] : assessment.Undecided);
-        string[] missing = [.. open.Select(effect => Questions.Ask(effect, vocabulary)), .. assessment.Between.Decided ? [] : assessment.Gaps.Select(gap => gap.What)];
+        string[] missing =
+        [
+            .. open.Select(effect => Questions.Ask(effect, vocabulary)),
+            .. assessment.Between.Decided ? [] : assessment.Gaps.Select(gap => gap.What),
+        ];
         var told = new Answered(
             assessment.Jurisdiction,
             Headlines.Word(headline),
@@ -48,11 +61,21 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
             ],
             headline switch
             {
-                Headline.Blocked => [.. assessment.Blockers.Select(blocker => $"{BlockerKinds.Word(blocker.Kind)}: {blocker.What}").Distinct()],
+                Headline.Blocked =>
+                [
+                    .. assessment.Blockers.Select(blocker => $"{BlockerKinds.Word(blocker.Kind)}: {blocker.What}").Distinct(),
+                ],
                 Headline.Undecided => [.. missing.Distinct()],
-                Headline.Prohibited => [.. assessment.Findings.Where(finding => finding.Outcome.Best == Pathway.Prohibited).Select(finding => finding.Version.Rule.Id).Distinct()],
+                Headline.Prohibited =>
+                [
+                    .. assessment
+                        .Findings.Where(finding => finding.Outcome.Best == Pathway.Prohibited)
+                        .Select(finding => finding.Version.Rule.Id)
+                        .Distinct(),
+                ],
                 _ => [],
-            });
+            }
+        );
         return told.With(TightestLimits.Of(assessment).FirstOrDefault());
     }
 
@@ -64,7 +87,9 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
 
     private Around Parts => around ??= new Around(Join(Cells[..TightestAt]), Join(Cells[(TightestAt + 2)..]));
 
-    /// <summary>The same with another limit as the tightest; null where there is none. What the two do not tell apart is not written anew.</summary>
+    /// <summary>
+    /// The same with another limit as the tightest; null where there is none. What the two do not tell apart is not written anew.
+    /// </summary>
     public Answered With(LimitCheck? tightest)
     {
         string[] told = tightest is null ? ["", ""] : [Limit(tightest), Phrases.Amount(tightest.Margin!.Value, tightest.Measure.Unit)];

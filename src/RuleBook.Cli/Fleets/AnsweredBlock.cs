@@ -4,7 +4,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
 
-/// <summary>A block with its answers: what is written of it, what is counted, what could not be read. Belongs to one thread at a time.</summary>
+/// <summary>
+/// A block with its answers: what is written of it, what is counted, what could not be read. Belongs to one thread at a time.
+/// </summary>
 /// <param name="last">Number of its last row.</param>
 internal sealed class AnsweredBlock(long last) : IDisposable
 {

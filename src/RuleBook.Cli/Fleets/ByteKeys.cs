@@ -18,8 +18,10 @@ internal sealed class ByteKeys : IEqualityComparer<byte[]>, IAlternateEqualityCo
     public int GetHashCode(ReadOnlySpan<byte> alternate)
     {
         var hash = (ulong)alternate.Length;
-        foreach (var part in MemoryMarshal.Cast<byte, ulong>(alternate)) hash = Mixed(hash, part);
-        foreach (var last in alternate[(alternate.Length & ~7)..]) hash = Mixed(hash, last);
+        foreach (var part in MemoryMarshal.Cast<byte, ulong>(alternate))
+            hash = Mixed(hash, part);
+        foreach (var last in alternate[(alternate.Length & ~7)..])
+            hash = Mixed(hash, last);
         return (int)(hash >> 32);
     }
 

@@ -3,7 +3,10 @@ using System.Text;
 
 namespace RuleBook.Cli.Fleets;
 
-/// <summary>An input as bytes of UTF-8, given out by the line or by many whole lines at once; never more of it in memory than a block or the longest row.</summary>
+/// <summary>
+/// An input as bytes of UTF-8, given out by the line or by many whole lines at once; never more of it in memory than a block or the longest
+/// row.
+/// </summary>
 /// <param name="stream">The input; UTF-16 with its mark is turned into UTF-8.</param>
 internal sealed class ByteLines(Stream stream)
 {
@@ -20,14 +23,21 @@ internal sealed class ByteLines(Stream stream)
     private bool ended;
     private Decoder? wide;
 
-    /// <summary>Whole lines without any quote, line ends as they are: only line feeds part them, with or without a carriage return before. Null where the next line needs a closer look.</summary>
+    /// <summary>
+    /// Whole lines without any quote, line ends as they are: only line feeds part them, with or without a carriage return before. Null
+    /// where the next line needs a closer look.
+    /// </summary>
     public (byte[] Pooled, int Length)? Plain()
     {
         Fill(Block);
         var there = buffer.AsSpan(start, Math.Min(end - start, Block));
         var quote = there.IndexOf((byte)'"');
-        var length = quote < 0 && ended && there.Length == end - start ? there.Length : (quote < 0 ? there : there[..quote]).LastIndexOf((byte)'\n') + 1;
-        if (length == 0 || there[..length].Count((byte)'\r') != there[..length].Count("\r\n"u8)) return null;
+        var length =
+            quote < 0 && ended && there.Length == end - start
+                ? there.Length
+                : (quote < 0 ? there : there[..quote]).LastIndexOf((byte)'\n') + 1;
+        if (length == 0 || there[..length].Count((byte)'\r') != there[..length].Count("\r\n"u8))
+            return null;
         var pooled = ArrayPool<byte>.Shared.Rent(length);
         there[..length].CopyTo(pooled);
         start += length;
@@ -42,10 +52,13 @@ internal sealed class ByteLines(Stream stream)
         while (true)
         {
             var found = buffer.AsSpan(start + looked, end - start - looked).IndexOfAny((byte)'\n', (byte)'\r');
-            if (found >= 0 && (buffer[start + looked + found] == '\n' || start + looked + found + 1 < end || ended)) return Taken(looked + found, 1);
-            if (found < 0 && end - start > most) return Cut(most);
+            if (found >= 0 && (buffer[start + looked + found] == '\n' || start + looked + found + 1 < end || ended))
+                return Taken(looked + found, 1);
+            if (found < 0 && end - start > most)
+                return Cut(most);
             looked = found >= 0 ? looked + found : end - start;
-            if (ended) return end == start ? null : Taken(looked, 0);
+            if (ended)
+                return end == start ? null : Taken(looked, 0);
             Fill(end - start + 1);
         }
     }
@@ -66,7 +79,8 @@ internal sealed class ByteLines(Stream stream)
     private (string Line, int? BrokenAt) Taken(int length, int lineEnd)
     {
         var text = Text(buffer.AsSpan(start, length));
-        if (lineEnd > 0 && buffer[start + length] == '\r' && start + length + 1 < end && buffer[start + length + 1] == '\n') lineEnd = 2;
+        if (lineEnd > 0 && buffer[start + length] == '\r' && start + length + 1 < end && buffer[start + length + 1] == '\n')
+            lineEnd = 2;
         start += length + lineEnd;
         return text;
     }
@@ -79,7 +93,8 @@ internal sealed class ByteLines(Stream stream)
         {
             var found = buffer.AsSpan(start, end - start).IndexOf((byte)'\n');
             start = found < 0 ? end : start + found + 1;
-            if (found >= 0 || ended) return (text, null);
+            if (found >= 0 || ended)
+                return (text, null);
             Fill(1);
         }
     }
@@ -95,9 +110,11 @@ internal sealed class ByteLines(Stream stream)
                 (start, end) = (0, end - start);
             }
 
-            if (end == buffer.Length) Array.Resize(ref buffer, 2 * buffer.Length);
+            if (end == buffer.Length)
+                Array.Resize(ref buffer, 2 * buffer.Length);
             Read();
-            if (begun || (end < 3 && !ended)) continue;
+            if (begun || (end < 3 && !ended))
+                continue;
             begun = true;
             SeeMark();
         }
@@ -121,8 +138,10 @@ internal sealed class ByteLines(Stream stream)
     private void SeeMark()
     {
         var there = buffer.AsSpan(0, end);
-        if (there is [0xEF, 0xBB, 0xBF, ..]) start = 3;
-        if (there is not ([0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])) return;
+        if (there is [0xEF, 0xBB, 0xBF, ..])
+            start = 3;
+        if (there is not ([0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]))
+            return;
         wide = new UnicodeEncoding(there[0] == 0xFE, false).GetDecoder();
         var raw = there[2..].ToArray();
         end = 0;
@@ -134,7 +153,8 @@ internal sealed class ByteLines(Stream stream)
         var letters = new char[wide!.GetCharCount(raw, raw.IsEmpty)];
         wide.GetChars(raw, letters, raw.IsEmpty);
         var bytes = Encoding.UTF8.GetBytes(letters);
-        if (buffer.Length - end < bytes.Length) Array.Resize(ref buffer, 2 * (end + bytes.Length));
+        if (buffer.Length - end < bytes.Length)
+            Array.Resize(ref buffer, 2 * (end + bytes.Length));
         bytes.CopyTo(buffer, end);
         end += bytes.Length;
     }

@@ -37,7 +37,8 @@ internal sealed class FleetAnswers
     /// <summary>The answer, or why the row could not be read.</summary>
     public (Answered? Answer, Problem? Wrong) Of(FleetRow row)
     {
-        if (columns is null || row.Wrong is not null) return Caught(row, () => Answered.Of(Assessor.Assess(book, Job(row)), book.Vocabulary));
+        if (columns is null || row.Wrong is not null)
+            return Caught(row, () => Answered.Of(Assessor.Assess(book, Job(row)), book.Vocabulary));
         var stated = columns.Combination(row);
         return kept.TryGet(stated, out var known) ? (known, null) : Caught(row, () => kept.Keep(stated, Like!.Of(row, Job).Own));
     }
@@ -55,7 +56,8 @@ internal sealed class FleetAnswers
 
     private static (T? Answer, Problem? Wrong) Caught<T>(FleetRow row, Func<T> answer)
     {
-        if (row.Wrong is { } wrong) return (default, wrong);
+        if (row.Wrong is { } wrong)
+            return (default, wrong);
         try
         {
             return (answer(), null);
@@ -75,23 +77,47 @@ internal sealed class FleetAnswers
             var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(row.Cells[0]));
             return reader.Read() && JsonNodes.Read(ref reader, file) is Mapping job && !reader.Read()
                 ? Placed(job, row.Line)
-                : throw new InputException(Problem.Error("wrong-shape", new Mark(file, row.Line, 1), "a line is one job: keys with values", "write {\"registered-in\": ...}"));
+                : throw new InputException(
+                    Problem.Error(
+                        "wrong-shape",
+                        new Mark(file, row.Line, 1),
+                        "a line is one job: keys with values",
+                        "write {\"registered-in\": ...}"
+                    )
+                );
         }
         catch (JsonException broken)
         {
-            throw new InputException(Problem.Error("not-json", new Mark(file, row.Line, (int)(broken.BytePositionInLine ?? 0) + 1), "the line is not JSON", "a line is one job, whole"));
+            throw new InputException(
+                Problem.Error(
+                    "not-json",
+                    new Mark(file, row.Line, (int)(broken.BytePositionInLine ?? 0) + 1),
+                    "the line is not JSON",
+                    "a line is one job, whole"
+                )
+            );
         }
     }
 
     /// <summary>The job with the places of the file instead of those of the line alone.</summary>
     private Mapping Placed(Mapping job, int line) => (Mapping)Placed((Node)job, line);
 
-    private Node Placed(Node node, int line) => node switch
-    {
-        Mapping map => map with { Mark = At(map.Mark, line), Entries = [.. map.Entries.Select(each => KeyValuePair.Create(each.Key with { Mark = At(each.Key.Mark, line) }, Placed(each.Value, line)))] },
-        Sequence list => list with { Mark = At(list.Mark, line), Items = [.. list.Items.Select(item => Placed(item, line))] },
-        _ => node with { Mark = At(node.Mark, line) },
-    };
+    private Node Placed(Node node, int line) =>
+        node switch
+        {
+            Mapping map => map with
+            {
+                Mark = At(map.Mark, line),
+                Entries =
+                [
+                    .. map.Entries.Select(each =>
+                        KeyValuePair.Create(each.Key with { Mark = At(each.Key.Mark, line) }, Placed(each.Value, line))
+                    ),
+                ],
+            },
+            Sequence list => list with { Mark = At(list.Mark, line), Items = [.. list.Items.Select(item => Placed(item, line))] },
+            _ => node with { Mark = At(node.Mark, line) },
+        };
 
     private Mark At(Mark mark, int line) => new(file, line, Math.Max(1, mark.Column));
 }

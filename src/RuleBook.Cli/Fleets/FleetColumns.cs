@@ -24,13 +24,20 @@ internal sealed class FleetColumns
         for (var at = 0; at < Header.Length; at++)
         {
             var (name, mark) = (Header[at], new Mark(file, 1, at + 1));
-            if (Header.IndexOf(name) < at) throw Refused("duplicate-key", mark, $"the column '{name}' stands twice", "keep one of the two");
-            if (Answered.Columns.Contains(name) || name == Answered.Before) throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");
+            if (Header.IndexOf(name) < at)
+                throw Refused("duplicate-key", mark, $"the column '{name}' stands twice", "keep one of the two");
+            if (Answered.Columns.Contains(name) || name == Answered.Before)
+                throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");
         }
 
         Asked = [.. Enumerable.Range(0, Header.Length).Where(at => isKey[at] && Header[at] != "job")];
         if (!Header.Contains("registered-in"))
-            throw Refused("missing-key", new Mark(file, 1, 1), "no column is headed 'registered-in'", $"{Spelling.Tip("registered-in", [.. Header])} 'fleet --template' writes a header".Trim());
+            throw Refused(
+                "missing-key",
+                new Mark(file, 1, 1),
+                "no column is headed 'registered-in'",
+                $"{Spelling.Tip("registered-in", [.. Header])} 'fleet --template' writes a header".Trim()
+            );
     }
 
     /// <summary>The headers in written order.</summary>
@@ -55,13 +62,22 @@ internal sealed class FleetColumns
         return job;
     }
 
-    private static bool IsKey(string name) => Single.Contains(name) || Lists.Contains(name)
+    private static bool IsKey(string name) =>
+        Single.Contains(name)
+        || Lists.Contains(name)
         || (name.Split('.') is { Length: 2 or 3 } parts && Groups.Contains(parts[0]) && parts.All(part => part.Length > 0));
 
     /// <summary>Placard sizes and other lists stand in one cell, parted by semicolons.</summary>
-    private static Node Value(string path, string text, Mark mark) => Lists.Contains(path)
-        ? new Sequence([.. text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(item => new Scalar(item, mark))], mark)
-        : new Scalar(text, mark);
+    private static Node Value(string path, string text, Mark mark) =>
+        Lists.Contains(path)
+            ? new Sequence(
+                [
+                    .. text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                        .Select(item => new Scalar(item, mark)),
+                ],
+                mark
+            )
+            : new Scalar(text, mark);
 
     private static Mapping With(Mapping into, ReadOnlySpan<string> path, Node value)
     {
@@ -69,7 +85,10 @@ internal sealed class FleetColumns
         var inner = path.Length == 1 ? value : With(into.Find(key) as Mapping ?? new Mapping([], value.Mark), path[1..], value);
         var entry = KeyValuePair.Create(new Scalar(key, value.Mark), inner);
         var known = into.Entries.FirstOrDefault(each => each.Key.Text == key);
-        return into with { Entries = known.Key is null ? into.Entries.Add(entry) : into.Entries.Replace(known, KeyValuePair.Create(known.Key, inner)) };
+        return into with
+        {
+            Entries = known.Key is null ? into.Entries.Add(entry) : into.Entries.Replace(known, KeyValuePair.Create(known.Key, inner)),
+        };
     }
 
     private static InputException Refused(string code, Mark mark, string text, string tip) => new(Problem.Error(code, mark, text, tip));

@@ -19,7 +19,8 @@ internal sealed class FleetEffect(string book)
     /// <param name="now">The answer.</param>
     public void Add(long number, Answered? before, Answered now)
     {
-        if (before is not null && (ReferenceEquals(before.Line, now.Line) || before.Line == now.Line)) return;
+        if (before is not null && (ReferenceEquals(before.Line, now.Line) || before.Line == now.Line))
+            return;
         var key = before?.Verdict == now.Verdict ? (Otherwise, now.Verdict) : (before?.Verdict ?? Unreadable, now.Verdict);
         var (rows, first, state) = changed.GetValueOrDefault(key, (0, number, now.State));
         changed[key] = (rows + 1, first, state);
@@ -28,10 +29,12 @@ internal sealed class FleetEffect(string book)
     /// <summary>What is counted so far.</summary>
     public EffectCount[] Counts
     {
-        get => [.. changed.Select(each => new EffectCount(each.Key.From, each.Key.To, each.Value.Rows, each.Value.First, each.Value.State))];
+        get =>
+            [.. changed.Select(each => new EffectCount(each.Key.From, each.Key.To, each.Value.Rows, each.Value.First, each.Value.State))];
         init
         {
-            foreach (var each in value) changed[(each.From, each.To)] = (each.Rows, each.First, each.State);
+            foreach (var each in value)
+                changed[(each.From, each.To)] = (each.Rows, each.First, each.State);
         }
     }
 

@@ -24,10 +24,14 @@ internal sealed class FleetReader : IDisposable
     public FleetReader(string file, Stream stream, bool isJson, long after = 0)
     {
         (this.file, this.stream, this.after, text) = (file, stream, after, new ByteLines(stream));
-        if (isJson) return;
+        if (isJson)
+            return;
         using (var first = Sep.Reader(Settings).FromText(HeaderText()))
         {
-            if (!Next(first)) throw new InputException(Problem.Error("empty-file", new Mark(file, 1, 1), "the file has no header", "'fleet --template' writes one"));
+            if (!Next(first))
+                throw new InputException(
+                    Problem.Error("empty-file", new Mark(file, 1, 1), "the file has no header", "'fleet --template' writes one")
+                );
             Columns = new FleetColumns(file, CellsOf(first.Current));
             Separator = first.Spec.Sep;
         }
@@ -42,35 +46,45 @@ internal sealed class FleetReader : IDisposable
     public Sep Separator { get; }
 
     /// <summary>The rows in blocks, in written order.</summary>
-    public IEnumerable<FleetBlock> Blocks() => csv is null
-        ? Lines().Chunk(RowsABlock).Select(rows => new JsonBlock(rows))
-        : CsvBlocks().Select(block => Behind(block, after)).OfType<FleetBlock>();
+    public IEnumerable<FleetBlock> Blocks() =>
+        csv is null
+            ? Lines().Chunk(RowsABlock).Select(rows => new JsonBlock(rows))
+            : CsvBlocks().Select(block => Behind(block, after)).OfType<FleetBlock>();
 
     /// <summary>The rows in written order, without blank ones.</summary>
     public IEnumerable<FleetRow> Rows() => Blocks().SelectMany(Rows).OfType<FleetRow>();
 
     /// <summary>The rows of a block; several blocks may be read at once. Null of a blank row.</summary>
     /// <exception cref="InputException">A row cannot be read.</exception>
-    public IEnumerable<FleetRow?> Rows(FleetBlock block) => block switch
-    {
-        JsonBlock json => (IEnumerable<FleetRow?>)json.Rows,
-        QuotedBlock quoted => Rows(quoted),
-        PlainBlock plain => Rows(plain),
-        _ => throw new ArgumentException("no such block", nameof(block)),
-    };
+    public IEnumerable<FleetRow?> Rows(FleetBlock block) =>
+        block switch
+        {
+            JsonBlock json => (IEnumerable<FleetRow?>)json.Rows,
+            QuotedBlock quoted => Rows(quoted),
+            PlainBlock plain => Rows(plain),
+            _ => throw new ArgumentException("no such block", nameof(block)),
+        };
 
     /// <summary>A row without quotes as it is kept; null where it is blank.</summary>
     public FleetRow? Row(ReadOnlySpan<byte> row, long number, int on)
     {
         var (written, broken) = ByteLines.Text(row);
-        if (broken is { } at) written = ClosedQuotes.NotUtf8(1 + written.AsSpan(0, at).Count(Separator.Separator));
-        else if (written.Length > ByteLines.LongestRow) written = ClosedQuotes.TooLong;
+        if (broken is { } at)
+            written = ClosedQuotes.NotUtf8(1 + written.AsSpan(0, at).Count(Separator.Separator));
+        else if (written.Length > ByteLines.LongestRow)
+            written = ClosedQuotes.TooLong;
         return Row(written.Split(Separator.Separator), number, on);
     }
 
     public void Dispose() => stream.Dispose();
 
-    private static SepReaderOptions Settings(SepReaderOptions options) => options with { HasHeader = false, Unescape = true, DisableColCountCheck = true };
+    private static SepReaderOptions Settings(SepReaderOptions options) =>
+        options with
+        {
+            HasHeader = false,
+            Unescape = true,
+            DisableColCountCheck = true,
+        };
 
     private IEnumerable<FleetBlock> CsvBlocks()
     {
@@ -78,7 +92,8 @@ internal sealed class FleetReader : IDisposable
         while (true)
         {
             FleetBlock block = csv!.Owes || text.Plain() is not { } plain ? Quoted(number) : Plain(plain, number);
-            if (block.Count == 0) yield break;
+            if (block.Count == 0)
+                yield break;
             yield return block;
             number += block.Count;
         }
@@ -108,13 +123,16 @@ internal sealed class FleetReader : IDisposable
     /// <summary>What of a block comes behind so many rows; null where nothing does.</summary>
     private static FleetBlock? Behind(FleetBlock block, long rows)
     {
-        if (block.First > rows) return block;
-        if (block.First + block.Count - 1 <= rows) return null;
+        if (block.First > rows)
+            return block;
+        if (block.First + block.Count - 1 <= rows)
+            return null;
         var passed = (int)(rows - block.First + 1);
         if (block is PlainBlock plain)
         {
             var from = 0;
-            for (var at = 0; at < passed; at++) from += plain.Bytes.AsSpan(from, plain.Length - from).IndexOf((byte)'\n') + 1;
+            for (var at = 0; at < passed; at++)
+                from += plain.Bytes.AsSpan(from, plain.Length - from).IndexOf((byte)'\n') + 1;
             plain.Bytes.AsSpan(from, plain.Length - from).CopyTo(plain.Bytes);
             return plain with { Length = plain.Length - from, First = rows + 1, Count = plain.Count - passed, Line = plain.Line + passed };
         }
@@ -122,15 +140,23 @@ internal sealed class FleetReader : IDisposable
         var quoted = (QuotedBlock)block;
         var start = 0;
         for (var at = 0; at < passed; at++)
-            for (var lines = quoted.Lines[at + 1] - quoted.Lines[at]; lines > 0; lines--) start = quoted.Text.IndexOf('\n', start) + 1;
-        return quoted with { Text = quoted.Text[start..], First = rows + 1, Lines = [.. quoted.Lines.Skip(passed)], Count = quoted.Count - passed };
+        for (var lines = quoted.Lines[at + 1] - quoted.Lines[at]; lines > 0; lines--)
+            start = quoted.Text.IndexOf('\n', start) + 1;
+        return quoted with
+        {
+            Text = quoted.Text[start..],
+            First = rows + 1,
+            Lines = [.. quoted.Lines.Skip(passed)],
+            Count = quoted.Count - passed,
+        };
     }
 
     private List<FleetRow?> Rows(PlainBlock block)
     {
         var rows = new List<FleetRow?>(block.Count);
         var left = block.Bytes.AsSpan(0, block.Length);
-        while (!left.IsEmpty) rows.Add(Row(NextLine(ref left), block.First + rows.Count, block.Line + rows.Count));
+        while (!left.IsEmpty)
+            rows.Add(Row(NextLine(ref left), block.First + rows.Count, block.Line + rows.Count));
         return rows;
     }
 
@@ -149,7 +175,8 @@ internal sealed class FleetReader : IDisposable
         try
         {
             using var rows = Sep.New(Separator.Separator).Reader(Settings).FromText(block.Text);
-            while (rows.MoveNext()) made.Add(Row(CellsOf(rows.Current), block.First + made.Count, block.Lines[made.Count]));
+            while (rows.MoveNext())
+                made.Add(Row(CellsOf(rows.Current), block.First + made.Count, block.Lines[made.Count]));
             return made;
         }
         catch (Exception broken) when (broken is InvalidDataException or NotSupportedException or ArgumentException)
@@ -162,11 +189,23 @@ internal sealed class FleetReader : IDisposable
     private FleetRow? Row(string[] cells, long number, int on)
     {
         var (count, width) = (cells.Length, Columns!.Header.Length);
-        if (count == 1 && cells[0].Length == 0 && width > 1) return null;
+        if (count == 1 && cells[0].Length == 0 && width > 1)
+            return null;
         if (count == 1 && ClosedQuotes.WhatIsWrong(cells[0]) is var (what, tip, column))
             return new FleetRow(number, on, cells, Problem.Error("not-csv", new Mark(file, on, Math.Min(column, width)), what, tip));
-        return new FleetRow(number, on, cells, count == width ? null : Problem.Error(
-            "wrong-shape", new Mark(file, on, Math.Min(count, width) + 1), $"the row has {count} cells, the header {width}", "quote a cell that holds the separator"));
+        return new FleetRow(
+            number,
+            on,
+            cells,
+            count == width
+                ? null
+                : Problem.Error(
+                    "wrong-shape",
+                    new Mark(file, on, Math.Min(count, width) + 1),
+                    $"the row has {count} cells, the header {width}",
+                    "quote a cell that holds the separator"
+                )
+        );
     }
 
     /// <summary>The first row as it is written; a header may go over several lines.</summary>
@@ -175,26 +214,31 @@ internal sealed class FleetReader : IDisposable
         var header = new StringBuilder();
         do
         {
-            if (text.Line() is not var (written, broken)) break;
+            if (text.Line() is not var (written, broken))
+                break;
             line++;
-            if (broken is { } at) throw new InputException(Problem.Error("not-utf-8", new Mark(file, line, at + 1), "the header is not UTF-8", "save the file as UTF-8"));
+            if (broken is { } at)
+                throw new InputException(
+                    Problem.Error("not-utf-8", new Mark(file, line, at + 1), "the header is not UTF-8", "save the file as UTF-8")
+                );
             header.Append(written).Append('\n');
-        }
-        while (header.Length < ByteLines.LongestRow && (Quotes(header) & 1) != 0);
+        } while (header.Length < ByteLines.LongestRow && (Quotes(header) & 1) != 0);
         return header.ToString();
     }
 
     private static int Quotes(StringBuilder text)
     {
         var count = 0;
-        foreach (var part in text.GetChunks()) count += part.Span.Count('"');
+        foreach (var part in text.GetChunks())
+            count += part.Span.Count('"');
         return count;
     }
 
     private static string[] CellsOf(SepReader.Row row)
     {
         var cells = new string[row.ColCount];
-        for (var at = 0; at < cells.Length; at++) cells[at] = row[at].ToString();
+        for (var at = 0; at < cells.Length; at++)
+            cells[at] = row[at].ToString();
         return cells;
     }
 
@@ -210,8 +254,15 @@ internal sealed class FleetReader : IDisposable
         }
     }
 
-    private InputException Broken(int on, string what, Exception broken) => new(Problem.Error(
-        "not-csv", new Mark(file, on, 1), $"{what} cannot be read: {broken.Message}", "look for a quote that is not closed"));
+    private InputException Broken(int on, string what, Exception broken) =>
+        new(
+            Problem.Error(
+                "not-csv",
+                new Mark(file, on, 1),
+                $"{what} cannot be read: {broken.Message}",
+                "look for a quote that is not closed"
+            )
+        );
 
     private IEnumerable<FleetRow> Lines()
     {
@@ -219,9 +270,18 @@ internal sealed class FleetReader : IDisposable
         while (text.Line() is var (written, broken))
         {
             line++;
-            if (string.IsNullOrWhiteSpace(written) || ++number <= after) continue;
-            var wrong = broken is { } at ? Problem.Error("not-utf-8", new Mark(file, line, at + 1), "the line is not UTF-8", "save the file as UTF-8")
-                : written.Length > ByteLines.LongestRow ? Problem.Error("not-json", new Mark(file, line, 1), $"the line has more than {ByteLines.LongestRow} characters", "a line is one job")
+            if (string.IsNullOrWhiteSpace(written) || ++number <= after)
+                continue;
+            var wrong =
+                broken is { } at
+                    ? Problem.Error("not-utf-8", new Mark(file, line, at + 1), "the line is not UTF-8", "save the file as UTF-8")
+                : written.Length > ByteLines.LongestRow
+                    ? Problem.Error(
+                        "not-json",
+                        new Mark(file, line, 1),
+                        $"the line has more than {ByteLines.LongestRow} characters",
+                        "a line is one job"
+                    )
                 : null;
             yield return new FleetRow(number, line, [written], wrong);
         }

@@ -30,12 +30,19 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
     /// <summary>Told every few seconds which row is the last that is written; null where nobody notes it.</summary>
     public Action<long>? Note { get; init; }
 
-    /// <summary>Writes every row that can be read to <paramref name="output"/>, and why the others cannot to <paramref name="rejected"/>.</summary>
+    /// <summary>
+    /// Writes every row that can be read to <paramref name="output"/>, and why the others cannot to <paramref name="rejected"/>.
+    /// </summary>
     /// <param name="output">For answers, as UTF-8.</param>
     /// <param name="rejected">For rows that cannot be read; null where nobody keeps them.</param>
     /// <param name="progress">Told how far it is, once a second; null where nobody looks.</param>
     /// <param name="stop">Ends the run.</param>
-    public void Run(Action<ReadOnlyMemory<byte>> output, Action<ReadOnlyMemory<byte>>? rejected, Action<string>? progress, CancellationToken stop)
+    public void Run(
+        Action<ReadOnlyMemory<byte>> output,
+        Action<ReadOnlyMemory<byte>>? rejected,
+        Action<string>? progress,
+        CancellationToken stop
+    )
     {
         var (watch, told, earlier) = (Stopwatch.StartNew(), TimeSpan.Zero, Summary.Rows);
         if (!GoesOn)
@@ -50,24 +57,36 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
             stop.ThrowIfCancellationRequested();
             output(block.Written);
             Count(block, rejected);
-            if (watch.Elapsed - told < Between) continue;
+            if (watch.Elapsed - told < Between)
+                continue;
             told = watch.Elapsed;
             Note?.Invoke(block.Last);
-            progress?.Invoke(string.Create(CultureInfo.InvariantCulture, $"{Summary.Rows} rows, {(Summary.Rows - earlier) / told.TotalSeconds:F0} a second"));
+            progress?.Invoke(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Summary.Rows} rows, {(Summary.Rows - earlier) / told.TotalSeconds:F0} a second"
+                )
+            );
         }
     }
 
     /// <summary>What is made of each block, on all cores, in their order; never more than a few blocks ahead of what is written.</summary>
-    private static IEnumerable<AnsweredBlock> InOrder(IEnumerable<FleetBlock> blocks, Func<FleetBlock, AnsweredBlock> make, CancellationToken stop)
+    private static IEnumerable<AnsweredBlock> InOrder(
+        IEnumerable<FleetBlock> blocks,
+        Func<FleetBlock, AnsweredBlock> make,
+        CancellationToken stop
+    )
     {
         var running = new Queue<Task<AnsweredBlock>>();
         foreach (var block in blocks)
         {
             running.Enqueue(Task.Run(() => make(block), stop));
-            if (running.Count > 2 * Environment.ProcessorCount) yield return running.Dequeue().GetAwaiter().GetResult();
+            if (running.Count > 2 * Environment.ProcessorCount)
+                yield return running.Dequeue().GetAwaiter().GetResult();
         }
 
-        while (running.TryDequeue(out var next)) yield return next.GetAwaiter().GetResult();
+        while (running.TryDequeue(out var next))
+            yield return next.GetAwaiter().GetResult();
     }
 
     private AnsweredBlock Answer(FleetBlock block)
@@ -81,10 +100,12 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
         }
         else
         {
-            foreach (var row in reader.Rows(block).OfType<FleetRow>()) Answer(row, into);
+            foreach (var row in reader.Rows(block).OfType<FleetRow>())
+                Answer(row, into);
         }
 
-        if (block is PlainBlock { Bytes: var pooled }) ArrayPool<byte>.Shared.Return(pooled);
+        if (block is PlainBlock { Bytes: var pooled })
+            ArrayPool<byte>.Shared.Return(pooled);
         return into;
     }
 
@@ -102,19 +123,23 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
         into.Write(text);
         into.Defused += defused;
         into.Count(answer);
-        if (before is not null) into.Compared.Add((row.Number, earlier, answer));
+        if (before is not null)
+            into.Compared.Add((row.Number, earlier, answer));
     }
 
     private void Count(AnsweredBlock block, Action<ReadOnlyMemory<byte>>? rejected)
     {
-        foreach (var (answer, times) in block.Counts) Summary.Add(answer, times);
-        foreach (var (number, earlier, now) in block.Compared) effect?.Add(number, earlier, now);
+        foreach (var (answer, times) in block.Counts)
+            Summary.Add(answer, times);
+        foreach (var (number, earlier, now) in block.Compared)
+            effect?.Add(number, earlier, now);
         Summary.Defused += block.Defused;
         foreach (var (row, wrong) in block.Refused)
         {
             Summary.Reject();
             rejected?.Invoke(Encoding.UTF8.GetBytes(writer.Rejected(row, wrong)));
-            if (Problems.Count < Surroundings.MostProblems) Problems.Add(wrong.ToString());
+            if (Problems.Count < Surroundings.MostProblems)
+                Problems.Add(wrong.ToString());
         }
     }
 }

@@ -12,7 +12,15 @@ namespace RuleBook.Cli.Fleets;
 /// <param name="Summary">What was counted until then.</param>
 /// <param name="Effect">What an earlier book answered otherwise until then; null where none is asked.</param>
 /// <param name="Problems">The first rows that could not be read, as they are told.</param>
-internal sealed record FleetState(string Run, long Row, long Output, long Rejected, FleetCounts Summary, EffectCount[]? Effect, string[] Problems)
+internal sealed record FleetState(
+    string Run,
+    long Row,
+    long Output,
+    long Rejected,
+    FleetCounts Summary,
+    EffectCount[]? Effect,
+    string[] Problems
+)
 {
     /// <summary>Notes it whole or not at all.</summary>
     public void Write(Destination output) => WholeFile.Write(PathOf(output), JsonSerializer.Serialize(this));
@@ -22,8 +30,15 @@ internal sealed record FleetState(string Run, long Row, long Output, long Reject
     public static FleetState? Read(Destination output, string run)
     {
         var path = PathOf(output);
-        if (!File.Exists(path) || Parsed(File.ReadAllText(path)) is not { } noted) return null;
-        return noted.Run == run ? noted : throw Refused(output.Path, "the run that died was of another book, day, input or output", "run it without --resume, or with the same book and options");
+        if (!File.Exists(path) || Parsed(File.ReadAllText(path)) is not { } noted)
+            return null;
+        return noted.Run == run
+            ? noted
+            : throw Refused(
+                output.Path,
+                "the run that died was of another book, day, input or output",
+                "run it without --resume, or with the same book and options"
+            );
     }
 
     /// <summary>Forgets it.</summary>
@@ -43,11 +58,19 @@ internal sealed record FleetState(string Run, long Row, long Output, long Reject
 
     private static string PathOf(Destination output) => WrittenAside.Beside(output, "state");
 
-    private static InputException Refused(string output, string what, string tip) => new(Problem.Error("not-resumable", new Mark(output, 1, 1), what, tip));
+    private static InputException Refused(string output, string what, string tip) =>
+        new(Problem.Error("not-resumable", new Mark(output, 1, 1), what, tip));
 }
 
 /// <summary>What a summary has counted.</summary>
-internal sealed record FleetCounts(long Rows, long Rejected, long Defused, Dictionary<string, long> Verdicts, Dictionary<string, long> States, Dictionary<string, long> Reasons);
+internal sealed record FleetCounts(
+    long Rows,
+    long Rejected,
+    long Defused,
+    Dictionary<string, long> Verdicts,
+    Dictionary<string, long> States,
+    Dictionary<string, long> Reasons
+);
 
 /// <summary>Rows that changed alike.</summary>
 internal sealed record EffectCount(string From, string To, long Rows, long First, string State);

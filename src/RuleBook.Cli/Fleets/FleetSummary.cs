@@ -39,12 +39,12 @@ internal sealed class FleetSummary
             CountPending();
             return new FleetCounts(rows, Rejected, Defused, new(verdicts), new(states), new(reasons));
         }
-
         init
         {
             (rows, Rejected, Defused) = (value.Rows, value.Rejected, value.Defused);
             foreach (var (into, from) in new[] { (verdicts, value.Verdicts), (states, value.States), (reasons, value.Reasons) })
-                foreach (var (key, times) in from) into[key] = times;
+            foreach (var (key, times) in from)
+                into[key] = times;
         }
     }
 
@@ -55,7 +55,8 @@ internal sealed class FleetSummary
     {
         rows += times;
         CollectionsMarshal.GetValueRefOrAddDefault(pending, answer, out _) += times;
-        if (pending.Count >= MostPending) CountPending();
+        if (pending.Count >= MostPending)
+            CountPending();
     }
 
     /// <summary>The lines to tell.</summary>
@@ -63,10 +64,14 @@ internal sealed class FleetSummary
     {
         CountPending();
         yield return $"{Figure(Rows)} rows: {string.Join(", ", Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected"))}";
-        foreach (var (state, rows) in states) yield return $"  {state}: {Figure(rows)}";
-        if (reasons.Count > 0) yield return "most common reasons:";
-        foreach (var (reason, rows) in Most(reasons).Take(MostReasons)) yield return $"  {Figure(rows)}: {Visible.Of(reason)}";
-        if (Defused > 0) yield return $"{Figure(Defused)} cells begin like a formula of a spreadsheet: each has an apostrophe before it in what was written";
+        foreach (var (state, rows) in states)
+            yield return $"  {state}: {Figure(rows)}";
+        if (reasons.Count > 0)
+            yield return "most common reasons:";
+        foreach (var (reason, rows) in Most(reasons).Take(MostReasons))
+            yield return $"  {Figure(rows)}: {Visible.Of(reason)}";
+        if (Defused > 0)
+            yield return $"{Figure(Defused)} cells begin like a formula of a spreadsheet: each has an apostrophe before it in what was written";
         yield return "This is not legal advice: the authority and the certifier decide. One row in full: --explain ROW";
     }
 
@@ -76,15 +81,18 @@ internal sealed class FleetSummary
         {
             Count(verdicts, answer.Verdict, times);
             Count(states, $"{answer.State} {answer.Verdict}", times);
-            foreach (var reason in answer.Reasons) Count(reasons, reasons.Count < MostCounted || reasons.ContainsKey(reason) ? reason : "other reasons", times);
+            foreach (var reason in answer.Reasons)
+                Count(reasons, reasons.Count < MostCounted || reasons.ContainsKey(reason) ? reason : "other reasons", times);
         }
 
         pending.Clear();
     }
 
-    private static void Count(SortedDictionary<string, long> into, string key, long times) => into[key] = into.GetValueOrDefault(key) + times;
+    private static void Count(SortedDictionary<string, long> into, string key, long times) =>
+        into[key] = into.GetValueOrDefault(key) + times;
 
-    private static IEnumerable<KeyValuePair<string, long>> Most(SortedDictionary<string, long> counts) => counts.OrderByDescending(each => each.Value);
+    private static IEnumerable<KeyValuePair<string, long>> Most(SortedDictionary<string, long> counts) =>
+        counts.OrderByDescending(each => each.Value);
 
     private static string Figure(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

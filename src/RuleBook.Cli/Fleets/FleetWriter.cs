@@ -14,7 +14,8 @@ internal sealed class FleetWriter(FleetColumns? columns, bool against)
     public const string LineEnd = "\r\n";
 
     /// <summary>The header; empty of NDJSON.</summary>
-    public string Header => columns is null ? "" : Csv.Row([.. columns.Header, .. Answered.Columns, .. against ? [Answered.Before] : Array.Empty<string>()]);
+    public string Header =>
+        columns is null ? "" : Csv.Row([.. columns.Header, .. Answered.Columns, .. against ? [Answered.Before] : Array.Empty<string>()]);
 
     /// <summary>A row, and how many of its cells a spreadsheet would have run.</summary>
     /// <param name="row">The row.</param>
@@ -22,25 +23,30 @@ internal sealed class FleetWriter(FleetColumns? columns, bool against)
     /// <param name="before">That of an earlier book; null where none is asked, or it could not read the row.</param>
     public (string Text, int Defused) Row(FleetRow row, Answered answer, Answered? before)
     {
-        if (columns is null) return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer, before)}}}\n", 0);
-        return (string.Concat(string.Join(',', row.Cells.Select(Csv.Cell)), ",", End(answer, before)), row.Cells.Count(IsDefused) + answer.Defused);
+        if (columns is null)
+            return ($"{{\"job\":{row.Cells[0].Trim()},\"answer\":{Json(answer, before)}}}\n", 0);
+        return (
+            string.Concat(string.Join(',', row.Cells.Select(Csv.Cell)), ",", End(answer, before)),
+            row.Cells.Count(IsDefused) + answer.Defused
+        );
     }
 
-    private string End(Answered answer, Answered? before) => against ? $"{answer.Line},{before?.Verdict ?? FleetEffect.Unreadable}{LineEnd}" : answer.Line + LineEnd;
+    private string End(Answered answer, Answered? before) =>
+        against ? $"{answer.Line},{before?.Verdict ?? FleetEffect.Unreadable}{LineEnd}" : answer.Line + LineEnd;
 
     /// <summary>The header of what could not be read.</summary>
     public static string RejectedHeader => Csv.Row(["row", "line", "column", "header", "reason", "tip"]);
 
     /// <summary>Why a row could not be read.</summary>
-    public string Rejected(FleetRow row, Problem wrong) => Csv.Row(
-    [
-        Figure(row.Number),
-        Figure(row.Line),
-        Figure(wrong.Mark.Column),
-        columns is not null && wrong.Mark.Column <= columns.Header.Length ? columns.Header[wrong.Mark.Column - 1] : "",
-        wrong.Text,
-        wrong.Tip,
-    ]);
+    public string Rejected(FleetRow row, Problem wrong) =>
+        Csv.Row([
+            Figure(row.Number),
+            Figure(row.Line),
+            Figure(wrong.Mark.Column),
+            columns is not null && wrong.Mark.Column <= columns.Header.Length ? columns.Header[wrong.Mark.Column - 1] : "",
+            wrong.Text,
+            wrong.Tip,
+        ]);
 
     /// <summary>Whether a spreadsheet would have run the cell.</summary>
     public static bool IsDefused(string cell) => cell.Length > 0 && cell[0] != '\'' && Csv.Cell(cell).TrimStart('"') is ['\'', ..];
@@ -51,8 +57,10 @@ internal sealed class FleetWriter(FleetColumns? columns, bool against)
         using (var json = new Utf8JsonWriter(buffer))
         {
             json.WriteStartObject();
-            for (var at = 0; at < Answered.Columns.Length; at++) json.WriteString(Answered.Columns[at], answer.Cells[at]);
-            if (against) json.WriteString(Answered.Before, before?.Verdict ?? FleetEffect.Unreadable);
+            for (var at = 0; at < Answered.Columns.Length; at++)
+                json.WriteString(Answered.Columns[at], answer.Cells[at]);
+            if (against)
+                json.WriteString(Answered.Before, before?.Verdict ?? FleetEffect.Unreadable);
             json.WriteEndObject();
         }
 

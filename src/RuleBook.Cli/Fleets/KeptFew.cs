@@ -3,7 +3,10 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace RuleBook.Cli.Fleets;
 
-/// <summary>Keeps values by key; when there are more than <paramref name="most"/>, all are forgotten, so that the memory stays the same. Safe for any number of threads.</summary>
+/// <summary>
+/// Keeps values by key; when there are more than <paramref name="most"/>, all are forgotten, so that the memory stays the same. Safe for
+/// any number of threads.
+/// </summary>
 /// <param name="most">About how many are kept.</param>
 internal sealed class KeptFew<TKey, TValue>(int most)
     where TKey : notnull

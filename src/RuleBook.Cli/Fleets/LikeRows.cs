@@ -18,8 +18,8 @@ internal readonly record struct Likeness(Answered Own, SameCells? Same, SharedAn
 internal sealed record SharedAnswer(Answered Told, ImmutableArray<(LimitCheck Check, ImmutableArray<string> Parts)> Limits);
 
 /// <summary>
-/// Answers of rows that differ from one before only in plain measures which lie in the same cells of the rules: the same answer with another margin,
-/// without an assessment of their own. Safe for any number of threads.
+/// Answers of rows that differ from one before only in plain measures which lie in the same cells of the rules: the same answer with
+/// another margin, without an assessment of their own. Safe for any number of threads.
 /// </summary>
 internal sealed class LikeRows
 {
@@ -38,9 +38,9 @@ internal sealed class LikeRows
         Plain =
         [
             .. from column in columns.Asked
-               from measure in book.Vocabulary.Measures.Values
-               where measure.Job == columns.Header[column] && SameCells.IsPlain(measure)
-               select (column, measure),
+            from measure in book.Vocabulary.Measures.Values
+            where measure.Job == columns.Header[column] && SameCells.IsPlain(measure)
+            select (column, measure),
         ];
     }
 
@@ -58,32 +58,41 @@ internal sealed class LikeRows
         var cells = (string[])row.Cells.Clone();
         foreach (var (column, measure) in Plain)
         {
-            if (Amount(column, measure.Name, row.Cells[column], job) is not { } amount) continue;
+            if (Amount(column, measure.Name, row.Cells[column], job) is not { } amount)
+                continue;
             values[varying.Count] = amount;
             varying.Add(measure.Name);
             cells[column] = "\u0001"; // stated, and placed by its value
         }
 
-        if (varying.Count == 0) return new Likeness(Answered.Of(Assess(job), book.Vocabulary), null, null);
+        if (varying.Count == 0)
+            return new Likeness(Answered.Of(Assess(job), book.Vocabulary), null, null);
         var stated = values.AsSpan(0, varying.Count);
         var same = Kept(kinds, columns.Combination(row with { Cells = cells }), _ => SameCells.Of(book, job.Value, varying.ToImmutable()));
-        if (same is null) return new Likeness(Answered.Of(Assess(job), book.Vocabulary), null, null);
+        if (same is null)
+            return new Likeness(Answered.Of(Assess(job), book.Vocabulary), null, null);
         var at = (same, same.Key(stated));
-        if (answers.TryGet(at, out var like)) return new Likeness(like.Told.With(same.Tightest(like.Limits, stated)), same, like);
+        if (answers.TryGet(at, out var like))
+            return new Likeness(like.Told.With(same.Tightest(like.Limits, stated)), same, like);
         var assessment = Assess(job);
         var told = Answered.Of(assessment, book.Vocabulary);
         // What is past a rule of use is told with its figures.
-        if (!assessment.Blockers.All(blocker => blocker.Kind == BlockerKind.NotJudged)) return new Likeness(told, same, null);
-        var shared = new SharedAnswer(told, [.. assessment.Findings.SelectMany(finding => finding.Limits.Select(check => (check, finding.Version.Parts)))]);
+        if (!assessment.Blockers.All(blocker => blocker.Kind == BlockerKind.NotJudged))
+            return new Likeness(told, same, null);
+        var shared = new SharedAnswer(
+            told,
+            [.. assessment.Findings.SelectMany(finding => finding.Limits.Select(check => (check, finding.Version.Parts)))]
+        );
         return new Likeness(told, same, answers.Keep(at, shared));
     }
 
     private Assessment Assess(Lazy<Job> job) => Assessor.Assess(book, job.Value);
 
     /// <summary>What a cell states of its measure, read as a job reads it; null where it states no amount.</summary>
-    private Fraction? Amount(int column, string measure, string text, Lazy<Job> job) => text.Length == 0
-        ? null
-        : Kept(amounts, (column, text), _ => job.Value.Measures.TryGetValue(measure, out var quantity) ? quantity.Base : null);
+    private Fraction? Amount(int column, string measure, string text, Lazy<Job> job) =>
+        text.Length == 0
+            ? null
+            : Kept(amounts, (column, text), _ => job.Value.Measures.TryGetValue(measure, out var quantity) ? quantity.Base : null);
 
     private static TValue Kept<TKey, TValue>(KeptFew<TKey, TValue> kept, TKey key, Func<TKey, TValue> make)
         where TKey : notnull => kept.TryGet(key, out var known) ? known : kept.Keep(key, make(key));

@@ -49,24 +49,37 @@ internal sealed class MarginAnswer : PlainAnswer
         : base(answer)
     {
         (this.limits, defused) = (limits, answer.With(null).Defused);
-        (before, behind) = (Encoding.UTF8.GetBytes($",{answer.BeforeLimit},"), Encoding.UTF8.GetBytes($",{answer.BehindMargin}{FleetWriter.LineEnd}"));
-        each = [.. limits.Checks.Select(check => (Encoding.UTF8.GetBytes(Text.Csv.Cell(Answered.Limit(check)) + ","), Encoding.UTF8.GetBytes(check.Measure.Unit.Symbol)))];
+        (before, behind) = (
+            Encoding.UTF8.GetBytes($",{answer.BeforeLimit},"),
+            Encoding.UTF8.GetBytes($",{answer.BehindMargin}{FleetWriter.LineEnd}")
+        );
+        each =
+        [
+            .. limits.Checks.Select(check =>
+                (Encoding.UTF8.GetBytes(Text.Csv.Cell(Answered.Limit(check)) + ","), Encoding.UTF8.GetBytes(check.Measure.Unit.Symbol))
+            ),
+        ];
         Most = before.Length + behind.Length + LongestMargin + each.Select(limit => limit.Cell.Length).DefaultIfEmpty(1).Max();
     }
 
     public override int Most { get; }
 
     /// <summary>Null where its margins are not whole steps of the unit in which they are told.</summary>
-    public static MarginAnswer? Of(SharedAnswer shared, GridCells grid) => grid.Limits(shared.Limits) is { } limits
-        && limits.Checks.All(check => check.Measure.Unit.ToBase == 1 && check.Measure.Unit.Symbol.Length is > 0 and < 10 && !FleetWriter.IsDefused(Answered.Limit(check)))
-        ? new MarginAnswer(shared.Told, limits)
-        : null;
+    public static MarginAnswer? Of(SharedAnswer shared, GridCells grid) =>
+        grid.Limits(shared.Limits) is { } limits
+        && limits.Checks.All(check =>
+            check.Measure.Unit.ToBase == 1
+            && check.Measure.Unit.Symbol.Length is > 0 and < 10
+            && !FleetWriter.IsDefused(Answered.Limit(check))
+        )
+            ? new MarginAnswer(shared.Told, limits)
+            : null;
 
     public override (int Length, int Defused) Write(Span<byte> into, ReadOnlySpan<long> values)
     {
         before.CopyTo(into);
         var (length, run) = (before.Length, defused);
-        if (limits.Tightest(values) is ( >= 0 and var at, var left))
+        if (limits.Tightest(values) is (>= 0 and var at, var left))
         {
             each[at].Cell.CopyTo(into[length..]);
             length += each[at].Cell.Length;
@@ -82,7 +95,10 @@ internal sealed class MarginAnswer : PlainAnswer
         return (length + behind.Length, run);
     }
 
-    /// <summary>What is left, as <see cref="Units.Quantity"/> writes it: three decimals, a half away from zero. A minus would be run by a spreadsheet.</summary>
+    /// <summary>
+    /// What is left, as <see cref="Units.Quantity"/> writes it: three decimals, a half away from zero. A minus would be run by a
+    /// spreadsheet.
+    /// </summary>
     private static (int Length, bool Defused) Margin(Span<byte> into, long steps, ReadOnlySpan<byte> unit)
     {
         var (whole, rest) = Math.DivRem((Math.Abs(steps) + 1) / (GridCells.Steps / GridCells.Thousandths), GridCells.Thousandths);
@@ -95,7 +111,8 @@ internal sealed class MarginAnswer : PlainAnswer
 
         Utf8Formatter.TryFormat(whole, into[length..], out var digits);
         length += digits;
-        if (rest > 0) into[length++] = (byte)'.';
+        if (rest > 0)
+            into[length++] = (byte)'.';
         for (var scale = GridCells.Thousandths / 10; rest > 0; scale /= 10)
         {
             into[length++] = (byte)('0' + rest / scale);

@@ -3,9 +3,9 @@ using RuleBook.Answers;
 namespace RuleBook.Cli.Fleets;
 
 /// <summary>
-/// Answers rows without quotes as bytes: a row that is like one before is looked up, placed and written without becoming text. Anything else about a row
-/// (signs that a spreadsheet would run, letters beyond ASCII, another width, an amount not seen before) is answered as any row is, and learnt from.
-/// Belongs to one thread at a time.
+/// Answers rows without quotes as bytes: a row that is like one before is looked up, placed and written without becoming text. Anything
+/// else about a row (signs that a spreadsheet would run, letters beyond ASCII, another width, an amount not seen before) is answered as any
+/// row is, and learnt from. Belongs to one thread at a time.
 /// </summary>
 internal sealed class PlainRows
 {
@@ -33,10 +33,12 @@ internal sealed class PlainRows
         (this.reader, this.answers, this.writer) = (reader, answers, writer);
         var width = reader.Columns!.Header.Length;
         (asked, amounts) = (new bool[width], new PlainColumn?[width]);
-        foreach (var column in reader.Columns.Asked) asked[column] = true;
+        foreach (var column in reader.Columns.Asked)
+            asked[column] = true;
         var plain = answers.Like!.Plain;
         if (plain.DistinctBy(each => each.Column).Count() == plain.Length)
-            foreach (var (column, measure) in plain) amounts[column] = new PlainColumn(measure);
+            foreach (var (column, measure) in plain)
+                amounts[column] = new PlainColumn(measure);
         varying = plain.Length;
         isPlain = reader.Separator.Separator == ',' && width <= MostColumns;
         (kindOf, sameOf) = (kinds.GetAlternateLookup<ReadOnlySpan<byte>>(), same.GetAlternateLookup<ReadOnlySpan<byte>>());
@@ -49,7 +51,8 @@ internal sealed class PlainRows
         for (var at = 0; !left.IsEmpty; at++)
         {
             var row = FleetReader.NextLine(ref left);
-            if (!Known(row, into)) Learn(row, block.First + at, block.Line + at, into);
+            if (!Known(row, into))
+                Learn(row, block.First + at, block.Line + at, into);
         }
 
         foreach (var answer in given)
@@ -59,7 +62,8 @@ internal sealed class PlainRows
         }
 
         given.Clear();
-        if (shared + same.Count + kinds.Count <= MostKept) return;
+        if (shared + same.Count + kinds.Count <= MostKept)
+            return;
         kinds.Clear();
         same.Clear();
         shared = 0;
@@ -67,15 +71,22 @@ internal sealed class PlainRows
 
     private bool Known(ReadOnlySpan<byte> row, AnsweredBlock into)
     {
-        if (!IsPlain(row)) return false;
+        if (!IsPlain(row))
+            return false;
         Span<byte> key = stackalloc byte[Longest + MostColumns];
         Span<long> values = stackalloc long[varying];
-        if (Key(row, key, values, true) is not var (length, stated)) return false;
-        PlainAnswer? answer = stated > 0 && kindOf.TryGetValue(key[..length], out var kind) ? kind.Answers.GetValueOrDefault(kind.Cells.Key(values[..stated])) : null;
+        if (Key(row, key, values, true) is not var (length, stated))
+            return false;
+        PlainAnswer? answer =
+            stated > 0 && kindOf.TryGetValue(key[..length], out var kind)
+                ? kind.Answers.GetValueOrDefault(kind.Cells.Key(values[..stated]))
+                : null;
         if (answer is null)
         {
-            if (stated > 0) length = Key(row, key, values, false)!.Value.Length;
-            if (!sameOf.TryGetValue(key[..length], out var known)) return false;
+            if (stated > 0)
+                length = Key(row, key, values, false)!.Value.Length;
+            if (!sameOf.TryGetValue(key[..length], out var known))
+                return false;
             answer = known;
         }
 
@@ -90,12 +101,14 @@ internal sealed class PlainRows
         var (length, defused) = answer.Write(room[row.Length..], values);
         into.Wrote(row.Length + length);
         into.Defused += defused;
-        if (answer.Times++ == 0) given.Add(answer);
+        if (answer.Times++ == 0)
+            given.Add(answer);
     }
 
     private void Learn(ReadOnlySpan<byte> row, long number, int line, AnsweredBlock into)
     {
-        if (reader.Row(row, number, line) is not { } read) return;
+        if (reader.Row(row, number, line) is not { } read)
+            return;
         var (likeness, wrong) = answers.Liken(read);
         if (likeness is not { } told)
         {
@@ -107,35 +120,48 @@ internal sealed class PlainRows
         into.Write(text);
         into.Defused += defused;
         into.Count(told.Own);
-        if (IsPlain(row)) Keep(row, told);
+        if (IsPlain(row))
+            Keep(row, told);
     }
 
     /// <summary>Whether it can be written as it stands: nothing in it is to be shown otherwise.</summary>
-    private bool IsPlain(ReadOnlySpan<byte> row) => isPlain && row.Length <= Longest && !row.ContainsAnyExceptInRange((byte)' ', (byte)'~')
-        && !(row.Contains((byte)':') && row.IndexOf("::"u8) >= 0) && !(row.Contains((byte)'#') && row.IndexOf("##["u8) >= 0);
+    private bool IsPlain(ReadOnlySpan<byte> row) =>
+        isPlain
+        && row.Length <= Longest
+        && !row.ContainsAnyExceptInRange((byte)' ', (byte)'~')
+        && !(row.Contains((byte)':') && row.IndexOf("::"u8) >= 0)
+        && !(row.Contains((byte)'#') && row.IndexOf("##["u8) >= 0);
 
     private void Keep(ReadOnlySpan<byte> row, Likeness told)
     {
         Span<byte> key = stackalloc byte[Longest + MostColumns];
         Span<long> values = stackalloc long[varying];
-        if (Key(row, key, values, false) is not var (whole, _)) return;
+        if (Key(row, key, values, false) is not var (whole, _))
+            return;
         var all = key[..whole].ToArray();
         Extend(row);
         var (length, stated) = Key(row, key, values, true)!.Value;
-        if (told is not { Same: { } cells, Like: { } like } || Of(key[..length], cells, stated) is not { } kind || MarginAnswer.Of(like, kind.Cells) is not { } margin)
+        if (
+            told is not { Same: { } cells, Like: { } like }
+            || Of(key[..length], cells, stated) is not { } kind
+            || MarginAnswer.Of(like, kind.Cells) is not { } margin
+        )
         {
             same[all] = new SameAnswer(told.Own);
             return;
         }
 
-        if (kind.Answers.TryAdd(kind.Cells.Key(values[..stated]), margin)) shared++;
+        if (kind.Answers.TryAdd(kind.Cells.Key(values[..stated]), margin))
+            shared++;
     }
 
     /// <summary>The kind of a row; null where not all of its amounts are placed.</summary>
     private Kind? Of(ReadOnlySpan<byte> key, SameCells cells, int stated)
     {
-        if (kindOf.TryGetValue(key, out var known)) return known;
-        if (cells.OnGrid() is not { } grid || grid.Measures != stated) return null;
+        if (kindOf.TryGetValue(key, out var known))
+            return known;
+        if (cells.OnGrid() is not { } grid || grid.Measures != stated)
+            return null;
         var kind = new Kind(grid, []);
         kindOf[key] = kind;
         return kind;
@@ -144,19 +170,24 @@ internal sealed class PlainRows
     private void Extend(ReadOnlySpan<byte> row)
     {
         var column = 0;
-        foreach (var cell in row.Split((byte)',')) amounts[column++]?.Extend(row[cell]);
+        foreach (var cell in row.Split((byte)','))
+            amounts[column++]?.Extend(row[cell]);
     }
 
-    /// <summary>The cells that decide as one key, amounts left out where <paramref name="placed"/>; null of a row that is not plain.</summary>
+    /// <summary>
+    /// The cells that decide as one key, amounts left out where <paramref name="placed"/>; null of a row that is not plain.
+    /// </summary>
     private (int Length, int Stated)? Key(ReadOnlySpan<byte> row, Span<byte> key, Span<long> values, bool placed)
     {
         var (length, stated) = (0, 0);
         for (var column = 0; column < asked.Length; column++)
         {
             var comma = row.IndexOf((byte)',');
-            if (comma < 0 != (column == asked.Length - 1)) return null;
+            if (comma < 0 != (column == asked.Length - 1))
+                return null;
             var cell = comma < 0 ? row : row[..comma];
-            if (cell is [(byte)'=' or (byte)'+' or (byte)'-' or (byte)'@', ..]) return null;
+            if (cell is [(byte)'=' or (byte)'+' or (byte)'-' or (byte)'@', ..])
+                return null;
             if (asked[column])
             {
                 if (placed && amounts[column]?.Read(cell) is { } amount)

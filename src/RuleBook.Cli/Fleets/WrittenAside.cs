@@ -4,8 +4,9 @@ using RuleBook.Text;
 namespace RuleBook.Cli.Fleets;
 
 /// <summary>
-/// A long file that is written aside and takes its name once it is whole, with the mode of what it replaces; without that it is taken back. What a run
-/// that died has left aside is written over, or gone on with; two runs never write the same file. What is no file (a device, a pipe) is written to as it is.
+/// A long file that is written aside and takes its name once it is whole, with the mode of what it replaces; without that it is taken back.
+/// What a run that died has left aside is written over, or gone on with; two runs never write the same file. What is no file (a device, a
+/// pipe) is written to as it is.
 /// </summary>
 internal sealed class WrittenAside : IDisposable
 {
@@ -25,7 +26,9 @@ internal sealed class WrittenAside : IDisposable
             to.AskToReplace();
             aside = Beside(to, "part");
             if (new FileInfo(aside).LinkTarget is not null)
-                throw new InputException(Problem.Error("not-writable", new Mark(aside, 1, 1), "a link lies where the file is written aside", "take it away"));
+                throw new InputException(
+                    Problem.Error("not-writable", new Mark(aside, 1, 1), "a link lies where the file is written aside", "take it away")
+                );
             stream = new FileStream(aside, FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1 << 16);
             GoOnAfter(kept);
         }
@@ -46,7 +49,8 @@ internal sealed class WrittenAside : IDisposable
     }
 
     /// <summary>A hidden file beside another that belongs to it.</summary>
-    public static string Beside(Destination to, string what) => Path.Combine(Path.GetDirectoryName(to.Path)!, $".{Path.GetFileName(to.Path)}.rulebook-{what}");
+    public static string Beside(Destination to, string what) =>
+        Path.Combine(Path.GetDirectoryName(to.Path)!, $".{Path.GetFileName(to.Path)}.rulebook-{what}");
 
     public void Write(ReadOnlyMemory<byte> bytes) => stream.Write(bytes.Span);
 
@@ -54,7 +58,8 @@ internal sealed class WrittenAside : IDisposable
     public void Keep()
     {
         stream.Dispose();
-        if (aside is null) return;
+        if (aside is null)
+            return;
         to.Status?.ApplyTo(aside);
         File.Move(aside, to.Path, overwrite: true);
     }
@@ -67,7 +72,8 @@ internal sealed class WrittenAside : IDisposable
         }
         finally
         {
-            if (aside is not null) File.Delete(aside);
+            if (aside is not null)
+                File.Delete(aside);
         }
     }
 
@@ -76,7 +82,14 @@ internal sealed class WrittenAside : IDisposable
         if (stream.Length < kept)
         {
             stream.Dispose();
-            throw new InputException(Problem.Error("not-resumable", new Mark(to.Path, 1, 1), "less was written than the run that died had noted", "run it again without --resume"));
+            throw new InputException(
+                Problem.Error(
+                    "not-resumable",
+                    new Mark(to.Path, 1, 1),
+                    "less was written than the run that died had noted",
+                    "run it again without --resume"
+                )
+            );
         }
 
         stream.SetLength(kept);

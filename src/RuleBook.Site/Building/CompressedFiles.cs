@@ -22,37 +22,65 @@ public static class CompressedFiles
 
     private const int Window = 22;
 
-    private static readonly string[] Endings = [".html", ".css", ".js", ".json", ".wasm", ".svg", ".csv", ".xml", ".atom", ".ics", ".txt", ".yaml"];
+    private static readonly string[] Endings =
+    [
+        ".html",
+        ".css",
+        ".js",
+        ".json",
+        ".wasm",
+        ".svg",
+        ".csv",
+        ".xml",
+        ".atom",
+        ".ics",
+        ".txt",
+        ".yaml",
+    ];
 
     /// <summary>The files with their compressed copies, in ordinal order of the paths. The same files give the same bytes.</summary>
     /// <param name="files">The files of a site.</param>
     /// <param name="effort">How hard to compress.</param>
     /// <param name="ready">A copy of that path that somebody has made already, or null; it is taken when it holds the same file.</param>
     public static ImmutableArray<SiteFile> Beside(IEnumerable<SiteFile> files, Effort effort, Func<string, byte[]?>? ready = null) =>
-    [
-        .. files.AsParallel().AsOrdered().SelectMany(file => With(file, effort, ready ?? (_ => null))).AsEnumerable().OrderBy(file => file.Path, StringComparer.Ordinal),
-    ];
+        [
+            .. files
+                .AsParallel()
+                .AsOrdered()
+                .SelectMany(file => With(file, effort, ready ?? (_ => null)))
+                .AsEnumerable()
+                .OrderBy(file => file.Path, StringComparer.Ordinal),
+        ];
 
     private static SiteFile[] With(SiteFile file, Effort effort, Func<string, byte[]?> ready)
     {
-        if (file.Path == SiteFolder.Marker || file.Content.Length < Smallest || !Endings.Contains(Path.GetExtension(file.Path))) return [file];
+        if (file.Path == SiteFolder.Marker || file.Content.Length < Smallest || !Endings.Contains(Path.GetExtension(file.Path)))
+            return [file];
         var (br, gz) = ($"{file.Path}.br", $"{file.Path}.gz");
         return
         [
             file,
-            new SiteFile(br, Same(file, ready(br), packed => new BrotliStream(packed, CompressionMode.Decompress)) ?? Brotli(file.Content.Span, effort)),
-            new SiteFile(gz, Same(file, ready(gz), packed => new GZipStream(packed, CompressionMode.Decompress)) ?? Gzip(file.Content.Span, effort)),
+            new SiteFile(
+                br,
+                Same(file, ready(br), packed => new BrotliStream(packed, CompressionMode.Decompress)) ?? Brotli(file.Content.Span, effort)
+            ),
+            new SiteFile(
+                gz,
+                Same(file, ready(gz), packed => new GZipStream(packed, CompressionMode.Decompress)) ?? Gzip(file.Content.Span, effort)
+            ),
         ];
     }
 
     /// <summary>The copy, where it holds the file; otherwise null.</summary>
     private static byte[]? Same(SiteFile file, byte[]? copy, Func<Stream, Stream> open)
     {
-        if (copy is null) return null;
+        if (copy is null)
+            return null;
         try
         {
             using var read = new MemoryStream(file.Content.Length);
-            using (var unpacked = open(new MemoryStream(copy))) unpacked.CopyTo(read);
+            using (var unpacked = open(new MemoryStream(copy)))
+                unpacked.CopyTo(read);
             return read.ToArray().AsSpan().SequenceEqual(file.Content.Span) ? copy : null;
         }
         catch (Exception broken) when (broken is InvalidDataException or InvalidOperationException)
@@ -79,7 +107,14 @@ public static class CompressedFiles
     private static byte[] Gzip(ReadOnlySpan<byte> content, Effort effort)
     {
         using var written = new MemoryStream();
-        using (var gzip = new GZipStream(written, effort == Effort.Fast ? CompressionLevel.Fastest : CompressionLevel.SmallestSize, leaveOpen: true)) gzip.Write(content);
+        using (
+            var gzip = new GZipStream(
+                written,
+                effort == Effort.Fast ? CompressionLevel.Fastest : CompressionLevel.SmallestSize,
+                leaveOpen: true
+            )
+        )
+            gzip.Write(content);
         return written.ToArray();
     }
 }

@@ -26,10 +26,23 @@ internal static class ChangesPage
             ("editions", site.Book.Editions.Reverse().Select(NamedEditionView.Of).ToArray()),
             ("coming", open.Select(change => ChangeView.Of(site, change)).ToArray()),
             ("years", log.GroupBy(entry => entry.Year).Select(year => new YearView(year.Key, [.. year])).ToArray()),
-            ("places", log.Where(entry => entry.Place.Length > 0).Select(entry => new Choice(entry.Place, entry.PlaceName)).Distinct().OrderBy(place => place.Title, StringComparer.Ordinal).ToArray()),
-            ("topics", site.Topics.Where(topic => log.Any(entry => entry.Topic == topic.Name)).Select(topic => new Choice(topic.Name, SiteBook.Heading(topic.Title))).ToArray()),
+            (
+                "places",
+                log.Where(entry => entry.Place.Length > 0)
+                    .Select(entry => new Choice(entry.Place, entry.PlaceName))
+                    .Distinct()
+                    .OrderBy(place => place.Title, StringComparer.Ordinal)
+                    .ToArray()
+            ),
+            (
+                "topics",
+                site.Topics.Where(topic => log.Any(entry => entry.Topic == topic.Name))
+                    .Select(topic => new Choice(topic.Name, SiteBook.Heading(topic.Title)))
+                    .ToArray()
+            ),
             ("kinds", Kinds.Select(kind => new Choice(kind, LogEntry.Words(kind))).ToArray()),
-            ("count", log.Length));
+            ("count", log.Length)
+        );
         return new Page("changes.html", "What changes", "changes", body, ["changes.js", "report.js"]);
     }
 }
@@ -38,7 +51,12 @@ internal static class ChangesPage
 internal sealed record NamedEditionView(string Name, string Day, string Digest, string[] News)
 {
     public static NamedEditionView Of(Edition edition) =>
-        new(edition.Name, Phrases.Day(edition.Day), edition.Digest, [.. edition.News.OrderBy(news => news.Kind).Select(EditionWords.Sentence)]);
+        new(
+            edition.Name,
+            Phrases.Day(edition.Day),
+            edition.Digest,
+            [.. edition.News.OrderBy(news => news.Kind).Select(EditionWords.Sentence)]
+        );
 }
 
 /// <summary>The changes of a year.</summary>
@@ -50,12 +68,14 @@ internal sealed record Choice(string Name, string Title);
 /// <summary>A change as a row.</summary>
 internal sealed record ChangeView(string Date, string State, string Place, string Title, string Says, string Url, string Line)
 {
-    public static ChangeView Of(SiteBook site, VersionChange change) => new(
-        change.Date?.Words ?? "no day",
-        change.State(site.Day),
-        change.Place.Name,
-        change.Rule.Title,
-        change.Says,
-        Links.Version(change.Rule, change.Version),
-        Links.Line(change.Version.Mark));
+    public static ChangeView Of(SiteBook site, VersionChange change) =>
+        new(
+            change.Date?.Words ?? "no day",
+            change.State(site.Day),
+            change.Place.Name,
+            change.Rule.Title,
+            change.Says,
+            Links.Version(change.Rule, change.Version),
+            Links.Line(change.Version.Mark)
+        );
 }

@@ -14,7 +14,8 @@ internal sealed record FigureChange(string[] Before, string[] After)
         var earlier = rule.Versions.Take(at < 0 ? 0 : at).LastOrDefault(each => each.Decides);
         var day = (version.From ?? version.Announced)?.Earliest ?? site.Day;
         string[] after = [.. Lines(site, rule, version, (version.From ?? version.Announced)?.Latest ?? day)];
-        if (earlier is null) return new FigureChange(["nothing in the book"], after);
+        if (earlier is null)
+            return new FigureChange(["nothing in the book"], after);
         string[] before = [.. Lines(site, rule, earlier, day == DateOnly.MinValue ? day : day.AddDays(-1))];
         return new FigureChange(Told(before.Except(after)), Told(after.Except(before)));
     }
@@ -24,12 +25,15 @@ internal sealed record FigureChange(string[] Before, string[] After)
     private static IEnumerable<string> Lines(SiteBook site, Rule rule, RuleVersion version, DateOnly day) =>
         VersionAlone.On(site.Book, rule, version, day).SelectMany(resolved => Lines(site, resolved)).Distinct();
 
-    private static IEnumerable<string> Lines(SiteBook site, ResolvedVersion version) => version.Content switch
-    {
-        Stated stated => stated.Tiers.Select(tier => Line(site, tier)).Append($"beyond: {(stated.Beyond is { } beyond ? Say.Short(beyond) : "not established")}"),
-        NotRegulated => ["not regulated"],
-        _ => ["not established"],
-    };
+    private static IEnumerable<string> Lines(SiteBook site, ResolvedVersion version) =>
+        version.Content switch
+        {
+            Stated stated => stated
+                .Tiers.Select(tier => Line(site, tier))
+                .Append($"beyond: {(stated.Beyond is { } beyond ? Say.Short(beyond) : "not established")}"),
+            NotRegulated => ["not regulated"],
+            _ => ["not established"],
+        };
 
     private static string Line(SiteBook site, Tier tier)
     {

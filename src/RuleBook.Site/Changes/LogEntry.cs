@@ -23,8 +23,21 @@ namespace RuleBook.Site.Changes;
 /// <param name="SourceUrl">To the document.</param>
 /// <param name="Line">To the data line; empty where there is none.</param>
 internal sealed record LogEntry(
-    DateOnly Order, string Kind, string Place, string PlaceName, string Topic, string Year, string Date, string Title, string Url,
-    string[] Before, string[] After, string Source, string SourceUrl, string Line)
+    DateOnly Order,
+    string Kind,
+    string Place,
+    string PlaceName,
+    string Topic,
+    string Year,
+    string Date,
+    string Title,
+    string Url,
+    string[] Before,
+    string[] After,
+    string Source,
+    string SourceUrl,
+    string Line
+)
 {
     /// <summary>The smallest job that shows it; null where none was found.</summary>
     public ShownView? Shown { get; init; }
@@ -32,54 +45,121 @@ internal sealed record LogEntry(
     /// <summary>The kind for a reader.</summary>
     public string KindWords => Words(Kind);
 
-    public static string Words(string kind) => kind switch { "law" => "law changed", "evidence" => "evidence improved", _ => "figure corrected" };
+    public static string Words(string kind) =>
+        kind switch
+        {
+            "law" => "law changed",
+            "evidence" => "evidence improved",
+            _ => "figure corrected",
+        };
 
     /// <summary>Everything that lies behind, latest first.</summary>
     public static LogEntry[] All(SiteBook site, IEnumerable<VersionChange> past) =>
-    [
-        .. past.Select(change => Law(site, change))
-            .Concat(site.Places.SelectMany(place => place.Rules.SelectMany(rule => rule.Versions
-                .SelectMany(version => version.Corrected.Select(correction => Corrected(site, place, rule, version, correction))))))
-            .Concat(site.Book.Editions.SelectMany(edition => edition.News
-                .Where(news => news.Kind == NewsKind.Evidence)
-                .Select(news => Evidence(site, edition, news))))
-            .OrderByDescending(entry => entry.Order)
-            .ThenBy(entry => entry.Url, StringComparer.Ordinal)
-            .ThenBy(entry => entry.Title, StringComparer.Ordinal),
-    ];
+        [
+            .. past.Select(change => Law(site, change))
+                .Concat(
+                    site.Places.SelectMany(place =>
+                        place.Rules.SelectMany(rule =>
+                            rule.Versions.SelectMany(version =>
+                                version.Corrected.Select(correction => Corrected(site, place, rule, version, correction))
+                            )
+                        )
+                    )
+                )
+                .Concat(
+                    site.Book.Editions.SelectMany(edition =>
+                        edition.News.Where(news => news.Kind == NewsKind.Evidence).Select(news => Evidence(site, edition, news))
+                    )
+                )
+                .OrderByDescending(entry => entry.Order)
+                .ThenBy(entry => entry.Url, StringComparer.Ordinal)
+                .ThenBy(entry => entry.Title, StringComparer.Ordinal),
+        ];
 
     private static LogEntry Law(SiteBook site, VersionChange change)
     {
         var figures = FigureChange.Of(site, change.Rule, change.Version);
-        return Of(site, "law", change.Place, change.Rule, change.Version, change.Date!.Earliest, In(change.Date), figures.Before, figures.After) with
+        return Of(
+            site,
+            "law",
+            change.Place,
+            change.Rule,
+            change.Version,
+            change.Date!.Earliest,
+            In(change.Date),
+            figures.Before,
+            figures.After
+        ) with
         {
-            Shown = site.Input.Shown.FirstOrDefault(shown => shown.Rule == change.Rule.Id && shown.From == change.Date.Text) is { } shown ? ShownView.Of(site, shown) : null,
+            Shown = site.Input.Shown.FirstOrDefault(shown => shown.Rule == change.Rule.Id && shown.From == change.Date.Text) is { } shown
+                ? ShownView.Of(site, shown)
+                : null,
         };
     }
 
     private static string In(PartialDate date) => date.Earliest == date.Latest ? Phrases.Day(date.Earliest) : date.Words;
 
-    private static LogEntry Corrected(SiteBook site, Jurisdiction place, Rule rule, RuleVersion version, Correction correction) => Of(
-        site, "corrected", place, rule, version, correction.On, Phrases.Day(correction.On), [correction.Was], [correction.Because]);
+    private static LogEntry Corrected(SiteBook site, Jurisdiction place, Rule rule, RuleVersion version, Correction correction) =>
+        Of(site, "corrected", place, rule, version, correction.On, Phrases.Day(correction.On), [correction.Was], [correction.Because]);
 
     private static LogEntry Of(
-        SiteBook site, string kind, Jurisdiction place, Rule rule, RuleVersion version, DateOnly day, string date, string[] before, string[] after)
+        SiteBook site,
+        string kind,
+        Jurisdiction place,
+        Rule rule,
+        RuleVersion version,
+        DateOnly day,
+        string date,
+        string[] before,
+        string[] after
+    )
     {
-        var cited = VersionAlone.On(site.Book, rule, version, day).Select(resolved => resolved.Evidence.Of(Part.From).Cited).FirstOrDefault(each => each is not null)
-            ?? version.Sources.Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
+        var cited =
+            VersionAlone
+                .On(site.Book, rule, version, day)
+                .Select(resolved => resolved.Evidence.Of(Part.From).Cited)
+                .FirstOrDefault(each => each is not null)
+            ?? version
+                .Sources.Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
                 .Where(pair => pair.source is not null)
                 .Select(pair => new CitedSource(pair.citation, pair.source!))
                 .OrderBy(each => each.Source.ReadAs)
                 .FirstOrDefault();
         return new LogEntry(
-            day, kind, place.Id, place.Name, rule.Topic, day.Year.ToString(CultureInfo.InvariantCulture), date, rule.Title, Links.Version(rule, version), before, after,
-            cited is null ? "" : $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({Phrases.ReadAs(cited.Source)})",
+            day,
+            kind,
+            place.Id,
+            place.Name,
+            rule.Topic,
+            day.Year.ToString(CultureInfo.InvariantCulture),
+            date,
+            rule.Title,
+            Links.Version(rule, version),
+            before,
+            after,
+            cited is null
+                ? ""
+                : $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({Phrases.ReadAs(cited.Source)})",
             cited is null ? "" : Links.Source(cited.Source),
-            Links.Line(version.Mark));
+            Links.Line(version.Mark)
+        );
     }
 
-    private static LogEntry Evidence(SiteBook site, Edition edition, News news) => new(
-        edition.Day, "evidence", news.Places.Length == 1 ? news.Places[0] : "", string.Join(", ", news.Places.Select(site.PlaceName)), "",
-        edition.Day.Year.ToString(CultureInfo.InvariantCulture), Phrases.Day(edition.Day), $"Edition {edition.Name}", "changes.html#editions",
-        ["the same answers"], [news.Text], "", "", "");
+    private static LogEntry Evidence(SiteBook site, Edition edition, News news) =>
+        new(
+            edition.Day,
+            "evidence",
+            news.Places.Length == 1 ? news.Places[0] : "",
+            string.Join(", ", news.Places.Select(site.PlaceName)),
+            "",
+            edition.Day.Year.ToString(CultureInfo.InvariantCulture),
+            Phrases.Day(edition.Day),
+            $"Edition {edition.Name}",
+            "changes.html#editions",
+            ["the same answers"],
+            [news.Text],
+            "",
+            "",
+            ""
+        );
 }

@@ -10,12 +10,17 @@ internal static class RereadPage
 {
     public static Page Of(SiteBook site)
     {
-        var due = site.Places.SelectMany(place => place.Sources.Select(source => (place, source)))
+        var due = site
+            .Places.SelectMany(place => place.Sources.Select(source => (place, source)))
             .OrderBy(pair => pair.source.RecheckAfter.Earliest)
             .ThenBy(pair => pair.source.Checked.Earliest)
             .ThenBy(pair => $"{pair.place.Id}/{pair.source.Id}", StringComparer.Ordinal)
             .GroupBy(pair => (After: pair.source.RecheckAfter.Text, Compared: pair.source.Checked.Text))
-            .Select(day => new DueDay(day.Key.After, day.Key.Compared, [.. day.GroupBy(pair => pair.place, pair => pair.source, DuePlace.Of)]));
+            .Select(day => new DueDay(
+                day.Key.After,
+                day.Key.Compared,
+                [.. day.GroupBy(pair => pair.place, pair => pair.source, DuePlace.Of)]
+            ));
         var body = Templates.Render("reread", ("root", ""), ("due", due.ToArray()));
         return new Page("reread.html", "Due to be read again", "changes", body, []);
     }

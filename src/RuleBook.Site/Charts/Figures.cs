@@ -13,14 +13,17 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
 {
     public bool IsKnown => Steps.Any(step => step.Value is not null);
 
-    /// <summary>Steps that say the same as the one before are left out; where the version in force is not known, neither is the figure.</summary>
+    /// <summary>
+    /// Steps that say the same as the one before are left out; where the version in force is not known, neither is the figure.
+    /// </summary>
     public static FigureSteps Of(SiteBook site, Jurisdiction place, Topic topic, string measure, FactSet vehicle, Pathway pathway)
     {
         var steps = ImmutableArray.CreateBuilder<(DateOnly, Fraction?)>();
         foreach (var day in site.ChangeDays.Where(day => day <= site.Day))
         {
             var value = At(site.Book, place, topic.Name, measure, vehicle, pathway, day);
-            if (steps.Count == 0 || steps[^1].Item2 != value) steps.Add((day, value));
+            if (steps.Count == 0 || steps[^1].Item2 != value)
+                steps.Add((day, value));
         }
 
         return new FigureSteps(place, pathway, steps.ToImmutable());
@@ -28,9 +31,10 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
 
     private static Fraction? At(Book book, Jurisdiction place, string topic, string measure, FactSet vehicle, Pathway pathway, DateOnly day)
     {
-        if (topic == KnownWords.RideHeight) return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
-        var versions = place.Rules
-            .Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
+        if (topic == KnownWords.RideHeight)
+            return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
+        var versions = place
+            .Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
             .Select(rule => Resolver.Resolve(book, rule, day))
             .Where(candidates => candidates.Length == 1)
             .SelectMany(candidates => candidates)

@@ -11,26 +11,36 @@ namespace RuleBook.Site.Charts;
 /// <summary>What a jurisdiction lets a kind of vehicle be raised by on one pathway: each part, and the total.</summary>
 /// <param name="Place">The jurisdiction.</param>
 /// <param name="Pathway">The pathway.</param>
-/// <param name="State">stated, not-established, not-regulated, none-such (no tier of this pathway) or no-rule (none for this vehicle).</param>
+/// <param name="State">
+/// stated, not-established, not-regulated, none-such (no tier of this pathway) or no-rule (none for this vehicle).
+/// </param>
 /// <param name="Suspension">In mm; null where the tier does not limit it apart.</param>
 /// <param name="Body">As <paramref name="Suspension"/>.</param>
 /// <param name="Tyre">As <paramref name="Suspension"/>; half of the growth in diameter.</param>
 /// <param name="Total">As <paramref name="Suspension"/>.</param>
 internal sealed record LiftParts(
-    Jurisdiction Place, Pathway Pathway, string State, Fraction? Suspension, Fraction? Body, Fraction? Tyre, Fraction? Total)
+    Jurisdiction Place,
+    Pathway Pathway,
+    string State,
+    Fraction? Suspension,
+    Fraction? Body,
+    Fraction? Tyre,
+    Fraction? Total
+)
 {
     /// <summary>The highest that the tier allows: its total, or the sum of its parts; null when neither is known.</summary>
-    public Fraction? Highest => (Total, Suspension + Body + Tyre) switch
-    {
-        ({ } total, { } sum) => total < sum ? total : sum,
-        ({ } total, null) => total,
-        var (_, sum) => sum,
-    };
+    public Fraction? Highest =>
+        (Total, Suspension + Body + Tyre) switch
+        {
+            ({ } total, { } sum) => total < sum ? total : sum,
+            ({ } total, null) => total,
+            var (_, sum) => sum,
+        };
 
     public static IEnumerable<LiftParts> Of(Book book, Jurisdiction place, FactSet vehicle, DateOnly day)
     {
-        var versions = place.Rules
-            .Where(rule => rule.Topic == KnownWords.RideHeight && !rule.GovernedByTravel)
+        var versions = place
+            .Rules.Where(rule => rule.Topic == KnownWords.RideHeight && !rule.GovernedByTravel)
             .SelectMany(rule => Resolver.Resolve(book, rule, day))
             .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
             .ToImmutableArray();
@@ -41,15 +51,19 @@ internal sealed record LiftParts(
     private static LiftParts Of(Jurisdiction place, FactSet vehicle, Pathway pathway, ImmutableArray<ResolvedVersion> versions)
     {
         var nothing = new LiftParts(place, pathway, "none-such", null, null, null, null);
-        if (versions.IsEmpty) return nothing with { State = "no-rule" };
-        if (versions.Any(version => version.Content is NotEstablished)) return nothing with { State = "not-established" };
-        if (versions.All(version => version.Content is NotRegulated)) return nothing with { State = "not-regulated" };
+        if (versions.IsEmpty)
+            return nothing with { State = "no-rule" };
+        if (versions.Any(version => version.Content is NotEstablished))
+            return nothing with { State = "not-established" };
+        if (versions.All(version => version.Content is NotRegulated))
+            return nothing with { State = "not-regulated" };
         var tiers = versions
             .SelectMany(version => version.Content is Stated stated ? stated.Tiers : [])
             .Where(tier => tier.Pathway == pathway && Applies(tier.When, vehicle))
             .Select(tier => Of(place, tier))
             .ToArray();
-        if (tiers.Length == 0) return nothing;
+        if (tiers.Length == 0)
+            return nothing;
         return tiers.MaxBy(parts => parts.Highest ?? -1)!;
     }
 
@@ -59,9 +73,20 @@ internal sealed record LiftParts(
     private static LiftParts Of(Jurisdiction place, Tier tier)
     {
         var parts = new LiftParts(
-            place, tier.Pathway, "stated", Upper(tier, KnownWords.SuspensionLift), Upper(tier, KnownWords.BodyLift),
-            Upper(tier, FactSet.TyreLift) ?? Upper(tier, FactSet.TyreGrowth) / 2, Upper(tier, FactSet.TotalLift));
-        return parts.Highest is null && tier.Limits.Any(limit => limit.Kind == LimitKind.NotEstablished) ? parts with { State = "not-established" } : parts;
+            place,
+            tier.Pathway,
+            "stated",
+            Upper(tier, KnownWords.SuspensionLift),
+            Upper(tier, KnownWords.BodyLift),
+            Upper(tier, FactSet.TyreLift) ?? Upper(tier, FactSet.TyreGrowth) / 2,
+            Upper(tier, FactSet.TotalLift)
+        );
+        return parts.Highest is null && tier.Limits.Any(limit => limit.Kind == LimitKind.NotEstablished)
+            ? parts with
+            {
+                State = "not-established",
+            }
+            : parts;
     }
 
     private static Fraction? Upper(Tier tier, string measure) =>

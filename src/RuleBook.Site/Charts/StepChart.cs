@@ -22,16 +22,23 @@ internal static class StepChart
     /// <param name="most">Top edge, in mm.</param>
     /// <param name="label">For a screen reader.</param>
     public static Html Draw(
-        ImmutableArray<(string Style, ImmutableArray<(DateOnly From, double? Value)> Steps)> steps, DateOnly first, DateOnly last, double most, string label)
+        ImmutableArray<(string Style, ImmutableArray<(DateOnly From, double? Value)> Steps)> steps,
+        DateOnly first,
+        DateOnly last,
+        double most,
+        string label
+    )
     {
         double X(DateOnly day) => Left + (double)(day.DayNumber - first.DayNumber) / (last.DayNumber - first.DayNumber) * (Right - Left);
         double Y(double value) => Bottom - value / most * (Bottom - Top);
-        return Html.Of(Svg.Drawing(
-            350, 140, label,
-            [
-                .. Grid(first, last, most, X, Y),
-                .. steps.SelectMany(series => Series(series.Style, series.Steps, last, X, Y)),
-            ]));
+        return Html.Of(
+            Svg.Drawing(
+                350,
+                140,
+                label,
+                [.. Grid(first, last, most, X, Y), .. steps.SelectMany(series => Series(series.Style, series.Steps, last, X, Y))]
+            )
+        );
     }
 
     private static IEnumerable<XElement> Grid(DateOnly first, DateOnly last, double most, Func<DateOnly, double> x, Func<double, double> y)
@@ -45,24 +52,35 @@ internal static class StepChart
         foreach (var year in Ticks.Of(first.Year, last.Year, Lines).Where(year => year % 1 == 0))
         {
             var at = x(new DateOnly(Math.Max((int)year, 1), 1, 1));
-            if (at < Left) continue;
+            if (at < Left)
+                continue;
             yield return Svg.Line(at, Bottom, at, Bottom + 4, "axis");
             yield return Svg.Text(at, Bottom + 18, year.ToString(CultureInfo.InvariantCulture), "label middle");
         }
     }
 
     private static IEnumerable<XElement> Series(
-        string style, ImmutableArray<(DateOnly From, double? Value)> steps, DateOnly last, Func<DateOnly, double> x, Func<double, double> y)
+        string style,
+        ImmutableArray<(DateOnly From, double? Value)> steps,
+        DateOnly last,
+        Func<DateOnly, double> x,
+        Func<double, double> y
+    )
     {
         var path = new System.Text.StringBuilder();
         for (var i = 0; i < steps.Length; i++)
         {
-            if (steps[i].Value is not { } value) continue;
+            if (steps[i].Value is not { } value)
+                continue;
             var end = i + 1 < steps.Length ? steps[i + 1].From : last;
             var joined = i > 0 && steps[i - 1].Value is not null;
-            path.Append(CultureInfo.InvariantCulture, $"{(joined ? 'L' : 'M')}{Svg.Number(x(steps[i].From))} {Svg.Number(y(value))}H{Svg.Number(x(end))}");
+            path.Append(
+                CultureInfo.InvariantCulture,
+                $"{(joined ? 'L' : 'M')}{Svg.Number(x(steps[i].From))} {Svg.Number(y(value))}H{Svg.Number(x(end))}"
+            );
         }
 
-        if (path.Length > 0) yield return Svg.Path(path.ToString(), $"step {style}");
+        if (path.Length > 0)
+            yield return Svg.Path(path.ToString(), $"step {style}");
     }
 }

@@ -10,7 +10,8 @@ internal static class Ticks
     public static IEnumerable<double> Of(double from, double to, int most)
     {
         var step = Step(to - from, most);
-        for (var i = (long)Math.Ceiling(from / step); i * step <= to; i++) yield return i * step;
+        for (var i = (long)Math.Ceiling(from / step); i * step <= to; i++)
+            yield return i * step;
     }
 
     /// <summary>The distance between two lines: the smallest round one of which the span holds less than <paramref name="most"/>.</summary>
@@ -19,8 +20,10 @@ internal static class Ticks
         var step = Math.Pow(10, Math.Floor(Math.Log10(span / most)));
         while (true)
             foreach (var each in (double[])[1, 2, 5, 10])
-                if (span / (each * step) < most) return each * step;
-                else if (each == 10) step *= 10;
+                if (span / (each * step) < most)
+                    return each * step;
+                else if (each == 10)
+                    step *= 10;
     }
 
     /// <summary>The first line at or beyond a figure, where a scale from zero can end.</summary>

@@ -6,7 +6,13 @@ namespace RuleBook.Site.Comparison;
 
 /// <summary>The jurisdictions of one comparison: a nation with its states, and beside them each nation that has none.</summary>
 internal sealed record CompareGroup(
-    string Id, string Name, ImmutableArray<Jurisdiction> Places, ImmutableArray<ComparedVehicle> Vehicles, ImmutableArray<DateOnly> Days, bool IsFirst)
+    string Id,
+    string Name,
+    ImmutableArray<Jurisdiction> Places,
+    ImmutableArray<ComparedVehicle> Vehicles,
+    ImmutableArray<DateOnly> Days,
+    bool IsFirst
+)
 {
     /// <summary>The page of the site's day.</summary>
     public string Path => IsFirst ? "compare.html" : $"compare/{Links.Slug(Id)}.html";

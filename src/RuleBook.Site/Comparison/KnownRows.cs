@@ -6,8 +6,8 @@ using RuleBook.Site.Views;
 namespace RuleBook.Site.Comparison;
 
 /// <summary>
-/// What versions of rules and schemes answer for vehicles: kept, since most of the days on which something changes have most versions in common. Safe to
-/// use from several threads.
+/// What versions of rules and schemes answer for vehicles: kept, since most of the days on which something changes have most versions in
+/// common. Safe to use from several threads.
 /// </summary>
 internal sealed class KnownRows(SiteBook site)
 {
@@ -16,7 +16,9 @@ internal sealed class KnownRows(SiteBook site)
 
     /// <summary>The cells of one version; those that open a clause in place belong to their page and are not kept.</summary>
     public MatrixCell[] Of(ComparedVehicle vehicle, ResolvedVersion version, bool certain, WhereList? where) =>
-        where is null ? known.GetOrAdd((version.Name, vehicle.Id, certain), _ => Cells(vehicle, version, certain, null)) : Cells(vehicle, version, certain, where);
+        where is null
+            ? known.GetOrAdd((version.Name, vehicle.Id, certain), _ => Cells(vehicle, version, certain, null))
+            : Cells(vehicle, version, certain, where);
 
     /// <summary>What the schemes in force in a place on a day answer.</summary>
     public SchemeAnswers Schemes(Jurisdiction place, ComparedVehicle vehicle, DateOnly day)
@@ -31,7 +33,12 @@ internal sealed class KnownRows(SiteBook site)
         var answers = new RuleAnswers(site, vehicle, version, certain, where);
         return
         [
-            answers.UpTo(Pathway.NoCertificate), answers.UpTo(Pathway.Certificate), answers.UpTo(Pathway.Approval), answers.Beyond(), answers.Counts(), answers.Measured(),
+            answers.UpTo(Pathway.NoCertificate),
+            answers.UpTo(Pathway.Certificate),
+            answers.UpTo(Pathway.Approval),
+            answers.Beyond(),
+            answers.Counts(),
+            answers.Measured(),
         ];
     }
 }

@@ -24,7 +24,8 @@ internal sealed record MatrixCell(MatrixLine[] Lines, string Standing, string Wh
     public bool Open => Lines is [var line] && line == MatrixLine.NotEstablished && Standing.Length == 0 && Where.Length == 0;
 
     /// <summary>The same for two cells that read the same.</summary>
-    public string Text { get; } = $"{string.Join('\n', Lines.Select(line => $"{line.Kind}\t{line.Name}\t{line.Text}\t{line.When}"))}\n{Standing}\n{Where}\n{Url}";
+    public string Text { get; } =
+        $"{string.Join('\n', Lines.Select(line => $"{line.Kind}\t{line.Name}\t{line.Text}\t{line.When}"))}\n{Standing}\n{Where}\n{Url}";
 }
 
 /// <summary>A question: a column.</summary>

@@ -14,11 +14,11 @@ internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, Immutable
 
     /// <summary>The schemes of a place that may be a vehicle's, with their versions in force on a day.</summary>
     public static ImmutableArray<(Scheme Scheme, SchemeVersion Version)> For(Jurisdiction place, ComparedVehicle vehicle, DateOnly day) =>
-    [
-        .. place.Schemes
-            .Where(scheme => vehicle.Passes(scheme.For) != Truth.No)
-            .SelectMany(scheme => SchemeView.InForce(scheme, day).Select(version => (scheme, version))),
-    ];
+        [
+            .. place
+                .Schemes.Where(scheme => vehicle.Passes(scheme.For) != Truth.No)
+                .SelectMany(scheme => SchemeView.InForce(scheme, day).Select(version => (scheme, version))),
+        ];
 
     public static ImmutableArray<(Question Question, Func<SchemeAnswers, MatrixCell> Answer)> Questions { get; } =
     [
@@ -26,7 +26,10 @@ internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, Immutable
         (new("appointed-by", "Appointed by"), of => of.Cell("appointed-by", version => version.AppointedBy)),
         (new("decides", "Has the last word"), of => of.Cell("decides", version => version.Decides is { } word ? $"the {word}" : null)),
         (new("before", "Approval and steps before the work"), of => of.Before(null)),
-        (new("issued", "What is issued"), of => of.Cell("issued", version => string.Join(", ", version.Issued.SelectMany(issued => issued.Papers).Distinct()))),
+        (
+            new("issued", "What is issued"),
+            of => of.Cell("issued", version => string.Join(", ", version.Issued.SelectMany(issued => issued.Papers).Distinct()))
+        ),
         (new("reregistering", "Coming from another state"), of => of.Cell("reregistering", version => version.Reregistering?.Trim())),
     ];
 
@@ -35,10 +38,24 @@ internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, Immutable
     public MatrixCell Certifier => cells.GetOrAdd("who certifies", _ => Cell("certifier", version => version.Certifier));
 
     /// <summary>What comes before the work on a pathway that is certified; of one topic, or of all.</summary>
-    public MatrixCell Before(string? topic) => cells.GetOrAdd(topic ?? "", _ => Cell("steps", version => string.Join(" ", version.Steps
-        .Where(step => step.BeforeWork && step.Pathways.Any(pathway => pathway is Pathway.Certificate or Pathway.Approval))
-        .Where(step => topic is null || step.Topics.IsDefaultOrEmpty || step.Topics.Contains(topic))
-        .Select(step => step.Text.Trim()))));
+    public MatrixCell Before(string? topic) =>
+        cells.GetOrAdd(
+            topic ?? "",
+            _ =>
+                Cell(
+                    "steps",
+                    version =>
+                        string.Join(
+                            " ",
+                            version
+                                .Steps.Where(step =>
+                                    step.BeforeWork && step.Pathways.Any(pathway => pathway is Pathway.Certificate or Pathway.Approval)
+                                )
+                                .Where(step => topic is null || step.Topics.IsDefaultOrEmpty || step.Topics.Contains(topic))
+                                .Select(step => step.Text.Trim())
+                        )
+                )
+        );
 
     private MatrixCell Cell(string key, Func<SchemeVersion, string?> read)
     {
@@ -47,17 +64,22 @@ internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, Immutable
             lines.Length == 0 ? [MatrixLine.NotEstablished] : lines,
             lines.All(line => line.Kind == "not-established") ? "" : Standing(new Part(null, key)),
             "",
-            $"{Links.Jurisdiction(place.Id)}#certification");
+            $"{Links.Jurisdiction(place.Id)}#certification"
+        );
     }
 
     /// <summary>By the weakest of the schemes, each known by the best of the sources that carry the part.</summary>
-    private string Standing(Part part) => Phrases.Standing(all
-        .Select(each => InForce.Standing.Best(
-            each.Version.Sources
-                .Where(citation => citation.DoesCarry(part))
-                .Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
-                .Where(pair => pair.source is not null)
-                .Select(pair => new CitedSource(pair.citation, pair.source!)),
-            part))
-        .Aggregate((one, other) => one.And(other)));
+    private string Standing(Part part) =>
+        Phrases.Standing(
+            all.Select(each =>
+                    InForce.Standing.Best(
+                        each.Version.Sources.Where(citation => citation.DoesCarry(part))
+                            .Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
+                            .Where(pair => pair.source is not null)
+                            .Select(pair => new CitedSource(pair.citation, pair.source!)),
+                        part
+                    )
+                )
+                .Aggregate((one, other) => one.And(other))
+        );
 }

@@ -11,9 +11,13 @@ internal static class TierWords
     /// <param name="named">Whether the alternative's name says already which parts it leaves out.</param>
     public static string Of(SiteBook site, Tier tier, bool named)
     {
-        if (IsOpen(tier)) return "how far is not established";
+        if (IsOpen(tier))
+            return "how far is not established";
         var total = tier.Limits.FirstOrDefault(limit => limit.Measure == KnownWords.TotalLift);
-        var parts = string.Join(", ", tier.Limits.Where(limit => limit != total && !(named && IsNone(limit))).Select(limit => Limit(site, limit)));
+        var parts = string.Join(
+            ", ",
+            tier.Limits.Where(limit => limit != total && !(named && IsNone(limit))).Select(limit => Limit(site, limit))
+        );
         return (total, parts) switch
         {
             (null, "") => "no limit stated",
@@ -26,22 +30,28 @@ internal static class TierWords
     /// <summary>Whether nobody has established any of its limits.</summary>
     public static bool IsOpen(Tier tier) => tier.Limits.Length > 0 && tier.Limits.All(limit => limit.Kind == LimitKind.NotEstablished);
 
-    private static bool IsNone(Limit limit) => limit.Bounds is { Upper: { Closed: true, Value.IsZero: true }, Lower: null or { Value.IsZero: true } };
+    private static bool IsNone(Limit limit) =>
+        limit.Bounds is { Upper: { Closed: true, Value.IsZero: true }, Lower: null or { Value.IsZero: true } };
 
-    private static string InAll(SiteBook site, Limit total) => total.Kind switch
-    {
-        LimitKind.None => "no limit in all",
-        LimitKind.NotEstablished => "in all not established",
-        _ => $"{Range(site, total)} in all",
-    };
+    private static string InAll(SiteBook site, Limit total) =>
+        total.Kind switch
+        {
+            LimitKind.None => "no limit in all",
+            LimitKind.NotEstablished => "in all not established",
+            _ => $"{Range(site, total)} in all",
+        };
 
     private static string Limit(SiteBook site, Limit limit)
     {
         var title = site.Words.Measures.TryGetValue(limit.Measure, out var measure) ? measure.Title : limit.Measure;
-        if (limit.Kind == LimitKind.None) return $"{title} without limit";
-        if (limit.Kind == LimitKind.NotEstablished) return $"{title} not established";
-        if (measure is null) return title;
-        if (measure.IsDate) return $"{title} {Limits.Say.Bounds(measure, limit.Bounds!)}";
+        if (limit.Kind == LimitKind.None)
+            return $"{title} without limit";
+        if (limit.Kind == LimitKind.NotEstablished)
+            return $"{title} not established";
+        if (measure is null)
+            return title;
+        if (measure.IsDate)
+            return $"{title} {Limits.Say.Bounds(measure, limit.Bounds!)}";
         return IsNone(limit) ? $"no {title}" : $"{Short(title)} {Range(site, limit)}";
     }
 
@@ -49,7 +59,8 @@ internal static class TierWords
     private static string Range(SiteBook site, Limit limit)
     {
         var bounds = limit.Bounds!;
-        if (bounds is { Lower: { Closed: true, Value.IsZero: true }, Upper.Value.IsPositive: true }) bounds = bounds with { Lower = null };
+        if (bounds is { Lower: { Closed: true, Value.IsZero: true }, Upper.Value.IsPositive: true })
+            bounds = bounds with { Lower = null };
         return LimitPhrases.Range(bounds, site.Words.Measures[limit.Measure]);
     }
 

@@ -10,7 +10,8 @@ internal static class DataPackage
 
     public static IEnumerable<SiteFile> Of(SiteBook site)
     {
-        var names = site.Places.SelectMany(place => LimitRow.Of(site, place)).FirstOrDefault()?.Fields.Select(field => field.Name).ToArray() ?? [];
+        var names =
+            site.Places.SelectMany(place => LimitRow.Of(site, place)).FirstOrDefault()?.Fields.Select(field => field.Name).ToArray() ?? [];
         yield return new SiteFile("data/datapackage.json", Write(json => Package(json, site, names)));
         yield return new SiteFile("data/limits.schema.json", Write(json => Schema(json, names)));
     }
@@ -64,14 +65,16 @@ internal static class DataPackage
         json.WriteBoolean("additionalProperties", false);
         Names(json, "required", Required);
         json.WriteStartObject("properties");
-        foreach (var name in names) Typed(json, name, Type(name));
+        foreach (var name in names)
+            Typed(json, name, Type(name));
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();
     }
 
-    private static string Type(string name) => name == "line" ? "integer"
+    private static string Type(string name) =>
+        name == "line" ? "integer"
         : LimitRow.Numbers.Contains(name) ? "number"
         : LimitRow.Flags.Contains(name) ? "boolean"
         : "string";
@@ -86,7 +89,8 @@ internal static class DataPackage
     private static void Names(Utf8JsonWriter json, string name, string[] names)
     {
         json.WriteStartArray(name);
-        foreach (var each in names) json.WriteStringValue(each);
+        foreach (var each in names)
+            json.WriteStringValue(each);
         json.WriteEndArray();
     }
 

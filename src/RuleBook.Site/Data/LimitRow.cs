@@ -15,8 +15,8 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
 
     public static readonly string[] Flags = ["lower-included", "upper-included"];
 
-    public static IEnumerable<LimitRow> Of(SiteBook site, Jurisdiction place) => place.Rules
-        .SelectMany(rule => rule.Versions.SelectMany((version, i) => Of(site, rule, version, i)));
+    public static IEnumerable<LimitRow> Of(SiteBook site, Jurisdiction place) =>
+        place.Rules.SelectMany(rule => rule.Versions.SelectMany((version, i) => Of(site, rule, version, i)));
 
     private static IEnumerable<LimitRow> Of(SiteBook site, Rule rule, RuleVersion version, int at)
     {
@@ -24,13 +24,21 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
         {
             if (resolved.Content is not Stated stated)
             {
-                yield return Row(site, rule, version, resolved, null, null, resolved.Content is NotRegulated ? "not-regulated" : "not-established");
+                yield return Row(
+                    site,
+                    rule,
+                    version,
+                    resolved,
+                    null,
+                    null,
+                    resolved.Content is NotRegulated ? "not-regulated" : "not-established"
+                );
                 continue;
             }
 
             foreach (var tier in stated.Tiers)
-                foreach (var limit in tier.Limits)
-                    yield return Row(site, rule, version, resolved, tier, limit, Kind(limit));
+            foreach (var limit in tier.Limits)
+                yield return Row(site, rule, version, resolved, tier, limit, Kind(limit));
             yield return Row(site, rule, version, resolved, null, null, stated.Beyond is null ? "beyond-not-established" : "beyond");
         }
     }
@@ -40,24 +48,42 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
     {
         var day = version.From?.Latest ?? version.InForceBy?.Latest ?? site.Day;
         var next = version.Until ?? rule.Versions.Skip(at + 1).FirstOrDefault(later => later.Decides)?.From;
-        return VersionAlone.On(site.Book, rule, version, day)
+        return VersionAlone
+            .On(site.Book, rule, version, day)
             .Where(resolved => resolved.Content is not Adoption)
             .Select(resolved => resolved with { Until = next });
     }
 
-    private static LimitRow Row(SiteBook site, Rule rule, RuleVersion version, ResolvedVersion resolved, Tier? tier, Limit? limit, string kind)
+    private static LimitRow Row(
+        SiteBook site,
+        Rule rule,
+        RuleVersion version,
+        ResolvedVersion resolved,
+        Tier? tier,
+        Limit? limit,
+        string kind
+    )
     {
         var measure = limit is null ? null : site.Words.Measures.GetValueOrDefault(limit.Measure);
-        var standing = resolved.Evidence.Of(tier is not null && limit is not null ? new Part(tier.Name, limit.Measure) : Evidence.PartOf(resolved.Content, true));
+        var standing = resolved.Evidence.Of(
+            tier is not null && limit is not null ? new Part(tier.Name, limit.Measure) : Evidence.PartOf(resolved.Content, true)
+        );
         var source = standing.Cited;
         var pathway = tier?.Pathway ?? (resolved.Content as Stated)?.Beyond;
-        return new LimitRow(
-        [
+        return new LimitRow([
             ("jurisdiction", rule.Jurisdiction),
             ("topic", rule.Topic),
             ("rule", rule.Name),
             ("title", rule.Title),
-            ("state", version switch { { Proposed: true } => "proposed", { Announced: not null } => "announced", _ => "in-force" }),
+            (
+                "state",
+                version switch
+                {
+                    { Proposed: true } => "proposed",
+                    { Announced: not null } => "announced",
+                    _ => "in-force",
+                }
+            ),
             ("from", (version.From ?? version.Announced)?.Text ?? ""),
             ("in-force-by", version.InForceBy?.Text ?? ""),
             ("until", resolved.Until?.Text ?? ""),
@@ -66,7 +92,12 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
             ("tier", tier?.Name ?? ""),
             ("vehicles", Say.When(site.Words, tier is null ? [rule.For] : [rule.For, tier.When])),
             ("measure", limit?.Measure ?? ""),
-            ("unit", measure is null ? "" : measure.IsDate ? "date" : measure.Unit.Symbol),
+            (
+                "unit",
+                measure is null ? ""
+                : measure.IsDate ? "date"
+                : measure.Unit.Symbol
+            ),
             ("lower", Value(measure, limit?.Bounds?.Lower)),
             ("lower-included", Included(limit?.Bounds?.Lower)),
             ("upper", Value(measure, limit?.Bounds?.Upper)),
@@ -86,15 +117,19 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
         ]);
     }
 
-    private static string Kind(Limit limit) => limit.Kind switch
-    {
-        LimitKind.None => "none",
-        LimitKind.NotEstablished => "not-established",
-        _ => "limit",
-    };
+    private static string Kind(Limit limit) =>
+        limit.Kind switch
+        {
+            LimitKind.None => "none",
+            LimitKind.NotEstablished => "not-established",
+            _ => "limit",
+        };
 
     private static string Value(Measure? measure, Bound? bound) =>
         measure is null || bound is null ? "" : Units.Numbers.Show(bound.Value / measure.Unit.ToBase, 6);
 
-    private static string Included(Bound? bound) => bound is null ? "" : bound.Closed ? "true" : "false";
+    private static string Included(Bound? bound) =>
+        bound is null ? ""
+        : bound.Closed ? "true"
+        : "false";
 }

@@ -31,8 +31,10 @@ internal static class LimitTables
     private static byte[] Csv(IReadOnlyList<LimitRow> rows)
     {
         var text = new StringBuilder();
-        if (rows.Count > 0) text.Append(Text.Csv.Row(rows[0].Fields.Select(field => field.Name)));
-        foreach (var row in rows) text.Append(Text.Csv.Row(row.Fields.Select(field => field.Text)));
+        if (rows.Count > 0)
+            text.Append(Text.Csv.Row(rows[0].Fields.Select(field => field.Name)));
+        foreach (var row in rows)
+            text.Append(Text.Csv.Row(row.Fields.Select(field => field.Text)));
         return Encoding.UTF8.GetBytes(text.ToString());
     }
 
@@ -45,7 +47,8 @@ internal static class LimitTables
             json.WriteString("version", Version);
             json.WriteString("book", book.Digest);
             json.WriteStartArray("limits");
-            foreach (var row in rows) Write(json, row);
+            foreach (var row in rows)
+                Write(json, row);
             json.WriteEndArray();
             json.WriteEndObject();
         }
@@ -60,8 +63,10 @@ internal static class LimitTables
         foreach (var (name, text) in row.Fields.Where(field => field.Text.Length > 0))
         {
             json.WritePropertyName(name);
-            if (name == "line" || LimitRow.Numbers.Contains(name) || LimitRow.Flags.Contains(name)) json.WriteRawValue(text);
-            else json.WriteStringValue(text);
+            if (name == "line" || LimitRow.Numbers.Contains(name) || LimitRow.Flags.Contains(name))
+                json.WriteRawValue(text);
+            else
+                json.WriteStringValue(text);
         }
 
         json.WriteEndObject();

@@ -26,29 +26,36 @@ internal static class AtomFeed
             new XElement(Atom + "link", new XAttribute("rel", "self"), new XAttribute("href", Path)),
             new XElement(Atom + "link", new XAttribute("href", "changes.html")),
             site.Book.Editions.Reverse().Select(Entry),
-            VersionChange.Of(site).Select(change => Entry(site, change)));
+            VersionChange.Of(site).Select(change => Entry(site, change))
+        );
         var text = feed.ToString(SaveOptions.None).ReplaceLineEndings("\n");
         return new SiteFile(Path, Encoding.UTF8.GetBytes($"<?xml version=\"1.0\" encoding=\"utf-8\"?>\n{text}\n"));
     }
 
-    private static XElement Entry(Edition edition) => new(
-        Atom + "entry",
-        new XElement(Atom + "title", $"Edition {edition.Name} of the book"),
-        new XElement(Atom + "id", Name($"edition/{edition.Name}")),
-        new XElement(Atom + "updated", Instant(edition.Day)),
-        new XElement(Atom + "link", new XAttribute("href", "changes.html#editions")),
-        new XElement(Atom + "summary", string.Join(" ", edition.News.OrderBy(news => news.Kind).Select(EditionWords.Sentence))));
+    private static XElement Entry(Edition edition) =>
+        new(
+            Atom + "entry",
+            new XElement(Atom + "title", $"Edition {edition.Name} of the book"),
+            new XElement(Atom + "id", Name($"edition/{edition.Name}")),
+            new XElement(Atom + "updated", Instant(edition.Day)),
+            new XElement(Atom + "link", new XAttribute("href", "changes.html#editions")),
+            new XElement(Atom + "summary", string.Join(" ", edition.News.OrderBy(news => news.Kind).Select(EditionWords.Sentence)))
+        );
 
     private static XElement Entry(SiteBook site, VersionChange change)
     {
         var seen = change.Checked(site.Book);
         return new XElement(
             Atom + "entry",
-            new XElement(Atom + "title", $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)}{(change.Date is { } date ? $", {date.Words}" : "")})"),
+            new XElement(
+                Atom + "title",
+                $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)}{(change.Date is { } date ? $", {date.Words}" : "")})"
+            ),
             new XElement(Atom + "id", Name(change.Name)),
             new XElement(Atom + "updated", Instant(seen == DateOnly.MinValue ? site.Day : seen)),
             new XElement(Atom + "link", new XAttribute("href", Links.Version(change.Rule, change.Version))),
-            new XElement(Atom + "summary", change.Says));
+            new XElement(Atom + "summary", change.Says)
+        );
     }
 
     /// <summary>A name for ever: a UUID of version 8 (RFC 9562) from the SHA-256 of the text.</summary>

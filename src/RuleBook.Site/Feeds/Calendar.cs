@@ -15,15 +15,40 @@ internal static class Calendar
     public static SiteFile Write(SiteBook site)
     {
         var text = new StringBuilder();
-        string[] head = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//RuleBook//changes//EN", "CALSCALE:GREGORIAN", "X-WR-CALNAME:Limits on modified vehicles"];
-        foreach (var line in head) Add(text, line);
+        string[] head =
+        [
+            "BEGIN:VCALENDAR",
+            "VERSION:2.0",
+            "PRODID:-//RuleBook//changes//EN",
+            "CALSCALE:GREGORIAN",
+            "X-WR-CALNAME:Limits on modified vehicles",
+        ];
+        foreach (var line in head)
+            Add(text, line);
         foreach (var change in VersionChange.Of(site).Where(change => change.Date is { } date && date.Latest >= site.Day))
-            Event(text, site.Day, change.Name, change.Date!, $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)})", change.Says);
+            Event(
+                text,
+                site.Day,
+                change.Name,
+                change.Date!,
+                $"{change.Place.Name}: {change.Rule.Title} ({change.State(site.Day)})",
+                change.Says
+            );
         foreach (var place in site.Places)
-            foreach (var due in place.Sources.Where(source => source.RecheckAfter.Latest >= site.Day).GroupBy(source => source.RecheckAfter.Text).OrderBy(group => group.Key, StringComparer.Ordinal))
-                Event(
-                    text, site.Day, $"{place.Id}/recheck@{due.Key}", due.First().RecheckAfter,
-                    $"{place.Name}: {due.Count()} sources to be read again", string.Join("; ", due.Select(source => source.Title)));
+        foreach (
+            var due in place
+                .Sources.Where(source => source.RecheckAfter.Latest >= site.Day)
+                .GroupBy(source => source.RecheckAfter.Text)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+        )
+            Event(
+                text,
+                site.Day,
+                $"{place.Id}/recheck@{due.Key}",
+                due.First().RecheckAfter,
+                $"{place.Name}: {due.Count()} sources to be read again",
+                string.Join("; ", due.Select(source => source.Title))
+            );
         Add(text, "END:VCALENDAR");
         return new SiteFile(Path, Encoding.UTF8.GetBytes(text.ToString()));
     }
@@ -44,12 +69,12 @@ internal static class Calendar
     private static string Day(DateOnly day) => day.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
 
     /// <summary>RFC 5545, 3.3.11: backslash, semicolon, comma and line end are escaped.</summary>
-    private static string Escape(string text) => text
-        .ReplaceLineEndings("\n")
-        .Replace("\\", "\\\\", StringComparison.Ordinal)
-        .Replace(";", "\\;", StringComparison.Ordinal)
-        .Replace(",", "\\,", StringComparison.Ordinal)
-        .Replace("\n", "\\n", StringComparison.Ordinal);
+    private static string Escape(string text) =>
+        text.ReplaceLineEndings("\n")
+            .Replace("\\", "\\\\", StringComparison.Ordinal)
+            .Replace(";", "\\;", StringComparison.Ordinal)
+            .Replace(",", "\\,", StringComparison.Ordinal)
+            .Replace("\n", "\\n", StringComparison.Ordinal);
 
     /// <summary>RFC 5545, 3.1: a line is folded at 75 octets, never inside a character.</summary>
     private static void Add(StringBuilder text, string line)

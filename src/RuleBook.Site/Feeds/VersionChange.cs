@@ -16,15 +16,20 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
     public string State(DateOnly day) => HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state : "in force";
 
     /// <summary>The last day on which somebody compared one of its sources, or corrected a figure of it.</summary>
-    public DateOnly Checked(Book book) => Version.Sources
-        .Select(citation => book.Source(Place.Id, citation.Cite)?.Checked.Earliest ?? DateOnly.MinValue)
-        .Concat(Version.Corrected.Select(correction => correction.On))
-        .DefaultIfEmpty(DateOnly.MinValue)
-        .Max();
+    public DateOnly Checked(Book book) =>
+        Version
+            .Sources.Select(citation => book.Source(Place.Id, citation.Cite)?.Checked.Earliest ?? DateOnly.MinValue)
+            .Concat(Version.Corrected.Select(correction => correction.On))
+            .DefaultIfEmpty(DateOnly.MinValue)
+            .Max();
 
-    public static IEnumerable<VersionChange> Of(SiteBook site) => site.Places
-        .SelectMany(place => place.Rules.SelectMany(rule => rule.Versions
-            .Select(version => new VersionChange(place, rule, version, Summary.Of(site, version.Content)))))
-        .OrderByDescending(change => HistoryView.DayOf(change.Version))
-        .ThenBy(change => change.Name, StringComparer.Ordinal);
+    public static IEnumerable<VersionChange> Of(SiteBook site) =>
+        site
+            .Places.SelectMany(place =>
+                place.Rules.SelectMany(rule =>
+                    rule.Versions.Select(version => new VersionChange(place, rule, version, Summary.Of(site, version.Content)))
+                )
+            )
+            .OrderByDescending(change => HistoryView.DayOf(change.Version))
+            .ThenBy(change => change.Name, StringComparer.Ordinal);
 }

@@ -11,7 +11,9 @@ internal sealed record FormPart(string Title, bool Open, string Note, FormItem[]
 internal sealed record FormItem(FormField? Field = null, FormRows? Rows = null, FormGrid? Grid = null, FormPart? Part = null);
 
 /// <summary>Where one value is typed or chosen.</summary>
-/// <param name="Path">Where it stands in the job; in a column of rows, the key in each row, which may be empty where a row is one text.</param>
+/// <param name="Path">
+/// Where it stands in the job; in a column of rows, the key in each row, which may be empty where a row is one text.
+/// </param>
 /// <param name="Label">What a reader calls it.</param>
 /// <param name="Input">text, day, when (a day, month or year as text), tyre, amount or choice.</param>
 /// <param name="Unit">The unit of an amount that is typed as a bare number.</param>
@@ -19,7 +21,16 @@ internal sealed record FormItem(FormField? Field = null, FormRows? Rows = null, 
 /// <param name="Choices">What may be chosen, in groups; a group without a name stands by itself.</param>
 /// <param name="Empty">What choosing nothing means.</param>
 /// <param name="Url">To its definition; empty for none.</param>
-internal sealed record FormField(string Path, string Label, string Input, string Unit, string Hint, ChoiceGroup[] Choices, string Empty, string Url)
+internal sealed record FormField(
+    string Path,
+    string Label,
+    string Input,
+    string Unit,
+    string Hint,
+    ChoiceGroup[] Choices,
+    string Empty,
+    string Url
+)
 {
     /// <summary>The label with the unit: <c>mass, kg</c>.</summary>
     public string Full => Unit.Length == 0 ? Label : $"{Label}, {Unit}";

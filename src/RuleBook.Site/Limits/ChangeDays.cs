@@ -8,16 +8,22 @@ namespace RuleBook.Site.Limits;
 internal static class ChangeDays
 {
     public static ImmutableArray<DateOnly> Of(IEnumerable<Jurisdiction> places) =>
-    [
-        .. places
-            .SelectMany(place => place.Rules
-                .SelectMany(rule => rule.Versions)
-                .Where(version => version.Decides)
-                .SelectMany(version => Ends(version.From, version.InForceBy, version.Until))
-                .Concat(place.Schemes.SelectMany(scheme => scheme.Versions).SelectMany(version => Ends(version.From, version.InForceBy, version.Until))))
-            .Distinct()
-            .Order(),
-    ];
+        [
+            .. places
+                .SelectMany(place =>
+                    place
+                        .Rules.SelectMany(rule => rule.Versions)
+                        .Where(version => version.Decides)
+                        .SelectMany(version => Ends(version.From, version.InForceBy, version.Until))
+                        .Concat(
+                            place
+                                .Schemes.SelectMany(scheme => scheme.Versions)
+                                .SelectMany(version => Ends(version.From, version.InForceBy, version.Until))
+                        )
+                )
+                .Distinct()
+                .Order(),
+        ];
 
     /// <summary>The last change day that is not after <paramref name="day"/>; the first one when all are later.</summary>
     public static DateOnly At(ImmutableArray<DateOnly> days, DateOnly day) =>
@@ -25,10 +31,15 @@ internal static class ChangeDays
 
     private static IEnumerable<DateOnly> Ends(PartialDate? from, PartialDate? by, PartialDate? until)
     {
-        if (from is not null) yield return from.Earliest;
-        if (from is not null) yield return from.Latest;
-        if (by is not null) yield return by.Latest;
-        if (until is not null) yield return until.Earliest;
-        if (until is not null) yield return until.Latest;
+        if (from is not null)
+            yield return from.Earliest;
+        if (from is not null)
+            yield return from.Latest;
+        if (by is not null)
+            yield return by.Latest;
+        if (until is not null)
+            yield return until.Earliest;
+        if (until is not null)
+            yield return until.Latest;
     }
 }

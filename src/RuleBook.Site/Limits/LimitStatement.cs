@@ -13,34 +13,47 @@ namespace RuleBook.Site.Limits;
 /// <param name="Limit">The limit; null when nothing is stated.</param>
 /// <param name="Kinds">The kinds of vehicle that it binds.</param>
 internal sealed record LimitStatement(
-    Jurisdiction Place, ResolvedVersion Version, bool Certain, string Measure, Tier? Tier, Limit? Limit, BigInteger Kinds)
+    Jurisdiction Place,
+    ResolvedVersion Version,
+    bool Certain,
+    string Measure,
+    Tier? Tier,
+    Limit? Limit,
+    BigInteger Kinds
+)
 {
     public Rule Rule => Version.Rule;
 
     /// <summary>How it is known.</summary>
-    public Standing Standing { get; } = Version.Evidence.Of(
-        Tier is not null && Limit is not null ? new Part(Tier.Name, Limit.Measure) : Evidence.PartOf(Version.Content, Measure == LimitStatements.Beyond));
+    public Standing Standing { get; } =
+        Version.Evidence.Of(
+            Tier is not null && Limit is not null
+                ? new Part(Tier.Name, Limit.Measure)
+                : Evidence.PartOf(Version.Content, Measure == LimitStatements.Beyond)
+        );
 
     /// <summary>limit, none, not-established or not-regulated.</summary>
-    public string Kind => (Version.Content, Limit) switch
-    {
-        (NotRegulated, _) => "not-regulated",
-        (NotEstablished, _) => "not-established",
-        (Stated { Beyond: null }, null) => "not-established",
-        (_, { Kind: LimitKind.None }) => "none",
-        (_, { Kind: LimitKind.NotEstablished }) => "not-established",
-        _ => "limit",
-    };
+    public string Kind =>
+        (Version.Content, Limit) switch
+        {
+            (NotRegulated, _) => "not-regulated",
+            (NotEstablished, _) => "not-established",
+            (Stated { Beyond: null }, null) => "not-established",
+            (_, { Kind: LimitKind.None }) => "none",
+            (_, { Kind: LimitKind.NotEstablished }) => "not-established",
+            _ => "limit",
+        };
 
     public Pathway? Pathway => Tier?.Pathway ?? (Version.Content as Stated)?.Beyond;
 
     /// <summary>Amount and unit, or which of the four kinds of nothing.</summary>
-    public string Amount(Vocabulary words) => Kind switch
-    {
-        "not-regulated" => "not regulated",
-        "not-established" => "not established",
-        "none" => "no limit",
-        _ when Limit is { } limit && words.Measures.TryGetValue(Measure, out var measure) => Say.Limit(measure, limit),
-        _ => "",
-    };
+    public string Amount(Vocabulary words) =>
+        Kind switch
+        {
+            "not-regulated" => "not regulated",
+            "not-established" => "not established",
+            "none" => "no limit",
+            _ when Limit is { } limit && words.Measures.TryGetValue(Measure, out var measure) => Say.Limit(measure, limit),
+            _ => "",
+        };
 }

@@ -20,7 +20,8 @@ internal static class LimitStatements
         foreach (var version in versions)
         {
             var bound = kinds.Of(rule.For);
-            LimitStatement Line(string measure, Tier? tier, Limit? limit, BigInteger set) => new(place, version, versions.Length == 1, measure, tier, limit, set);
+            LimitStatement Line(string measure, Tier? tier, Limit? limit, BigInteger set) =>
+                new(place, version, versions.Length == 1, measure, tier, limit, set);
 
             if (version.Content is not Stated stated)
             {
@@ -29,8 +30,8 @@ internal static class LimitStatements
             }
 
             foreach (var tier in stated.Tiers)
-                foreach (var limit in tier.Limits)
-                    yield return Line(limit.Measure, tier, limit, kinds.Of(rule.For, tier.When));
+            foreach (var limit in tier.Limits)
+                yield return Line(limit.Measure, tier, limit, kinds.Of(rule.For, tier.When));
             yield return Line(Beyond, null, null, bound);
         }
     }

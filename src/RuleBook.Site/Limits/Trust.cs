@@ -4,7 +4,9 @@ using RuleBook.Telling;
 
 namespace RuleBook.Site.Limits;
 
-/// <summary>How far a version can be leaned on, in words; empty when an authority's own text stands behind it and nobody disputes it.</summary>
+/// <summary>
+/// How far a version can be leaned on, in words; empty when an authority's own text stands behind it and nobody disputes it.
+/// </summary>
 internal static class Trust
 {
     /// <summary>Of one statement: how its own figure is known.</summary>
@@ -16,9 +18,12 @@ internal static class Trust
     private static string Marks(ResolvedVersion version, bool certain, Standing standing)
     {
         var marks = new List<string>();
-        if (!certain) marks.Add("day open");
-        if (!version.Disputes.IsEmpty) marks.Add("disputed");
-        if (!version.Sources.IsEmpty && standing.Basis != ReadAs.Primary) marks.Add(Phrases.Standing(standing));
+        if (!certain)
+            marks.Add("day open");
+        if (!version.Disputes.IsEmpty)
+            marks.Add("disputed");
+        if (!version.Sources.IsEmpty && standing.Basis != ReadAs.Primary)
+            marks.Add(Phrases.Standing(standing));
         return string.Join(", ", marks);
     }
 }

@@ -8,17 +8,18 @@ namespace RuleBook.Site.Pages;
 internal sealed record AdoptionBoard(string Title, string Url, string Id, BoardRow[] Rows)
 {
     public static AdoptionBoard[] Of(SiteBook site, Topic topic) =>
-    [
-        .. site.Places
-            .Where(place => place.Within is null)
-            .SelectMany(place => place.Rules.Where(rule => rule.Topic == topic.Name).Select(rule => (place, rule)))
-            .Select(pair => new AdoptionBoard(
-                pair.rule.Title,
-                Links.Rule(pair.rule),
-                pair.rule.Id,
-                [.. site.Places.Where(state => state.Within == pair.place.Id).SelectMany(state => BoardRow.Of(site, state, pair.rule))]))
-            .Where(board => board.Rows.Any(row => row.State != "no-adoption")),
-    ];
+        [
+            .. site
+                .Places.Where(place => place.Within is null)
+                .SelectMany(place => place.Rules.Where(rule => rule.Topic == topic.Name).Select(rule => (place, rule)))
+                .Select(pair => new AdoptionBoard(
+                    pair.rule.Title,
+                    Links.Rule(pair.rule),
+                    pair.rule.Id,
+                    [.. site.Places.Where(state => state.Within == pair.place.Id).SelectMany(state => BoardRow.Of(site, state, pair.rule))]
+                ))
+                .Where(board => board.Rows.Any(row => row.State != "no-adoption")),
+        ];
 }
 
 /// <summary>What a state makes of a national rule.</summary>
@@ -33,8 +34,8 @@ internal sealed record BoardRow(string Place, string State, string Words, string
 {
     public static IEnumerable<BoardRow> Of(SiteBook site, Jurisdiction state, Rule national)
     {
-        var adoptions = state.Rules
-            .SelectMany(rule => rule.Versions.Select((version, i) => (rule, version, next: rule.Versions.ElementAtOrDefault(i + 1))))
+        var adoptions = state
+            .Rules.SelectMany(rule => rule.Versions.Select((version, i) => (rule, version, next: rule.Versions.ElementAtOrDefault(i + 1))))
             .Where(each => each.version.Content is Adoption adoption && site.Book.Rule(adoption.Rule)?.Id == national.Id)
             .Select(each => Of(site, state, each.rule, each.version, each.next, (Adoption)each.version.Content))
             .ToArray();
@@ -61,6 +62,7 @@ internal sealed record BoardRow(string Place, string State, string Words, string
             HistoryView.DateOf(version),
             adoption.AsOf is { } day ? $"as it stood on {Phrases.Day(day)}" : "as amended from time to time",
             [.. adoption.Exceptions.Select(change => Summary.Of(site, change))],
-            Links.Version(rule, version));
+            Links.Version(rule, version)
+        );
     }
 }

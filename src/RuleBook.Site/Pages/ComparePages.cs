@@ -17,13 +17,21 @@ internal static class ComparePages
         foreach (var group in groups)
         {
             yield return () => Of(site, groups, known, group, site.Day, group.Path);
-            foreach (var day in group.Days) yield return () => Of(site, groups, known, group, day, Path(group, day));
+            foreach (var day in group.Days)
+                yield return () => Of(site, groups, known, group, day, Path(group, day));
         }
     }
 
     private static string Path(CompareGroup group, DateOnly day) => $"compare/{Links.Slug(group.Id)}/{Written(day)}.html";
 
-    private static Page Of(SiteBook site, ImmutableArray<CompareGroup> groups, KnownRows known, CompareGroup group, DateOnly day, string path)
+    private static Page Of(
+        SiteBook site,
+        ImmutableArray<CompareGroup> groups,
+        KnownRows known,
+        CompareGroup group,
+        DateOnly day,
+        string path
+    )
     {
         var change = ChangeDays.At(group.Days, day);
         var matrices = new Matrices(site, group, known, day, path == group.Path);
@@ -42,13 +50,18 @@ internal static class ComparePages
             ("vehicles", group.Vehicles.ToArray()),
             ("topics", topics),
             ("wheres", matrices.Where.Views),
-            ("days", group.Days.Select(each => new DayChoice(Written(each), each == change)).ToArray()));
+            ("days", group.Days.Select(each => new DayChoice(Written(each), each == change)).ToArray())
+        );
         var title = $"Side by side: {group.Name}{(path == group.Path ? "" : $", {Phrases.Day(day)}")}";
-        return new Page(path, title, "compare", body, ["compare.js"]) { Description = $"How far a modified vehicle may go in {group.Name}, state by state, as on {Phrases.Day(day)}: free, certified, measured how, who certifies." };
+        return new Page(path, title, "compare", body, ["compare.js"])
+        {
+            Description =
+                $"How far a modified vehicle may go in {group.Name}, state by state, as on {Phrases.Day(day)}: free, certified, measured how, who certifies.",
+        };
     }
 
-    private static OtherComparison Other(CompareGroup other, CompareGroup group) => new(
-        other.Name, other.Path, [.. other.Places.Except(group.Places).Select(place => new ComparedPlace(place.Id, place.Name))]);
+    private static OtherComparison Other(CompareGroup other, CompareGroup group) =>
+        new(other.Name, other.Path, [.. other.Places.Except(group.Places).Select(place => new ComparedPlace(place.Id, place.Name))]);
 
     private static string Written(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

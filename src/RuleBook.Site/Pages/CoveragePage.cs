@@ -14,11 +14,20 @@ internal static class CoveragePage
             Links.Jurisdiction(place.Id),
             place.Registers,
             JurisdictionPages.Oldest(place)?.Checked.Words ?? "",
-            [.. site.Topics
-                .Select(topic => (topic, entry: place.Coverage.FirstOrDefault(entry => entry.Topic == topic.Name)))
-                .Select(pair => new CoverageMark(pair.topic.Title, pair.entry?.State ?? "none"))]));
+            [
+                .. site
+                    .Topics.Select(topic => (topic, entry: place.Coverage.FirstOrDefault(entry => entry.Topic == topic.Name)))
+                    .Select(pair => new CoverageMark(pair.topic.Title, pair.entry?.State ?? "none")),
+            ]
+        ));
         var topics = site.Topics.Select(topic => new Link(SiteBook.Heading(topic.Title), Links.Topic(topic.Name)));
-        var body = Templates.Render("coverage", ("root", ""), ("day", Phrases.Day(site.Day)), ("places", places.ToArray()), ("topics", topics.ToArray()));
+        var body = Templates.Render(
+            "coverage",
+            ("root", ""),
+            ("day", Phrases.Day(site.Day)),
+            ("places", places.ToArray()),
+            ("topics", topics.ToArray())
+        );
         return new Page("coverage.html", "What the book has", "coverage", body, []);
     }
 }

@@ -14,7 +14,8 @@ internal static class DataPage
             ("version", LimitTables.Version),
             ("digest", site.Book.Digest),
             ("places", site.Places.Select(place => new Link(place.Name, $"data/{Links.Slug(place.Id)}")).ToArray()),
-            ("files", site.Input.Files.Select(file => new FileView(file.Path, RawFiles.Path(file.Path), Links.Lines(file.Path))).ToArray()));
+            ("files", site.Input.Files.Select(file => new FileView(file.Path, RawFiles.Path(file.Path), Links.Lines(file.Path))).ToArray())
+        );
         return new Page("data.html", "The data", "data", body, []);
     }
 }

@@ -9,7 +9,11 @@ internal static class HomePage
 {
     public static Page Of(SiteBook site)
     {
-        var topics = site.Topics.Select(topic => new TopicCard(SiteBook.Heading(topic.Title), topic.Definition.Trim(), Links.Topic(topic.Name)));
+        var topics = site.Topics.Select(topic => new TopicCard(
+            SiteBook.Heading(topic.Title),
+            topic.Definition.Trim(),
+            Links.Topic(topic.Name)
+        ));
         var hasCheck = !site.Input.Check.IsEmpty;
         var body = Templates.Render(
             "home",
@@ -21,10 +25,12 @@ internal static class HomePage
             ("topics", topics.ToArray()),
             ("diagram", HeightDiagram.Draw()),
             ("has_check", hasCheck),
-            ("cautions", site.Book.Cautions.ToArray()));
+            ("cautions", site.Book.Cautions.ToArray())
+        );
         return new Page("index.html", "What may be changed on a vehicle, state by state", "home", body, hasCheck ? ["quick.js"] : [])
         {
-            Description = "How high may a vehicle be raised, on which tyres, and who certifies? The limits of each state, with sources and how each is known.",
+            Description =
+                "How high may a vehicle be raised, on which tyres, and who certifies? The limits of each state, with sources and how each is known.",
         };
     }
 }

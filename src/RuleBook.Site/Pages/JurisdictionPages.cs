@@ -8,7 +8,9 @@ using RuleBook.Telling;
 
 namespace RuleBook.Site.Pages;
 
-/// <summary>A page for each jurisdiction: limits in force, how they are measured, who certifies, how it came about, what is not known.</summary>
+/// <summary>
+/// A page for each jurisdiction: limits in force, how they are measured, who certifies, how it came about, what is not known.
+/// </summary>
 internal static class JurisdictionPages
 {
     public static IEnumerable<Func<Page>> Of(SiteBook site) => site.Places.Select(place => (Func<Page>)(() => Of(site, place)));
@@ -23,7 +25,15 @@ internal static class JurisdictionPages
             ("name", place.Name),
             ("registers", place.Registers),
             ("registers_note", place.RegistersNote?.Trim() ?? ""),
-            ("decided_by", place.DecidedBy switch { "work" => "of the work", null => "", var word => $"of {word}" }),
+            (
+                "decided_by",
+                place.DecidedBy switch
+                {
+                    "work" => "of the work",
+                    null => "",
+                    var word => $"of {word}",
+                }
+            ),
             ("ask", place.Ask.Name),
             ("ask_url", Links.Web(place.Ask.Url)),
             ("oldest", Oldest(place)?.Checked.Words ?? ""),
@@ -31,19 +41,30 @@ internal static class JurisdictionPages
             ("topics", Topics(site, place)),
             ("schemes", SchemeView.Of(site, place).ToArray()),
             ("history", HistoryView.Of(site, place).ToArray()),
-            ("coverage", place.Coverage.Select(entry => new CoverageView(
-                site.Words.Topics.TryGetValue(entry.Topic, out var topic) ? topic.Title : entry.Topic,
-                entry.State,
-                entry.Lacks?.Trim() ?? "",
-                Links.Line(entry.Mark))).ToArray()),
-            ("sources", place.Sources
-                .OrderBy(source => source.Checked.Earliest)
-                .ThenBy(source => source.Id, StringComparer.Ordinal)
-                .Select(SourceView.Of)
-                .ToArray()));
+            (
+                "coverage",
+                place
+                    .Coverage.Select(entry => new CoverageView(
+                        site.Words.Topics.TryGetValue(entry.Topic, out var topic) ? topic.Title : entry.Topic,
+                        entry.State,
+                        entry.Lacks?.Trim() ?? "",
+                        Links.Line(entry.Mark)
+                    ))
+                    .ToArray()
+            ),
+            (
+                "sources",
+                place
+                    .Sources.OrderBy(source => source.Checked.Earliest)
+                    .ThenBy(source => source.Id, StringComparer.Ordinal)
+                    .Select(SourceView.Of)
+                    .ToArray()
+            )
+        );
         return new Page(Links.Jurisdiction(place.Id), place.Name, "jurisdictions", body, ["report.js", "fold.js"])
         {
-            Description = $"Lifts, tyres, ratings and towing of modified vehicles in {place.Name}: what is free, what needs a certificate, who certifies, each limit with its source.",
+            Description =
+                $"Lifts, tyres, ratings and towing of modified vehicles in {place.Name}: what is free, what needs a certificate, who certifies, each limit with its source.",
         };
     }
 
@@ -55,15 +76,16 @@ internal static class JurisdictionPages
         left.Day != right.Day ? left.Day.CompareTo(right.Day) : string.CompareOrdinal(left.Name, right.Name);
 
     private static TopicRules[] Topics(SiteBook site, Jurisdiction place) =>
-    [
-        .. site.Topics
-            .Select(topic => new TopicRules(
-                SiteBook.Heading(topic.Title),
-                Links.Topic(topic.Name),
-                topic.Name == KnownWords.RideHeight,
-                [.. place.Rules.Where(rule => rule.Topic == topic.Name).Select(rule => RuleView.Of(site, rule))]))
-            .Where(topic => topic.Rules.Length > 0),
-    ];
+        [
+            .. site
+                .Topics.Select(topic => new TopicRules(
+                    SiteBook.Heading(topic.Title),
+                    Links.Topic(topic.Name),
+                    topic.Name == KnownWords.RideHeight,
+                    [.. place.Rules.Where(rule => rule.Topic == topic.Name).Select(rule => RuleView.Of(site, rule))]
+                ))
+                .Where(topic => topic.Rules.Length > 0),
+        ];
 }
 
 /// <summary>The rules of a topic.</summary>
@@ -82,7 +104,8 @@ internal sealed record RuleView(string Id, string Anchor, string Title, string F
             Say.When(site.Words, rule.For),
             rule.DecidedBy ?? "",
             rule.GovernedByTravel,
-            [.. versions.Select(version => VersionView.Of(site, version, versions.Length == 1))]);
+            [.. versions.Select(version => VersionView.Of(site, version, versions.Length == 1))]
+        );
     }
 }
 

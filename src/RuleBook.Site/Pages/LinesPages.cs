@@ -15,7 +15,8 @@ internal static class LinesPages
             ("root", Page.Root(path)),
             ("path", file.Path),
             ("raw", Data.RawFiles.Path(file.Path)),
-            ("lines", file.Text.TrimEnd().Split('\n').Select(line => line.TrimEnd('\r')).ToArray()));
+            ("lines", file.Text.TrimEnd().Split('\n').Select(line => line.TrimEnd('\r')).ToArray())
+        );
         return new Page(path, file.Path, "data", body, []);
     }
 }

@@ -17,7 +17,8 @@ internal sealed record Page(string Path, string Title, string Section, Html Body
     public const string Site = "RuleBook";
 
     /// <summary>A sentence for search results and link previews.</summary>
-    public string Description { get; init; } = $"{Title}: limits on modified vehicles, state by state, each with its source and how it is known.";
+    public string Description { get; init; } =
+        $"{Title}: limits on modified vehicles, state by state, each with its source and how it is known.";
 
     /// <summary>The way from the page up to the root of the site: empty, or <c>../</c> some times.</summary>
     public static string Root(string path) => string.Concat(Enumerable.Repeat("../", path.Count(letter => letter == '/')));
@@ -39,7 +40,8 @@ internal sealed record Page(string Path, string Title, string Section, Html Body
             ("day", Phrases.Day(site.Day)),
             ("digest", site.Book.Digest),
             ("topics", site.Topics.Select(topic => new Link(topic.Title, Links.Topic(topic.Name))).ToArray()),
-            ("places", site.Places.Select(place => new Link(place.Name, Links.Jurisdiction(place.Id))).ToArray()));
+            ("places", site.Places.Select(place => new Link(place.Name, Links.Jurisdiction(place.Id))).ToArray())
+        );
         return new SiteFile(Path, Encoding.UTF8.GetBytes(html.Text));
     }
 }

@@ -13,12 +13,30 @@ internal sealed record QuickCheck(QuickPlace[] Places, QuickVehicle[] Vehicles, 
         var vehicles = description.RootElement.GetProperty("vehicles").EnumerateArray().ToArray();
         var facts = vehicles.SelectMany(vehicle => vehicle.GetProperty("facts").EnumerateObject().Select(fact => fact.Name)).Distinct();
         return new QuickCheck(
-            [.. CompareGroup.Of(site)[0].Places
-                .Where(place => place.Registers)
-                .Select(place => new QuickPlace(place.Id, place.Name, place.Id[(place.Id.IndexOf('-', StringComparison.Ordinal) + 1)..].ToUpperInvariant()))],
-            [.. vehicles.Select(vehicle => new QuickVehicle(vehicle.GetProperty("title").GetString()!, vehicle.GetProperty("facts").GetRawText()))],
-            [.. facts.Where(site.Words.Facts.ContainsKey).Select(name => site.Words.Facts[name]).Select(fact => new FactChoice(fact.Name, fact.Title, [.. fact.Values]))],
-            [.. site.Book.Reference.TyreSizes.Select(size => size.Designation).Distinct()]);
+            [
+                .. CompareGroup
+                    .Of(site)[0]
+                    .Places.Where(place => place.Registers)
+                    .Select(place => new QuickPlace(
+                        place.Id,
+                        place.Name,
+                        place.Id[(place.Id.IndexOf('-', StringComparison.Ordinal) + 1)..].ToUpperInvariant()
+                    )),
+            ],
+            [
+                .. vehicles.Select(vehicle => new QuickVehicle(
+                    vehicle.GetProperty("title").GetString()!,
+                    vehicle.GetProperty("facts").GetRawText()
+                )),
+            ],
+            [
+                .. facts
+                    .Where(site.Words.Facts.ContainsKey)
+                    .Select(name => site.Words.Facts[name])
+                    .Select(fact => new FactChoice(fact.Name, fact.Title, [.. fact.Values])),
+            ],
+            [.. site.Book.Reference.TyreSizes.Select(size => size.Designation).Distinct()]
+        );
     }
 }
 

@@ -12,37 +12,66 @@ internal static class WordsPage
         WordGroup[] groups =
         [
             new("Pathways", "pathway", Terms(words.Pathways.Values, "pathway", Order)),
-            new("Measures", "measure", [.. words.Measures.Values
-                .OrderBy(measure => measure.Title, StringComparer.Ordinal)
-                .ThenBy(measure => measure.Name, StringComparer.Ordinal)
-                .Select(measure => new WordEntry(
-                    $"measure.{Links.Slug(measure.Name)}",
-                    measure.Title,
-                    measure.Name,
-                    measure.Definition.Trim(),
-                    measure.IsDate ? "date" : measure.Unit.Symbol,
-                    Links.Line(measure.Mark)))]),
-            new("Facts", "fact", [.. words.Facts.Values
-                .OrderBy(fact => fact.Title, StringComparer.Ordinal)
-                .Select(fact => new WordEntry(
-                    $"fact.{Links.Slug(fact.Name)}",
-                    fact.Title,
-                    fact.Name,
-                    fact.Definition.Trim(),
-                    string.Join(", ", fact.Values),
-                    Links.Line(fact.Mark)))]),
+            new(
+                "Measures",
+                "measure",
+                [
+                    .. words
+                        .Measures.Values.OrderBy(measure => measure.Title, StringComparer.Ordinal)
+                        .ThenBy(measure => measure.Name, StringComparer.Ordinal)
+                        .Select(measure => new WordEntry(
+                            $"measure.{Links.Slug(measure.Name)}",
+                            measure.Title,
+                            measure.Name,
+                            measure.Definition.Trim(),
+                            measure.IsDate ? "date" : measure.Unit.Symbol,
+                            Links.Line(measure.Mark)
+                        )),
+                ]
+            ),
+            new(
+                "Facts",
+                "fact",
+                [
+                    .. words
+                        .Facts.Values.OrderBy(fact => fact.Title, StringComparer.Ordinal)
+                        .Select(fact => new WordEntry(
+                            $"fact.{Links.Slug(fact.Name)}",
+                            fact.Title,
+                            fact.Name,
+                            fact.Definition.Trim(),
+                            string.Join(", ", fact.Values),
+                            Links.Line(fact.Mark)
+                        )),
+                ]
+            ),
             new("Conditions", "condition", Terms(words.Conditions.Values, "condition", term => 0)),
         ];
-        return new Page("words.html", "The words and their meaning", "words", Templates.Render("words", ("root", ""), ("groups", groups)), ["fold.js"]);
+        return new Page(
+            "words.html",
+            "The words and their meaning",
+            "words",
+            Templates.Render("words", ("root", ""), ("groups", groups)),
+            ["fold.js"]
+        );
     }
 
     private static int Order(Term pathway) => Array.IndexOf(["no-certificate", "certificate", "approval", "prohibited"], pathway.Name);
 
     private static WordEntry[] Terms(IEnumerable<Term> terms, string kind, Func<Term, int> order) =>
-    [
-        .. terms.OrderBy(order).ThenBy(term => term.Title, StringComparer.Ordinal)
-            .Select(term => new WordEntry($"{kind}.{Links.Slug(term.Name)}", term.Title, term.Name, term.Definition.Trim(), "", Links.Line(term.Mark))),
-    ];
+        [
+            .. terms
+                .OrderBy(order)
+                .ThenBy(term => term.Title, StringComparer.Ordinal)
+                .Select(term => new WordEntry(
+                    $"{kind}.{Links.Slug(term.Name)}",
+                    term.Title,
+                    term.Name,
+                    term.Definition.Trim(),
+                    "",
+                    Links.Line(term.Mark)
+                )),
+        ];
 }
 
 /// <summary>Words of a kind.</summary>

@@ -13,11 +13,14 @@ internal static class TradeFigure
 {
     /// <summary>The value for a reader, rounded to the whole unit; null where the assessment has none.</summary>
     /// <param name="assessment">The assessment.</param>
-    /// <param name="path"><c>masses.unladen.lines[item=tare].mass</c>: keys, and of a list the entry by a key's value or by its place.</param>
+    /// <param name="path">
+    /// <c>masses.unladen.lines[item=tare].mass</c>: keys, and of a list the entry by a key's value or by its place.
+    /// </param>
     /// <param name="unit">Behind the number; null where the value is a word.</param>
     public static string? Of(JsonElement assessment, string path, string? unit)
     {
-        if (Find(assessment, path) is not { } value) return null;
+        if (Find(assessment, path) is not { } value)
+            return null;
         return value.ValueKind switch
         {
             JsonValueKind.Number => $"{Numbers.Show(Fraction.FromDecimal(value.GetDecimal()), 0)}{(unit is null ? "" : $" {unit}")}",
@@ -31,7 +34,8 @@ internal static class TradeFigure
     {
         foreach (var step in Steps(path))
         {
-            if (Inner(at, step) is not { } inner) return null;
+            if (Inner(at, step) is not { } inner)
+                return null;
             at = inner;
         }
 
@@ -50,7 +54,8 @@ internal static class TradeFigure
         while (rest.Length > 0)
         {
             var end = rest[0] == '[' ? rest.IndexOf(']', StringComparison.Ordinal) + 1 : rest.IndexOfAny(['.', '[']);
-            if (end <= 0) end = rest.Length;
+            if (end <= 0)
+                end = rest.Length;
             yield return rest[..end];
             rest = rest[end..].TrimStart('.');
         }
@@ -58,16 +63,21 @@ internal static class TradeFigure
 
     private static JsonElement? Entry(JsonElement list, string which)
     {
-        if (list.ValueKind != JsonValueKind.Array) return null;
-        if (int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out var place)) return place < list.GetArrayLength() ? list[place] : null;
-        if (which.Split('=', 2) is not [var key, var wanted]) return null;
+        if (list.ValueKind != JsonValueKind.Array)
+            return null;
+        if (int.TryParse(which, NumberStyles.None, CultureInfo.InvariantCulture, out var place))
+            return place < list.GetArrayLength() ? list[place] : null;
+        if (which.Split('=', 2) is not [var key, var wanted])
+            return null;
         foreach (var entry in list.EnumerateArray())
-            if (entry.TryGetProperty(key, out var value) && value.ToString() == wanted) return entry;
+            if (entry.TryGetProperty(key, out var value) && value.ToString() == wanted)
+                return entry;
         return null;
     }
 
-    private static string Words(string word) => Enum.GetValues<Pathway>()
-        .Where(pathway => Wording.Of(pathway) == word)
-        .Select(Phrases.Pathway)
-        .FirstOrDefault(word.Contains(' ', StringComparison.Ordinal) ? word.Trim() : word.Replace('-', ' '));
+    private static string Words(string word) =>
+        Enum.GetValues<Pathway>()
+            .Where(pathway => Wording.Of(pathway) == word)
+            .Select(Phrases.Pathway)
+            .FirstOrDefault(word.Contains(' ', StringComparison.Ordinal) ? word.Trim() : word.Replace('-', ' '));
 }

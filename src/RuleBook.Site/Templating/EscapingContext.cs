@@ -13,7 +13,8 @@ internal sealed class EscapingContext : TemplateContext
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
-        if (textAsObject is null) return this;
+        if (textAsObject is null)
+            return this;
         return Write(textAsObject is Html trusted ? trusted.Text : Escape.Encode(ObjectToString(textAsObject) ?? ""));
     }
 

@@ -29,7 +29,8 @@ internal static class CarriedWords
     private static string Of(SiteBook site, string word) =>
         word.Split('.') is [var tier, var part] ? $"{One(site, part)} ({tier.Replace('-', ' ')})" : One(site, word);
 
-    private static string One(SiteBook site, string word) => Known.TryGetValue(word, out var said) ? said
+    private static string One(SiteBook site, string word) =>
+        Known.TryGetValue(word, out var said) ? said
         : site.Words.Measures.ContainsKey(word) ? site.MeasureTitle(word)
         : word.Replace('-', ' ');
 }

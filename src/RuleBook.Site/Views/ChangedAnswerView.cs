@@ -8,14 +8,25 @@ namespace RuleBook.Site.Views;
 /// <summary>A pathway, or from which to which, with the class that marks it.</summary>
 internal sealed record OutcomeView(string Mark, string Words)
 {
-    public static OutcomeView Of(Outcome outcome) => outcome.Decided
-        ? new(Wording.Of(outcome.Best), Phrases.Outcome(outcome))
-        : new("not-established", $"undecided: {Phrases.Outcome(outcome)}");
+    public static OutcomeView Of(Outcome outcome) =>
+        outcome.Decided
+            ? new(Wording.Of(outcome.Best), Phrases.Outcome(outcome))
+            : new("not-established", $"undecided: {Phrases.Outcome(outcome)}");
 }
 
 /// <summary>A change of an answer as an entry.</summary>
 internal sealed record ChangedAnswerView(
-    string Days, string Vehicles, OutcomeView Before, OutcomeView After, string Smallest, string Furthest, string Rule, string? Url, string? Line, string Job)
+    string Days,
+    string Vehicles,
+    OutcomeView Before,
+    OutcomeView After,
+    string Smallest,
+    string Furthest,
+    string Rule,
+    string? Url,
+    string? Line,
+    string Job
+)
 {
     /// <summary>The markup around the texts, in bytes.</summary>
     private const long Markup = 700;
@@ -36,7 +47,8 @@ internal sealed record ChangedAnswerView(
             rule?.Title ?? answer.Rule,
             rule is null ? null : Links.Rule(rule),
             answer.Line is { } line && site.Input.Files.Any(file => file.Path == line.File) ? Links.Line(line) : null,
-            answer.Job.TrimEnd('\n'));
+            answer.Job.TrimEnd('\n')
+        );
     }
 }
 
@@ -48,7 +60,8 @@ internal sealed record OtherChangeView(string Place, string About, string? Url, 
 
     public static OtherChangeView Of(SiteBook site, OtherChange other)
     {
-        if (site.Book.Rule(other.About) is { } rule) return new OtherChangeView(other.Place, rule.Title, Links.Rule(rule), other.Text);
+        if (site.Book.Rule(other.About) is { } rule)
+            return new OtherChangeView(other.Place, rule.Title, Links.Rule(rule), other.Text);
         var page = site.Book.Jurisdiction(other.Jurisdiction) is { } place ? Links.Jurisdiction(place.Id) : null;
         return other.About == other.Jurisdiction
             ? new OtherChangeView(other.Place, other.About, page, other.Text)

@@ -4,7 +4,14 @@ using System.Globalization;
 namespace RuleBook.Site.Views;
 
 /// <summary>What this edition changes: as much of it as a page holds, a share of each jurisdiction and topic.</summary>
-internal sealed record EditionView(string Earlier, string Digest, string Sum, PlaceChangesView[] Places, OtherChangeView[] Others, int OthersLeft)
+internal sealed record EditionView(
+    string Earlier,
+    string Digest,
+    string Sum,
+    PlaceChangesView[] Places,
+    OtherChangeView[] Others,
+    int OthersLeft
+)
 {
     /// <summary>Bytes of the page that the answers may take, and what stands beside them.</summary>
     private const long MostForAnswers = 20_000;
@@ -12,23 +19,44 @@ internal sealed record EditionView(string Earlier, string Digest, string Sum, Pl
 
     public static EditionView? Of(SiteBook site, EditionChanges? edition)
     {
-        if (edition is null) return null;
-        ChangedAnswer[][] groups = [.. edition.Answers.GroupBy(answer => (answer.Jurisdiction, answer.Topic)).Select(group => group.ToArray())];
+        if (edition is null)
+            return null;
+        ChangedAnswer[][] groups =
+        [
+            .. edition.Answers.GroupBy(answer => (answer.Jurisdiction, answer.Topic)).Select(group => group.ToArray()),
+        ];
         ChangedAnswerView[][] told = [.. groups.Select(group => group.Select(answer => ChangedAnswerView.Of(site, answer)).ToArray())];
         var shown = Fitting([.. told.Select(group => group.Select(answer => answer.Size).ToArray())], MostForAnswers);
         OtherChangeView[] others = [.. edition.Others.Select(other => OtherChangeView.Of(site, other))];
-        var fitting = Fitting([[.. others.Select(other => other.Size)]], MostForOthers)[0];
+        var fitting = Fitting(
+            [
+                [.. others.Select(other => other.Size)],
+            ],
+            MostForOthers
+        )[0];
         return new EditionView(
             edition.Earlier,
             edition.Digest,
             Summary(edition),
-            [.. groups.Index().GroupBy(group => group.Item[0].Jurisdiction).Select(place => new PlaceChangesView(
-                site.PlaceName(place.Key),
-                site.Book.Jurisdiction(place.Key) is { } known ? Links.Jurisdiction(known.Id) : null,
-                [.. place.Select(group => new TopicChangesView(
-                    SiteBook.Heading(group.Item[0].Topic), told[group.Index][..shown[group.Index]], group.Item.Length - shown[group.Index]))]))],
+            [
+                .. groups
+                    .Index()
+                    .GroupBy(group => group.Item[0].Jurisdiction)
+                    .Select(place => new PlaceChangesView(
+                        site.PlaceName(place.Key),
+                        site.Book.Jurisdiction(place.Key) is { } known ? Links.Jurisdiction(known.Id) : null,
+                        [
+                            .. place.Select(group => new TopicChangesView(
+                                SiteBook.Heading(group.Item[0].Topic),
+                                told[group.Index][..shown[group.Index]],
+                                group.Item.Length - shown[group.Index]
+                            )),
+                        ]
+                    )),
+            ],
             others[..fitting],
-            others.Length - fitting);
+            others.Length - fitting
+        );
     }
 
     /// <summary>How many of each group are shown: all the first ones before any second one, until the bytes are used up.</summary>
@@ -36,8 +64,9 @@ internal sealed record EditionView(string Earlier, string Digest, string Sum, Pl
     {
         var shown = new int[sizes.Length];
         for (var rank = 0; rank < sizes.Select(group => group.Length).DefaultIfEmpty().Max(); rank++)
-            for (var i = 0; i < sizes.Length; i++)
-                if (rank < sizes[i].Length && (most -= sizes[i][rank]) >= 0) shown[i]++;
+        for (var i = 0; i < sizes.Length; i++)
+            if (rank < sizes[i].Length && (most -= sizes[i][rank]) >= 0)
+                shown[i]++;
         return [.. shown];
     }
 

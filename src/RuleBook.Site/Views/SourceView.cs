@@ -7,39 +7,56 @@ namespace RuleBook.Site.Views;
 /// <summary>A citation as a page shows it.</summary>
 internal sealed record CitationView(string Title, string Clause, string Note, string ReadAs, string Basis, string Checked, string Url)
 {
-    public static CitationView Of(CitedSource cited) => new(
-        cited.Source.Title,
-        cited.Citation.Clause ?? "",
-        cited.Citation.Note ?? "",
-        Wording.Of(cited.Source.ReadAs),
-        Phrases.ReadAs(cited.Source),
-        cited.Source.Checked.Text,
-        Links.Source(cited.Source));
+    public static CitationView Of(CitedSource cited) =>
+        new(
+            cited.Source.Title,
+            cited.Citation.Clause ?? "",
+            cited.Citation.Note ?? "",
+            Wording.Of(cited.Source.ReadAs),
+            Phrases.ReadAs(cited.Source),
+            cited.Source.Checked.Text,
+            Links.Source(cited.Source)
+        );
 }
 
 /// <summary>A source as the list of a jurisdiction's sources shows it.</summary>
 internal sealed record SourceView(
-    string Anchor, string Title, string Publisher, string Edition, string Dated, string? Web, string ReadAs, string Basis, string Checked, string Recheck,
-    string Note, string Parts, string Url, string Line)
+    string Anchor,
+    string Title,
+    string Publisher,
+    string Edition,
+    string Dated,
+    string? Web,
+    string ReadAs,
+    string Basis,
+    string Checked,
+    string Recheck,
+    string Note,
+    string Parts,
+    string Url,
+    string Line
+)
 {
-    public static SourceView Of(Source source) => new(
-        $"source.{Links.Slug(source.Id)}",
-        source.Title,
-        source.Publisher,
-        source.Edition ?? "",
-        source.Dated?.Words ?? "",
-        Links.Web(source.Url),
-        Wording.Of(source.ReadAs),
-        Phrases.ReadAs(source),
-        source.Checked.Words,
-        source.RecheckAfter.Words,
-        source.Note?.Trim() ?? "",
-        source.PartsRead switch
-        {
-            null => "whole, as far as the note does not say otherwise",
-            { IsEmpty: true } => "nothing of it; known from what others wrote",
-            { } parts => $"only {string.Join(", ", parts)}",
-        },
-        Links.Source(source),
-        Links.Line(source.Mark));
+    public static SourceView Of(Source source) =>
+        new(
+            $"source.{Links.Slug(source.Id)}",
+            source.Title,
+            source.Publisher,
+            source.Edition ?? "",
+            source.Dated?.Words ?? "",
+            Links.Web(source.Url),
+            Wording.Of(source.ReadAs),
+            Phrases.ReadAs(source),
+            source.Checked.Words,
+            source.RecheckAfter.Words,
+            source.Note?.Trim() ?? "",
+            source.PartsRead switch
+            {
+                null => "whole, as far as the note does not say otherwise",
+                { IsEmpty: true } => "nothing of it; known from what others wrote",
+                { } parts => $"only {string.Join(", ", parts)}",
+            },
+            Links.Source(source),
+            Links.Line(source.Mark)
+        );
 }

@@ -7,20 +7,32 @@ namespace RuleBook.Site.Views;
 /// <summary>What a version says, in one line.</summary>
 internal static class Summary
 {
-    public static string Of(SiteBook site, Content content) => content switch
-    {
-        Stated stated => string.Join("; ", stated.Tiers.Select(tier => Of(site, tier)).Append(
-            $"beyond: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}")),
-        Adoption adoption => $"adopts {adoption.Rule} {(adoption.AsOf is { } day ? $"as it stood on {Phrases.Day(day)}" : "as amended from time to time")}"
-            + (adoption.Exceptions.IsEmpty ? "" : $", except: {string.Join("; ", adoption.Exceptions.Select(change => Of(site, change)))}"),
-        NotRegulated => "not regulated",
-        _ => "not established",
-    };
+    public static string Of(SiteBook site, Content content) =>
+        content switch
+        {
+            Stated stated => string.Join(
+                "; ",
+                stated
+                    .Tiers.Select(tier => Of(site, tier))
+                    .Append($"beyond: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}")
+            ),
+            Adoption adoption =>
+                $"adopts {adoption.Rule} {(adoption.AsOf is { } day ? $"as it stood on {Phrases.Day(day)}" : "as amended from time to time")}"
+                    + (
+                        adoption.Exceptions.IsEmpty
+                            ? ""
+                            : $", except: {string.Join("; ", adoption.Exceptions.Select(change => Of(site, change)))}"
+                    ),
+            NotRegulated => "not regulated",
+            _ => "not established",
+        };
 
     public static string Of(SiteBook site, Departure change)
     {
-        if (change.Added is { } added) return $"own tier {Of(site, added)}";
-        if (change.Dropped) return $"without the tier {change.Tier}";
+        if (change.Added is { } added)
+            return $"own tier {Of(site, added)}";
+        if (change.Dropped)
+            return $"without the tier {change.Tier}";
         var limits = string.Join(", ", change.Limits.Select(limit => Of(site, limit)));
         var conditions = change.Provided is { } provided ? $"to show: {string.Join(", ", provided.Select(site.ConditionTitle))}" : "";
         return $"tier {change.Tier}: {string.Join("; ", new[] { limits, conditions }.Where(text => text.Length > 0))}";

@@ -10,20 +10,34 @@ internal sealed record LimitView(string Title, string Url, string Amount, string
 
 /// <summary>A tier as a row of a table.</summary>
 internal sealed record TierView(
-    string Pathway, string Words, string When, LimitView[] Limits, Link[] Conditions, string Codes, string Note, string Line, CitationView[] Sources)
+    string Pathway,
+    string Words,
+    string When,
+    LimitView[] Limits,
+    Link[] Conditions,
+    string Codes,
+    string Note,
+    string Line,
+    CitationView[] Sources
+)
 {
-    public static TierView Of(SiteBook site, string jurisdiction, Tier tier) => new(
-        Wording.Of(tier.Pathway),
-        Phrases.Pathway(tier.Pathway),
-        Say.When(site.Words, tier.When),
-        [.. tier.Limits.Select(limit => Of(site, limit))],
-        [.. tier.Provided.Select(name => new Link(site.ConditionTitle(name), Links.Word("condition", name)))],
-        string.Join(", ", tier.Codes),
-        tier.Note?.Trim() ?? "",
-        Links.Line(tier.Mark),
-        [.. tier.Sources.Select(citation => (citation, source: site.Book.Source(jurisdiction, citation.Cite)))
-            .Where(pair => pair.source is not null)
-            .Select(pair => CitationView.Of(new CitedSource(pair.citation, pair.source!)))]);
+    public static TierView Of(SiteBook site, string jurisdiction, Tier tier) =>
+        new(
+            Wording.Of(tier.Pathway),
+            Phrases.Pathway(tier.Pathway),
+            Say.When(site.Words, tier.When),
+            [.. tier.Limits.Select(limit => Of(site, limit))],
+            [.. tier.Provided.Select(name => new Link(site.ConditionTitle(name), Links.Word("condition", name)))],
+            string.Join(", ", tier.Codes),
+            tier.Note?.Trim() ?? "",
+            Links.Line(tier.Mark),
+            [
+                .. tier
+                    .Sources.Select(citation => (citation, source: site.Book.Source(jurisdiction, citation.Cite)))
+                    .Where(pair => pair.source is not null)
+                    .Select(pair => CitationView.Of(new CitedSource(pair.citation, pair.source!))),
+            ]
+        );
 
     private static LimitView Of(SiteBook site, Limit limit)
     {
@@ -32,6 +46,12 @@ internal sealed record TierView(
             known ? measure!.Title : limit.Measure,
             Links.Word("measure", limit.Measure),
             known ? Say.Limit(measure!, limit) : "",
-            limit.Kind switch { LimitKind.None => "none", LimitKind.NotEstablished => "not-established", _ => "limit" });
+            limit.Kind switch
+            {
+                LimitKind.None => "none",
+                LimitKind.NotEstablished => "not-established",
+                _ => "limit",
+            }
+        );
     }
 }

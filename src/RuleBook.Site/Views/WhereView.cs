@@ -4,7 +4,10 @@ using RuleBook.Telling;
 
 namespace RuleBook.Site.Views;
 
-/// <summary>Where a rule of the comparison stands: its clause and its data line. The report of a mistake stands with the rule; the page's script leads there.</summary>
+/// <summary>
+/// Where a rule of the comparison stands: its clause and its data line. The report of a mistake stands with the rule; the page's script
+/// leads there.
+/// </summary>
 /// <param name="Id">By which a cell opens it.</param>
 /// <param name="Title">What the rule is on.</param>
 /// <param name="Url">To the rule.</param>
@@ -16,8 +19,8 @@ internal sealed record WhereView(string Id, string Title, string Url, string Cla
 {
     public static WhereView Of(ResolvedVersion version, string id)
     {
-        var clauses = version.Sources
-            .OrderBy(cited => cited.Source.ReadAs)
+        var clauses = version
+            .Sources.OrderBy(cited => cited.Source.ReadAs)
             .Select(cited => cited.Citation.Clause is { } clause ? $"{cited.Source.Title}, {clause}" : cited.Source.Title)
             .Distinct()
             .ToArray();
@@ -28,7 +31,8 @@ internal sealed record WhereView(string Id, string Title, string Url, string Cla
             clauses.FirstOrDefault("none is cited"),
             Math.Max(0, clauses.Length - 1),
             Links.Line(Links.Mark(version)),
-            version.Content is NotEstablished unknown ? Phrases.Sentence(unknown.Ask.Trim()) : "");
+            version.Content is NotEstablished unknown ? Phrases.Sentence(unknown.Ask.Trim()) : ""
+        );
     }
 }
 
@@ -43,7 +47,8 @@ internal sealed class WhereList
     public string Id(ResolvedVersion version)
     {
         var key = (version.Rule.Id, version.From?.Text ?? "");
-        if (!views.TryGetValue(key, out var view)) views[key] = view = WhereView.Of(version, $"w{views.Count + 1}");
+        if (!views.TryGetValue(key, out var view))
+            views[key] = view = WhereView.Of(version, $"w{views.Count + 1}");
         return view.Id;
     }
 }

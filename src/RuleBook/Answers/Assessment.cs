@@ -63,28 +63,59 @@ public sealed record Assessment
     public Headline Headline => Headlines.Of(this);
 
     /// <summary>What must not be driven or done as planned, whatever the pathway, most urgent first.</summary>
-    public ImmutableArray<Blocker> Blockers { get => blockers.Value; init => blockers = value; }
+    public ImmutableArray<Blocker> Blockers
+    {
+        get => blockers.Value;
+        init => blockers = value;
+    }
 
     /// <summary>Changes that the job states and that no rule of the place in the book speaks of; each is a blocker too.</summary>
-    public ImmutableArray<NotJudged> NotJudged { get => notJudged.Value; init => notJudged = value; }
+    public ImmutableArray<NotJudged> NotJudged
+    {
+        get => notJudged.Value;
+        init => notJudged = value;
+    }
 
     /// <summary>The measures that bear on the rules tried.</summary>
-    public ImmutableArray<KnownMeasure> Measures { get => measures.Value; init => measures = value; }
+    public ImmutableArray<KnownMeasure> Measures
+    {
+        get => measures.Value;
+        init => measures = value;
+    }
 
     /// <summary>What each rule gives.</summary>
-    public ImmutableArray<Finding> Findings { get => findings.Value; init => findings = value; }
+    public ImmutableArray<Finding> Findings
+    {
+        get => findings.Value;
+        init => findings = value;
+    }
 
     /// <summary>Rules of use that the job meets; they do not enter the verdict.</summary>
-    public ImmutableArray<Finding> OfUse { get => ofUse.Value; init => ofUse = value; }
+    public ImmutableArray<Finding> OfUse
+    {
+        get => ofUse.Value;
+        init => ofUse = value;
+    }
 
-    /// <summary>Those of them that neither allow what is planned nor are passed by it, because something is not known or not established.</summary>
-    public ImmutableArray<Finding> OfUseOpen => [.. OfUse.Where(finding => !finding.Certain || finding.Outcome is { Best: Pathway.NoCertificate, Decided: false })];
+    /// <summary>
+    /// Those of them that neither allow what is planned nor are passed by it, because something is not known or not established.
+    /// </summary>
+    public ImmutableArray<Finding> OfUseOpen =>
+        [.. OfUse.Where(finding => !finding.Certain || finding.Outcome is { Best: Pathway.NoCertificate, Decided: false })];
 
     /// <summary>What is not known and would change the verdict.</summary>
-    public ImmutableArray<Effect> Undecided { get => undecided.Value; init => undecided = value; }
+    public ImmutableArray<Effect> Undecided
+    {
+        get => undecided.Value;
+        init => undecided = value;
+    }
 
     /// <summary>What nobody has established and keeps the verdict open.</summary>
-    public ImmutableArray<Gap> Gaps { get => gaps.Value; init => gaps = value; }
+    public ImmutableArray<Gap> Gaps
+    {
+        get => gaps.Value;
+        init => gaps = value;
+    }
 
     /// <summary>What is hardly possible in the job, though it was read.</summary>
     public ImmutableArray<Problem> Warnings { get; init; } = [];
@@ -93,68 +124,145 @@ public sealed record Assessment
     public CategoryChange? Category { get; init; }
 
     /// <summary>The mass budget and the limits it touches; null where the job says nothing of masses.</summary>
-    public MassAnswer? Masses { get => masses.Value; init => masses = value; }
+    public MassAnswer? Masses
+    {
+        get => masses.Value;
+        init => masses = value;
+    }
 
     /// <summary>The lift as measured and as predicted; null where the job gives neither heights nor springs.</summary>
-    public HeightAnswer? Heights { get => heights.Value; init => heights = value; }
+    public HeightAnswer? Heights
+    {
+        get => heights.Value;
+        init => heights = value;
+    }
 
     /// <summary>The tyres on the road; null where the job names no tyre.</summary>
-    public TyreAnswer? Tyres { get => tyres.Value; init => tyres = value; }
+    public TyreAnswer? Tyres
+    {
+        get => tyres.Value;
+        init => tyres = value;
+    }
 
     /// <summary>Who certifies and what is issued; null where no scheme is recorded.</summary>
-    public Certification? Certification { get => certification.Value; init => certification = value; }
+    public Certification? Certification
+    {
+        get => certification.Value;
+        init => certification = value;
+    }
 
     /// <summary>Papers that the owner holds, and what they count for in the place; they do not enter the verdict.</summary>
-    public ImmutableArray<PaperHeld> Held { get => held.Value; init => held = value; }
+    public ImmutableArray<PaperHeld> Held
+    {
+        get => held.Value;
+        init => held = value;
+    }
 
     /// <summary>The weakest link among the limits that decide; null where nothing that is established does.</summary>
     public WeakestEvidence? WeakestEvidence => WeakestEvidence.Of(Findings, Between);
 
     /// <summary>Whether a certificate or an approval is among what the job may need.</summary>
-    public bool IsCertified => Certification is not null && !JudgesNothing && Between.Worst >= Pathway.Certificate && Between.Best <= Pathway.Approval;
+    public bool IsCertified =>
+        Certification is not null && !JudgesNothing && Between.Worst >= Pathway.Certificate && Between.Best <= Pathway.Approval;
 
-    /// <summary>The roads that the job travels outside the state of registration, and what is known of the rules that follow them.</summary>
+    /// <summary>
+    /// The roads that the job travels outside the state of registration, and what is known of the rules that follow them.
+    /// </summary>
     public ImmutableArray<RoadElsewhere> Roads { get; init; } = [];
 
-    /// <summary>The last day on which somebody compared what this answer rests on, or the book of the place; null where nothing was compared.</summary>
+    /// <summary>
+    /// The last day on which somebody compared what this answer rests on, or the book of the place; null where nothing was compared.
+    /// </summary>
     public DateOnly? KnownTo { get; init; }
 
-    /// <summary>The cautions that come before everything, because they can turn the answer; they stand among <see cref="Cautions"/> too.</summary>
-    public ImmutableArray<string> Foremost { get => foremost.Value; init => foremost = value; }
+    /// <summary>
+    /// The cautions that come before everything, because they can turn the answer; they stand among <see cref="Cautions"/> too.
+    /// </summary>
+    public ImmutableArray<string> Foremost
+    {
+        get => foremost.Value;
+        init => foremost = value;
+    }
 
     /// <summary>The ratings against which the loads stated could not be held, because the rating or the load on it is not known.</summary>
     public ImmutableArray<string> LoadsNotJudged => Masses is null ? [] : LoadSubjects.Unjudged(Masses);
 
     /// <summary>What a reader should bear in mind.</summary>
-    public ImmutableArray<string> Cautions { get => cautions.Value; init => cautions = value; }
+    public ImmutableArray<string> Cautions
+    {
+        get => cautions.Value;
+        init => cautions = value;
+    }
 
-    internal Later<ImmutableArray<Blocker>> LaterBlockers { init => blockers = value; }
+    internal Later<ImmutableArray<Blocker>> LaterBlockers
+    {
+        init => blockers = value;
+    }
 
-    internal Later<ImmutableArray<NotJudged>> LaterNotJudged { init => notJudged = value; }
+    internal Later<ImmutableArray<NotJudged>> LaterNotJudged
+    {
+        init => notJudged = value;
+    }
 
-    internal Later<ImmutableArray<KnownMeasure>> LaterMeasures { init => measures = value; }
+    internal Later<ImmutableArray<KnownMeasure>> LaterMeasures
+    {
+        init => measures = value;
+    }
 
-    internal Later<ImmutableArray<Finding>> LaterFindings { init => findings = value; }
+    internal Later<ImmutableArray<Finding>> LaterFindings
+    {
+        init => findings = value;
+    }
 
-    internal Later<ImmutableArray<Finding>> LaterOfUse { init => ofUse = value; }
+    internal Later<ImmutableArray<Finding>> LaterOfUse
+    {
+        init => ofUse = value;
+    }
 
-    internal Later<ImmutableArray<Effect>> LaterUndecided { init => undecided = value; }
+    internal Later<ImmutableArray<Effect>> LaterUndecided
+    {
+        init => undecided = value;
+    }
 
-    internal Later<ImmutableArray<Gap>> LaterGaps { init => gaps = value; }
+    internal Later<ImmutableArray<Gap>> LaterGaps
+    {
+        init => gaps = value;
+    }
 
-    internal Later<MassAnswer?> LaterMasses { init => masses = value; }
+    internal Later<MassAnswer?> LaterMasses
+    {
+        init => masses = value;
+    }
 
-    internal Later<HeightAnswer?> LaterHeights { init => heights = value; }
+    internal Later<HeightAnswer?> LaterHeights
+    {
+        init => heights = value;
+    }
 
-    internal Later<TyreAnswer?> LaterTyres { init => tyres = value; }
+    internal Later<TyreAnswer?> LaterTyres
+    {
+        init => tyres = value;
+    }
 
-    internal Later<Certification?> LaterCertification { init => certification = value; }
+    internal Later<Certification?> LaterCertification
+    {
+        init => certification = value;
+    }
 
-    internal Later<ImmutableArray<PaperHeld>> LaterHeld { init => held = value; }
+    internal Later<ImmutableArray<PaperHeld>> LaterHeld
+    {
+        init => held = value;
+    }
 
-    internal Later<ImmutableArray<string>> LaterCautions { init => cautions = value; }
+    internal Later<ImmutableArray<string>> LaterCautions
+    {
+        init => cautions = value;
+    }
 
-    internal Later<ImmutableArray<string>> LaterForemost { init => foremost = value; }
+    internal Later<ImmutableArray<string>> LaterForemost
+    {
+        init => foremost = value;
+    }
 }
 
 /// <summary>A measure as the job gives it.</summary>
@@ -186,7 +294,8 @@ public sealed record Finding(
     ImmutableArray<LimitCheck> Exceeded,
     ImmutableArray<ConditionState> Conditions,
     ImmutableArray<CitedSource> TierSources,
-    Indication? Indication)
+    Indication? Indication
+)
 {
     /// <summary>The version on the row that was judged.</summary>
     internal VersionOnRow Judged { get; init; }
@@ -198,8 +307,8 @@ public sealed record Finding(
     public ImmutableArray<ClosedTier> Closed { get; init; } = [];
 
     /// <summary>
-    /// The reason of the outcome: what closed the last pathway that was still open, one entry for each of its alternatives. Tiers meant for other
-    /// vehicles count only where nothing else is closed, and a prohibition that does not reach the job is no reason.
+    /// The reason of the outcome: what closed the last pathway that was still open, one entry for each of its alternatives. Tiers meant for
+    /// other vehicles count only where nothing else is closed, and a prohibition that does not reach the job is no reason.
     /// </summary>
     public ImmutableArray<ClosedTier> Reason
     {
@@ -224,21 +333,27 @@ public sealed record LimitCheck(Tier Tier, Measure Measure, Limit Limit, Interva
     /// <summary>What the measurement says with its uncertainty; null where the value was not measured.</summary>
     public GuardedResult? Guarded { get; init; }
 
-    /// <summary>The end that is broken, or else the nearer one: the upper end where both are as near, or where the value is not known.</summary>
-    public Bound? Bound => Limit.Bounds switch
-    {
-        null => null,
-        { Lower: null, Upper: var upper } => upper,
-        { Lower: var lower, Upper: null } => lower,
-        { Lower: { } lower, Upper: { } upper } when Value.Exact is { } value => value - lower.Value < upper.Value - value ? lower : upper,
-        { Lower: { } lower, Upper: var upper } => Value.High is { } high && high < lower.Value ? lower : upper,
-    };
+    /// <summary>
+    /// The end that is broken, or else the nearer one: the upper end where both are as near, or where the value is not known.
+    /// </summary>
+    public Bound? Bound =>
+        Limit.Bounds switch
+        {
+            null => null,
+            { Lower: null, Upper: var upper } => upper,
+            { Lower: var lower, Upper: null } => lower,
+            { Lower: { } lower, Upper: { } upper } when Value.Exact is { } value => value - lower.Value < upper.Value - value
+                ? lower
+                : upper,
+            { Lower: { } lower, Upper: var upper } => Value.High is { } high && high < lower.Value ? lower : upper,
+        };
 
     /// <summary>Whether <see cref="Bound"/> is an upper one.</summary>
     public bool IsUpper => ReferenceEquals(Bound, Limit.Bounds?.Upper);
 
     /// <summary>What is left to the bound; negative when it is passed; null when the value is not known.</summary>
-    public Fraction? Margin => Bound is { } bound && Value.Exact is { } value ? (IsUpper ? bound.Value - value : value - bound.Value) : null;
+    public Fraction? Margin =>
+        Bound is { } bound && Value.Exact is { } value ? (IsUpper ? bound.Value - value : value - bound.Value) : null;
 }
 
 /// <summary>A condition of a tier.</summary>
@@ -273,4 +388,5 @@ public sealed record Certification(
     ImmutableArray<Step> Steps,
     Truth? MayCertify,
     string? Why,
-    ImmutableArray<CitedSource> Sources);
+    ImmutableArray<CitedSource> Sources
+);

@@ -14,11 +14,13 @@ public static class Assessor
     /// <param name="job">The job.</param>
     /// <param name="elsewhere">Id or alias of another jurisdiction; null for the state of registration.</param>
     /// <exception cref="ArgumentException">The book has no such jurisdiction.</exception>
-    public static Assessment Assess(Book book, Job job, string? elsewhere = null) => EachAxle.Assess(job, each => One(book, each, elsewhere));
+    public static Assessment Assess(Book book, Job job, string? elsewhere = null) =>
+        EachAxle.Assess(job, each => One(book, each, elsewhere));
 
     private static Assessment One(Book book, Job job, string? elsewhere)
     {
-        var place = book.Jurisdiction(elsewhere ?? job.RegisteredIn)
+        var place =
+            book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
         var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
         var outcome = judged.Outcome;
@@ -44,7 +46,9 @@ public static class Assessor
             LaterTyres = new(() => TyreReckoning.Of(job)),
             LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)),
             LaterHeld = new(() => PapersHeld.Of(book, place, job, assessment!)),
-            LaterCautions = new(() => [.. assessment!.Foremost, .. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]),
+            LaterCautions = new(() =>
+                [.. assessment!.Foremost, .. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]
+            ),
             LaterBlockers = new(() => Blockers.Of(assessment!, job)),
             Warnings = job.Warnings,
             Category = VehicleCategory.ChangeOf(job),

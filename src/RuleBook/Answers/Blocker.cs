@@ -7,8 +7,8 @@ namespace RuleBook.Answers;
 /// <summary>What must not be driven or done as planned, whatever the pathway: the first line of an answer.</summary>
 /// <param name="Kind">Why it stands in the way.</param>
 /// <param name="Subject">
-/// Id of what it is about: of a load check <c>gvm</c>, <c>front-axle</c>, <c>rear-axle-tyres</c>, ...; of a rule of use its full id; of a change
-/// that nobody judged the path in the job; of springs <c>front-springs</c> or <c>rear-springs</c>.
+/// Id of what it is about: of a load check <c>gvm</c>, <c>front-axle</c>, <c>rear-axle-tyres</c>, ...; of a rule of use its full id; of a
+/// change that nobody judged the path in the job; of springs <c>front-springs</c> or <c>rear-springs</c>.
 /// </param>
 /// <param name="What">The same for a reader, as a noun: <c>GVM</c>, <c>front axle rating</c>.</param>
 public sealed record Blocker(BlockerKind Kind, string Subject, string What)
@@ -16,7 +16,9 @@ public sealed record Blocker(BlockerKind Kind, string Subject, string What)
     /// <summary>Stable name of the blocker within its answer: kind, subject and, where one is given, state, parted by slashes.</summary>
     public string Id => string.Join('/', new[] { BlockerKinds.Word(Kind), Subject, State }.OfType<string>());
 
-    /// <summary>In which state: <c>unladen</c>, <c>loaded</c>, <c>planned</c> (hitched) or <c>weighed</c>; null where there is none.</summary>
+    /// <summary>
+    /// In which state: <c>unladen</c>, <c>loaded</c>, <c>planned</c> (hitched) or <c>weighed</c>; null where there is none.
+    /// </summary>
     public string? State { get; init; }
 
     /// <summary>The figure as it is, exact, in base units; null where the blocker has none.</summary>
@@ -85,14 +87,15 @@ public enum BlockerKind
 public static class BlockerKinds
 {
     /// <summary>As written in JSON and in ids.</summary>
-    public static string Word(BlockerKind kind) => kind switch
-    {
-        BlockerKind.OverRating => "over-rating",
-        BlockerKind.RefusedRating => "refused-rating",
-        BlockerKind.RuleOfUse => "rule-of-use",
-        BlockerKind.NotJudged => "not-judged",
-        BlockerKind.NotCertifiable => "not-certifiable",
-        BlockerKind.Contradicted => "contradicted",
-        _ => "unsafe",
-    };
+    public static string Word(BlockerKind kind) =>
+        kind switch
+        {
+            BlockerKind.OverRating => "over-rating",
+            BlockerKind.RefusedRating => "refused-rating",
+            BlockerKind.RuleOfUse => "rule-of-use",
+            BlockerKind.NotJudged => "not-judged",
+            BlockerKind.NotCertifiable => "not-certifiable",
+            BlockerKind.Contradicted => "contradicted",
+            _ => "unsafe",
+        };
 }

@@ -11,39 +11,60 @@ namespace RuleBook.Answers;
 /// <summary>What a reader should bear in mind beside the verdict.</summary>
 internal static class Cautions
 {
-    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, FactSet facts, Outcome outcome, ImmutableArray<Finding> findings)
+    public static IEnumerable<string> Of(
+        Book book,
+        Jurisdiction place,
+        Job job,
+        FactSet facts,
+        Outcome outcome,
+        ImmutableArray<Finding> findings
+    )
     {
-        foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct()) yield return text;
+        foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct())
+            yield return text;
         var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
         var scopes = TableBook.Of(book).Scopes(place);
         var row = scopes.Place(facts);
-        foreach (var caution in own.Where(caution => scopes.Holds(caution.When, row) == Truth.Yes)) yield return caution.Text.Trim();
-        foreach (var caution in book.Cautions) yield return caution;
+        foreach (var caution in own.Where(caution => scopes.Holds(caution.When, row) == Truth.Yes))
+            yield return caution.Text.Trim();
+        foreach (var caution in book.Cautions)
+            yield return caution;
     }
 
     /// <summary>What comes before everything, because it can turn the answer.</summary>
     public static IEnumerable<string> Foremost(Book book, Jurisdiction place, Job job, Outcome outcome, IEnumerable<Finding> findings)
     {
-        if (!place.Registers) yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
-        if (Flip(book, place, job, outcome) is { } flip) yield return flip;
+        if (!place.Registers)
+            yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
+        if (Flip(book, place, job, outcome) is { } flip)
+            yield return flip;
         string[] unasked = [.. NotAskedFor(book, job, findings)];
-        if (unasked.Length > 0) yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
+        if (unasked.Length > 0)
+            yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
     }
 
     /// <summary>What the job says was shown, or was not, and no rule that judges it asks for.</summary>
     private static IEnumerable<string> NotAskedFor(Book book, Job job, IEnumerable<Finding> findings)
     {
-        var asked = findings.Select(finding => finding.Version.Content).OfType<Stated>().SelectMany(content => content.Tiers).SelectMany(tier => tier.Provided).ToHashSet();
-        return job.Shown
-            .Where(stated => !asked.Contains(stated.Key))
+        var asked = findings
+            .Select(finding => finding.Version.Content)
+            .OfType<Stated>()
+            .SelectMany(content => content.Tiers)
+            .SelectMany(tier => tier.Provided)
+            .ToHashSet();
+        return job
+            .Shown.Where(stated => !asked.Contains(stated.Key))
             .OrderBy(stated => stated.Key, StringComparer.Ordinal)
-            .Select(stated => $"{book.Vocabulary.Conditions[stated.Key].Title} ({(stated.Value ? "stated as shown" : "stated as not met")})");
+            .Select(stated =>
+                $"{book.Vocabulary.Conditions[stated.Key].Title} ({(stated.Value ? "stated as shown" : "stated as not met")})"
+            );
     }
 
     /// <summary>The basis of tyre diameters can flip a legal answer.</summary>
     private static string? Flip(Book book, Jurisdiction place, Job job, Outcome outcome)
     {
-        if (job.FittedTyre is null) return null;
+        if (job.FittedTyre is null)
+            return null;
         var nominal = new Judgement(book, job, place, DiameterBasis.Nominal).Outcome;
         return nominal == outcome
             ? null
@@ -56,7 +77,8 @@ internal static class Cautions
         foreach (var finding in findings)
         {
             var standing = (WeakestEvidence.Of(finding)?.Standing ?? finding.Version.Evidence.Of(Part.Existence)).Basis;
-            if (finding.Version.Sources.IsEmpty || standing == ReadAs.Primary) continue;
+            if (finding.Version.Sources.IsEmpty || standing == ReadAs.Primary)
+                continue;
             var how = standing switch
             {
                 ReadAs.Secondary => "known only at second hand",
@@ -79,7 +101,10 @@ internal static class Cautions
                 yield return $"\"{source.Title}\" was last compared {source.Checked} and is due for a re-check since {source.RecheckAfter}.";
     }
 
-    private static IEnumerable<string> Disputed(ImmutableArray<Finding> findings) => findings
-        .SelectMany(finding => finding.Version.Disputes)
-        .Select(dispute => $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken here: {dispute.Taken}. Why: {dispute.Because.Trim()}");
+    private static IEnumerable<string> Disputed(ImmutableArray<Finding> findings) =>
+        findings
+            .SelectMany(finding => finding.Version.Disputes)
+            .Select(dispute =>
+                $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken here: {dispute.Taken}. Why: {dispute.Because.Trim()}"
+            );
 }

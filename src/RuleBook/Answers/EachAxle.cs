@@ -7,8 +7,8 @@ using RuleBook.Tables;
 namespace RuleBook.Answers;
 
 /// <summary>
-/// A limit on lift binds both axles. Where one figure cannot stand for both (one raised and one lowered, one not measured), each is judged by itself
-/// and the more onerous answer holds.
+/// A limit on lift binds both axles. Where one figure cannot stand for both (one raised and one lowered, one not measured), each is judged
+/// by itself and the more onerous answer holds.
 /// </summary>
 internal static class EachAxle
 {
@@ -32,7 +32,9 @@ internal static class EachAxle
         return answers[0].answer with
         {
             Between = both,
-            Undecided = both.Decided ? [] : [.. answers.SelectMany(each => Open(job, each.axle, each.answer, answers)).DistinctBy(effect => effect.Opening.Name)],
+            Undecided = both.Decided
+                ? []
+                : [.. answers.SelectMany(each => Open(job, each.axle, each.answer, answers)).DistinctBy(effect => effect.Opening.Name)],
             Gaps = both.Decided ? [] : [.. answers.SelectMany(each => each.answer.Gaps).Distinct()],
             Heights = answers[0].answer.Heights! with
             {
@@ -54,9 +56,14 @@ internal static class EachAxle
 
     /// <summary>A lift that was measured or predicted is asked for by what would make it known.</summary>
     private static ImmutableArray<Effect> Asking(Job job, Axle? axle, ImmutableArray<Effect> effects) =>
-    [
-        .. effects.Select(effect => effect.Opening.Name == $"modification.{Lifts.Measure}"
-            ? effect with { Opening = effect.Opening with { Name = Lifts.Ask(job, axle) } }
-            : effect),
-    ];
+        [
+            .. effects.Select(effect =>
+                effect.Opening.Name == $"modification.{Lifts.Measure}"
+                    ? effect with
+                    {
+                        Opening = effect.Opening with { Name = Lifts.Ask(job, axle) },
+                    }
+                    : effect
+            ),
+        ];
 }

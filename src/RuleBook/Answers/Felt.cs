@@ -6,7 +6,9 @@ internal enum Felt
     /// <summary>Neither as they were nor as they are now do they bind the vehicle.</summary>
     Nothing,
 
-    /// <summary>They bind it and give the same, by the same tiers with the same conditions; how far it lies from a limit may differ.</summary>
+    /// <summary>
+    /// They bind it and give the same, by the same tiers with the same conditions; how far it lies from a limit may differ.
+    /// </summary>
     Bound,
 
     /// <summary>Something else may come of it.</summary>

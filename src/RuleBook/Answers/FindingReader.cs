@@ -22,20 +22,34 @@ internal static class FindingReader
             outcome,
             deciding,
             deciding is null ? [] : [.. Check(book, judged, deciding, facts)],
-            [.. easier.Where(tier => judged.When(tier) == Truth.Yes).SelectMany(tier => Check(book, judged, tier, facts)).Where(check => check.Holds == Truth.No)],
-            deciding is null ? [] : [.. deciding.Provided.Select(name => new ConditionState(book.Vocabulary.Conditions[name], State(name, facts)))],
+            [
+                .. easier
+                    .Where(tier => judged.When(tier) == Truth.Yes)
+                    .SelectMany(tier => Check(book, judged, tier, facts))
+                    .Where(check => check.Holds == Truth.No),
+            ],
+            deciding is null
+                ? []
+                : [.. deciding.Provided.Select(name => new ConditionState(book.Vocabulary.Conditions[name], State(name, facts)))],
             deciding is null ? [] : Resolver.Cited(book, version.Rule, deciding.Sources),
-            version.Content is NotEstablished { Indication: { } indication } ? Indicate(book, indication, facts, on) : null)
+            version.Content is NotEstablished { Indication: { } indication } ? Indicate(book, indication, facts, on) : null
+        )
         {
             Judged = judged,
             Closed = [.. ClosedTiers.Of(book, judged, easier, facts, tier => Check(book, judged, tier, facts))],
         };
     }
 
-    private static IEnumerable<LimitCheck> Check(Book book, VersionOnRow judged, Tier tier, FactSet facts) => tier.Limits
-        .Select(limit => new LimitCheck(
-            tier, book.Vocabulary.Measures[limit.Measure], limit, facts.Measure(limit.Measure, judged.Version.Parts), judged.Holds(limit)))
-        .Select(check => check with { Guarded = Guard(check, judged.Version, facts) });
+    private static IEnumerable<LimitCheck> Check(Book book, VersionOnRow judged, Tier tier, FactSet facts) =>
+        tier
+            .Limits.Select(limit => new LimitCheck(
+                tier,
+                book.Vocabulary.Measures[limit.Measure],
+                limit,
+                facts.Measure(limit.Measure, judged.Version.Parts),
+                judged.Holds(limit)
+            ))
+            .Select(check => check with { Guarded = Guard(check, judged.Version, facts) });
 
     private static GuardedResult? Guard(LimitCheck check, ResolvedVersion version, FactSet facts)
     {
@@ -46,16 +60,25 @@ internal static class FindingReader
     }
 
     private static Truth State(string condition, FactSet facts) =>
-        facts.Shown.TryGetValue(condition, out var met) ? met ? Truth.Yes : Truth.No : Truth.Unknown;
+        facts.Shown.TryGetValue(condition, out var met)
+            ? met
+                ? Truth.Yes
+                : Truth.No
+            : Truth.Unknown;
 
     private static Indication? Indicate(Book book, string rule, FactSet facts, DateOnly on)
     {
-        if (book.Rule(rule) is not { } guideline) return null;
+        if (book.Rule(rule) is not { } guideline)
+            return null;
         var table = TableBook.Of(book).Table(guideline, on);
         var row = table.NewRow();
         row.Set(facts);
-        return new Indication(guideline.Id, Enumerable.Range(0, table.Versions.Length)
-            .Select(version => new VersionOnRow(table, row, 0, version).Outcome)
-            .Aggregate((left, right) => left.Or(right)));
+        return new Indication(
+            guideline.Id,
+            Enumerable
+                .Range(0, table.Versions.Length)
+                .Select(version => new VersionOnRow(table, row, 0, version).Outcome)
+                .Aggregate((left, right) => left.Or(right))
+        );
     }
 }

@@ -6,8 +6,9 @@ using RuleBook.Tables;
 namespace RuleBook.Answers;
 
 /// <summary>
-/// <see cref="SameCells"/> in whole numbers: values are thousandths of the base unit and sums are halves of these, on which every bound that is asked for
-/// lies or between two of which it lies. Placing and what is left are then integer arithmetic and still exact. Safe for any number of threads.
+/// <see cref="SameCells"/> in whole numbers: values are thousandths of the base unit and sums are halves of these, on which every bound
+/// that is asked for lies or between two of which it lies. Placing and what is left are then integer arithmetic and still exact. Safe for
+/// any number of threads.
 /// </summary>
 public sealed class GridCells
 {
@@ -24,20 +25,29 @@ public sealed class GridCells
     private readonly FactSet facts;
     private readonly ImmutableArray<string> measures;
 
-    private GridCells(FactSet facts, ImmutableArray<string> measures, Place[] places) => (this.facts, this.measures, this.places) = (facts, measures, places);
+    private GridCells(FactSet facts, ImmutableArray<string> measures, Place[] places) =>
+        (this.facts, this.measures, this.places) = (facts, measures, places);
 
     /// <summary>On the grid; null where something that is added up does not lie on it.</summary>
-    internal static GridCells? Of(FactSet facts, ImmutableArray<string> measures, IEnumerable<(Axis Axis, Exact Fixed, ImmutableArray<(int At, Exact Factor)> Terms)> axes)
+    internal static GridCells? Of(
+        FactSet facts,
+        ImmutableArray<string> measures,
+        IEnumerable<(Axis Axis, Exact Fixed, ImmutableArray<(int At, Exact Factor)> Terms)> axes
+    )
     {
         var places = new List<Place>();
         foreach (var (axis, rest, terms) in axes)
         {
-            if (GridSum.Of(rest.Value, [.. terms.Select(term => (term.At, term.Factor.Value))]) is not { } sum) return null;
-            // Twice a sum is even: an edge between two steps is the odd number between them. What is added to every sum is taken from the edges.
+            if (GridSum.Of(rest.Value, [.. terms.Select(term => (term.At, term.Factor.Value))]) is not { } sum)
+                return null;
+            // Twice a sum is even: an edge between two steps is the odd number between them. What is added to every sum is taken from the
+            // edges.
             var edges = axis.Edges.ToArray().Select(edge => Twice(edge.Value * Steps) - 2 * sum.Rest);
             var at = places.FindIndex(place => place.Terms.AsSpan().SequenceEqual(sum.Terms));
-            if (at < 0) places.Add(new Place(sum.Terms, [.. edges.Order()]));
-            else places[at] = places[at] with { Edges = [.. places[at].Edges.Union(edges).Order()] };
+            if (at < 0)
+                places.Add(new Place(sum.Terms, [.. edges.Order()]));
+            else
+                places[at] = places[at] with { Edges = [.. places[at].Edges.Union(edges).Order()] };
         }
 
         var keys = places.Aggregate((UInt128)1, (product, place) => product * (UInt128)(2 * place.Edges.Length + 1));
@@ -52,7 +62,8 @@ public sealed class GridCells
     public ulong Key(ReadOnlySpan<long> values)
     {
         var key = 0ul;
-        foreach (ref readonly var place in places.AsSpan()) key = key * (ulong)(2 * place.Edges.Length + 1) + place.Cell(values);
+        foreach (ref readonly var place in places.AsSpan())
+            key = key * (ulong)(2 * place.Edges.Length + 1) + place.Cell(values);
         return key;
     }
 
@@ -64,8 +75,10 @@ public sealed class GridCells
         foreach (var (check, parts) in limits.Where(limit => limit.Check is { Limit.Bounds: not null, Measure.IsDate: false }))
         {
             var (terms, rest) = (new List<(int, Fraction)>(), Fraction.Zero);
-            if (!Add(check.Measure.Name, parts, Fraction.One, terms, ref rest)) continue; // it is not known whatever the values are
-            if (GridSum.Of(rest, terms) is not { } sum || GridLimit.Of(check, sum) is not { } limit) return null;
+            if (!Add(check.Measure.Name, parts, Fraction.One, terms, ref rest))
+                continue; // it is not known whatever the values are
+            if (GridSum.Of(rest, terms) is not { } sum || GridLimit.Of(check, sum) is not { } limit)
+                return null;
             kept.Add(limit);
         }
 
@@ -75,11 +88,18 @@ public sealed class GridCells
     private static long Twice(Fraction steps)
     {
         var below = System.Numerics.BigInteger.DivRem(steps.Numerator, steps.Denominator, out var left);
-        if (left.Sign < 0) below--;
+        if (left.Sign < 0)
+            below--;
         return (long)(2 * below + (left.IsZero ? 0 : 1));
     }
 
-    private bool Add(string measure, ImmutableArray<string> parts, Fraction factor, List<(int At, Fraction Factor)> terms, ref Fraction rest)
+    private bool Add(
+        string measure,
+        ImmutableArray<string> parts,
+        Fraction factor,
+        List<(int At, Fraction Factor)> terms,
+        ref Fraction rest
+    )
     {
         if (measures.IndexOf(measure) is >= 0 and var at)
         {
@@ -89,15 +109,19 @@ public sealed class GridCells
 
         if (facts.Measures.TryGetValue(measure, out var stated))
         {
-            if (stated.Value.Exact is not { } exact) return false;
+            if (stated.Value.Exact is not { } exact)
+                return false;
             rest += exact * factor;
             return true;
         }
 
-        if (measure == FactSet.TyreLift) return Add(FactSet.TyreGrowth, parts, factor / 2, terms, ref rest);
-        if (measure != FactSet.TotalLift) return false;
+        if (measure == FactSet.TyreLift)
+            return Add(FactSet.TyreGrowth, parts, factor / 2, terms, ref rest);
+        if (measure != FactSet.TotalLift)
+            return false;
         foreach (var part in parts)
-            if (!Add(part, parts, factor, terms, ref rest)) return false;
+            if (!Add(part, parts, factor, terms, ref rest))
+                return false;
         return true;
     }
 
@@ -111,9 +135,12 @@ public sealed class GridCells
             while (low < high)
             {
                 var middle = (low + high) >>> 1;
-                if (value == Edges[middle]) return (ulong)(2 * middle + 1);
-                if (value < Edges[middle]) high = middle;
-                else low = middle + 1;
+                if (value == Edges[middle])
+                    return (ulong)(2 * middle + 1);
+                if (value < Edges[middle])
+                    high = middle;
+                else
+                    low = middle + 1;
             }
 
             return (ulong)(2 * low);

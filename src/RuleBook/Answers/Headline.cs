@@ -2,8 +2,8 @@ namespace RuleBook.Answers;
 
 /// <summary>What the first line of an answer says: a closed set, from which the exit code of <c>assess</c> follows.</summary>
 /// <remarks>
-/// The first that holds is told, in the order here: a job that changes nothing is nothing to judge; what no pathway permits is prohibited; a
-/// blocker comes before the pathway, decided or not.
+/// The first that holds is told, in the order here: a job that changes nothing is nothing to judge; what no pathway permits is prohibited;
+/// a blocker comes before the pathway, decided or not.
 /// </remarks>
 public enum Headline
 {

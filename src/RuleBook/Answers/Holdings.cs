@@ -12,7 +12,13 @@ namespace RuleBook.Answers;
 /// <param name="Values">Limits with a figure that some citation carries, by how it is known.</param>
 /// <param name="NotEstablished">Limits and rules that nobody has established.</param>
 public sealed record Holding(
-    Jurisdiction Place, Topic Topic, string State, int Rules, ImmutableSortedDictionary<ReadAs, int> Values, int NotEstablished)
+    Jurisdiction Place,
+    Topic Topic,
+    string State,
+    int Rules,
+    ImmutableSortedDictionary<ReadAs, int> Values,
+    int NotEstablished
+)
 {
     /// <summary>Limits with a figure that no citation carries.</summary>
     public int WithoutSource { get; init; }
@@ -32,7 +38,10 @@ public static class Holdings
         var rules = place.Rules.Where(rule => rule.Topic == topic.Name).ToArray();
         var limits = rules
             .SelectMany(rule => rule.Versions.Where(version => version.Decides).Select(version => (rule, version)))
-            .SelectMany(written => LimitsOf(written.version).Select(pair => (pair.limit, basis: Basis(book, written.rule, written.version, pair.tier, pair.limit))))
+            .SelectMany(written =>
+                LimitsOf(written.version)
+                    .Select(pair => (pair.limit, basis: Basis(book, written.rule, written.version, pair.tier, pair.limit)))
+            )
             .ToArray();
         var known = limits.Where(pair => pair.limit.Kind != LimitKind.NotEstablished).ToArray();
         return new Holding(
@@ -43,19 +52,26 @@ public static class Holdings
             known.Select(pair => pair.basis).OfType<ReadAs>().CountBy(basis => basis).ToImmutableSortedDictionary(),
             limits.Count(pair => pair.limit.Kind == LimitKind.NotEstablished)
                 + rules.SelectMany(rule => rule.Versions).Count(version => version.Content is NotEstablished)
-                + (topic.Name == "certification" ? place.Schemes.SelectMany(scheme => scheme.Versions).Sum(version => version.NotEstablished.Length) : 0))
+                + (
+                    topic.Name == "certification"
+                        ? place.Schemes.SelectMany(scheme => scheme.Versions).Sum(version => version.NotEstablished.Length)
+                        : 0
+                )
+        )
         {
             WithoutSource = known.Count(pair => pair.basis is null),
         };
     }
 
-    private static IEnumerable<(string tier, Limit limit)> LimitsOf(RuleVersion version) => version.Content switch
-    {
-        Stated stated => stated.Tiers.SelectMany(tier => tier.Limits.Select(limit => (tier.Name, limit))),
-        Adoption adoption => adoption.Exceptions.SelectMany(change =>
-            (change.Added?.Limits ?? change.Limits).Select(limit => (change.Added?.Name ?? change.Tier ?? "", limit))),
-        _ => [],
-    };
+    private static IEnumerable<(string tier, Limit limit)> LimitsOf(RuleVersion version) =>
+        version.Content switch
+        {
+            Stated stated => stated.Tiers.SelectMany(tier => tier.Limits.Select(limit => (tier.Name, limit))),
+            Adoption adoption => adoption.Exceptions.SelectMany(change =>
+                (change.Added?.Limits ?? change.Limits).Select(limit => (change.Added?.Name ?? change.Tier ?? "", limit))
+            ),
+            _ => [],
+        };
 
     private static ReadAs? Basis(Book book, Rule rule, RuleVersion version, string tier, Limit limit) =>
         new Evidence(book, [new WrittenVersion(rule, version)]).Of(new Part(tier, limit.Measure)).Basis;

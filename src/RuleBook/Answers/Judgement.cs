@@ -9,7 +9,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Answers;
 
-/// <summary>One job before the rules of one jurisdiction: what is known, placed on the table of the days that may decide, and judged.</summary>
+/// <summary>
+/// One job before the rules of one jurisdiction: what is known, placed on the table of the days that may decide, and judged.
+/// </summary>
 internal sealed class Judgement
 {
     private readonly Book book;
@@ -19,9 +21,7 @@ internal sealed class Judgement
     private Completion? completion;
 
     public Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis)
-        : this(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis))
-    {
-    }
+        : this(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis)) { }
 
     private Judgement(Book book, Job job, Jurisdiction place, FactSet facts, DecisionTable? table = null)
     {
@@ -55,7 +55,8 @@ internal sealed class Judgement
     /// <summary>The topics touched, in ordinal order.</summary>
     private IEnumerable<string> Topics => Table.Topics.Where((_, topic) => (Touched.Topics >> topic & 1) != 0);
 
-    private IEnumerable<int> Rules => Enumerable.Range(0, Table.Rules.Length).Where(rule => (Touched.Topics >> Table.Rules[rule].Topic & 1) != 0);
+    private IEnumerable<int> Rules =>
+        Enumerable.Range(0, Table.Rules.Length).Where(rule => (Touched.Topics >> Table.Rules[rule].Topic & 1) != 0);
 
     /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
     public static Judgement About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure)
@@ -64,15 +65,20 @@ internal sealed class Judgement
         return new Judgement(book, job, place, judged.Facts) { Touched = judged.About(measure, judged.Row) };
     }
 
-    /// <summary>What may be in force, on the days of this job, of rules that differ in another book; null where it says the same as here.</summary>
+    /// <summary>
+    /// What may be in force, on the days of this job, of rules that differ in another book; null where it says the same as here.
+    /// </summary>
     /// <param name="other">The other book, with the same words.</param>
     /// <param name="rules">Full ids of the rules that may differ.</param>
     /// <param name="known">What was found so far of the other book, by table of this one and days.</param>
     public RulesChanged? Changed(Book other, ImmutableArray<string> rules, Dictionary<(DecisionTable, JobDates), RulesChanged?> known)
     {
-        if (known.TryGetValue((Table, job.Dates), out var changed)) return changed;
+        if (known.TryGetValue((Table, job.Dates), out var changed))
+            return changed;
         changed = RulesChanged.Of(Table, book, other, rules, rule => job.Dates.For(rule.DecidedBy ?? place.DecidedBy));
-        changed = changed is null ? null : known.Values.FirstOrDefault(earlier => earlier is not null && earlier.Equals(changed)) ?? changed;
+        changed = changed is null
+            ? null
+            : known.Values.FirstOrDefault(earlier => earlier is not null && earlier.Equals(changed)) ?? changed;
         return known[(Table, job.Dates)] = changed;
     }
 
@@ -97,13 +103,13 @@ internal sealed class Judgement
 
     /// <summary>What each rule gives, the most onerous first.</summary>
     public ImmutableArray<Finding> Findings() =>
-    [
-        .. Bind(Table, Row, Rules)
-            .Select(Read)
-            .OrderByDescending(finding => finding.Outcome.Worst)
-            .ThenBy(finding => finding.Version.Rule.Id, StringComparer.Ordinal)
-            .ThenBy(finding => finding.Version.From?.Earliest),
-    ];
+        [
+            .. Bind(Table, Row, Rules)
+                .Select(Read)
+                .OrderByDescending(finding => finding.Outcome.Worst)
+                .ThenBy(finding => finding.Version.Rule.Id, StringComparer.Ordinal)
+                .ThenBy(finding => finding.Version.From?.Earliest),
+        ];
 
     /// <summary>
     /// The rules of use that the job meets: those of the state of registration, and on each road it travels those that follow the road.
@@ -111,55 +117,98 @@ internal sealed class Judgement
     public ImmutableArray<Finding> OfUse()
     {
         var roads = job.TravelsThrough.Prepend(place.Id).Distinct().Select(book.Jurisdiction).OfType<Jurisdiction>();
-        return [.. roads.Select(road => tables.OfUse(road, true, place, job.Dates)).Prepend(tables.OfUse(place, false, place, job.Dates)).SelectMany(Use)];
+        return
+        [
+            .. roads
+                .Select(road => tables.OfUse(road, true, place, job.Dates))
+                .Prepend(tables.OfUse(place, false, place, job.Dates))
+                .SelectMany(Use),
+        ];
     }
 
     /// <summary>The measures that bear on the rules tried, so far as they are known.</summary>
     public ImmutableArray<KnownMeasure> Measures() =>
-    [
-        .. Topics.SelectMany(topic => tables.Naming(topic).Select(measure => measure.Name))
-            .Concat(Versions.SelectMany(version => version.Tiers()).SelectMany(tier => tier.Limits).Where(limit => limit.Kind == LimitKind.Bounded).Select(limit => limit.Measure))
-            .Distinct()
-            .Where(book.Vocabulary.Measures.ContainsKey)
-            .Select(name => Known(book.Vocabulary.Measures[name]))
-            .Where(known => known.Value != Interval.Anything && !known.Measure.IsDate)
-            .OrderBy(known => known.Measure.Name, StringComparer.Ordinal),
-    ];
+        [
+            .. Topics
+                .SelectMany(topic => tables.Naming(topic).Select(measure => measure.Name))
+                .Concat(
+                    Versions
+                        .SelectMany(version => version.Tiers())
+                        .SelectMany(tier => tier.Limits)
+                        .Where(limit => limit.Kind == LimitKind.Bounded)
+                        .Select(limit => limit.Measure)
+                )
+                .Distinct()
+                .Where(book.Vocabulary.Measures.ContainsKey)
+                .Select(name => Known(book.Vocabulary.Measures[name]))
+                .Where(known => known.Value != Interval.Anything && !known.Measure.IsDate)
+                .OrderBy(known => known.Measure.Name, StringComparer.Ordinal),
+        ];
 
     /// <summary>What nobody has established, in findings that could still make the verdict more onerous.</summary>
     public ImmutableArray<Gap> Gaps(ImmutableArray<Finding> findings) =>
-    [
-        .. findings.Where(finding => finding.Outcome.Worst > Outcome.Best).SelectMany(finding => GapReader.Read(finding, place, book.Vocabulary)).Distinct(),
-        .. Topics
-            .Where(topic => !Binding.Any(rule => Table.InForce[rule].Rule.Topic == topic))
-            .Select(topic => new Gap(topic, $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}", place.Ask.Name, place.Ask.Url)),
-        .. Topics.SelectMany(topic => tables.Naming(topic).Where(measure => IsUnmet(measure)).Select(measure => (topic, measure)))
-            .Select(pair => new Gap(pair.topic, $"no rule in the book speaks of the {pair.measure.Title} of this vehicle", place.Ask.Name, place.Ask.Url)),
-    ];
+        [
+            .. findings
+                .Where(finding => finding.Outcome.Worst > Outcome.Best)
+                .SelectMany(finding => GapReader.Read(finding, place, book.Vocabulary))
+                .Distinct(),
+            .. Topics
+                .Where(topic => !Binding.Any(rule => Table.InForce[rule].Rule.Topic == topic))
+                .Select(topic => new Gap(
+                    topic,
+                    $"no rule in the book covers this vehicle on {book.Vocabulary.Topics[topic].Title}",
+                    place.Ask.Name,
+                    place.Ask.Url
+                )),
+            .. Topics
+                .SelectMany(topic => tables.Naming(topic).Where(measure => IsUnmet(measure)).Select(measure => (topic, measure)))
+                .Select(pair => new Gap(
+                    pair.topic,
+                    $"no rule in the book speaks of the {pair.measure.Title} of this vehicle",
+                    place.Ask.Name,
+                    place.Ask.Url
+                )),
+        ];
 
     /// <summary>
-    /// What the job changes and no rule of the place that binds the vehicle, or may bind it, reads. A measure that the vocabulary puts on a topic is
-    /// left out where that topic is open for want of a rule, which its gap tells; so is what only follows from a change that is judged. What only
-    /// describes the vehicle is no change.
+    /// What the job changes and no rule of the place that binds the vehicle, or may bind it, reads. A measure that the vocabulary puts on a
+    /// topic is left out where that topic is open for want of a rule, which its gap tells; so is what only follows from a change that is
+    /// judged. What only describes the vehicle is no change.
     /// </summary>
     public ImmutableArray<NotJudged> NotJudged()
     {
         var left = ImmutableArray.CreateBuilder<NotJudged>();
         foreach (ref readonly var movement in Table.Movements)
         {
-            if (!movement.Moves(Row.Cells)) continue;
+            if (!movement.Moves(Row.Cells))
+                continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
-            if (!measure.NeedsOwnRule && (IsStated(measure) ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested) : measure.IfAbsent is null || OnTopic(measure))) continue;
+            if (
+                !measure.NeedsOwnRule
+                && (
+                    IsStated(measure)
+                        ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested)
+                        : measure.IfAbsent is null || OnTopic(measure)
+                )
+            )
+                continue;
             var topics = movement.Topics;
-            if (!Binding.Any(rule => Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))))
+            if (
+                !Binding.Any(rule =>
+                    Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))
+                )
+            )
                 left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
         }
 
         return left.ToImmutable();
     }
 
-    /// <summary>Whether the job states it as a change, and no measure that asks for a rule of its own is stated in the same place.</summary>
-    private bool IsStated(Measure measure) => job.Measures.ContainsKey(measure.Name)
+    /// <summary>
+    /// Whether the job states it as a change, and no measure that asks for a rule of its own is stated in the same place.
+    /// </summary>
+    private bool IsStated(Measure measure) =>
+        job.Measures.ContainsKey(measure.Name)
         && measure.Job.StartsWith("modification.", StringComparison.Ordinal)
         && !StatedWith(measure).Any(other => other.NeedsOwnRule);
 
@@ -169,25 +218,38 @@ internal sealed class Judgement
     /// <summary>Whether there are topics, and none of them has a rule that binds the vehicle.</summary>
     private bool IsOpen(ulong topics) => topics != 0 && !Binding.Any(rule => (topics >> Table.Rules[rule].Topic & 1) != 0);
 
-    /// <summary>Whether a rule that binds on one of the topics limits what is measured on the finished vehicle: it judges the change by what it leads to.</summary>
-    private bool JudgesResult(ulong topics) => Binding.Any(rule => (topics >> Table.Rules[rule].Topic & 1) != 0
-        && Table.InForce[rule].Candidates.SelectMany(version => version.Tiers()).SelectMany(tier => tier.Limits)
-            .Any(limit => book.Vocabulary.Measures[limit.Measure].Job.StartsWith("measured.", StringComparison.Ordinal)));
+    /// <summary>
+    /// Whether a rule that binds on one of the topics limits what is measured on the finished vehicle: it judges the change by what it
+    /// leads to.
+    /// </summary>
+    private bool JudgesResult(ulong topics) =>
+        Binding.Any(rule =>
+            (topics >> Table.Rules[rule].Topic & 1) != 0
+            && Table
+                .InForce[rule]
+                .Candidates.SelectMany(version => version.Tiers())
+                .SelectMany(tier => tier.Limits)
+                .Any(limit => book.Vocabulary.Measures[limit.Measure].Job.StartsWith("measured.", StringComparison.Ordinal))
+        );
 
-    /// <summary>Whether the vocabulary puts the measure on a topic, or another one that a job states in the same place and that moves with it.</summary>
-    private bool OnTopic(Measure measure) =>
-        StatedWith(measure).Any(other => !other.Topics.IsEmpty);
+    /// <summary>
+    /// Whether the vocabulary puts the measure on a topic, or another one that a job states in the same place and that moves with it.
+    /// </summary>
+    private bool OnTopic(Measure measure) => StatedWith(measure).Any(other => !other.Topics.IsEmpty);
 
     /// <summary>The rules touched that bind the vehicle or may bind it.</summary>
     private IEnumerable<int> Binding => Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No);
 
-    private bool IsUnmet(Measure measure) => measure.NeedsOwnRule && Moves(measure.Name)
+    private bool IsUnmet(Measure measure) =>
+        measure.NeedsOwnRule
+        && Moves(measure.Name)
         && !Binding.Any(rule => Table.InForce[rule].Candidates.Any(version => version.Speaks(measure.Name)));
 
     private bool Moves(string measure)
     {
         foreach (ref readonly var movement in Table.Movements)
-            if (movement.Measure == measure) return movement.Moves(Row.Cells);
+            if (movement.Measure == measure)
+                return movement.Moves(Row.Cells);
         return false;
     }
 
@@ -197,7 +259,8 @@ internal sealed class Judgement
     private Touched About(string measure, Row row)
     {
         foreach (ref readonly var movement in Table.Movements)
-            if (movement.Measure == measure) return new Touched(movement.Topics, Table.Touched(row.Cells).Own);
+            if (movement.Measure == measure)
+                return new Touched(movement.Topics, Table.Touched(row.Cells).Own);
         return default;
     }
 
@@ -206,12 +269,18 @@ internal sealed class Judgement
         var row = table.NewRow();
         row.Set(Facts);
         var touched = table.Touched(row.Cells).Topics;
-        return Bind(table, row, Enumerable.Range(0, table.Rules.Length).Where(rule => (touched >> table.Rules[rule].Topic & 1) != 0)).Select(Read);
+        return Bind(table, row, Enumerable.Range(0, table.Rules.Length).Where(rule => (touched >> table.Rules[rule].Topic & 1) != 0))
+            .Select(Read);
     }
 
-    private static IEnumerable<VersionOnRow> Bind(DecisionTable table, Row row, IEnumerable<int> rules) => rules
-        .SelectMany(rule => Enumerable.Range(table.Rules[rule].FirstVersion, table.InForce[rule].Candidates.Length).Select(version => new VersionOnRow(table, row, rule, version)))
-        .Where(version => version.Binds != Truth.No);
+    private static IEnumerable<VersionOnRow> Bind(DecisionTable table, Row row, IEnumerable<int> rules) =>
+        rules
+            .SelectMany(rule =>
+                Enumerable
+                    .Range(table.Rules[rule].FirstVersion, table.InForce[rule].Candidates.Length)
+                    .Select(version => new VersionOnRow(table, row, rule, version))
+            )
+            .Where(version => version.Binds != Truth.No);
 
     private Finding Read(VersionOnRow version) =>
         FindingReader.Read(book, version, tables.AsOn(version, job.Dates, place), Facts, job.Dates.Latest);
@@ -220,7 +289,9 @@ internal sealed class Judgement
     {
         var parts = Versions.FirstOrDefault(version => version.Measured is { Total.IsEmpty: false })?.Parts ?? FactSet.PartsOf(null);
         var value = Facts.Measure(measure.Name, parts);
-        var derivation = Facts.Measures.TryGetValue(measure.Name, out var derived) ? derived.Derivation : Derivations.Of(measure.Name, Facts, parts);
+        var derivation = Facts.Measures.TryGetValue(measure.Name, out var derived)
+            ? derived.Derivation
+            : Derivations.Of(measure.Name, Facts, parts);
         return new KnownMeasure(measure, value, derivation);
     }
 }

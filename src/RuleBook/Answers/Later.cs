@@ -15,7 +15,8 @@ internal sealed class Later<T>
     {
         get
         {
-            if (Volatile.Read(ref work) is not { } still) return value;
+            if (Volatile.Read(ref work) is not { } still)
+                return value;
             value = still();
             Volatile.Write(ref work, null);
             return value;

@@ -11,7 +11,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Answers;
 
-/// <summary>The changes that could mend a job, of each lever the least first. Each is tried afterwards: nothing here promises anything.</summary>
+/// <summary>
+/// The changes that could mend a job, of each lever the least first. Each is tried afterwards: nothing here promises anything.
+/// </summary>
 internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment now)
 {
     private const string Accessories = "modification.accessories";
@@ -27,23 +29,26 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     private Mapping Written => job.Written!;
 
     /// <summary>Every change, lever by lever, each lever's least first.</summary>
-    public IEnumerable<RemedyChange> All() => Lifts(KnownWords.SuspensionLift, RemedyLever.SuspensionLift)
-        .Concat(Lifts(KnownWords.BodyLift, RemedyLever.BodyLift))
-        .Concat(Lifts(FactSet.TyreGrowth, RemedyLever.Tyres))
-        .Concat(Tyres())
-        .Concat(ConstantLoads())
-        .Concat(Gvm())
-        .Concat(LeftOff())
-        .Concat(Trailer())
-        .Concat(BallLoad())
-        .Concat(Days());
+    public IEnumerable<RemedyChange> All() =>
+        Lifts(KnownWords.SuspensionLift, RemedyLever.SuspensionLift)
+            .Concat(Lifts(KnownWords.BodyLift, RemedyLever.BodyLift))
+            .Concat(Lifts(FactSet.TyreGrowth, RemedyLever.Tyres))
+            .Concat(Tyres())
+            .Concat(ConstantLoads())
+            .Concat(Gvm())
+            .Concat(LeftOff())
+            .Concat(Trailer())
+            .Concat(BallLoad())
+            .Concat(Days());
 
     /// <summary>Exactly to the ends of what a pathway allows, then to nothing.</summary>
     private IEnumerable<RemedyChange> Lifts(string measure, RemedyLever lever)
     {
-        if (!job.Measures.TryGetValue(measure, out var stated) || stated.Base.IsZero) return [];
+        if (!job.Measures.TryGetValue(measure, out var stated) || stated.Base.IsZero)
+            return [];
         var path = book.Vocabulary.Measures[measure].Job;
-        if (Margins.Of(book, job, place, measure) is not { } margin) return [];
+        if (Margins.Of(book, job, place, measure) is not { } margin)
+            return [];
         var sign = stated.Base.IsNegative ? -1 : 1;
         return (sign < 0 ? margin.Downward : margin.Reaches)
             .Where(reach => reach.Certain is { Kind: ReachKind.UpTo })
@@ -58,36 +63,55 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     /// <summary>The placard's sizes, then the listed ones for the rims at hand; those nearest to the tyre planned first.</summary>
     private IEnumerable<RemedyChange> Tyres()
     {
-        if (job.FittedTyre is not { } fitted || Written.Find("modification") is not Mapping modification || modification.Find("tyres") is not Scalar typed) return [];
+        if (
+            job.FittedTyre is not { } fitted
+            || Written.Find("modification") is not Mapping modification
+            || modification.Find("tyres") is not Scalar typed
+        )
+            return [];
         var now = Physics.Tyres.TyreGrowth.Of(fitted, job.PlacardTyres, Physics.Tyres.DiameterBasis.Handbook).Growth.Amount;
         var placard = job.PlacardTyres.Select(size => size.ToString()).ToHashSet(StringComparer.Ordinal);
-        return SizeFits.Of(book, job, place)
+        return SizeFits
+            .Of(book, job, place)
             .Where(fit => fit.SameRim && fit.Size.Designation != fitted.Designation && fit.Growth.Growth.Amount < now)
             .OrderBy(fit => now - fit.Growth.Growth.Amount)
-            .Select(fit => Setting(
-                RemedyLever.Tyres,
-                "modification.tyres",
-                typed.Text,
-                placard.FirstOrDefault(size => size.StartsWith(fit.Size.Designation, StringComparison.Ordinal)) ?? fit.Size.Designation,
-                now - fit.Growth.Growth.Amount,
-                Mm));
+            .Select(fit =>
+                Setting(
+                    RemedyLever.Tyres,
+                    "modification.tyres",
+                    typed.Text,
+                    placard.FirstOrDefault(size => size.StartsWith(fit.Size.Designation, StringComparison.Ordinal)) ?? fit.Size.Designation,
+                    now - fit.Growth.Growth.Amount,
+                    Mm
+                )
+            );
     }
 
     /// <summary>Over each axle that the springs raise, as much as the prediction with its uncertainty asks for.</summary>
     private IEnumerable<RemedyChange> ConstantLoads()
     {
-        if (now.Heights is not { } heights || job.Plan.WheelbaseMm is not { } wheelbase) yield break;
+        if (now.Heights is not { } heights || job.Plan.WheelbaseMm is not { } wheelbase)
+            yield break;
         foreach (var axle in heights.Predicted)
-            foreach (var need in axle.Needs.OrderByDescending(need => need.LimitMm))
+        foreach (var need in axle.Needs.OrderByDescending(need => need.LimitMm))
+        {
+            if (axle.Lift.MassToComeDownTo(need.LimitMm - axle.UncertaintyMm) is not { IsPositive: true } least)
+                continue;
+            var mass = Up(least);
+            var at = axle.Lift.Axle == Axle.Front ? Fraction.Zero : wheelbase;
+            yield return new RemedyChange(
+                RemedyLever.ConstantLoad,
+                Accessories,
+                null,
+                Text(mass, Kg),
+                [axle.Lift.Axle == Axle.Front ? "front axle" : "rear axle"],
+                mass,
+                Kg
+            )
             {
-                if (axle.Lift.MassToComeDownTo(need.LimitMm - axle.UncertaintyMm) is not { IsPositive: true } least) continue;
-                var mass = Up(least);
-                var at = axle.Lift.Axle == Axle.Front ? Fraction.Zero : wheelbase;
-                yield return new RemedyChange(RemedyLever.ConstantLoad, Accessories, null, Text(mass, Kg), [axle.Lift.Axle == Axle.Front ? "front axle" : "rear axle"], mass, Kg)
-                {
-                    Apply = written => WithItems(written, items => items.Add(Item(Text(mass, Kg), Text(at, Mm)))),
-                };
-            }
+                Apply = written => WithItems(written, items => items.Add(Item(Text(mass, Kg), Text(at, Mm)))),
+            };
+        }
     }
 
     /// <summary>The least that carries the job; or, where more was asked for than axles and tyres carry, what they carry.</summary>
@@ -108,16 +132,24 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
             yield return Setting(RemedyLever.Gvm, path, from, Text(Down(most), Kg), (asked - Down(most))?.Abs(), Kg);
     }
 
-    /// <summary>The fewest accessories, then the least mass; what has no mass is never left off, for nobody knows what that would save.</summary>
+    /// <summary>
+    /// The fewest accessories, then the least mass; what has no mass is never left off, for nobody knows what that would save.
+    /// </summary>
     private IEnumerable<RemedyChange> LeftOff()
     {
         Blocker[] over = [.. now.Blockers.Where(blocker => blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating)];
-        if (over.Length == 0) return [];
-        var least = over.Where(blocker => blocker.Subject == KnownWords.Gvm).Select(blocker => blocker.Over!.Value).DefaultIfEmpty(Fraction.Zero).Max();
+        if (over.Length == 0)
+            return [];
+        var least = over.Where(blocker => blocker.Subject == KnownWords.Gvm)
+            .Select(blocker => blocker.Over!.Value)
+            .DefaultIfEmpty(Fraction.Zero)
+            .Max();
         MassItem[] items =
         [
-            .. job.Plan.Items
-                .Where(item => item.Path.StartsWith(Accessories + "[", StringComparison.Ordinal) && item.MassKg is { IsPositive: true })
+            .. job
+                .Plan.Items.Where(item =>
+                    item.Path.StartsWith(Accessories + "[", StringComparison.Ordinal) && item.MassKg is { IsPositive: true }
+                )
                 .OrderByDescending(item => item.MassKg)
                 .Take(MostItems),
         ];
@@ -126,9 +158,29 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
             .Where(each => each.mass >= least)
             .OrderBy(each => each.set.Length)
             .ThenBy(each => each.mass)
-            .Select(each => new RemedyChange(RemedyLever.Accessories, Accessories, null, null, [.. each.set.Select(item => item.Name)], each.mass, Kg)
+            .Select(each => new RemedyChange(
+                RemedyLever.Accessories,
+                Accessories,
+                null,
+                null,
+                [.. each.set.Select(item => item.Name)],
+                each.mass,
+                Kg
+            )
             {
-                Apply = written => WithItems(written, items => [.. items.Where((_, at) => !each.set.Any(item => item.Path == string.Create(CultureInfo.InvariantCulture, $"{Accessories}[{at}]")))]),
+                Apply = written =>
+                    WithItems(
+                        written,
+                        items =>
+                            [
+                                .. items.Where(
+                                    (_, at) =>
+                                        !each.set.Any(item =>
+                                            item.Path == string.Create(CultureInfo.InvariantCulture, $"{Accessories}[{at}]")
+                                        )
+                                ),
+                            ]
+                    ),
             });
     }
 
@@ -140,51 +192,83 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
             for (var second = first + 1; second < items.Length; second++)
             {
                 yield return [items[first], items[second]];
-                for (var third = second + 1; third < items.Length; third++) yield return [items[first], items[second], items[third]];
+                for (var third = second + 1; third < items.Length; third++)
+                    yield return [items[first], items[second], items[third]];
             }
         }
     }
 
     private IEnumerable<RemedyChange> Trailer()
     {
-        if (!job.Measures.TryGetValue(KnownWords.TrailerMass, out var mass) || Written.Find("trailer") is not Mapping trailer || trailer.Find("mass") is not Scalar typed) yield break;
-        var over = now.Blockers.Where(blocker => LoadSubjects.OfTrailer.Contains(blocker.Subject) && blocker.Over is not null).Select(blocker => blocker.Over!.Value).DefaultIfEmpty(Fraction.Zero).Max();
+        if (
+            !job.Measures.TryGetValue(KnownWords.TrailerMass, out var mass)
+            || Written.Find("trailer") is not Mapping trailer
+            || trailer.Find("mass") is not Scalar typed
+        )
+            yield break;
+        var over = now
+            .Blockers.Where(blocker => LoadSubjects.OfTrailer.Contains(blocker.Subject) && blocker.Over is not null)
+            .Select(blocker => blocker.Over!.Value)
+            .DefaultIfEmpty(Fraction.Zero)
+            .Max();
         var to = Down(mass.Base - over);
-        if (over.IsPositive && to.IsPositive) yield return Setting(RemedyLever.Trailer, "trailer.mass", typed.Text, Text(to, Kg), mass.Base - to, Kg);
+        if (over.IsPositive && to.IsPositive)
+            yield return Setting(RemedyLever.Trailer, "trailer.mass", typed.Text, Text(to, Kg), mass.Base - to, Kg);
     }
 
     /// <summary>On the ball one kilogram loads the rear axle with more than one: the lever of the overhang is counted.</summary>
     private IEnumerable<RemedyChange> BallLoad()
     {
-        if (Written.Find("trailer") is not Mapping trailer || trailer.Find("ball-load") is not Scalar typed || job.Plan.Trailer?.BallKg is not { } ball) yield break;
-        var share = job.Plan is { WheelbaseMm: { } wheelbase, BallBehindRearAxleMm: { } arm } ? wheelbase / (wheelbase + arm) : Fraction.One;
-        var over = now.Blockers
-            .Where(blocker => LoadSubjects.OfBall.Contains(blocker.Subject) && blocker.State is "planned" or "weighed" && blocker.Over is not null)
-            .Select(blocker => blocker.Subject.StartsWith(KnownWords.RearAxle, StringComparison.Ordinal) ? blocker.Over!.Value * share : blocker.Over!.Value)
+        if (
+            Written.Find("trailer") is not Mapping trailer
+            || trailer.Find("ball-load") is not Scalar typed
+            || job.Plan.Trailer?.BallKg is not { } ball
+        )
+            yield break;
+        var share = job.Plan is { WheelbaseMm: { } wheelbase, BallBehindRearAxleMm: { } arm }
+            ? wheelbase / (wheelbase + arm)
+            : Fraction.One;
+        var over = now
+            .Blockers.Where(blocker =>
+                LoadSubjects.OfBall.Contains(blocker.Subject) && blocker.State is "planned" or "weighed" && blocker.Over is not null
+            )
+            .Select(blocker =>
+                blocker.Subject.StartsWith(KnownWords.RearAxle, StringComparison.Ordinal)
+                    ? blocker.Over!.Value * share
+                    : blocker.Over!.Value
+            )
             .DefaultIfEmpty(Fraction.Zero)
             .Max();
         var to = Down(ball - over);
-        if (over.IsPositive && !to.IsNegative) yield return Setting(RemedyLever.BallLoad, "trailer.ball-load", typed.Text, Text(to, Kg), ball - to, Kg);
+        if (over.IsPositive && !to.IsNegative)
+            yield return Setting(RemedyLever.BallLoad, "trailer.ball-load", typed.Text, Text(to, Kg), ball - to, Kg);
     }
 
     /// <summary>The days to come on which a version of a rule of the place begins.</summary>
-    private IEnumerable<RemedyChange> Days() => place.Rules
-        .SelectMany(rule => rule.Versions)
-        .Select(version => version.From?.Latest)
-        .OfType<DateOnly>()
-        .Where(day => day > now.On)
-        .Distinct()
-        .Order()
-        .Select(day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
-        .Select(day => new RemedyChange(RemedyLever.Day, "on", now.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), day, [], null, null)
-        {
-            Apply = written => NodeEdit.Set(NodeEdit.Remove(written, "dates"), "on", day),
-        });
+    private IEnumerable<RemedyChange> Days() =>
+        place
+            .Rules.SelectMany(rule => rule.Versions)
+            .Select(version => version.From?.Latest)
+            .OfType<DateOnly>()
+            .Where(day => day > now.On)
+            .Distinct()
+            .Order()
+            .Select(day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+            .Select(day => new RemedyChange(
+                RemedyLever.Day,
+                "on",
+                now.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+                day,
+                [],
+                null,
+                null
+            )
+            {
+                Apply = written => NodeEdit.Set(NodeEdit.Remove(written, "dates"), "on", day),
+            });
 
-    private static RemedyChange Setting(RemedyLever lever, string path, string? from, string to, Fraction? cost, Unit unit) => new(lever, path, from, to, [], cost, unit)
-    {
-        Apply = written => NodeEdit.Set(written, path, to),
-    };
+    private static RemedyChange Setting(RemedyLever lever, string path, string? from, string to, Fraction? cost, Unit unit) =>
+        new(lever, path, from, to, [], cost, unit) { Apply = written => NodeEdit.Set(written, path, to) };
 
     private static Mapping WithItems(Mapping written, Func<ImmutableArray<Node>, ImmutableArray<Node>> change)
     {
@@ -197,8 +281,14 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     {
         var entry = KeyValuePair.Create(new Scalar(key, value.Mark), value);
         return at.Find(key) is null
-            ? at with { Entries = at.Entries.Add(entry) }
-            : at with { Entries = [.. at.Entries.Select(each => each.Key.Text == key ? entry : each)] };
+            ? at with
+            {
+                Entries = at.Entries.Add(entry),
+            }
+            : at with
+            {
+                Entries = [.. at.Entries.Select(each => each.Key.Text == key ? entry : each)],
+            };
     }
 
     private static Mapping Item(string mass, string behind)
@@ -219,5 +309,6 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
 
     private static Fraction Up(Fraction value) => -Down(-value);
 
-    private static Fraction Down(Fraction value) => new(BigInteger.DivRem(value.Numerator, value.Denominator, out var rest) - (rest.Sign < 0 ? 1 : 0));
+    private static Fraction Down(Fraction value) =>
+        new(BigInteger.DivRem(value.Numerator, value.Denominator, out var rest) - (rest.Sign < 0 ? 1 : 0));
 }

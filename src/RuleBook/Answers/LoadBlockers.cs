@@ -17,8 +17,10 @@ internal static class LoadBlockers
     public static IEnumerable<Blocker> Of(Assessment assessment, Job job)
     {
         var ceiling = Ceiling(assessment, job);
-        if (ceiling is not null) yield return ceiling;
-        if (assessment.Masses is not { } masses) yield break;
+        if (ceiling is not null)
+            yield return ceiling;
+        if (assessment.Masses is not { } masses)
+            yield break;
         if (masses.Towing?.LiftsBallKg is { } lift)
             yield return new Blocker(BlockerKind.Unsafe, "ball-load", "ball load")
             {
@@ -29,7 +31,8 @@ internal static class LoadBlockers
                 LimitFact = "trailer.ball-load",
                 Why = "the trailer lifts the back of the vehicle: load it further forward",
             };
-        foreach (var (state, check) in masses.Failing) yield return Over(BlockerKind.OverRating, state, check);
+        foreach (var (state, check) in masses.Failing)
+            yield return Over(BlockerKind.OverRating, state, check);
         foreach (var (state, check) in masses.FailingBeforeRerating.Where(each => Refused(assessment, ceiling, each.Check.Subject)))
             yield return Over(BlockerKind.RefusedRating, state, check);
     }
@@ -60,16 +63,17 @@ internal static class LoadBlockers
             : null;
     }
 
-    private static Blocker Over(BlockerKind kind, string state, LoadCheck check) => new(kind, check.Subject, LoadSubjects.Noun(check.Subject))
-    {
-        State = state,
-        Value = check.ValueKg,
-        AtLeast = check.Known == Known.AtLeast,
-        TooCloseWithin = check.TooClose ? check.GuardKg : null,
-        Limit = check.LimitKg,
-        Unit = Kg,
-        LimitFact = check.LimitFact,
-    };
+    private static Blocker Over(BlockerKind kind, string state, LoadCheck check) =>
+        new(kind, check.Subject, LoadSubjects.Noun(check.Subject))
+        {
+            State = state,
+            Value = check.ValueKg,
+            AtLeast = check.Known == Known.AtLeast,
+            TooCloseWithin = check.TooClose ? check.GuardKg : null,
+            Limit = check.LimitKg,
+            Unit = Kg,
+            LimitFact = check.LimitFact,
+        };
 
     /// <summary>A rating does not rescue a load where a rule refuses it, nothing can certify it or nobody judged it.</summary>
     private static bool Refused(Assessment assessment, Blocker? ceiling, string rating) =>

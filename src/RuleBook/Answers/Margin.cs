@@ -10,14 +10,18 @@ namespace RuleBook.Answers;
 /// <param name="Reaches">Up from zero, from the least to the most onerous pathway, prohibited left out.</param>
 public sealed record Margin(Measure Measure, Fraction? Now, ImmutableArray<PathwayReach> Reaches)
 {
-    /// <summary>The same down from zero, as magnitudes: how far it may be lowered or made smaller. Empty for a measure that is never negative.</summary>
+    /// <summary>
+    /// The same down from zero, as magnitudes: how far it may be lowered or made smaller. Empty for a measure that is never negative.
+    /// </summary>
     public ImmutableArray<PathwayReach> Downward { get; init; } = [];
 }
 
 /// <summary>How far one pathway reaches.</summary>
 /// <param name="Pathway">The pathway.</param>
 /// <param name="Certain">Up to here it is this pathway or an easier one, whatever is not known.</param>
-/// <param name="Possible">Up to here it may be, where a fact or a rule is not known; as <paramref name="Certain"/> where all is known.</param>
+/// <param name="Possible">
+/// Up to here it may be, where a fact or a rule is not known; as <paramref name="Certain"/> where all is known.
+/// </param>
 public sealed record PathwayReach(Pathway Pathway, Reach Certain, Reach Possible);
 
 /// <summary>An end of what is allowed, counted from zero.</summary>

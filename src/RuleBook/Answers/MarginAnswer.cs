@@ -65,7 +65,8 @@ public static class MarginFinder
     /// <exception cref="ArgumentException">The book has no such jurisdiction.</exception>
     public static MarginAnswer Find(Book book, Job job, string? elsewhere = null)
     {
-        var place = book.Jurisdiction(elsewhere ?? job.RegisteredIn)
+        var place =
+            book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
         var masses = MassReckoning.Of(job, place.Id);
         return new MarginAnswer
@@ -81,7 +82,12 @@ public static class MarginFinder
             Sizes = SizeFits.Of(book, job, place),
             SizesTried = job.PlacardTyres.IsEmpty ? 0 : book.Reference.TyreSizes.Length,
             SizeSources = book.Reference.Sources.GetValueOrDefault("tyre-sizes", []),
-            Missing = [.. (masses?.Missing ?? []).Concat(job.PlacardTyres.IsEmpty ? [new MissingFact("vehicle.tyres", "which tyre sizes fit")] : [])],
+            Missing =
+            [
+                .. (masses?.Missing ?? []).Concat(
+                    job.PlacardTyres.IsEmpty ? [new MissingFact("vehicle.tyres", "which tyre sizes fit")] : []
+                ),
+            ],
             Cautions = book.Cautions,
         };
     }
@@ -91,14 +97,20 @@ public static class MarginFinder
     {
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var vehicle = Budgets.Unhitched(job).TotalKg;
-        if (ratings.GcmKg - vehicle is { } byGcm) yield return new TrailerRoom("GCM less the vehicle as loaded", byGcm);
+        if (ratings.GcmKg - vehicle is { } byGcm)
+            yield return new TrailerRoom("GCM less the vehicle as loaded", byGcm);
         var unbraked = job.Plan.Trailer?.Limits.Braked is false;
         if ((unbraked ? ratings.UnbrakedTowKg : ratings.BrakedTowKg) is { } tow)
             yield return new TrailerRoom($"tow rating of the vehicle, {(unbraked ? "un" : "")}braked trailer", tow);
-        if (masses.Towing is null || job.Plan.Trailer?.Limits is not { } limits) yield break;
-        if (limits.AtmKg is { } atm) yield return new TrailerRoom("ATM of the trailer", atm);
-        if (limits.GtmKg + Budgets.BallKg(job.Plan.Trailer) is { } gtm) yield return new TrailerRoom("GTM of the trailer with the ball load", gtm);
-        if (limits.TowbarKg is { } towbar) yield return new TrailerRoom("towbar", towbar);
-        if (limits.CouplingKg is { } coupling) yield return new TrailerRoom("coupling", coupling);
+        if (masses.Towing is null || job.Plan.Trailer?.Limits is not { } limits)
+            yield break;
+        if (limits.AtmKg is { } atm)
+            yield return new TrailerRoom("ATM of the trailer", atm);
+        if (limits.GtmKg + Budgets.BallKg(job.Plan.Trailer) is { } gtm)
+            yield return new TrailerRoom("GTM of the trailer with the ball load", gtm);
+        if (limits.TowbarKg is { } towbar)
+            yield return new TrailerRoom("towbar", towbar);
+        if (limits.CouplingKg is { } coupling)
+            yield return new TrailerRoom("coupling", coupling);
     }
 }

@@ -9,8 +9,8 @@ using RuleBook.Tables;
 namespace RuleBook.Answers;
 
 /// <summary>
-/// Finds exactly how far a measure may go: between two edges of the rules' limits nothing changes, so the edges and one witness between each
-/// two stand for every value from zero up, and from zero down where a measure may be negative.
+/// Finds exactly how far a measure may go: between two edges of the rules' limits nothing changes, so the edges and one witness between
+/// each two stand for every value from zero up, and from zero down where a measure may be negative.
 /// </summary>
 public static class Margins
 {
@@ -19,7 +19,11 @@ public static class Margins
 
     private static readonly ImmutableArray<string> Growths =
     [
-        FactSet.TyreGrowth, FactSet.TyreLift, KnownWords.TyreGrowthPercent, KnownWords.TyreReduction, KnownWords.TyreReductionPercent,
+        FactSet.TyreGrowth,
+        FactSet.TyreLift,
+        KnownWords.TyreGrowthPercent,
+        KnownWords.TyreReduction,
+        KnownWords.TyreReductionPercent,
     ];
 
     /// <summary>How far one measure may go, by the rules of the topics that it touches; null where the book has no such measure.</summary>
@@ -29,17 +33,15 @@ public static class Margins
     /// <param name="measure">One of <see cref="Measures"/>.</param>
     public static Margin? Of(Book book, Job job, Jurisdiction place, string measure)
     {
-        if (!book.Vocabulary.Measures.TryGetValue(measure, out var known)) return null;
+        if (!book.Vocabulary.Measures.TryGetValue(measure, out var known))
+            return null;
         var judged = Judgement.About(book, job, place, DiameterBasis.Handbook, measure);
         var facts = judged.Facts;
         var shares = GrowthShares.Of(job, DiameterBasis.Handbook);
         var free = Without(facts, measure);
         ImmutableArray<Fraction> edges =
         [
-            .. judged.Edges(free)
-                .Select(edge => InTermsOf(measure, edge.Measure, edge.Value, shares))
-                .OfType<Fraction>()
-                .Distinct(),
+            .. judged.Edges(free).Select(edge => InTermsOf(measure, edge.Measure, edge.Value, shares)).OfType<Fraction>().Distinct(),
         ];
         ImmutableArray<PathwayReach> Towards(int sign)
         {
@@ -50,7 +52,8 @@ public static class Margins
                 .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(
                     pathway,
                     Upto(passed, outcomes, outcome => outcome.Worst <= pathway),
-                    Upto(passed, outcomes, outcome => outcome.Best <= pathway))),
+                    Upto(passed, outcomes, outcome => outcome.Best <= pathway)
+                )),
             ];
         }
 
@@ -76,28 +79,35 @@ public static class Margins
     private static Reach Upto(ImmutableArray<Fraction> edges, Outcome[] outcomes, Func<Outcome, bool> within)
     {
         var held = outcomes.TakeWhile(within).Count();
-        if (held == 0) return Reach.None;
-        if (held == outcomes.Length) return Reach.Unlimited;
+        if (held == 0)
+            return Reach.None;
+        if (held == outcomes.Length)
+            return Reach.Unlimited;
         var last = held - 1;
         return last % 2 == 0
             ? new Reach(ReachKind.UpTo, last == 0 ? Fraction.Zero : edges[(last / 2) - 1], true)
             : new Reach(ReachKind.UpTo, edges[last / 2], false);
     }
 
-    private static FactSet Without(FactSet facts, string measure) => facts with
-    {
-        Measures = facts.Measures.RemoveRange(measure == FactSet.TyreGrowth ? Growths : [measure]),
-    };
+    private static FactSet Without(FactSet facts, string measure) =>
+        facts with
+        {
+            Measures = facts.Measures.RemoveRange(measure == FactSet.TyreGrowth ? Growths : [measure]),
+        };
 
     private static FactSet With(FactSet facts, string measure, Fraction value, GrowthShares? shares)
     {
         var known = facts.With(measure, value, "tried");
-        if (measure != FactSet.TyreGrowth) return known;
-        if (shares is not null) return shares.From(value).Aggregate(known, (all, each) => all.With(each.Measure, each.Value, "tried"));
+        if (measure != FactSet.TyreGrowth)
+            return known;
+        if (shares is not null)
+            return shares.From(value).Aggregate(known, (all, each) => all.With(each.Measure, each.Value, "tried"));
         return value.IsZero ? Growths.Skip(2).Aggregate(known, (all, name) => all.With(name, Fraction.Zero, "tried")) : known;
     }
 
     /// <summary>The value of the measure at which another one that follows from it reaches its edge.</summary>
     private static Fraction? InTermsOf(string measure, string of, Fraction edge, GrowthShares? shares) =>
-        of == measure ? edge : measure == FactSet.TyreGrowth ? shares?.GrowthAt(of, edge) : null;
+        of == measure ? edge
+        : measure == FactSet.TyreGrowth ? shares?.GrowthAt(of, edge)
+        : null;
 }

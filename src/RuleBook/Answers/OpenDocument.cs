@@ -15,7 +15,14 @@ namespace RuleBook.Answers;
 /// <param name="Answers">How many typical jobs of the place are undecided among others for want of it.</param>
 /// <param name="Alone">How many of them are undecided for want of nothing else.</param>
 public sealed record OpenDocument(
-    Jurisdiction Place, string? Document, string Ask, ImmutableArray<string> LookFor, ImmutableArray<Mark> Edit, int Answers, int Alone);
+    Jurisdiction Place,
+    string? Document,
+    string Ask,
+    ImmutableArray<string> LookFor,
+    ImmutableArray<Mark> Edit,
+    int Answers,
+    int Alone
+);
 
 /// <summary>Ranks what is open by how many undecided answers it could decide, counted over a sample of jobs.</summary>
 public static class OpenDocuments
@@ -25,33 +32,41 @@ public static class OpenDocuments
     /// <param name="day">The day as on which the jobs are asked.</param>
     /// <param name="places">The jurisdictions that are looked at.</param>
     /// <param name="jobs">The sample of a jurisdiction.</param>
-    public static ImmutableArray<OpenDocument> Of(Book book, DateOnly day, IEnumerable<Jurisdiction> places, Func<Jurisdiction, IEnumerable<Job>> jobs) =>
-    [
-        .. places
-            .Where(place => place.Registers)
-            .SelectMany(place => Of(book, place, day, jobs(place)))
-            .OrderByDescending(open => open.Alone)
-            .ThenByDescending(open => open.Answers)
-            .ThenBy(open => open.Place.Id, StringComparer.Ordinal)
-            .ThenBy(open => open.Document ?? open.Ask, StringComparer.Ordinal),
-    ];
+    public static ImmutableArray<OpenDocument> Of(
+        Book book,
+        DateOnly day,
+        IEnumerable<Jurisdiction> places,
+        Func<Jurisdiction, IEnumerable<Job>> jobs
+    ) =>
+        [
+            .. places
+                .Where(place => place.Registers)
+                .SelectMany(place => Of(book, place, day, jobs(place)))
+                .OrderByDescending(open => open.Alone)
+                .ThenByDescending(open => open.Answers)
+                .ThenBy(open => open.Place.Id, StringComparer.Ordinal)
+                .ThenBy(open => open.Document ?? open.Ask, StringComparer.Ordinal),
+        ];
 
     private static IEnumerable<OpenDocument> Of(Book book, Jurisdiction place, DateOnly day, IEnumerable<Job> jobs)
     {
-        var answers = jobs
-            .Select(job => Assessor.Assess(book, job))
+        var answers = jobs.Select(job => Assessor.Assess(book, job))
             .Where(answer => answer.Verdict is null)
             .Select(answer => answer.Gaps.Select(gap => (gap, key: Key(gap))).ToArray())
             .Where(gaps => gaps.Length > 0)
             .ToArray();
-        return answers.SelectMany(gaps => gaps).GroupBy(each => each.key).Select(same => new OpenDocument(
-            place,
-            same.Key.Document,
-            One(same.First().gap.Ask),
-            [.. same.Select(each => each.gap.What).Distinct().Order(StringComparer.Ordinal)],
-            [.. same.Select(each => each.gap.Rule).Distinct().Select(rule => Mark(book, place, rule, day)).OfType<Mark>().Order()],
-            answers.Count(gaps => gaps.Any(each => each.key == same.Key)),
-            answers.Count(gaps => gaps.All(each => each.key == same.Key))));
+        return answers
+            .SelectMany(gaps => gaps)
+            .GroupBy(each => each.key)
+            .Select(same => new OpenDocument(
+                place,
+                same.Key.Document,
+                One(same.First().gap.Ask),
+                [.. same.Select(each => each.gap.What).Distinct().Order(StringComparer.Ordinal)],
+                [.. same.Select(each => each.gap.Rule).Distinct().Select(rule => Mark(book, place, rule, day)).OfType<Mark>().Order()],
+                answers.Count(gaps => gaps.Any(each => each.key == same.Key)),
+                answers.Count(gaps => gaps.All(each => each.key == same.Key))
+            ));
     }
 
     /// <summary>An address is where to ask, and no document.</summary>
@@ -61,9 +76,13 @@ public static class OpenDocuments
         return (document, document is null ? One(gap.Ask) : "");
     }
 
-    private static string One(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
+    private static string One(string text) =>
+        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
 
-    private static Mark? Mark(Book book, Jurisdiction place, string rule, DateOnly day) => book.Rule(rule) is { } found
-        ? Resolver.Resolve(book, found, day) is [var version, ..] ? found.Versions.FirstOrDefault(own => own.Decides && own.From?.Text == version.From?.Text)?.Mark ?? found.Mark : found.Mark
-        : place.Coverage.Select(coverage => (Mark?)coverage.Mark).FirstOrDefault();
+    private static Mark? Mark(Book book, Jurisdiction place, string rule, DateOnly day) =>
+        book.Rule(rule) is { } found
+            ? Resolver.Resolve(book, found, day) is [var version, ..]
+                ? found.Versions.FirstOrDefault(own => own.Decides && own.From?.Text == version.From?.Text)?.Mark ?? found.Mark
+                : found.Mark
+            : place.Coverage.Select(coverage => (Mark?)coverage.Mark).FirstOrDefault();
 }

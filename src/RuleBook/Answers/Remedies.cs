@@ -8,7 +8,8 @@ using RuleBook.Text;
 namespace RuleBook.Answers;
 
 /// <summary>
-/// Looks for the smallest changes that mend a job: single ones first, then two together. Every one is put to the evaluator before it is proposed.
+/// Looks for the smallest changes that mend a job: single ones first, then two together. Every one is put to the evaluator before it is
+/// proposed.
 /// </summary>
 public static class Remedies
 {
@@ -29,57 +30,87 @@ public static class Remedies
     /// <exception cref="ArgumentException">The book has no such jurisdiction.</exception>
     public static ImmutableArray<Remedy> Find(Book book, Job job, string? elsewhere, Assessment now)
     {
-        if (job.Written is null || now.Headline is Headline.NothingToJudge) return [];
+        if (job.Written is null || now.Headline is Headline.NothingToJudge)
+            return [];
         RemedyGoal[] goals = [.. Goals(now)];
-        if (goals.Length == 0) return [];
+        if (goals.Length == 0)
+            return [];
         var tried = new Tried(book, elsewhere, now, now.Undecided.Length < ManyOpen ? MostTried : FewTried);
-        var place = book.Jurisdiction(elsewhere ?? job.RegisteredIn)
+        var place =
+            book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
         RemedyChange[] single = [.. new Levers(book, job, place, now).All()];
         var found = goals.ToDictionary(goal => goal, _ => new List<Remedy>());
-        foreach (var change in single.Where(change => goals.Any(goal => !found[goal].Exists(remedy => remedy.Changes[0].Lever == change.Lever))))
+        foreach (
+            var change in single.Where(change => goals.Any(goal => !found[goal].Exists(remedy => remedy.Changes[0].Lever == change.Lever)))
+        )
             Keep(found, [change], goals, tried.Answer(job.Written, change));
         foreach (var first in single.Where(_ => found.Values.Any(list => list.Count == 0)))
         {
-            if (tried.Full || tried.Job(job.Written, first) is not { } changed) continue;
+            if (tried.Full || tried.Job(job.Written, first) is not { } changed)
+                continue;
             foreach (var second in new Levers(book, changed.Job, place, changed.Answer).All().Where(second => Follows(first, second)))
-                Keep(found, [first, second], [.. goals.Where(goal => found[goal].TrueForAll(remedy => remedy.Changes.Length == 2))], tried.Answer(changed.Job.Written!, second));
+                Keep(
+                    found,
+                    [first, second],
+                    [.. goals.Where(goal => found[goal].TrueForAll(remedy => remedy.Changes.Length == 2))],
+                    tried.Answer(changed.Job.Written!, second)
+                );
         }
 
         return
         [
             .. goals
                 .SelectMany(goal => found[goal].Take(MostOfAGoal))
-                .DistinctBy(remedy => (remedy.Goal.Within is null, string.Join('|', remedy.Changes.Select(change => $"{change.Path}={change.To}{string.Join(',', change.Names)}"))))
+                .DistinctBy(remedy =>
+                    (
+                        remedy.Goal.Within is null,
+                        string.Join('|', remedy.Changes.Select(change => $"{change.Path}={change.To}{string.Join(',', change.Names)}"))
+                    )
+                )
                 .Select(remedy => Whole(remedy, now)),
         ];
     }
 
     private static IEnumerable<RemedyGoal> Goals(Assessment now)
     {
-        if (RemedyGoal.Mendable(now).Any()) yield return RemedyGoal.NoBlocker;
-        if (now.JudgesNothing) yield break;
-        foreach (var pathway in Enum.GetValues<Pathway>().Where(pathway => pathway < now.Between.Worst)) yield return new RemedyGoal(pathway);
+        if (RemedyGoal.Mendable(now).Any())
+            yield return RemedyGoal.NoBlocker;
+        if (now.JudgesNothing)
+            yield break;
+        foreach (var pathway in Enum.GetValues<Pathway>().Where(pathway => pathway < now.Between.Worst))
+            yield return new RemedyGoal(pathway);
     }
 
     /// <summary>Two changes of one lever are one change, but for loads on two axles.</summary>
-    private static bool Follows(RemedyChange first, RemedyChange second) => second.Lever != first.Lever
+    private static bool Follows(RemedyChange first, RemedyChange second) =>
+        second.Lever != first.Lever
         || (first.Lever == RemedyLever.ConstantLoad && string.CompareOrdinal(second.Names[0], first.Names[0]) > 0);
 
     /// <summary>Of the same levers the least change that reaches a goal.</summary>
-    private static void Keep(Dictionary<RemedyGoal, List<Remedy>> found, ImmutableArray<RemedyChange> changes, IEnumerable<RemedyGoal> goals, Assessment? answer)
+    private static void Keep(
+        Dictionary<RemedyGoal, List<Remedy>> found,
+        ImmutableArray<RemedyChange> changes,
+        IEnumerable<RemedyGoal> goals,
+        Assessment? answer
+    )
     {
-        if (answer is null) return;
+        if (answer is null)
+            return;
         changes = [.. changes.OrderBy(change => change.Lever)];
         foreach (var goal in goals.Where(goal => goal.IsReachedBy(answer)))
         {
-            var same = found[goal].FindIndex(remedy => remedy.Changes.Select(change => change.Lever).SequenceEqual(changes.Select(change => change.Lever)));
-            if (same < 0) found[goal].Add(new Remedy(goal, changes, answer, [], []));
-            else if (Cost(changes) < Cost(found[goal][same].Changes)) found[goal][same] = new Remedy(goal, changes, answer, [], []);
+            var same = found[goal]
+                .FindIndex(remedy => remedy.Changes.Select(change => change.Lever).SequenceEqual(changes.Select(change => change.Lever)));
+            if (same < 0)
+                found[goal].Add(new Remedy(goal, changes, answer, [], []));
+            else if (Cost(changes) < Cost(found[goal][same].Changes))
+                found[goal][same] = new Remedy(goal, changes, answer, [], []);
         }
     }
 
-    private static Fraction Cost(ImmutableArray<RemedyChange> changes) => changes.Aggregate(Fraction.Zero, (sum, change) => sum + (change.Cost ?? Fraction.Zero));
+    private static Fraction Cost(ImmutableArray<RemedyChange> changes) =>
+        changes.Aggregate(Fraction.Zero, (sum, change) => sum + (change.Cost ?? Fraction.Zero));
 
     private static Remedy Whole(Remedy remedy, Assessment now)
     {
@@ -91,10 +122,11 @@ public static class Remedies
         };
     }
 
-    private static IEnumerable<string> Conditions(Assessment answer) => answer.Findings
-        .SelectMany(finding => finding.Conditions)
-        .Where(condition => condition.State == Units.Truth.Unknown)
-        .Select(condition => condition.Condition.Title);
+    private static IEnumerable<string> Conditions(Assessment answer) =>
+        answer
+            .Findings.SelectMany(finding => finding.Conditions)
+            .Where(condition => condition.State == Units.Truth.Unknown)
+            .Select(condition => condition.Condition.Title);
 
     /// <summary>Changed jobs put to the evaluator, no more of them than an answer may take.</summary>
     private sealed class Tried(Book book, string? elsewhere, Assessment now, int most)
@@ -108,7 +140,8 @@ public static class Remedies
         /// <summary>Null where the job would contradict itself, or enough were tried.</summary>
         public (Job Job, Assessment Answer)? Job(Mapping written, RemedyChange change)
         {
-            if (count++ >= most) return null;
+            if (count++ >= most)
+                return null;
             try
             {
                 var job = JobReader.Read(change.Apply(written), book);

@@ -12,7 +12,13 @@ namespace RuleBook.Answers;
 /// <param name="After">The answer of the job so changed.</param>
 /// <param name="Breaks">What stands in the way then and did not before; empty where nothing does.</param>
 /// <param name="ToShow">Conditions, by title, that are to be shown then and were not before.</param>
-public sealed record Remedy(RemedyGoal Goal, ImmutableArray<RemedyChange> Changes, Assessment After, ImmutableArray<Blocker> Breaks, ImmutableArray<string> ToShow);
+public sealed record Remedy(
+    RemedyGoal Goal,
+    ImmutableArray<RemedyChange> Changes,
+    Assessment After,
+    ImmutableArray<Blocker> Breaks,
+    ImmutableArray<string> ToShow
+);
 
 /// <summary>What a remedy reaches.</summary>
 /// <param name="Within">The pathway, or an easier one, whatever is not known; null where only the blockers are to go.</param>
@@ -22,12 +28,14 @@ public readonly record struct RemedyGoal(Pathway? Within)
     public static RemedyGoal NoBlocker { get; } = new(null);
 
     /// <summary>What stands in the way of an answer and a change could mend.</summary>
-    public static IEnumerable<Blocker> Mendable(Assessment answer) => answer.Blockers.Where(blocker => blocker.Kind != BlockerKind.NotJudged);
+    public static IEnumerable<Blocker> Mendable(Assessment answer) =>
+        answer.Blockers.Where(blocker => blocker.Kind != BlockerKind.NotJudged);
 
     /// <summary>Whether an answer reaches it.</summary>
-    public bool IsReachedBy(Assessment answer) => Within is { } pathway
-        ? !answer.JudgesNothing && answer.Between.Worst <= pathway
-        : !Mendable(answer).Any() && answer.Between.Worst < Pathway.Prohibited;
+    public bool IsReachedBy(Assessment answer) =>
+        Within is { } pathway
+            ? !answer.JudgesNothing && answer.Between.Worst <= pathway
+            : !Mendable(answer).Any() && answer.Between.Worst < Pathway.Prohibited;
 }
 
 /// <summary>One change that a workshop can make.</summary>
@@ -38,7 +46,15 @@ public readonly record struct RemedyGoal(Pathway? Within)
 /// <param name="Names">What is left off or added, by name; empty where the change has none.</param>
 /// <param name="Cost">How much changes, in base units, never negative; null where that has no measure.</param>
 /// <param name="Unit">Unit in which the cost is told.</param>
-public sealed record RemedyChange(RemedyLever Lever, string Path, string? From, string? To, ImmutableArray<string> Names, Fraction? Cost, Unit? Unit)
+public sealed record RemedyChange(
+    RemedyLever Lever,
+    string Path,
+    string? From,
+    string? To,
+    ImmutableArray<string> Names,
+    Fraction? Cost,
+    Unit? Unit
+)
 {
     /// <summary>Makes the change in a job as written.</summary>
     internal Func<Mapping, Mapping> Apply { get; init; } = job => job;

@@ -13,16 +13,17 @@ public sealed record RoadElsewhere(string Jurisdiction, string Name, bool Looked
 {
     /// <summary>The places that the job travels through, each once, the state of registration left out.</summary>
     internal static ImmutableArray<RoadElsewhere> Of(Book book, Job job, Jurisdiction place) =>
-    [
-        .. job.TravelsThrough
-            .Select(book.Jurisdiction)
-            .OfType<Jurisdiction>()
-            .Where(there => there.Id != place.Id)
-            .DistinctBy(there => there.Id)
-            .Select(there => new RoadElsewhere(
-                there.Id,
-                there.Name,
-                there.Coverage.Any(each => each.State != "none" && book.Vocabulary.Topics.GetValueOrDefault(each.Topic)?.OfUse == true),
-                [.. there.Rules.Where(rule => rule.GovernedByTravel)])),
-    ];
+        [
+            .. job
+                .TravelsThrough.Select(book.Jurisdiction)
+                .OfType<Jurisdiction>()
+                .Where(there => there.Id != place.Id)
+                .DistinctBy(there => there.Id)
+                .Select(there => new RoadElsewhere(
+                    there.Id,
+                    there.Name,
+                    there.Coverage.Any(each => each.State != "none" && book.Vocabulary.Topics.GetValueOrDefault(each.Topic)?.OfUse == true),
+                    [.. there.Rules.Where(rule => rule.GovernedByTravel)]
+                )),
+        ];
 }

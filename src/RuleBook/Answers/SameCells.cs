@@ -9,8 +9,9 @@ using RuleBook.Tables;
 namespace RuleBook.Answers;
 
 /// <summary>
-/// Tells which jobs get the same answer. Jobs that differ only in plain measures, which nothing but the rules reads, are one to the law as long as every
-/// such measure and every sum that it is part of lies in the same cell; only what is left to the limits differs, and <see cref="Tightest"/> tells that.
+/// Tells which jobs get the same answer. Jobs that differ only in plain measures, which nothing but the rules reads, are one to the law as
+/// long as every such measure and every sum that it is part of lies in the same cell; only what is left to the limits differs, and
+/// <see cref="Tightest"/> tells that.
 /// </summary>
 public sealed class SameCells
 {
@@ -21,8 +22,11 @@ public sealed class SameCells
     private SameCells(FactSet facts, ImmutableArray<string> measures, ImmutableArray<Place> places) =>
         (this.facts, this.measures, this.places) = (facts, measures, places);
 
-    /// <summary>Whether nothing but the rules reads a measure: it is stated as such, and no mass, height or tyre is computed from it.</summary>
-    public static bool IsPlain(Measure measure) => measure is { IsDate: false, IsDerived: false }
+    /// <summary>
+    /// Whether nothing but the rules reads a measure: it is stated as such, and no mass, height or tyre is computed from it.
+    /// </summary>
+    public static bool IsPlain(Measure measure) =>
+        measure is { IsDate: false, IsDerived: false }
         && measure.Job.Split('.') is ["modification" or "measured", _]
         && !KnownWords.ComputedFrom.Contains(measure.Name);
 
@@ -33,12 +37,16 @@ public sealed class SameCells
     /// <returns>Null where their answers may differ though all cells are the same.</returns>
     public static SameCells? Of(Book book, Job job, ImmutableArray<string> measures)
     {
-        if (job.Plan.TellsLift || !job.TravelsThrough.IsEmpty || book.Jurisdiction(job.RegisteredIn) is not { } place) return null;
+        if (job.Plan.TellsLift || !job.TravelsThrough.IsEmpty || book.Jurisdiction(job.RegisteredIn) is not { } place)
+            return null;
         var tables = TableBook.Of(book);
         var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
         var places = ImmutableArray.CreateBuilder<Place>();
         var keys = (UInt128)1;
-        foreach (var table in (DecisionTable[])[judged.Table, tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)])
+        foreach (
+            var table in (DecisionTable[])
+                [judged.Table, tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)]
+        )
         {
             var row = table.NewRow();
             row.Set(judged.Facts);
@@ -46,8 +54,10 @@ public sealed class SameCells
             {
                 var (terms, rest) = (ImmutableArray.CreateBuilder<(int, Exact)>(), new ExactRange(new Exact(0)));
                 Add(axis.Sum, new Exact(1), row, measures, terms, ref rest);
-                if (terms.Count == 0) continue;
-                if (!rest.IsExact || keys > UInt128.MaxValue / (UInt128)axis.Cells) return null;
+                if (terms.Count == 0)
+                    continue;
+                if (!rest.IsExact || keys > UInt128.MaxValue / (UInt128)axis.Cells)
+                    return null;
                 keys *= (UInt128)axis.Cells;
                 places.Add(new Place(axis, rest.Low!.Value, terms.ToImmutable()));
             }
@@ -67,7 +77,8 @@ public sealed class SameCells
         foreach (var place in places)
         {
             var value = place.Rest;
-            foreach (var (at, factor) in place.Terms) value += Exact.Of(values[at]) * factor;
+            foreach (var (at, factor) in place.Terms)
+                value += Exact.Of(values[at]) * factor;
             key = key * (UInt128)place.Axis.Cells + (UInt128)place.Axis.Place(value);
         }
 
@@ -80,16 +91,29 @@ public sealed class SameCells
     public LimitCheck? Tightest(IEnumerable<(LimitCheck Check, ImmutableArray<string> Parts)> limits, ReadOnlySpan<Fraction> values)
     {
         var known = facts;
-        for (var at = 0; at < measures.Length; at++) known = known.With(measures[at], values[at], "");
-        return TightestLimits.Of(limits.Select(limit => limit.Check with { Value = known.Measure(limit.Check.Measure.Name, limit.Parts) })).FirstOrDefault();
+        for (var at = 0; at < measures.Length; at++)
+            known = known.With(measures[at], values[at], "");
+        return TightestLimits
+            .Of(limits.Select(limit => limit.Check with { Value = known.Measure(limit.Check.Measure.Name, limit.Parts) }))
+            .FirstOrDefault();
     }
 
-    private static void Add(MeasureSum sum, Exact factor, Row row, ImmutableArray<string> measures, ImmutableArray<(int, Exact)>.Builder terms, ref ExactRange rest)
+    private static void Add(
+        MeasureSum sum,
+        Exact factor,
+        Row row,
+        ImmutableArray<string> measures,
+        ImmutableArray<(int, Exact)>.Builder terms,
+        ref ExactRange rest
+    )
     {
-        if (measures.IndexOf(sum.Name) is >= 0 and var at) terms.Add((at, factor));
-        else if (sum.Terms.Length == 0 || row.IsStated(sum)) rest += row.Known(sum) * factor;
+        if (measures.IndexOf(sum.Name) is >= 0 and var at)
+            terms.Add((at, factor));
+        else if (sum.Terms.Length == 0 || row.IsStated(sum))
+            rest += row.Known(sum) * factor;
         else
-            foreach (var term in sum.Terms) Add(term.Part, term.Factor * factor, row, measures, terms, ref rest);
+            foreach (var term in sum.Terms)
+                Add(term.Part, term.Factor * factor, row, measures, terms, ref rest);
     }
 
     /// <summary>An axis on which the measures bear.</summary>

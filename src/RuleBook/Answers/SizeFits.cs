@@ -26,7 +26,8 @@ public sealed record SizeFit(
     DerivedFigure TrueSpeed,
     Fraction Indicated,
     ImmutableArray<SpeedometerFinding> Speedometer,
-    ImmutableArray<SizeLoad> Loads);
+    ImmutableArray<SizeLoad> Loads
+);
 
 /// <summary>A load index against an axle rating.</summary>
 /// <param name="Need">The least index.</param>
@@ -40,11 +41,12 @@ internal static class SizeFits
     /// <summary>Easiest pathway first, then sizes for the rims at hand, then the largest first.</summary>
     public static ImmutableArray<SizeFit> Of(Book book, Job job, Jurisdiction place)
     {
-        if (job.PlacardTyres.IsEmpty) return [];
+        if (job.PlacardTyres.IsEmpty)
+            return [];
         return
         [
-            .. book.Reference.TyreSizes
-                .Select(size => Try(book, job, place, size))
+            .. book
+                .Reference.TyreSizes.Select(size => Try(book, job, place, size))
                 .OfType<SizeFit>()
                 .Where(fit => fit.Outcome.Best < Pathway.Prohibited)
                 .OrderBy(fit => fit.Outcome.Worst)
@@ -57,9 +59,14 @@ internal static class SizeFits
 
     private static SizeFit? Try(Book book, Job job, Jurisdiction place, TyreSize size)
     {
-        var fitted = job with { FittedTyre = size, Measures = job.Measures.RemoveRange([FactSet.TyreGrowth, KnownWords.TyreReduction, FittedTyre.Diameter]) };
+        var fitted = job with
+        {
+            FittedTyre = size,
+            Measures = job.Measures.RemoveRange([FactSet.TyreGrowth, KnownWords.TyreReduction, FittedTyre.Diameter]),
+        };
         var growth = TyreGrowth.Of(size, job.PlacardTyres, DiameterBasis.Handbook);
-        if (growth.Growth.Amount is null) return null;
+        if (growth.Growth.Amount is null)
+            return null;
         var outcome = Judgement.About(book, fitted, place, DiameterBasis.Handbook, FactSet.TyreGrowth).Outcome;
         var speedometer = SpeedometerReckoning.Of(fitted, growth)!;
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
@@ -71,7 +78,8 @@ internal static class SizeFits
             speedometer.TrueAfter,
             speedometer.Indicated,
             [.. speedometer.Findings.Select(check => check.Finding).OfType<SpeedometerFinding>()],
-            [.. TyreReckoning.Needs(job, ratings).Select(need => Load(job, size, need))]);
+            [.. TyreReckoning.Needs(job, ratings).Select(need => Load(job, size, need))]
+        );
     }
 
     private static SizeLoad Load(Job job, TyreSize size, LoadIndexNeed need)

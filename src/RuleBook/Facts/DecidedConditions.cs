@@ -9,7 +9,9 @@ namespace RuleBook.Facts;
 /// <summary>The conditions of the vocabulary that follow from the figures of a job.</summary>
 internal static class DecidedConditions
 {
-    /// <summary>Each condition of the vocabulary that the figures decide, with whether it is met. What they do not decide is left out.</summary>
+    /// <summary>
+    /// Each condition of the vocabulary that the figures decide, with whether it is met. What they do not decide is left out.
+    /// </summary>
     public static IEnumerable<(string Condition, bool Met)> Of(Job job, Vocabulary vocabulary)
     {
         var compared = Compared(job).ToDictionary(each => each.Comparison, each => each.Met);
@@ -17,7 +19,10 @@ internal static class DecidedConditions
             if (condition.DecidedBy is { } comparison && compared.TryGetValue(comparison, out var met))
                 yield return (condition.Name, met);
         foreach (var rule in job.Plan.Reference.TyreSpeeds.Where(rule => vocabulary.Conditions.ContainsKey(rule.Condition)))
-            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } speed && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true)
+            if (
+                rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } speed
+                && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true
+            )
                 yield return (rule.Condition, true);
     }
 
@@ -28,42 +33,60 @@ internal static class DecidedConditions
         var carry = rerated ? TyresCarryRatings(job, ratings) : null;
         if (TyresKeepPlacard(job) is { } placard)
         {
-            if (!placard || carry is false) yield return (Comparison.TyresAgainstPlacard, false);
-            else if (!rerated || carry is true) yield return (Comparison.TyresAgainstPlacard, true);
+            if (!placard || carry is false)
+                yield return (Comparison.TyresAgainstPlacard, false);
+            else if (!rerated || carry is true)
+                yield return (Comparison.TyresAgainstPlacard, true);
         }
 
-        if (carry is { } enough) yield return (Comparison.TyresAgainstRatings, enough);
-        if (rerated && AxlesFail(job, ratings)) yield return (Comparison.AxlesAgainstGvm, false);
-        if (job.Plan.Trailer is not { } trailer) yield break;
-        if (trailer.Limits.Braked is { } braked) yield return (Comparison.TrailerBrakes, braked);
-        if (TrailerKeepsRatings(job, trailer) is { } keeps) yield return (Comparison.TrailerAgainstRatings, keeps);
-        if (trailer is { AloneKg: { } alone, Limits.TowbarKg: { } towbar }) yield return (Comparison.TrailerAgainstApparatus, alone <= towbar);
+        if (carry is { } enough)
+            yield return (Comparison.TyresAgainstRatings, enough);
+        if (rerated && AxlesFail(job, ratings))
+            yield return (Comparison.AxlesAgainstGvm, false);
+        if (job.Plan.Trailer is not { } trailer)
+            yield break;
+        if (trailer.Limits.Braked is { } braked)
+            yield return (Comparison.TrailerBrakes, braked);
+        if (TrailerKeepsRatings(job, trailer) is { } keeps)
+            yield return (Comparison.TrailerAgainstRatings, keeps);
+        if (trailer is { AloneKg: { } alone, Limits.TowbarKg: { } towbar })
+            yield return (Comparison.TrailerAgainstApparatus, alone <= towbar);
     }
 
     /// <summary>Yes from the strongest placard size on, no below the weakest; between them the placard's own wording decides.</summary>
     private static bool? TyresKeepPlacard(Job job)
     {
-        if (job.FittedTyre?.LoadIndex?.Kilograms is not { } fitted || job.PlacardTyres.IsEmpty) return null;
+        if (job.FittedTyre?.LoadIndex?.Kilograms is not { } fitted || job.PlacardTyres.IsEmpty)
+            return null;
         Fraction?[] placard = [.. job.PlacardTyres.Select(size => size.LoadIndex?.Kilograms)];
-        if (placard.Contains(null)) return null;
-        return fitted >= placard.Max() ? true : fitted < placard.Min() ? false : null;
+        if (placard.Contains(null))
+            return null;
+        return fitted >= placard.Max() ? true
+            : fitted < placard.Min() ? false
+            : null;
     }
 
     private static bool? TyresCarryRatings(Job job, Ratings ratings)
     {
         var tyres = TyreCapacity.Of(job);
-        if ((tyres.Front.Amount, tyres.Rear.Amount) is not ({ } front, { } rear)) return null;
-        if (front + rear < ratings.GvmKg || front < ratings.FrontAxleKg || rear < ratings.RearAxleKg) return false;
+        if ((tyres.Front.Amount, tyres.Rear.Amount) is not ({ } front, { } rear))
+            return null;
+        if (front + rear < ratings.GvmKg || front < ratings.FrontAxleKg || rear < ratings.RearAxleKg)
+            return false;
         return ratings is { GvmKg: not null, FrontAxleKg: not null, RearAxleKg: not null } ? true : null;
     }
 
-    /// <summary>Weighed unconnected against the maker's figure for its brakes and against the towbar; both have to be known for a yes.</summary>
+    /// <summary>
+    /// Weighed unconnected against the maker's figure for its brakes and against the towbar; both have to be known for a yes.
+    /// </summary>
     private static bool? TrailerKeepsRatings(Job job, TrailerPlan trailer)
     {
-        if (trailer.AloneKg is not { } alone || trailer.Limits.Braked is not { } braked) return null;
+        if (trailer.AloneKg is not { } alone || trailer.Limits.Braked is not { } braked)
+            return null;
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var (maker, apparatus) = (braked ? ratings.BrakedTowKg : ratings.UnbrakedTowKg, trailer.Limits.TowbarKg);
-        if (alone > maker || alone > apparatus) return false;
+        if (alone > maker || alone > apparatus)
+            return false;
         return maker is not null && apparatus is not null ? true : null;
     }
 

@@ -10,13 +10,14 @@ internal static class Derivations
     /// <summary>Of a measure that the job leaves as the maker built it.</summary>
     public const string NothingStated = "nothing is stated to change it";
 
-    public static string Of(string measure, FactSet facts, ImmutableArray<string> parts) => measure switch
-    {
-        FactSet.TyreLift when facts.Measure(FactSet.TyreGrowth, parts).Exact is { } growth =>
-            $"{Numbers.Show(growth)} / 2 = {Numbers.Show(growth / 2)} mm (half the growth in diameter)",
-        FactSet.TotalLift when parts.All(part => facts.Measure(part, parts).Exact is not null) => Sum(facts, parts),
-        _ => "",
-    };
+    public static string Of(string measure, FactSet facts, ImmutableArray<string> parts) =>
+        measure switch
+        {
+            FactSet.TyreLift when facts.Measure(FactSet.TyreGrowth, parts).Exact is { } growth =>
+                $"{Numbers.Show(growth)} / 2 = {Numbers.Show(growth / 2)} mm (half the growth in diameter)",
+            FactSet.TotalLift when parts.All(part => facts.Measure(part, parts).Exact is not null) => Sum(facts, parts),
+            _ => "",
+        };
 
     private static string Sum(FactSet facts, ImmutableArray<string> parts)
     {

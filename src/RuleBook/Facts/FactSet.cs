@@ -12,7 +12,8 @@ namespace RuleBook.Facts;
 public sealed record FactSet(
     ImmutableDictionary<string, string> Words,
     ImmutableDictionary<string, Derived> Measures,
-    ImmutableDictionary<string, bool> Shown)
+    ImmutableDictionary<string, bool> Shown
+)
 {
     /// <summary>Expanded uncertainties of what was measured, by measure, in base units.</summary>
     public ImmutableDictionary<string, Fraction> Uncertainties { get; init; } = ImmutableDictionary<string, Fraction>.Empty;
@@ -32,16 +33,18 @@ public sealed record FactSet(
     private static readonly ImmutableArray<string> UsualParts = [KnownWords.SuspensionLift, KnownWords.BodyLift, TyreLift];
 
     /// <summary>Nothing known.</summary>
-    public static FactSet Nothing { get; } = new(
-        ImmutableDictionary<string, string>.Empty, ImmutableDictionary<string, Derived>.Empty, ImmutableDictionary<string, bool>.Empty);
+    public static FactSet Nothing { get; } =
+        new(ImmutableDictionary<string, string>.Empty, ImmutableDictionary<string, Derived>.Empty, ImmutableDictionary<string, bool>.Empty);
 
     /// <summary>The parts of the total: the version's own, or suspension, body and tyre.</summary>
-    public static ImmutableArray<string> PartsOf(ImmutableArray<string>? stated) => stated is { IsDefaultOrEmpty: false } own ? own : UsualParts;
+    public static ImmutableArray<string> PartsOf(ImmutableArray<string>? stated) =>
+        stated is { IsDefaultOrEmpty: false } own ? own : UsualParts;
 
     /// <summary>What is known of a measure; a total is the sum of <paramref name="parts"/>.</summary>
     public Interval Measure(string name, ImmutableArray<string> parts)
     {
-        if (Measures.TryGetValue(name, out var derived)) return derived.Value;
+        if (Measures.TryGetValue(name, out var derived))
+            return derived.Value;
         return name switch
         {
             TyreLift => Measure(TyreGrowth, parts) * new Fraction(1, 2),
@@ -50,14 +53,20 @@ public sealed record FactSet(
         };
     }
 
-    /// <summary>The expanded uncertainty of a measure; that of a total is the sum over its parts. Zero where nothing was measured.</summary>
+    /// <summary>
+    /// The expanded uncertainty of a measure; that of a total is the sum over its parts. Zero where nothing was measured.
+    /// </summary>
     public Fraction Uncertainty(string name, ImmutableArray<string> parts)
     {
-        if (Uncertainties.TryGetValue(name, out var own)) return own;
+        if (Uncertainties.TryGetValue(name, out var own))
+            return own;
         return name switch
         {
             TyreLift => Uncertainty(TyreGrowth, parts) / 2,
-            TotalLift when !Measures.ContainsKey(TotalLift) => parts.Aggregate(Fraction.Zero, (sum, part) => sum + Uncertainty(part, parts)),
+            TotalLift when !Measures.ContainsKey(TotalLift) => parts.Aggregate(
+                Fraction.Zero,
+                (sum, part) => sum + Uncertainty(part, parts)
+            ),
             _ => Fraction.Zero,
         };
     }
@@ -67,5 +76,8 @@ public sealed record FactSet(
 
     /// <summary>With a measure known.</summary>
     public FactSet With(string measure, Fraction value, string derivation) =>
-        this with { Measures = Measures.SetItem(measure, new Derived(Interval.Of(value), derivation)) };
+        this with
+        {
+            Measures = Measures.SetItem(measure, new Derived(Interval.Of(value), derivation)),
+        };
 }

@@ -29,11 +29,12 @@ internal sealed record GrowthShares(Fraction Largest, Fraction Smallest)
     /// <summary>The growth at which one of them reaches a value; null for a measure that does not follow.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="value">Its value, in base units.</param>
-    public Fraction? GrowthAt(string measure, Fraction value) => measure switch
-    {
-        KnownWords.TyreGrowthPercent => value * Largest / 100,
-        KnownWords.TyreReductionPercent => -value * Largest / 100,
-        KnownWords.TyreReduction => Smallest - Largest - value,
-        _ => null,
-    };
+    public Fraction? GrowthAt(string measure, Fraction value) =>
+        measure switch
+        {
+            KnownWords.TyreGrowthPercent => value * Largest / 100,
+            KnownWords.TyreReductionPercent => -value * Largest / 100,
+            KnownWords.TyreReduction => Smallest - Largest - value,
+            _ => null,
+        };
 }

@@ -28,23 +28,33 @@ public static class JobFacts
         var measures = new Dictionary<string, Derived>(StringComparer.Ordinal);
         foreach (var (name, quantity) in job.Measures)
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
-        if (FittedTyre.Growth(job, basis) is { } growth) AddTyres(measures, growth);
-        else AddMeasuredDiameter(measures, job, GrowthShares.Of(job, basis));
+        if (FittedTyre.Growth(job, basis) is { } growth)
+            AddTyres(measures, growth);
+        else
+            AddMeasuredDiameter(measures, job, GrowthShares.Of(job, basis));
         AddRatings(measures, job);
         AddOtherRatings(measures, job);
         AddCategoryGvm(measures, job, vocabulary);
         AddAxleSum(measures, job);
         AddLift(measures, job);
         AddCombination(measures, job);
-        if (Changes.FuelAdded(job) is { } fuel) measures[KnownWords.AddedFuel] = fuel;
+        if (Changes.FuelAdded(job) is { } fuel)
+            measures[KnownWords.AddedFuel] = fuel;
         TowingFacts.Add(measures, job);
-        if (job.Built is { } built) measures[KnownWords.Built] = Stated(built);
-        if (job.FirstRegistered is { } first) measures[KnownWords.FirstRegistered] = Stated(first);
+        if (job.Built is { } built)
+            measures[KnownWords.Built] = Stated(built);
+        if (job.FirstRegistered is { } first)
+            measures[KnownWords.FirstRegistered] = Stated(first);
         if (job.NotYetRegistered)
-            measures[KnownWords.FirstRegistered] = new Derived(new Interval(job.Dates.Latest.DayNumber + 1, null), "not yet: later than every day of the job");
-        if (job.FittedTyre is null) AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
+            measures[KnownWords.FirstRegistered] = new Derived(
+                new Interval(job.Dates.Latest.DayNumber + 1, null),
+                "not yet: later than every day of the job"
+            );
+        if (job.FittedTyre is null)
+            AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
         AddGrowthSign(measures, job);
-        var shown = DecidedConditions.Of(job, vocabulary)
+        var shown = DecidedConditions
+            .Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
         return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), WithUnstated(measures, job, vocabulary), shown)
         {
@@ -58,7 +68,8 @@ public static class JobFacts
     /// </summary>
     public static string? Contradiction(Job job)
     {
-        if (job.FittedTyre is null || job.PlacardTyres.Length == 0 || !job.Measures.TryGetValue(FactSet.TyreGrowth, out var stated)) return null;
+        if (job.FittedTyre is null || job.PlacardTyres.Length == 0 || !job.Measures.TryGetValue(FactSet.TyreGrowth, out var stated))
+            return null;
         var growths = new[] { DiameterBasis.Handbook, DiameterBasis.Nominal }
             .Select(basis => FittedTyre.Growth(job, basis)!.Growth)
             .Where(growth => growth.Amount is not null)
@@ -71,65 +82,86 @@ public static class JobFacts
     private static ImmutableDictionary<string, string> RegisteredOn(Job job, ImmutableArray<DateOnly> days)
     {
         var words = VehicleCategory.Words(job);
-        if (job.NotYetRegistered) return words.SetItem(Registered, "no");
-        if (job.FirstRegistered is not { } first) return words;
+        if (job.NotYetRegistered)
+            return words.SetItem(Registered, "no");
+        if (job.FirstRegistered is not { } first)
+            return words;
         var answers = days.SelectMany(day => new[] { first.Earliest <= day, first.Latest <= day }).Distinct().ToArray();
         return answers is [var one] ? words.SetItem(Registered, one ? "yes" : "no") : words;
     }
 
-    private static Derived Stated(PartialDate date) => new(new Interval(date.Earliest.DayNumber, date.Latest.DayNumber), $"{date.Words} (stated)");
+    private static Derived Stated(PartialDate date) =>
+        new(new Interval(date.Earliest.DayNumber, date.Latest.DayNumber), $"{date.Words} (stated)");
 
     /// <summary>A diameter that was measured on a tyre whose size is not stated: over the largest placard size.</summary>
     private static void AddMeasuredDiameter(Dictionary<string, Derived> measures, Job job, GrowthShares? shares)
     {
-        if (shares is null || !job.Measures.TryGetValue(FittedTyre.Diameter, out var measured) || measures.ContainsKey(FactSet.TyreGrowth)) return;
+        if (shares is null || !job.Measures.TryGetValue(FittedTyre.Diameter, out var measured) || measures.ContainsKey(FactSet.TyreGrowth))
+            return;
         var growth = measured.Base - shares.Largest;
         measures[FactSet.TyreGrowth] = new Derived(
-            Interval.Of(growth), $"{Numbers.Show(measured.Base)} - {Numbers.Show(shares.Largest)} = {Numbers.Show(growth)} mm (measured less the largest placard size)");
+            Interval.Of(growth),
+            $"{Numbers.Show(measured.Base)} - {Numbers.Show(shares.Largest)} = {Numbers.Show(growth)} mm (measured less the largest placard size)"
+        );
     }
 
-    /// <summary>With what the measures are of which the job states nothing: unchanged, but for those of which it says that they are not known.</summary>
+    /// <summary>
+    /// With what the measures are of which the job states nothing: unchanged, but for those of which it says that they are not known.
+    /// </summary>
     private static ImmutableDictionary<string, Derived> WithUnstated(Dictionary<string, Derived> measures, Job job, Vocabulary vocabulary)
     {
         var unstated = Unstated.Of(vocabulary);
         var all = unstated.All.ToBuilder();
         all.RemoveRange(job.Unknown);
-        if (job.FittedTyre is not null) all.RemoveRange(unstated.OfTyres);
-        if (job.Plan.TellsLift) all.Remove(Lifts.Measure);
-        foreach (var (name, known) in measures) all[name] = known;
+        if (job.FittedTyre is not null)
+            all.RemoveRange(unstated.OfTyres);
+        if (job.Plan.TellsLift)
+            all.Remove(Lifts.Measure);
+        foreach (var (name, known) in measures)
+            all[name] = known;
         return all.ToImmutable();
     }
 
     private static void AddLift(Dictionary<string, Derived> measures, Job job)
     {
-        if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift) measures[Lifts.Measure] = lift;
+        if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift)
+            measures[Lifts.Measure] = lift;
     }
 
     private static void AddCombination(Dictionary<string, Derived> measures, Job job)
     {
-        if (job.Plan.Trailer is not { } trailer) return;
+        if (job.Plan.Trailer is not { } trailer)
+            return;
         if (!measures.TryGetValue(KnownWords.TrailerMass, out var towed))
         {
             measures[KnownWords.TrailerMass] = towed = trailer.AxlesKg + trailer.BallKg is { } alone
                 ? new Derived(Interval.Of(alone), "trailer axles and ball load together")
-                : new Derived(new Interval(trailer.AxlesKg ?? trailer.BallKg ?? Fraction.Zero, null), "a trailer is given, its whole mass is not");
+                : new Derived(
+                    new Interval(trailer.AxlesKg ?? trailer.BallKg ?? Fraction.Zero, null),
+                    "a trailer is given, its whole mass is not"
+                );
         }
 
         var total = Budgets.Unhitched(job).Possible.Total + towed.Value;
-        measures[KnownWords.CombinationMass] = new Derived(total, total.Exact is { } known
-            ? $"vehicle as loaded and trailer together = {Numbers.Show(known)} kg"
-            : "vehicle as loaded and trailer together; part of it is not known");
+        measures[KnownWords.CombinationMass] = new Derived(
+            total,
+            total.Exact is { } known
+                ? $"vehicle as loaded and trailer together = {Numbers.Show(known)} kg"
+                : "vehicle as loaded and trailer together; part of it is not known"
+        );
     }
 
     /// <summary>What is stated for a measure, and the usual figure for a lift that was measured at the corners.</summary>
     private static ImmutableDictionary<string, Fraction> Uncertainties(Job job)
     {
         var stated = job.Plan.Uncertainties;
-        if (job.Measures.ContainsKey(FittedTyre.Diameter) && !stated.ContainsKey(FactSet.TyreGrowth)
-            && (stated.TryGetValue(FittedTyre.Diameter, out var own) || Usual(FittedTyre.Diameter, out own)))
+        if (
+            job.Measures.ContainsKey(FittedTyre.Diameter)
+            && !stated.ContainsKey(FactSet.TyreGrowth)
+            && (stated.TryGetValue(FittedTyre.Diameter, out var own) || Usual(FittedTyre.Diameter, out own))
+        )
             stated = stated.Add(FactSet.TyreGrowth, own);
-        return !stated.ContainsKey(Lifts.Measure) && job.Plan.Heights.After is not null
-            && Usual(Lifts.Measure, out var usual)
+        return !stated.ContainsKey(Lifts.Measure) && job.Plan.Heights.After is not null && Usual(Lifts.Measure, out var usual)
             ? stated.Add(Lifts.Measure, usual)
             : stated;
 
@@ -152,7 +184,8 @@ public static class JobFacts
 
         void Add(string name, DerivedFigure figure)
         {
-            if (figure.Amount is { } amount && !measures.ContainsKey(name)) measures[name] = new Derived(Interval.Of(amount), figure.Derivation);
+            if (figure.Amount is { } amount && !measures.ContainsKey(name))
+                measures[name] = new Derived(Interval.Of(amount), figure.Derivation);
         }
     }
 
@@ -162,8 +195,13 @@ public static class JobFacts
         {
             var stated = job.Measures.GetValueOrDefault(rating);
             var asked = job.Measures.GetValueOrDefault($"new-{rating}");
-            if ((asked ?? stated) is { } after) measures[$"new-{rating}"] = new Derived(Interval.Of(after.Base), $"{after} ({(asked is null ? "unchanged" : "asked for")})");
-            if (asked is null) continue;
+            if ((asked ?? stated) is { } after)
+                measures[$"new-{rating}"] = new Derived(
+                    Interval.Of(after.Base),
+                    $"{after} ({(asked is null ? "unchanged" : "asked for")})"
+                );
+            if (asked is null)
+                continue;
             measures[$"{rating}-increase"] = stated is null
                 ? new Derived(Interval.Anything, "the rating before is not stated")
                 : new Derived(Interval.Of(asked.Base - stated.Base), $"{asked} - {stated} = {Numbers.Show(asked.Base - stated.Base)} kg");
@@ -173,7 +211,8 @@ public static class JobFacts
     /// <summary>Ratings that a job states beside those.</summary>
     private static void AddOtherRatings(Dictionary<string, Derived> measures, Job job)
     {
-        if (job.Plan.Rerated is not { } rerated) return;
+        if (job.Plan.Rerated is not { } rerated)
+            return;
         var stated = job.Plan.Ratings;
         Add(KnownWords.FrontAxle, rerated.FrontAxleKg, stated.FrontAxleKg);
         Add(KnownWords.RearAxle, rerated.RearAxleKg, stated.RearAxleKg);
@@ -183,29 +222,51 @@ public static class JobFacts
         void Add(string rating, Fraction? asked, Fraction? before)
         {
             if ((asked ?? before) is { } applies)
-                measures[$"new-{rating}"] = new Derived(Interval.Of(applies), $"{Numbers.Show(applies)} kg ({(asked is null ? "unchanged" : "asked for")})");
-            if (asked is not { } after) return;
+                measures[$"new-{rating}"] = new Derived(
+                    Interval.Of(applies),
+                    $"{Numbers.Show(applies)} kg ({(asked is null ? "unchanged" : "asked for")})"
+                );
+            if (asked is not { } after)
+                return;
             measures[$"{rating}-increase"] = before is { } was
                 ? new Derived(Interval.Of(after - was), $"{Numbers.Show(after)} - {Numbers.Show(was)} = {Numbers.Show(after - was)} kg")
                 : new Derived(Interval.Anything, "the rating before is not stated");
         }
     }
 
-    /// <summary>A GVM that is not stated lies within the category's own bounds. Ratings are whole kilograms, so an open end begins a kilogram further on.</summary>
+    /// <summary>
+    /// A GVM that is not stated lies within the category's own bounds. Ratings are whole kilograms, so an open end begins a kilogram
+    /// further on.
+    /// </summary>
     private static void AddCategoryGvm(Dictionary<string, Derived> measures, Job job, Vocabulary vocabulary)
     {
-        if (measures.ContainsKey(Gvm) || !job.Words.TryGetValue(KnownWords.Category, out var category)
-            || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm) || (gvm.Assumed && job.Unknown.Contains(Gvm))) return;
-        var why = gvm.Assumed ? $"not stated; a vehicle of category {category} is taken to be no heavier" : $"not stated; that of category {category}";
+        if (
+            measures.ContainsKey(Gvm)
+            || !job.Words.TryGetValue(KnownWords.Category, out var category)
+            || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm)
+            || (gvm.Assumed && job.Unknown.Contains(Gvm))
+        )
+            return;
+        var why = gvm.Assumed
+            ? $"not stated; a vehicle of category {category} is taken to be no heavier"
+            : $"not stated; that of category {category}";
         measures[Gvm] = new Derived(new Interval(gvm.Over + Fraction.One, gvm.AtMost), why);
     }
 
     /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>
     private static void AddGrowthShares(Dictionary<string, Derived> measures, Job job, GrowthShares? shares)
     {
-        if (shares is null || !measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { IsZero: false } amount) return;
+        if (
+            shares is null
+            || !measures.TryGetValue(FactSet.TyreGrowth, out var growth)
+            || growth.Value.Exact is not { IsZero: false } amount
+        )
+            return;
         foreach (var (measure, value) in shares.From(amount).Where(each => !job.Measures.ContainsKey(each.Measure)))
-            measures[measure] = new Derived(Interval.Of(value), $"follows from a growth of {Numbers.Show(amount)} mm over {Numbers.Show(shares.Largest)} mm");
+            measures[measure] = new Derived(
+                Interval.Of(value),
+                $"follows from a growth of {Numbers.Show(amount)} mm over {Numbers.Show(shares.Largest)} mm"
+            );
     }
 
     private static void AddAxleSum(Dictionary<string, Derived> measures, Job job)
@@ -213,33 +274,40 @@ public static class JobFacts
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         if (ratings.GvmKg is { } gvm && ratings.FrontAxleKg + ratings.RearAxleKg is { } axles)
             measures[KnownWords.GvmOverAxles] = new Derived(
-                Interval.Of(gvm - axles), $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg");
+                Interval.Of(gvm - axles),
+                $"{Numbers.Show(gvm)} - {Numbers.Show(axles)} = {Numbers.Show(gvm - axles)} kg"
+            );
     }
 
     /// <summary>
-    /// A growth over the largest placard size or a reduction under the smallest that is stated without sizes still bounds what depends on the
-    /// sizes: the smallest is no larger than the largest.
+    /// A growth over the largest placard size or a reduction under the smallest that is stated without sizes still bounds what depends on
+    /// the sizes: the smallest is no larger than the largest.
     /// </summary>
     private static void AddGrowthSign(Dictionary<string, Derived> measures, Job job)
     {
         var stated = job.FittedTyre is null && job.PlacardTyres.IsEmpty;
         if (stated && !job.Measures.ContainsKey(FactSet.TyreGrowth) && Amount(TyreReduction) is { IsPositive: true } reduction)
             Set(FactSet.TyreGrowth, new Interval(null, -reduction));
-        if (Amount(FactSet.TyreGrowth) is not { IsZero: false } amount) return;
+        if (Amount(FactSet.TyreGrowth) is not { IsZero: false } amount)
+            return;
         var grows = amount.IsPositive;
         Bound(KnownWords.TyreGrowthPercent, grows);
         Bound(KnownWords.TyreReductionPercent, !grows);
-        if (grows) Bound(TyreReduction, false);
-        else if (stated && !job.Measures.ContainsKey(TyreReduction)) Set(TyreReduction, new Interval(null, -amount));
+        if (grows)
+            Bound(TyreReduction, false);
+        else if (stated && !job.Measures.ContainsKey(TyreReduction))
+            Set(TyreReduction, new Interval(null, -amount));
 
         Fraction? Amount(string name) => measures.TryGetValue(name, out var known) ? known.Value.Exact : null;
 
         void Bound(string name, bool above)
         {
-            if (Amount(name) is { IsZero: false }) return;
+            if (Amount(name) is { IsZero: false })
+                return;
             Set(name, above ? new Interval(Fraction.Zero, null) : new Interval(null, Fraction.Zero));
         }
 
-        void Set(string name, Interval value) => measures[name] = new Derived(value, "follows from what is stated of the tyres; the sizes are not stated");
+        void Set(string name, Interval value) =>
+            measures[name] = new Derived(value, "follows from what is stated of the tyres; the sizes are not stated");
     }
 }

@@ -12,9 +12,12 @@ internal sealed class Unstated
 
     private Unstated(Vocabulary vocabulary)
     {
-        All = vocabulary.Measures.Values
-            .Where(measure => measure.IfAbsent is not null)
-            .ToImmutableDictionary(measure => measure.Name, measure => new Derived(Interval.Of(measure.IfAbsent!.Value), Derivations.NothingStated));
+        All = vocabulary
+            .Measures.Values.Where(measure => measure.IfAbsent is not null)
+            .ToImmutableDictionary(
+                measure => measure.Name,
+                measure => new Derived(Interval.Of(measure.IfAbsent!.Value), Derivations.NothingStated)
+            );
         OfTyres = [.. All.Keys.Where(name => name.StartsWith("tyre-", StringComparison.Ordinal))];
     }
 

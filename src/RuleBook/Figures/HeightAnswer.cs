@@ -24,7 +24,8 @@ public sealed record HeightAnswer(
     Fraction? UncertaintyMm,
     DeniedLift? Denied,
     ImmutableArray<UnevenAxle> Uneven,
-    ImmutableArray<MissingFact> Missing)
+    ImmutableArray<MissingFact> Missing
+)
 {
     /// <summary>The axle that decides where the axles were judged one by one; null where one figure stands for both.</summary>
     public Axle? DecidingAxle { get; init; }
@@ -60,7 +61,8 @@ public sealed record PredictedAxle(
     Fraction UncertaintyMm,
     Fraction? AxleLoadKg,
     ImmutableArray<LiftStep> Table,
-    ImmutableArray<MassNeeded> Needs);
+    ImmutableArray<MassNeeded> Needs
+);
 
 /// <summary>Constant mass still needed to come down to a pathway's limit, and where it would have to sit.</summary>
 /// <param name="Pathway">The pathway.</param>

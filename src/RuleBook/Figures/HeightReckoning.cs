@@ -17,7 +17,8 @@ internal static class HeightReckoning
     /// <param name="allowed">How much suspension lift each pathway certainly allows, mm.</param>
     public static HeightAnswer? Of(Job job, Func<IEnumerable<(Pathway Pathway, Fraction LimitMm)>> allowed)
     {
-        if (!job.Plan.TellsLift) return null;
+        if (!job.Plan.TellsLift)
+            return null;
         var measured = Lifts.Measured(job);
         var predicted = Predicted(job, allowed);
         var lift = Lifts.Of(job);
@@ -29,7 +30,8 @@ internal static class HeightReckoning
             measured is null ? null : Uncertainty(job),
             Lifts.Denied(job),
             [.. Uneven(job.Plan.Heights)],
-            [.. (measured?.Missing ?? []).Concat(predicted.SelectMany(axle => axle.Lift.Missing)).Distinct()])
+            [.. (measured?.Missing ?? []).Concat(predicted.SelectMany(axle => axle.Lift.Missing)).Distinct()]
+        )
         {
             DecidingAxle = job.Plan.JudgedAxle,
         };
@@ -40,16 +42,21 @@ internal static class HeightReckoning
         : job.Plan.Reference.Uncertainties.TryGetValue(Lifts.Measure, out var usual) ? usual.Expanded
         : null;
 
-    private static IEnumerable<UnevenAxle> Uneven(LiftMeasurement heights) => Enum.GetValues<Axle>()
-        .Select(axle => heights is { After: { } after, LeftRightWarningMm: { } warning } && after.On(axle) is { LeftMm: { } left, RightMm: { } right }
-            ? new UnevenAxle(axle, left, right, warning)
-            : null)
-        .OfType<UnevenAxle>()
-        .Where(each => each.ApartMm > each.WarningMm);
+    private static IEnumerable<UnevenAxle> Uneven(LiftMeasurement heights) =>
+        Enum.GetValues<Axle>()
+            .Select(axle =>
+                heights is { After: { } after, LeftRightWarningMm: { } warning }
+                && after.On(axle) is { LeftMm: { } left, RightMm: { } right }
+                    ? new UnevenAxle(axle, left, right, warning)
+                    : null
+            )
+            .OfType<UnevenAxle>()
+            .Where(each => each.ApartMm > each.WarningMm);
 
     private static ImmutableArray<PredictedAxle> Predicted(Job job, Func<IEnumerable<(Pathway Pathway, Fraction LimitMm)>> allowed)
     {
-        if (job.Plan.FrontSprings is null && job.Plan.RearSprings is null) return [];
+        if (job.Plan.FrontSprings is null && job.Plan.RearSprings is null)
+            return [];
         var unladen = Budgets.Unladen(job);
         return
         [
@@ -62,13 +69,15 @@ internal static class HeightReckoning
                     Lifts.PredictedUncertainty(job),
                     unladen.Axles?.On(lift.Axle),
                     lift.Table(StepKg, Steps),
-                    Needs(job, lift, allowed()))),
+                    Needs(job, lift, allowed())
+                )),
         ];
     }
 
     private static ImmutableArray<MassNeeded> Needs(Job job, PredictedLift lift, IEnumerable<(Pathway Pathway, Fraction LimitMm)> allowed)
     {
-        if (lift.LiftMm is null) return [];
+        if (lift.LiftMm is null)
+            return [];
         var (wheelbase, arm) = (job.Plan.WheelbaseMm, job.Plan.BallBehindRearAxleMm);
         return
         [
@@ -77,7 +86,8 @@ internal static class HeightReckoning
                 each.LimitMm,
                 lift.MassToComeDownTo(each.LimitMm)!.Value,
                 wheelbase is { } length ? lift.MassToComeDownTo(each.LimitMm, length / 2, length) : null,
-                wheelbase is { } span && arm is { } behind ? lift.MassToComeDownTo(each.LimitMm, span + behind, span) : null)),
+                wheelbase is { } span && arm is { } behind ? lift.MassToComeDownTo(each.LimitMm, span + behind, span) : null
+            )),
         ];
     }
 }

@@ -24,33 +24,42 @@ public sealed record MassAnswer(
     ImmutableArray<TradeOffPoint> TradeOff,
     ImmutableArray<TradeOffPoint> ReratedTradeOff,
     ImmutableArray<TradeOffPoint> RearLoadAgainstBall,
-    ImmutableArray<MissingFact> Missing)
+    ImmutableArray<MissingFact> Missing
+)
 {
     /// <summary>The comparisons that fail against a rating that will apply, each once, in the lightest state in which it does.</summary>
     public IEnumerable<StateCheck> Failing => Where((check, all) => !check.Holds && !IsRerated(check, all));
 
-    /// <summary>The comparisons that fail against a rating that gives way to the one asked for: they count where that one is refused.</summary>
+    /// <summary>
+    /// The comparisons that fail against a rating that gives way to the one asked for: they count where that one is refused.
+    /// </summary>
     public IEnumerable<StateCheck> FailingBeforeRerating => Where((check, all) => !check.Holds && IsRerated(check, all));
 
     /// <summary>The comparisons with weighed masses that are too close to call.</summary>
     public IEnumerable<StateCheck> TooClose => Where((check, all) => check.TooClose && !IsRerated(check, all));
 
     /// <summary>All comparisons against a rating that will apply, subject by subject, from the lightest state to the heaviest.</summary>
-    public IEnumerable<StateCheck> Standing => Where((check, all) => !IsRerated(check, all)).GroupBy(each => each.Check.Subject).SelectMany(same => same);
+    public IEnumerable<StateCheck> Standing =>
+        Where((check, all) => !IsRerated(check, all)).GroupBy(each => each.Check.Subject).SelectMany(same => same);
 
     /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
     /// <param name="check">The comparison.</param>
     /// <param name="all">The comparisons of the same state.</param>
     public static bool IsRerated(LoadCheck check, IEnumerable<LoadCheck> all) =>
-        all.Any(other => other != check
-            && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal));
+        all.Any(other =>
+            other != check
+            && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal)
+        );
 
     private IEnumerable<StateCheck> Where(Func<LoadCheck, IReadOnlyCollection<LoadCheck>, bool> counts)
     {
         (string State, ImmutableArray<LoadCheck> Checks)[] states =
         [
-            ("unladen", Unladen.Left), ("loaded", Loaded?.Left ?? []), ("weighed-alone", Weighed?.Checks ?? []),
-            ("planned", Towing?.Planned?.Checks ?? []), ("weighed", Towing?.Weighed?.Checks ?? []),
+            ("unladen", Unladen.Left),
+            ("loaded", Loaded?.Left ?? []),
+            ("weighed-alone", Weighed?.Checks ?? []),
+            ("planned", Towing?.Planned?.Checks ?? []),
+            ("weighed", Towing?.Weighed?.Checks ?? []),
         ];
         return states
             .SelectMany(each => each.Checks.Where(check => counts(check, each.Checks)).Select(check => new StateCheck(each.State, check)))
@@ -59,7 +68,9 @@ public sealed record MassAnswer(
 }
 
 /// <summary>A comparison with the state in which it was made.</summary>
-/// <param name="State"><c>unladen</c>, <c>loaded</c>, <c>weighed-alone</c>, <c>planned</c> (hitched, by the plan) or <c>weighed</c> (hitched).</param>
+/// <param name="State">
+/// <c>unladen</c>, <c>loaded</c>, <c>weighed-alone</c>, <c>planned</c> (hitched, by the plan) or <c>weighed</c> (hitched).
+/// </param>
 /// <param name="Check">The comparison.</param>
 public sealed record StateCheck(string State, LoadCheck Check);
 
@@ -72,7 +83,9 @@ public sealed record StateCheck(string State, LoadCheck Check);
 /// <param name="BallByVehicleKg">Ball load as what the vehicle gains, kg.</param>
 /// <param name="BallDisagreementKg">The two apart, kg.</param>
 /// <param name="ImpliedArmMm">Overhang of the ball that would explain the gain of the rear axle, mm.</param>
-/// <param name="Capacity">Rated towing capacity: the maker's figure, or where there is none the lesser of the towbar's rating and GCM less GVM.</param>
+/// <param name="Capacity">
+/// Rated towing capacity: the maker's figure, or where there is none the lesser of the towbar's rating and GCM less GVM.
+/// </param>
 /// <param name="CargoLeft">What the vehicle may still carry by GVM and by GCM; null where a mass or rating lacks.</param>
 /// <param name="DownRating">The maker's advice at this ball load; null where there is none.</param>
 public sealed record TowingAnswer(
@@ -86,7 +99,8 @@ public sealed record TowingAnswer(
     Fraction? ImpliedArmMm,
     TowRating? Capacity,
     CargoLeft? CargoLeft,
-    DownRating? DownRating)
+    DownRating? DownRating
+)
 {
     /// <summary>A ball load below zero: the trailer lifts the back of the vehicle; kg, null where it is not so.</summary>
     public Fraction? LiftsBallKg => (WeighedCombination?.BallKg ?? PlannedCombination?.BallKg) is { IsNegative: true } ball ? -ball : null;

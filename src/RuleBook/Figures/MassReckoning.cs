@@ -15,9 +15,15 @@ public static class MassReckoning
     public static MassAnswer? Of(Job job, string jurisdiction)
     {
         var plan = job.Plan;
-        var says = plan.Start.TotalKg is not null || plan.Start.Axles is not null || plan.Items.Length > 0 || plan.Tanks.Length > 0
-            || plan.Trailer is not null || plan.Weighed is not null;
-        if (!says) return null;
+        var says =
+            plan.Start.TotalKg is not null
+            || plan.Start.Axles is not null
+            || plan.Items.Length > 0
+            || plan.Tanks.Length > 0
+            || plan.Trailer is not null
+            || plan.Weighed is not null;
+        if (!says)
+            return null;
         var unladen = Budgets.Unladen(job);
         var travels = plan.Trailer is not null || plan.Items.Any(item => item.Kind != ItemKind.FixedAccessory);
         var loaded = travels ? Budgets.Loaded(job) : null;
@@ -33,7 +39,8 @@ public static class MassReckoning
             TradeOffOf(job, plan.Ratings, unladen.TotalKg),
             plan.Rerated is { GvmKg: not null } or { GcmKg: not null } ? TradeOffOf(job, ratings, unladen.TotalKg) : [],
             RearLoad(job, ratings, unhitched),
-            Missing(unladen, loaded, towing, unhitched, job));
+            Missing(unladen, loaded, towing, unhitched, job)
+        );
     }
 
     private static ReratingCeiling Ceiling(Job job, Ratings ratings, Fraction askedKg)
@@ -49,7 +56,7 @@ public static class MassReckoning
         var rated = trailer?.Braked is false ? ratings.UnbrakedTowKg : ratings.BrakedTowKg;
         return job.Plan.Trailer is null && job.Plan.Rerated is null ? []
             : ratings is { GvmKg: { } gvm, GcmKg: { } gcm } && rated is { } tow && unladenKg + ball is { } from && from <= gvm
-            ? TradeOff.TrailerAgainstVehicle(from, gvm, gcm, tow, ball, trailer?.GtmKg, trailer?.AtmKg)
+                ? TradeOff.TrailerAgainstVehicle(from, gvm, gcm, tow, ball, trailer?.GtmKg, trailer?.AtmKg)
             : [];
     }
 
@@ -57,20 +64,30 @@ public static class MassReckoning
     {
         var plan = job.Plan;
         Fraction?[] limits = [ratings.BallKg, plan.Trailer?.Limits.TowbarBallKg, plan.Trailer?.Limits.CouplingBallKg];
-        return plan.Trailer is not null && limits.Min() is { } most && unhitched.Axles is { } axles
-            && ratings is { GvmKg: { } gvm, RearAxleKg: { } rear } && plan is { BallBehindRearAxleMm: { } arm, WheelbaseMm: { } wheelbase }
+        return
+            plan.Trailer is not null
+            && limits.Min() is { } most
+            && unhitched.Axles is { } axles
+            && ratings is { GvmKg: { } gvm, RearAxleKg: { } rear }
+            && plan is { BallBehindRearAxleMm: { } arm, WheelbaseMm: { } wheelbase }
             ? TradeOff.RearLoadAgainstBall(axles, gvm, rear, most, arm, wheelbase)
             : [];
     }
 
-    private static ImmutableArray<MissingFact> Missing(MassBudget unladen, MassBudget? loaded, TowingAnswer? towing, MassBudget unhitched, Job job) =>
-    [
-        .. unladen.Missing
-            .Concat(loaded?.Missing ?? [])
-            .Concat(job.Plan.Trailer is null ? [] : TowingPlans.Of(job, unhitched).Missing())
-            .Concat(towing?.Planned?.Missing ?? [])
-            .Concat(towing?.Weighed?.Missing ?? [])
-            .GroupBy(missing => missing.Fact)
-            .Select(group => new MissingFact(group.Key, string.Join("; ", group.Select(missing => missing.Adds).Distinct()))),
-    ];
+    private static ImmutableArray<MissingFact> Missing(
+        MassBudget unladen,
+        MassBudget? loaded,
+        TowingAnswer? towing,
+        MassBudget unhitched,
+        Job job
+    ) =>
+        [
+            .. unladen
+                .Missing.Concat(loaded?.Missing ?? [])
+                .Concat(job.Plan.Trailer is null ? [] : TowingPlans.Of(job, unhitched).Missing())
+                .Concat(towing?.Planned?.Missing ?? [])
+                .Concat(towing?.Weighed?.Missing ?? [])
+                .GroupBy(missing => missing.Fact)
+                .Select(group => new MissingFact(group.Key, string.Join("; ", group.Select(missing => missing.Adds).Distinct()))),
+        ];
 }

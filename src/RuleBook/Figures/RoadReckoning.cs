@@ -18,16 +18,20 @@ internal static class RoadReckoning
             plan is { ClearanceMidwayMm: { } midway, WheelbaseMm: { } length } && rule is not null
                 ? Clearance.Check(midway, length, rule.MidwayMmPerMetre)
                 : null,
-            job.Measures.GetValueOrDefault(KnownWords.GroundClearance)?.Base is { } running && rule is not null ? new LengthCheck(running, rule.RunningMm) : null,
+            job.Measures.GetValueOrDefault(KnownWords.GroundClearance)?.Base is { } running && rule is not null
+                ? new LengthCheck(running, rule.RunningMm)
+                : null,
             before,
             after,
-            rule);
+            rule
+        );
     }
 
     /// <summary>The whole lift taken for the rise of the centre of mass: it rises by less, since axles and wheels stay down.</summary>
     private static (Fraction? Before, Fraction? After) Stability(Job job, TyreGrowth? growth)
     {
-        if (job.Plan is not { TrackMm: { } track, CentreOfMassMm: { } height }) return (null, null);
+        if (job.Plan is not { TrackMm: { } track, CentreOfMassMm: { } height })
+            return (null, null);
         var before = StaticStability.Factor(track, height);
         var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.High : Fraction.Zero);
         var tyre = growth is null ? Stated(job, KnownWords.TyreGrowth) / 2 ?? Fraction.Zero : growth.TyreLift.Amount;

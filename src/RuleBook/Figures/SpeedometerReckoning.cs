@@ -14,25 +14,47 @@ internal static class SpeedometerReckoning
 
     public static SpeedometerAnswer? Of(Job job, TyreGrowth growth)
     {
-        if (growth.Largest is not { } before) return null;
+        if (growth.Largest is not { } before)
+            return null;
         var reading = job.Plan.Speedometer ?? new SpeedometerReading(Usual, Usual);
         var after = Speedometer.TrueSpeed(reading.True, before, growth.New);
         var periods = PeriodsOf(job);
         return new SpeedometerAnswer(
-            reading.Indicated, reading.True, job.Plan.Speedometer is null, after,
-            [.. periods.SelectMany(period => period.Rules).DistinctBy(rule => rule.Name).Select(rule => Check(rule, reading, after, growth.GrowthPercent.Amount))],
-            periods);
+            reading.Indicated,
+            reading.True,
+            job.Plan.Speedometer is null,
+            after,
+            [
+                .. periods
+                    .SelectMany(period => period.Rules)
+                    .DistinctBy(rule => rule.Name)
+                    .Select(rule => Check(rule, reading, after, growth.GrowthPercent.Amount)),
+            ],
+            periods
+        );
     }
 
     /// <summary>The rules for the day of manufacture, of every day that it may be; none where it is not known.</summary>
-    public static ImmutableArray<SpeedometerPeriod> PeriodsOf(Job job) => job.Built is { } built
-        ? [.. job.Plan.Reference.Speedometer.Where(period =>
-            (period.From is not { } from || from <= built.Latest) && (period.Before is not { } end || built.Earliest < end))]
-        : [];
+    public static ImmutableArray<SpeedometerPeriod> PeriodsOf(Job job) =>
+        job.Built is { } built
+            ?
+            [
+                .. job.Plan.Reference.Speedometer.Where(period =>
+                    (period.From is not { } from || from <= built.Latest) && (period.Before is not { } end || built.Earliest < end)
+                ),
+            ]
+            : [];
 
-    private static SpeedometerCheck Check(NamedSpeedometerRule rule, SpeedometerReading reading, DerivedFigure after, Fraction? usedPercent) => new(
-        rule,
-        after.Amount is { } real ? rule.Rule.Check(reading.Indicated, real) : null,
-        Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True),
-        Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True) - usedPercent);
+    private static SpeedometerCheck Check(
+        NamedSpeedometerRule rule,
+        SpeedometerReading reading,
+        DerivedFigure after,
+        Fraction? usedPercent
+    ) =>
+        new(
+            rule,
+            after.Amount is { } real ? rule.Rule.Check(reading.Indicated, real) : null,
+            Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True),
+            Speedometer.LargestGrowthPercent(rule.Rule, reading.Indicated, reading.True) - usedPercent
+        );
 }

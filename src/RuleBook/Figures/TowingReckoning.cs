@@ -13,7 +13,8 @@ internal static class TowingReckoning
         var plan = job.Plan;
         var limits = Limits(job, jurisdiction);
         var weighing = plan.Weighed is { } readings && Coupled(readings) ? Weighing.Of(readings, plan.WeighedToleranceKg) : null;
-        if (plan.Trailer is null && weighing is null) return null;
+        if (plan.Trailer is null && weighing is null)
+            return null;
 
         var planned = plan.Trailer is null ? null : TowingPlans.Of(job, unhitched).Hitched();
         var ratings = plan.Ratings.Overlaid(plan.Rerated);
@@ -30,7 +31,10 @@ internal static class TowingReckoning
             Arm(plan, weighed),
             Capacity(ratings, limits.Trailer),
             Cargo(ratings, counted),
-            plan.DownRating.IsEmpty || counted?.BallKg is not { } ball ? null : DownRating.Of(plan.DownRating, ball, counted.VehicleKg, ratings.GvmKg));
+            plan.DownRating.IsEmpty || counted?.BallKg is not { } ball
+                ? null
+                : DownRating.Of(plan.DownRating, ball, counted.VehicleKg, ratings.GvmKg)
+        );
     }
 
     private static bool Coupled(WeighbridgeReadings readings) =>
@@ -40,15 +44,22 @@ internal static class TowingReckoning
     {
         var byDefault = job.Plan.Reference.Towing.FirstOrDefault(each => each.Jurisdiction == jurisdiction);
         var trailer = job.Plan.Trailer?.Limits ?? new TrailerLimits();
-        return new CombinationLimits(Budgets.Limits(job), trailer, Budgets.Unladen(job).TotalKg, trailer.Braked switch
-        {
-            true => byDefault?.Braked,
-            false => byDefault?.Unbraked,
-            null => null,
-        });
+        return new CombinationLimits(
+            Budgets.Limits(job),
+            trailer,
+            Budgets.Unladen(job).TotalKg,
+            trailer.Braked switch
+            {
+                true => byDefault?.Braked,
+                false => byDefault?.Unbraked,
+                null => null,
+            }
+        );
     }
 
-    /// <summary>The maker's figure for the trailer's brakes; only where the maker states none, what the design rules' definition leaves.</summary>
+    /// <summary>
+    /// The maker's figure for the trailer's brakes; only where the maker states none, what the design rules' definition leaves.
+    /// </summary>
     private static TowRating? Capacity(Ratings ratings, TrailerLimits trailer)
     {
         var (makers, fact) = trailer.Braked is false
@@ -62,12 +73,14 @@ internal static class TowingReckoning
 
     /// <summary>What the vehicle may still carry: the hitched vehicle less its ball load, the trailer alone.</summary>
     private static CargoLeft? Cargo(Ratings ratings, Combination? counted) =>
-        counted is { VehicleKg: { } vehicle, TrailerAloneKg: { } trailer, BallKg: { } ball } && ratings is { GvmKg: { } gvm, GcmKg: { } gcm }
+        counted is { VehicleKg: { } vehicle, TrailerAloneKg: { } trailer, BallKg: { } ball }
+        && ratings is { GvmKg: { } gvm, GcmKg: { } gcm }
             ? CargoLeft.Of(vehicle - ball, trailer, ball, gvm, gcm)
             : null;
 
     private static Fraction? Arm(JobPlan plan, Combination? weighed) =>
-        weighed?.BallKg is { IsPositive: true } ball && plan.WheelbaseMm is { } wheelbase
+        weighed?.BallKg is { IsPositive: true } ball
+        && plan.WheelbaseMm is { } wheelbase
         && plan.Weighed!.RearHitchedKg - plan.Weighed.RearAloneKg is { } gain
             ? LeverArm.ImpliedMm(ball, gain, wheelbase)
             : null;

@@ -26,7 +26,8 @@ public sealed record TyreAnswer(
     ImmutableArray<TyreSpeedCheck> Speeds,
     SpeedometerAnswer? Speedometer,
     RoadAnswer Road,
-    ImmutableArray<MissingFact> Missing);
+    ImmutableArray<MissingFact> Missing
+);
 
 /// <summary>The least load index that carries an axle rating.</summary>
 /// <param name="Axle">The axle.</param>
@@ -49,21 +50,31 @@ public sealed record TyreSpeedCheck(string Condition, SpeedSymbol Symbol, Fracti
 /// <param name="Assumed">True when nobody checked the speedometer and it is taken to have been exact.</param>
 /// <param name="TrueAfter">True speed after the change with its reckoning.</param>
 /// <param name="Findings">One a rule that may hold; empty where none asks for accuracy.</param>
-/// <param name="Periods">The periods of manufacture that were looked up: two where the day may lie in either; none where it is not known.</param>
+/// <param name="Periods">
+/// The periods of manufacture that were looked up: two where the day may lie in either; none where it is not known.
+/// </param>
 public sealed record SpeedometerAnswer(
     Fraction Indicated,
     Fraction TrueBefore,
     bool Assumed,
     DerivedFigure TrueAfter,
     ImmutableArray<SpeedometerCheck> Findings,
-    ImmutableArray<SpeedometerPeriod> Periods);
+    ImmutableArray<SpeedometerPeriod> Periods
+);
 
 /// <summary>A speedometer under one rule.</summary>
 /// <param name="Rule">The rule.</param>
 /// <param name="Finding">How it stands; null where the true speed is not known.</param>
 /// <param name="LargestGrowthPercent">The largest growth in diameter over the placard that still complies, %.</param>
-/// <param name="GrowthLeftPercent">What of it the tyre fitted leaves, % of the placard's diameter; null where its growth is not known.</param>
-public sealed record SpeedometerCheck(NamedSpeedometerRule Rule, SpeedometerFinding? Finding, Fraction LargestGrowthPercent, Fraction? GrowthLeftPercent);
+/// <param name="GrowthLeftPercent">
+/// What of it the tyre fitted leaves, % of the placard's diameter; null where its growth is not known.
+/// </param>
+public sealed record SpeedometerCheck(
+    NamedSpeedometerRule Rule,
+    SpeedometerFinding? Finding,
+    Fraction LargestGrowthPercent,
+    Fraction? GrowthLeftPercent
+);
 
 /// <summary>Clearance and stability.</summary>
 /// <param name="LeastMidwayMm">Least clearance midway between the axles, mm; null where the wheelbase is not known.</param>
@@ -73,4 +84,10 @@ public sealed record SpeedometerCheck(NamedSpeedometerRule Rule, SpeedometerFind
 /// <param name="StabilityAfter">The lowest it can be after: the centre of mass taken to rise with the whole lift.</param>
 /// <param name="Clearance">The rule of clearance; null where none is recorded.</param>
 public sealed record RoadAnswer(
-    Fraction? LeastMidwayMm, LengthCheck? Midway, LengthCheck? Running, Fraction? StabilityBefore, Fraction? StabilityAfter, ClearanceRule? Clearance);
+    Fraction? LeastMidwayMm,
+    LengthCheck? Midway,
+    LengthCheck? Running,
+    Fraction? StabilityBefore,
+    Fraction? StabilityAfter,
+    ClearanceRule? Clearance
+);

@@ -11,16 +11,19 @@ public sealed record TyreCapacity(DerivedFigure Front, DerivedFigure Rear, strin
 {
     /// <summary>Of the tyre fitted; where none is fitted, of the weakest size on the placard.</summary>
     /// <param name="job">The job.</param>
-    public static TyreCapacity Of(Job job) => job.FittedTyre is { } fitted
-        ? new TyreCapacity(AxleCapacity.Single(fitted), OnRear(job, fitted), "modification.tyres")
-        : new TyreCapacity(Least(job, AxleCapacity.Single), Least(job, size => OnRear(job, size)), "vehicle.tyres");
+    public static TyreCapacity Of(Job job) =>
+        job.FittedTyre is { } fitted
+            ? new TyreCapacity(AxleCapacity.Single(fitted), OnRear(job, fitted), "modification.tyres")
+            : new TyreCapacity(Least(job, AxleCapacity.Single), Least(job, size => OnRear(job, size)), "vehicle.tyres");
 
-    private static DerivedFigure OnRear(Job job, TyreSize size) => job.Plan.DualRearWheels ? AxleCapacity.Dual(size) : AxleCapacity.Single(size);
+    private static DerivedFigure OnRear(Job job, TyreSize size) =>
+        job.Plan.DualRearWheels ? AxleCapacity.Dual(size) : AxleCapacity.Single(size);
 
     private static DerivedFigure Least(Job job, Func<TyreSize, DerivedFigure> of)
     {
         DerivedFigure[] all = [.. job.PlacardTyres.Select(of)];
-        if (all.Length == 0) return new DerivedFigure(null, "no tyre is given");
+        if (all.Length == 0)
+            return new DerivedFigure(null, "no tyre is given");
         return all.FirstOrDefault(figure => figure.Amount is null) ?? all.MinBy(figure => figure.Amount!.Value)!;
     }
 }

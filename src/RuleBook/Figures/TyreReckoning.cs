@@ -11,7 +11,8 @@ internal static class TyreReckoning
 {
     public static TyreAnswer? Of(Job job)
     {
-        if (job.FittedTyre is null && job.PlacardTyres.IsEmpty) return null;
+        if (job.FittedTyre is null && job.PlacardTyres.IsEmpty)
+            return null;
         var growth = FittedTyre.Growth(job, DiameterBasis.Handbook);
         var capacity = TyreCapacity.Of(job);
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
@@ -21,8 +22,11 @@ internal static class TyreReckoning
         Name(ratings.FrontAxleKg is null, "vehicle.ratings.front-axle", "the load index that the front tyres need");
         Name(ratings.RearAxleKg is null, "vehicle.ratings.rear-axle", "the load index that the rear tyres need");
         Name(growth is not null && job.Built is null, "vehicle.built", "which rule the speedometer falls under");
-        Name(growth is not null && job.Plan.Speedometer is null, "vehicle.speedometer",
-            "the true speed after the change; until then it is taken to have been exact");
+        Name(
+            growth is not null && job.Plan.Speedometer is null,
+            "vehicle.speedometer",
+            "the true speed after the change; until then it is taken to have been exact"
+        );
         return new TyreAnswer(
             job.FittedTyre,
             growth,
@@ -32,22 +36,27 @@ internal static class TyreReckoning
             [.. Speeds(job)],
             growth is null ? null : SpeedometerReckoning.Of(job, growth),
             RoadReckoning.Of(job, growth),
-            missing.ToImmutable());
+            missing.ToImmutable()
+        );
 
         void Name(bool lacks, string fact, string adds)
         {
-            if (lacks) missing.Add(new MissingFact(fact, adds));
+            if (lacks)
+                missing.Add(new MissingFact(fact, adds));
         }
     }
 
     /// <summary>The least load index for each axle rating that is known.</summary>
     public static IEnumerable<LoadIndexNeed> Needs(Job job, Ratings ratings)
     {
-        if (ratings.FrontAxleKg is { } front) yield return Need(Axle.Front, front, 2);
-        if (ratings.RearAxleKg is { } rear) yield return Need(Axle.Rear, rear, job.Plan.DualRearWheels ? 4 : 2);
+        if (ratings.FrontAxleKg is { } front)
+            yield return Need(Axle.Front, front, 2);
+        if (ratings.RearAxleKg is { } rear)
+            yield return Need(Axle.Rear, rear, job.Plan.DualRearWheels ? 4 : 2);
     }
 
-    private static LoadIndexNeed Need(Axle axle, Fraction ratingKg, int tyres) => new(axle, ratingKg, tyres, LoadIndex.LeastCarrying(ratingKg / tyres));
+    private static LoadIndexNeed Need(Axle axle, Fraction ratingKg, int tyres) =>
+        new(axle, ratingKg, tyres, LoadIndex.LeastCarrying(ratingKg / tyres));
 
     private static IEnumerable<LoadCheck> Loads(TyreCapacity capacity, Ratings ratings)
     {
@@ -59,7 +68,8 @@ internal static class TyreReckoning
 
     private static IEnumerable<TyreSpeedCheck> Speeds(Job job)
     {
-        if (job.FittedTyre?.SpeedSymbol is not { } symbol) yield break;
+        if (job.FittedTyre?.SpeedSymbol is not { } symbol)
+            yield break;
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
             if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } least)
                 yield return new TyreSpeedCheck(rule.Condition, symbol, least, symbol.IsGoodFor(least), rule);

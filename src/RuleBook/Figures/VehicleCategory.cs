@@ -20,18 +20,26 @@ internal static class VehicleCategory
     public static CategoryChange? ChangeOf(Job job)
     {
         var all = job.Plan.Reference.Categories;
-        if (job.Plan.Rerated?.GvmKg is not { } gvm || job.Words.GetValueOrDefault(Fact) is not { } stated
-            || all.FirstOrDefault(each => each.Category == stated) is not { Family: { } family } own || own.HasGvm(gvm)) return null;
+        if (
+            job.Plan.Rerated?.GvmKg is not { } gvm
+            || job.Words.GetValueOrDefault(Fact) is not { } stated
+            || all.FirstOrDefault(each => each.Category == stated) is not { Family: { } family } own
+            || own.HasGvm(gvm)
+        )
+            return null;
         ImmutableArray<CategoryBounds> judged =
-            [.. all.Where(each => each.Family == family && each.HasGvm(gvm) && (job.Plan.Seats is not { } seats || each.HasSeats(seats)))];
+        [
+            .. all.Where(each => each.Family == family && each.HasGvm(gvm) && (job.Plan.Seats is not { } seats || each.HasSeats(seats))),
+        ];
         return judged.IsEmpty ? null : new CategoryChange(stated, judged, gvm);
     }
 
     /// <summary>The words of a job with the category that will be; none where it cannot be told.</summary>
-    public static ImmutableDictionary<string, string> Words(Job job) => ChangeOf(job) switch
-    {
-        null => job.Words,
-        { Judged: [var one] } => job.Words.SetItem(Fact, one.Category),
-        _ => job.Words.Remove(Fact),
-    };
+    public static ImmutableDictionary<string, string> Words(Job job) =>
+        ChangeOf(job) switch
+        {
+            null => job.Words,
+            { Judged: [var one] } => job.Words.SetItem(Fact, one.Category),
+            _ => job.Words.Remove(Fact),
+        };
 }

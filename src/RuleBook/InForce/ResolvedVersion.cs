@@ -24,7 +24,8 @@ public sealed record ResolvedVersion(
     Measured? Measured,
     ImmutableArray<CitedSource> Sources,
     ImmutableArray<Dispute> Disputes,
-    ImmutableArray<string> Notes)
+    ImmutableArray<string> Notes
+)
 {
     /// <summary>How each figure is known.</summary>
     public Evidence Evidence { get; init; } = Evidence.None;

@@ -14,11 +14,12 @@ public sealed record Standing(ReadAs? Basis, CitedSource? Cited)
     public int Weakness => Basis is { } basis ? (int)basis : int.MaxValue;
 
     /// <summary>By the best of citations that each carry it; among equals one that names it.</summary>
-    public static Standing Best(IEnumerable<CitedSource> carriers, Part part) => carriers
-        .OrderBy(cited => cited.Source.ReadAs)
-        .ThenBy(cited => !cited.Citation.DoesName(part))
-        .Select(cited => new Standing(cited.Source.ReadAs, cited))
-        .FirstOrDefault(None);
+    public static Standing Best(IEnumerable<CitedSource> carriers, Part part) =>
+        carriers
+            .OrderBy(cited => cited.Source.ReadAs)
+            .ThenBy(cited => !cited.Citation.DoesName(part))
+            .Select(cited => new Standing(cited.Source.ReadAs, cited))
+            .FirstOrDefault(None);
 
     /// <summary>Either suffices.</summary>
     public Standing Or(Standing other) => other.Weakness < Weakness ? other : this;

@@ -78,13 +78,14 @@ public sealed record JobDates(DateOnly? Work, DateOnly? Certification, DateOnly?
     /// <summary>
     /// The days to try: the one that decides, where that is established and stated; otherwise every day stated.
     /// </summary>
-    public ImmutableArray<DateOnly> For(string? decidedBy) => decidedBy switch
-    {
-        "work" when Work is { } day => [day],
-        "certification" when Certification is { } day => [day],
-        "inspection" when Inspection is { } day => [day],
-        _ => [.. All.Distinct().Order()],
-    };
+    public ImmutableArray<DateOnly> For(string? decidedBy) =>
+        decidedBy switch
+        {
+            "work" when Work is { } day => [day],
+            "certification" when Certification is { } day => [day],
+            "inspection" when Inspection is { } day => [day],
+            _ => [.. All.Distinct().Order()],
+        };
 
     private IEnumerable<DateOnly> All => new[] { Work, Certification, Inspection }.OfType<DateOnly>();
 }

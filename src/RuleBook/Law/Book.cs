@@ -4,17 +4,13 @@ namespace RuleBook.Law;
 
 /// <summary>All jurisdictions, loaded.</summary>
 /// <param name="Digest">
-/// <c>sha256:</c> over the files' names and contents: of each file, in ordinal order of their paths, the path, a zero byte, the text in UTF-8 with
-/// lines that end with a line feed, a zero byte. The list of editions is left out.
+/// <c>sha256:</c> over the files' names and contents: of each file, in ordinal order of their paths, the path, a zero byte, the text in
+/// UTF-8 with lines that end with a line feed, a zero byte. The list of editions is left out.
 /// </param>
 /// <param name="Vocabulary">The words.</param>
 /// <param name="Cautions">Sentences that every verdict carries.</param>
 /// <param name="Jurisdictions">By id.</param>
-public sealed record Book(
-    string Digest,
-    Vocabulary Vocabulary,
-    ImmutableArray<string> Cautions,
-    ImmutableArray<Jurisdiction> Jurisdictions)
+public sealed record Book(string Digest, Vocabulary Vocabulary, ImmutableArray<string> Cautions, ImmutableArray<Jurisdiction> Jurisdictions)
 {
     /// <summary>Figures of no single jurisdiction.</summary>
     public Reference Reference { get; init; } = Reference.None;
@@ -33,12 +29,15 @@ public sealed record Book(
     /// <summary>The rule with this full id (aliases followed), or null.</summary>
     public Rule? Rule(string id)
     {
-        if (id.Split('/') is not [var place, var topic, var name]) return null;
+        if (id.Split('/') is not [var place, var topic, var name])
+            return null;
         var rules = Jurisdiction(place)?.Rules.Where(rule => rule.Topic == topic).ToArray() ?? [];
         return rules.FirstOrDefault(rule => rule.Name == name) ?? rules.FirstOrDefault(rule => rule.Aliases.Contains(name));
     }
 
-    /// <summary>The source that <paramref name="cite"/> names, seen from <paramref name="jurisdiction"/>; null when there is none.</summary>
+    /// <summary>
+    /// The source that <paramref name="cite"/> names, seen from <paramref name="jurisdiction"/>; null when there is none.
+    /// </summary>
     public Source? Source(string jurisdiction, string cite)
     {
         var (place, id) = cite.Split('/') is [var elsewhere, var there] ? (elsewhere, there) : (jurisdiction, cite);

@@ -28,7 +28,9 @@ public sealed record NotEstablished(string Ask, string? Open, string? Indication
 /// <param name="Why">How that is known.</param>
 public sealed record NotRegulated(string Why) : Content;
 
-/// <summary>A change: of an adopting jurisdiction to a tier of the adopted rule, of a version to a tier of an earlier one; or a tier of its own.</summary>
+/// <summary>
+/// A change: of an adopting jurisdiction to a tier of the adopted rule, of a version to a tier of an earlier one; or a tier of its own.
+/// </summary>
 /// <param name="Tier">Name of the adopted tier; null when <paramref name="Added"/> is given.</param>
 /// <param name="Limits">Replace the limits on the same measures; of a range only the ends that are named.</param>
 /// <param name="Provided">Replaces the conditions when not null.</param>
@@ -43,7 +45,8 @@ public sealed record Departure(
     bool Dropped,
     Tier? Added,
     ImmutableArray<Citation> Sources,
-    Mark Mark)
+    Mark Mark
+)
 {
     /// <summary>Why the jurisdiction allows more here than the adopted rule does; null where it does not.</summary>
     public string? Loosens { get; init; }
@@ -64,15 +67,21 @@ public sealed record Departure(
     public string? Note { get; init; }
 
     /// <summary>Whether it says something of the part.</summary>
-    public bool Changes(Part part) => Added is { } added ? added.Name == part.Tier : Tier == part.Tier && part.Name switch
-    {
-        Part.Conditions => Provided is not null,
-        Part.Codes => Codes is not null,
-        Part.When => When is not null,
-        Part.Gives => Pathway is not null,
-        var measure => Limits.Any(limit => limit.Measure == measure),
-    };
+    public bool Changes(Part part) =>
+        Added is { } added
+            ? added.Name == part.Tier
+            : Tier == part.Tier
+                && part.Name switch
+                {
+                    Part.Conditions => Provided is not null,
+                    Part.Codes => Codes is not null,
+                    Part.When => When is not null,
+                    Part.Gives => Pathway is not null,
+                    var measure => Limits.Any(limit => limit.Measure == measure),
+                };
 
     /// <summary>Whether it names a tier and says nothing of it.</summary>
-    public bool IsEmpty => this is { Tier: not null, Limits.IsEmpty: true, Provided: null, Dropped: false, Pathway: null, When: null, Codes: null, Note: null };
+    public bool IsEmpty =>
+        this
+            is { Tier: not null, Limits.IsEmpty: true, Provided: null, Dropped: false, Pathway: null, When: null, Codes: null, Note: null };
 }

@@ -12,7 +12,9 @@ namespace RuleBook.Law;
 public sealed record Edition(string Name, DateOnly Day, string Digest, ImmutableArray<News> News, Mark Mark)
 {
     private (int Year, int Month, int Number) Order =>
-        Name.Split('.').Select(part => int.TryParse(part, out var number) ? number : 0).ToArray() is [var year, var month, var number] ? (year, month, number) : default;
+        Name.Split('.').Select(part => int.TryParse(part, out var number) ? number : 0).ToArray() is [var year, var month, var number]
+            ? (year, month, number)
+            : default;
 
     /// <summary>Whether it may follow another in the list: neither its day nor its name is an earlier one.</summary>
     /// <param name="before">The edition before it.</param>

@@ -2,7 +2,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Law;
 
-/// <summary>A condition of which each rule gives the figure: <c>{ bumper-bar-height: 4.5 in }</c>. With its figure it is a condition like any other.</summary>
+/// <summary>
+/// A condition of which each rule gives the figure: <c>{ bumper-bar-height: 4.5 in }</c>. With its figure it is a condition like any other.
+/// </summary>
 /// <param name="Name">As a rule writes it.</param>
 /// <param name="Dimension">What the figure measures.</param>
 /// <param name="Pattern">What it says and how a job names it, each with <see cref="Place"/> where the figure goes.</param>
@@ -25,6 +27,9 @@ public sealed record FiguredCondition(string Name, Dimension Dimension, Term Pat
         };
     }
 
-    private static string Slug(string text) => string.Concat(text.Replace("%", "percent", StringComparison.Ordinal).Select(letter =>
-        char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : '-'));
+    private static string Slug(string text) =>
+        string.Concat(
+            text.Replace("%", "percent", StringComparison.Ordinal)
+                .Select(letter => char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : '-')
+        );
 }

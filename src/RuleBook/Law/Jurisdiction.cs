@@ -32,7 +32,8 @@ public sealed record Jurisdiction(
     ImmutableArray<Source> Sources,
     ImmutableArray<Rule> Rules,
     ImmutableArray<Scheme> Schemes,
-    Mark Mark);
+    Mark Mark
+);
 
 /// <summary>Whom to ask.</summary>
 /// <param name="Name">The authority.</param>

@@ -87,11 +87,27 @@ public static class KnownWords
     /// <summary>Measure: what fuel tanks hold beyond the maker's.</summary>
     public const string AddedFuel = "added-fuel-capacity";
 
-    /// <summary>Measures from which code computes tyres, heights, loads or other measures; every other one is read by the rules alone.</summary>
+    /// <summary>
+    /// Measures from which code computes tyres, heights, loads or other measures; every other one is read by the rules alone.
+    /// </summary>
     public static IReadOnlyList<string> ComputedFrom { get; } =
     [
-        TyreLift, TyreGrowth, TyreGrowthPercent, TyreReduction, TyreReductionPercent, TyreWidthRatio, TyreDiameter,
-        PredictedLift, TotalLift, AddedFuel, GvmOverAxles, TrailerMass, TrailerGtm, TrailerAtm, TrailerShareOfUnladen, CombinationMass,
+        TyreLift,
+        TyreGrowth,
+        TyreGrowthPercent,
+        TyreReduction,
+        TyreReductionPercent,
+        TyreWidthRatio,
+        TyreDiameter,
+        PredictedLift,
+        TotalLift,
+        AddedFuel,
+        GvmOverAxles,
+        TrailerMass,
+        TrailerGtm,
+        TrailerAtm,
+        TrailerShareOfUnladen,
+        CombinationMass,
     ];
 
     /// <summary>Measure: the date of manufacture.</summary>

@@ -1,6 +1,8 @@
 namespace RuleBook.Law;
 
-/// <summary>One thing that a version says and that a citation can carry: the day it begins, a figure of a tier, what holds beyond the tiers.</summary>
+/// <summary>
+/// One thing that a version says and that a citation can carry: the day it begins, a figure of a tier, what holds beyond the tiers.
+/// </summary>
 /// <param name="Tier">Name of the tier; null for what is said of the version as a whole.</param>
 /// <param name="Name">A measure, or one of the words of this type.</param>
 public readonly record struct Part(string? Tier, string Name)
@@ -45,8 +47,8 @@ public readonly record struct Part(string? Tier, string Name)
     public bool IsFigure => Tier is not null && Name is not (Conditions or Codes or When or Gives);
 
     /// <summary>
-    /// Whether a word under <c>carries</c> names it: the part itself (<c>free.total-lift</c>), its whole tier (<c>free</c>), the same in every tier
-    /// (<c>total-lift</c>), or every figure (<c>limits</c>).
+    /// Whether a word under <c>carries</c> names it: the part itself (<c>free.total-lift</c>), its whole tier (<c>free</c>), the same in
+    /// every tier (<c>total-lift</c>), or every figure (<c>limits</c>).
     /// </summary>
     public bool IsNamed(string word) =>
         this == Existence || word == ToString() || (Tier is not null && (word == Tier || word == Name || (word == Limits && IsFigure)));

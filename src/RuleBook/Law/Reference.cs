@@ -64,7 +64,12 @@ public sealed record ReferenceTable(string Name, string Title, ImmutableArray<Ci
 /// <param name="AtMostKgPerL">Upper end of the band, kg/L.</param>
 /// <param name="Sources">Where it comes from.</param>
 public sealed record Fluid(
-    string Name, Fraction DensityKgPerL, Fraction? AtLeastKgPerL, Fraction? AtMostKgPerL, ImmutableArray<CitedSource> Sources);
+    string Name,
+    Fraction DensityKgPerL,
+    Fraction? AtLeastKgPerL,
+    Fraction? AtMostKgPerL,
+    ImmutableArray<CitedSource> Sources
+);
 
 /// <summary>A default uncertainty.</summary>
 /// <param name="Measure">The measure.</param>
@@ -78,7 +83,11 @@ public sealed record Uncertainty(string Measure, Fraction Expanded, string Why);
 /// <param name="Rules">The rules that may hold: none where no accuracy is asked for, two where it depends on the model.</param>
 /// <param name="Sources">Where it comes from.</param>
 public sealed record SpeedometerPeriod(
-    DateOnly? From, DateOnly? Before, ImmutableArray<NamedSpeedometerRule> Rules, ImmutableArray<CitedSource> Sources);
+    DateOnly? From,
+    DateOnly? Before,
+    ImmutableArray<NamedSpeedometerRule> Rules,
+    ImmutableArray<CitedSource> Sources
+);
 
 /// <summary>A tolerance with its name.</summary>
 /// <param name="Name">Name of the rule.</param>
@@ -92,7 +101,12 @@ public sealed record NamedSpeedometerRule(string Name, SpeedometerRule Rule);
 /// <param name="RunningState">The mass state in which the second holds, in words.</param>
 /// <param name="Sources">Where it comes from.</param>
 public sealed record ClearanceRule(
-    Fraction MidwayMmPerMetre, Fraction RunningMm, string MidwayState, string RunningState, ImmutableArray<CitedSource> Sources);
+    Fraction MidwayMmPerMetre,
+    Fraction RunningMm,
+    string MidwayState,
+    string RunningState,
+    ImmutableArray<CitedSource> Sources
+);
 
 /// <summary>A share of the vehicle's own unloaded mass that it may tow where its maker gives no figure.</summary>
 /// <param name="Jurisdiction">Where it holds.</param>
@@ -108,9 +122,10 @@ public sealed record DefaultTowing(string Jurisdiction, Fraction Braked, Fractio
 public sealed record TyreSpeedRule(string Condition, ImmutableArray<TyreSpeedKind> Kinds, ImmutableArray<CitedSource> Sources)
 {
     /// <summary>The speed for a category, km/h; null for an unknown one.</summary>
-    public Fraction? For(string? category) => category is null
-        ? null
-        : Kinds.FirstOrDefault(kind => kind.Categories.IsEmpty || kind.Categories.Contains(category))?.KilometresPerHour;
+    public Fraction? For(string? category) =>
+        category is null
+            ? null
+            : Kinds.FirstOrDefault(kind => kind.Categories.IsEmpty || kind.Categories.Contains(category))?.KilometresPerHour;
 }
 
 /// <summary>Categories with one speed.</summary>

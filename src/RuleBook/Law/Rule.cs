@@ -24,7 +24,8 @@ public sealed record Rule(
     string? DecidedBy,
     bool GovernedByTravel,
     ImmutableArray<RuleVersion> Versions,
-    Mark Mark)
+    Mark Mark
+)
 {
     /// <summary><c>jurisdiction/topic/rule</c>.</summary>
     public string Id => $"{Jurisdiction}/{Topic}/{Name}";

@@ -6,7 +6,9 @@ namespace RuleBook.Law;
 
 /// <summary>A rule as in force in <c>[From, Until)</c>.</summary>
 /// <param name="From">First day in force; null when unknown or only announced.</param>
-/// <param name="InForceBy">Where the start is unknown: the day, month or year in which it is seen in force; it counts from its last day.</param>
+/// <param name="InForceBy">
+/// Where the start is unknown: the day, month or year in which it is seen in force; it counts from its last day.
+/// </param>
 /// <param name="Until">First day no longer in force; null when the next version ends it, or nothing does.</param>
 /// <param name="Announced">Announced for this day, or on it; such a version never decides.</param>
 /// <param name="Proposed">Proposed only; never decides.</param>
@@ -27,7 +29,8 @@ public sealed record RuleVersion(
     Content Content,
     ImmutableArray<Dispute> Disputes,
     string? Note,
-    Mark Mark)
+    Mark Mark
+)
 {
     /// <summary>The earlier version that it is like, and what it changes; null where it is stated by itself.</summary>
     public Likeness? Like { get; init; }
@@ -35,8 +38,11 @@ public sealed record RuleVersion(
     /// <summary>What this book said wrongly of the version until it was corrected.</summary>
     public ImmutableArray<Correction> Corrected { get; init; } = [];
 
-    /// <summary>Whether what it takes over from its rule or an earlier version says nothing of the part: its own days, and what it changes.</summary>
-    public bool SaysAnew(Part part) => part == Part.From || part == Part.Until || (Like is { } like && like.Changes.Any(change => change.Changes(part)));
+    /// <summary>
+    /// Whether what it takes over from its rule or an earlier version says nothing of the part: its own days, and what it changes.
+    /// </summary>
+    public bool SaysAnew(Part part) =>
+        part == Part.From || part == Part.Until || (Like is { } like && like.Changes.Any(change => change.Changes(part)));
 
     /// <summary>Announced or proposed versions are shown and never decide.</summary>
     public bool Decides => Announced is null && !Proposed;

@@ -11,7 +11,14 @@ namespace RuleBook.Law;
 /// <param name="For">The jobs it serves; a nation's scheme serves the jobs of a state only where it says which.</param>
 /// <param name="Versions">Oldest first.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Scheme(string Name, ImmutableArray<string> Aliases, string Title, Predicate For, ImmutableArray<SchemeVersion> Versions, Mark Mark);
+public sealed record Scheme(
+    string Name,
+    ImmutableArray<string> Aliases,
+    string Title,
+    Predicate For,
+    ImmutableArray<SchemeVersion> Versions,
+    Mark Mark
+);
 
 /// <summary>A scheme as in force in <c>[From, Until)</c>; dates as in <see cref="RuleVersion"/>.</summary>
 /// <param name="From">First day in force; null when unknown.</param>
@@ -44,7 +51,8 @@ public sealed record SchemeVersion(
     ImmutableArray<string> NotEstablished,
     ImmutableArray<Citation> Sources,
     string? Note,
-    Mark Mark);
+    Mark Mark
+);
 
 /// <summary>What is issued on a pathway.</summary>
 /// <param name="Pathway">The pathway.</param>

@@ -47,19 +47,27 @@ public sealed record Source(
     PartialDate Checked,
     PartialDate RecheckAfter,
     string? Note,
-    Mark Mark)
+    Mark Mark
+)
 {
-    /// <summary>The parts that were read, as clauses name them; null where nothing is said: then it was read whole, as far as its note does not say otherwise.</summary>
+    /// <summary>
+    /// The parts that were read, as clauses name them; null where nothing is said: then it was read whole, as far as its note does not say
+    /// otherwise.
+    /// </summary>
     public ImmutableArray<string>? PartsRead { get; init; }
 
-    /// <summary>Whether the clause names a part that was read: <c>13.2(a)</c> where <c>13.2</c> was. Of a document read whole every clause does, and none too.</summary>
+    /// <summary>
+    /// Whether the clause names a part that was read: <c>13.2(a)</c> where <c>13.2</c> was. Of a document read whole every clause does, and
+    /// none too.
+    /// </summary>
     /// <param name="clause">As a citation has it; null where it names none.</param>
     public bool WasRead(string? clause) => PartsRead is not { } parts || (clause is not null && parts.Any(part => Names(clause, part)));
 
     private static bool Names(string clause, string part)
     {
         for (var at = clause.IndexOf(part, StringComparison.Ordinal); at >= 0; at = clause.IndexOf(part, at + 1, StringComparison.Ordinal))
-            if (!IsWord(clause, at - 1) && !IsWord(clause, at + part.Length)) return true;
+            if (!IsWord(clause, at - 1) && !IsWord(clause, at + part.Length))
+                return true;
         return false;
     }
 
@@ -76,7 +84,9 @@ public sealed record Citation(string Cite, string? Clause, string? Note, Mark Ma
     /// <summary>The words of the parts that it carries; null where nothing is said: then it carries all that it stands on.</summary>
     public ImmutableArray<string>? Carries { get; init; }
 
-    /// <summary>Stands on the rule or on an earlier version: it carries neither the days of this version nor what this version changes.</summary>
+    /// <summary>
+    /// Stands on the rule or on an earlier version: it carries neither the days of this version nor what this version changes.
+    /// </summary>
     public bool IsInherited { get; init; }
 
     /// <summary>Whether it carries the part: named, or nothing is said.</summary>

@@ -38,4 +38,5 @@ public sealed record Tier(
     ImmutableArray<string> Codes,
     ImmutableArray<Citation> Sources,
     string? Note,
-    Mark Mark);
+    Mark Mark
+);

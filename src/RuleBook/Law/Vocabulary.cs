@@ -16,16 +16,21 @@ public sealed record Vocabulary(
     ImmutableDictionary<string, FactWord> Facts,
     ImmutableDictionary<string, Term> Conditions,
     ImmutableDictionary<string, Topic> Topics,
-    ImmutableDictionary<string, Term> Pathways)
+    ImmutableDictionary<string, Term> Pathways
+)
 {
     /// <summary>The GVM within which a category lies, by category; none where the vocabulary gives none.</summary>
     public ImmutableDictionary<string, CategoryGvm> CategoryGvms { get; init; } = ImmutableDictionary<string, CategoryGvm>.Empty;
 
-    /// <summary>The conditions of which each rule gives the figure, by the name that a rule writes; with their figures they stand among the conditions.</summary>
+    /// <summary>
+    /// The conditions of which each rule gives the figure, by the name that a rule writes; with their figures they stand among the
+    /// conditions.
+    /// </summary>
     public ImmutableDictionary<string, FiguredCondition> Figured { get; init; } = ImmutableDictionary<string, FiguredCondition>.Empty;
 
     /// <summary>The measures that name a topic, in the order in which they are written.</summary>
-    public IEnumerable<Measure> Naming(string topic) => Measures.Values.Where(measure => measure.Topics.Contains(topic)).OrderBy(measure => measure.Mark);
+    public IEnumerable<Measure> Naming(string topic) =>
+        Measures.Values.Where(measure => measure.Topics.Contains(topic)).OrderBy(measure => measure.Mark);
 }
 
 /// <summary>A named quantity with a unit and a definition.</summary>
@@ -36,21 +41,36 @@ public sealed record Vocabulary(
 /// <param name="IfAbsent">The value when the job does not state it, in base units; null when it is then unknown.</param>
 /// <param name="IsDate">A day, not a quantity.</param>
 /// <param name="IsDerived">Follows from other facts; a job does not state it.</param>
-/// <param name="NeedsOwnRule">A job that changes it is open unless some rule speaks of it: another rule of the topic does not allow it by silence.</param>
+/// <param name="NeedsOwnRule">
+/// A job that changes it is open unless some rule speaks of it: another rule of the topic does not allow it by silence.
+/// </param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Measure(string Name, string Title, Unit Unit, string Job, Fraction? IfAbsent, bool IsDate, bool IsDerived, bool NeedsOwnRule, string Definition, Mark Mark)
+public sealed record Measure(
+    string Name,
+    string Title,
+    Unit Unit,
+    string Job,
+    Fraction? IfAbsent,
+    bool IsDate,
+    bool IsDerived,
+    bool NeedsOwnRule,
+    string Definition,
+    Mark Mark
+)
 {
     /// <summary>Whether it can be less than zero, and whether a job may state it so.</summary>
     public BelowZero BelowZero { get; init; }
 
     /// <summary>
-    /// Topics on which a job that changes it has to be judged whatever the place: where no rule there covers the vehicle on one of them, the answer is
-    /// open. The rules of a place that read the measure touch their own topics, named here or not.
+    /// Topics on which a job that changes it has to be judged whatever the place: where no rule there covers the vehicle on one of them,
+    /// the answer is open. The rules of a place that read the measure touch their own topics, named here or not.
     /// </summary>
     public ImmutableArray<string> Topics { get; init; } = [];
 
-    /// <summary>What no vehicle that a book is about goes beyond, in base units; a value outside is warned of. Open where it is not said.</summary>
+    /// <summary>
+    /// What no vehicle that a book is about goes beyond, in base units; a value outside is warned of. Open where it is not said.
+    /// </summary>
     public Interval Plausible { get; init; } = Interval.Anything;
 
     /// <summary>What no vehicle at all goes beyond, in base units; a value outside is refused. Open where it is not said.</summary>
@@ -93,7 +113,9 @@ public sealed record FactWord(string Name, string Title, string Job, ImmutableAr
 /// <param name="Mark">Where it is written.</param>
 public sealed record Term(string Name, string Title, string Definition, Mark Mark)
 {
-    /// <summary>For a condition: the comparison of figures that decides it wherever a job gives the figures; null for one that has to be shown.</summary>
+    /// <summary>
+    /// For a condition: the comparison of figures that decides it wherever a job gives the figures; null for one that has to be shown.
+    /// </summary>
     public Comparison? DecidedBy { get; init; }
 
     /// <summary>For a condition with a figure: its name without it; null for any other.</summary>
@@ -126,6 +148,8 @@ public enum Comparison
 /// <param name="Name">Name.</param>
 /// <param name="Title">For a reader.</param>
 /// <param name="Definition">In our own words.</param>
-/// <param name="OfUse">Its rules bind the use of the vehicle, not its modification: they are told beside the verdict and do not enter it.</param>
+/// <param name="OfUse">
+/// Its rules bind the use of the vehicle, not its modification: they are told beside the verdict and do not enter it.
+/// </param>
 /// <param name="Mark">Where it is written.</param>
 public sealed record Topic(string Name, string Title, string Definition, bool OfUse, Mark Mark);

@@ -17,8 +17,14 @@ internal sealed class VocabularyIndex
             .ToLookup(
                 measure => measure.Job[..measure.Job.LastIndexOf('.')],
                 measure => (measure.Job[(measure.Job.LastIndexOf('.') + 1)..], measure),
-                StringComparer.Ordinal);
-        Decided = [.. vocabulary.Conditions.Values.Where(condition => condition.DecidedBy is not null).OrderBy(condition => condition.Name, StringComparer.Ordinal)];
+                StringComparer.Ordinal
+            );
+        Decided =
+        [
+            .. vocabulary
+                .Conditions.Values.Where(condition => condition.DecidedBy is not null)
+                .OrderBy(condition => condition.Name, StringComparer.Ordinal),
+        ];
     }
 
     /// <summary>Measures by the job's path where they are stated.</summary>

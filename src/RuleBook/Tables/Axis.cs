@@ -5,10 +5,12 @@ using RuleBook.Units;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// A measure cut into cells by every bound that some rule sets on it: below the first edge, at it, between it and the next, and so on. Whatever
-/// the rules can tell apart about the measure is its cell.
+/// A measure cut into cells by every bound that some rule sets on it: below the first edge, at it, between it and the next, and so on.
+/// Whatever the rules can tell apart about the measure is its cell.
 /// </summary>
-/// <remarks>An axis takes one column of the table for each <see cref="EdgesOfColumn"/> edges: a column is one set of at most 64 cells.</remarks>
+/// <remarks>
+/// An axis takes one column of the table for each <see cref="EdgesOfColumn"/> edges: a column is one set of at most 64 cells.
+/// </remarks>
 internal sealed class Axis
 {
     private const int EdgesOfColumn = 31;
@@ -23,7 +25,8 @@ internal sealed class Axis
         edges = [.. ordered.Select(Exact.Of)];
         steps = new long[edges.Length];
         IsOnGrid = sum.Times <= Grid.Times;
-        for (var i = 0; i < steps.Length; i++) IsOnGrid &= grid.Holds(ordered[i], out steps[i]);
+        for (var i = 0; i < steps.Length; i++)
+            IsOnGrid &= grid.Holds(ordered[i], out steps[i]);
         Columns = Math.Max(1, (edges.Length + EdgesOfColumn - 1) / EdgesOfColumn);
     }
 
@@ -58,9 +61,12 @@ internal sealed class Axis
         {
             var middle = (low + high) >>> 1;
             var side = value.CompareTo(in edges[middle]);
-            if (side == 0) return 2 * middle + 1;
-            if (side < 0) high = middle;
-            else low = middle + 1;
+            if (side == 0)
+                return 2 * middle + 1;
+            if (side < 0)
+                high = middle;
+            else
+                low = middle + 1;
         }
 
         return 2 * low;
@@ -70,7 +76,8 @@ internal sealed class Axis
     public int Place(long at)
     {
         var cell = 0;
-        foreach (var edge in steps) cell += (int)(edge - at - 1 >>> 63) + (int)(edge - at >>> 63); // one where at >= edge, another where at > edge
+        foreach (var edge in steps)
+            cell += (int)(edge - at - 1 >>> 63) + (int)(edge - at >>> 63); // one where at >= edge, another where at > edge
         return cell;
     }
 
@@ -89,16 +96,19 @@ internal sealed class Axis
     public void Put(Span<ulong> row, in ExactRange known)
     {
         var (first, last) = known.On(this);
-        for (var i = 0; i < Columns; i++) row[Column + i] = Mask(i, first, last);
+        for (var i = 0; i < Columns; i++)
+            row[Column + i] = Mask(i, first, last);
     }
 
     /// <summary>Puts a value on the grid into a row.</summary>
     public void Put(Span<ulong> row, long at)
     {
         var cell = Place(at);
-        if (Columns == 1) row[Column] = 1ul << cell;
+        if (Columns == 1)
+            row[Column] = 1ul << cell;
         else
-            for (var i = 0; i < Columns; i++) row[Column + i] = Mask(i, cell, cell);
+            for (var i = 0; i < Columns; i++)
+                row[Column + i] = Mask(i, cell, cell);
     }
 
     /// <summary>The tests that pass just within the bounds; at most two, since the two ends may lie in different columns.</summary>
@@ -111,23 +121,37 @@ internal sealed class Axis
                 yield return new Test((ushort)(Column + i), first > last ? 0 : passes);
     }
 
-    /// <summary>The bounds within which a test on one of its columns passes, the reverse of <see cref="Within"/>; null where nothing passes.</summary>
+    /// <summary>
+    /// The bounds within which a test on one of its columns passes, the reverse of <see cref="Within"/>; null where nothing passes.
+    /// </summary>
     public Bounds? BoundsOf(in Test test)
     {
-        if (test.Passes == 0) return null;
+        if (test.Passes == 0)
+            return null;
         var column = test.Column - Column;
         var start = 2 * EdgesOfColumn * column;
-        var (first, last, end) = (BitOperations.TrailingZeroCount(test.Passes), BitOperations.Log2(test.Passes), BitOperations.Log2(All(column)));
-        return new Bounds(first == 0 ? null : End(start + first, start + first - 1), last == end ? null : End(start + last, start + last + 1));
+        var (first, last, end) = (
+            BitOperations.TrailingZeroCount(test.Passes),
+            BitOperations.Log2(test.Passes),
+            BitOperations.Log2(All(column))
+        );
+        return new Bounds(
+            first == 0 ? null : End(start + first, start + first - 1),
+            last == end ? null : End(start + last, start + last + 1)
+        );
     }
 
     /// <summary>The first and the last edge that a column tells apart.</summary>
-    public (Exact First, Exact Last) Span(int column) => (edges[EdgesOfColumn * column], edges[Math.Min(EdgesOfColumn * (column + 1), edges.Length) - 1]);
+    public (Exact First, Exact Last) Span(int column) =>
+        (edges[EdgesOfColumn * column], edges[Math.Min(EdgesOfColumn * (column + 1), edges.Length) - 1]);
 
     /// <summary>The end at a cell: closed where the cell is an edge, otherwise open at the edge beside it.</summary>
-    private Bound End(int cell, int beside) => (cell & 1) == 1 ? new Bound(edges[cell / 2].Value, true) : new Bound(edges[beside / 2].Value, false);
+    private Bound End(int cell, int beside) =>
+        (cell & 1) == 1 ? new Bound(edges[cell / 2].Value, true) : new Bound(edges[beside / 2].Value, false);
 
-    /// <summary>The cells from <paramref name="first"/> to <paramref name="last"/> as one column sees them; it lumps what lies outside of its edges.</summary>
+    /// <summary>
+    /// The cells from <paramref name="first"/> to <paramref name="last"/> as one column sees them; it lumps what lies outside of its edges.
+    /// </summary>
     private ulong Mask(int column, int first, int last)
     {
         var start = 2 * EdgesOfColumn * column;

@@ -5,7 +5,8 @@ namespace RuleBook.Tables;
 
 /// <summary>
 /// Many rows of one table, column by column: a byte for each cell, so that the runtime's vector types compare 64 rows at once. Fill it with
-/// <see cref="Set"/>, judge it with <see cref="DecisionTable.Judge(Batch, Span{byte})"/>, fill it again. Not safe for several threads at once.
+/// <see cref="Set"/>, judge it with <see cref="DecisionTable.Judge(Batch, Span{byte})"/>, fill it again. Not safe for several threads at
+/// once.
 /// </summary>
 public sealed class Batch
 {
@@ -21,7 +22,8 @@ public sealed class Batch
         (Table, Rows) = (table, rows);
         var whole = (rows + Vector512<byte>.Count - 1) / Vector512<byte>.Count * Vector512<byte>.Count;
         Columns = new byte[table.Width][];
-        for (var column = 0; column < Columns.Length; column++) Columns[column] = new byte[whole];
+        for (var column = 0; column < Columns.Length; column++)
+            Columns[column] = new byte[whole];
     }
 
     /// <summary>The table.</summary>
@@ -32,14 +34,17 @@ public sealed class Batch
 
     internal byte[][] Columns { get; }
 
-    /// <summary>Rows on which a column is not known that some rule of a topic touched tests: they are judged one by one, in three-valued logic.</summary>
+    /// <summary>
+    /// Rows on which a column is not known that some rule of a topic touched tests: they are judged one by one, in three-valued logic.
+    /// </summary>
     internal IReadOnlyDictionary<int, ulong[]> Open => open;
 
     /// <summary>Puts a row of the table at an index from 0 to <see cref="Rows"/> - 1.</summary>
     /// <exception cref="ArgumentException">It is a row of another table.</exception>
     public void Set(int at, Row row)
     {
-        if (row.Table != Table) throw new ArgumentException("a row of another table", nameof(row));
+        if (row.Table != Table)
+            throw new ArgumentException("a row of another table", nameof(row));
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)at, (uint)Rows, nameof(at));
         var cells = row.Cells;
         for (var column = 1; column < cells.Length; column++)
@@ -48,7 +53,9 @@ public sealed class Batch
             Columns[column][at] = BitOperations.IsPow2(possible) ? (byte)BitOperations.TrailingZeroCount(possible) : Unknown;
         }
 
-        if (Table.FitsLanes(cells)) open.Remove(at);
-        else open[at] = cells.ToArray();
+        if (Table.FitsLanes(cells))
+            open.Remove(at);
+        else
+            open[at] = cells.ToArray();
     }
 }

@@ -6,12 +6,14 @@ using RuleBook.Units;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// What every completion of what is not known gives (supervaluation), so that a fact which cannot change the verdict is not asked for. It steps
-/// through cells, and only where a rule hangs on them: each rule becomes a small function of what it asks for, and these are joined.
+/// What every completion of what is not known gives (supervaluation), so that a fact which cannot change the verdict is not asked for. It
+/// steps through cells, and only where a rule hangs on them: each rule becomes a small function of what it asks for, and these are joined.
 /// </summary>
 internal sealed class Completion
 {
-    /// <summary>Beyond so many looks at a rule the last openings are left to three-valued logic, which is never wrong, only wider.</summary>
+    /// <summary>
+    /// Beyond so many looks at a rule the last openings are left to three-valued logic, which is never wrong, only wider.
+    /// </summary>
     private const int MostLooks = 20_000;
 
     private const int MostNodes = 30_000;
@@ -36,10 +38,12 @@ internal sealed class Completion
         (unknowns, openings) = ([], []);
         var any = default(AnyWatch);
         Outcome = table.Judge(row.Cells, touched, ref any);
-        if (!any.Found && !MayBeUnchanged().Any()) return;
+        if (!any.Found && !MayBeUnchanged().Any())
+            return;
         int[] rules = [.. Enumerable.Range(0, table.Rules.Length).Where(rule => (touched.Topics >> table.Rules[rule].Topic & 1) != 0)];
         (unknowns, this.row, openings) = Open(rules);
-        if (unknowns.IsEmpty) return;
+        if (unknowns.IsEmpty)
+            return;
         root = Within(() => Verdict(rules));
         Outcome = Span(root);
     }
@@ -51,9 +55,11 @@ internal sealed class Completion
         (unknowns, openings) = ([], []);
         var any = default(AnyWatch);
         Outcome = table.JudgeVersion(version, row.Cells, ref any);
-        if (!any.Found) return;
+        if (!any.Found)
+            return;
         (unknowns, this.row, openings) = Open([rule]);
-        if (unknowns.IsEmpty) return;
+        if (unknowns.IsEmpty)
+            return;
         root = Within(() => Look(new Subject(Subjects.Version, version)));
         Outcome = Span(root);
     }
@@ -63,18 +69,15 @@ internal sealed class Completion
 
     /// <summary>What is not known and can change the outcome, with what each option would give.</summary>
     public ImmutableArray<Effect> Effects() =>
-    [
-        .. Enumerable.Range(0, unknowns.Length)
-            .Where(Matters)
-            .Select(i => new Effect(unknowns[i].Opening, Gives(i))),
-    ];
+        [.. Enumerable.Range(0, unknowns.Length).Where(Matters).Select(i => new Effect(unknowns[i].Opening, Gives(i)))];
 
     private (ImmutableArray<Unknown> Unknowns, Row Row, ulong[] Openings) Open(IReadOnlyList<int> rules)
     {
         var found = Unknowns.Of(table, row, rules);
         var bits = new ulong[table.Width];
         for (var i = 0; i < found.Length; i++)
-            foreach (var column in found[i].Columns) bits[column] |= 1ul << i;
+            foreach (var column in found[i].Columns)
+                bits[column] |= 1ul << i;
         return (found, row.Copy(), bits);
     }
 
@@ -86,7 +89,8 @@ internal sealed class Completion
             (diagram, looks) = (new Diagram(MostNodes), 0);
             free = left == 0 ? 0 : ulong.MaxValue >> (64 - left);
             var built = build();
-            if (left == 0 || (looks <= MostLooks && !diagram.IsFull)) return built;
+            if (left == 0 || (looks <= MostLooks && !diagram.IsFull))
+                return built;
         }
     }
 
@@ -96,9 +100,16 @@ internal sealed class Completion
         foreach (var topic in rules.GroupBy(rule => table.Rules[rule].Topic))
         {
             var own = touched.Own & table.OwnOf(topic.Key);
-            var joined = topic.Aggregate(diagram.Of(own << Changed), (all, rule) => diagram.Join(all, Look(new Subject(Subjects.Rule, rule)), Join));
+            var joined = topic.Aggregate(
+                diagram.Of(own << Changed),
+                (all, rule) => diagram.Join(all, Look(new Subject(Subjects.Rule, rule)), Join)
+            );
             foreach (var movement in MayBeUnchanged().Where(movement => (table.Movements[movement].Own & own) != 0))
-                joined = diagram.Join(diagram.Map(joined, value => value & ~(table.Movements[movement].Own << Changed)), Look(new Subject(Subjects.Movement, movement)), Join);
+                joined = diagram.Join(
+                    diagram.Map(joined, value => value & ~(table.Movements[movement].Own << Changed)),
+                    Look(new Subject(Subjects.Movement, movement)),
+                    Join
+                );
             verdict = diagram.Join(verdict, diagram.Map(joined, Close), Join);
         }
 
@@ -117,7 +128,8 @@ internal sealed class Completion
 
     private int Split(Subject subject, ulong value, ulong found)
     {
-        if (found == 0 || looks > MostLooks || diagram.IsFull) return diagram.Of(value);
+        if (found == 0 || looks > MostLooks || diagram.IsFull)
+            return diagram.Of(value);
         var opening = BitOperations.TrailingZeroCount(found);
         var unknown = unknowns[opening];
         var children = new int[unknown.Count];
@@ -130,7 +142,8 @@ internal sealed class Completion
     private void Fill(Subject subject, int opening, int first, int last, int[] children)
     {
         unknowns[opening].Put(row, first, last);
-        if (first == last) free &= ~(1ul << opening);
+        if (first == last)
+            free &= ~(1ul << opening);
         var (value, found) = Judge(subject);
         if ((found >> opening & 1) == 0)
         {
@@ -144,7 +157,8 @@ internal sealed class Completion
             Fill(subject, opening, middle + 1, last, children);
         }
 
-        if (first == last) free |= 1ul << opening;
+        if (first == last)
+            free |= 1ul << opening;
     }
 
     private (ulong Value, ulong Found) Judge(Subject subject)
@@ -157,7 +171,8 @@ internal sealed class Completion
                 return (Pack(table.JudgeVersion(subject.At, row.Cells, ref watch)), watch.Found & free);
             case Subjects.Movement:
                 ref readonly var movement = ref table.Movements[subject.At];
-                if (movement.MayBeUnchanged(row.Cells)) watch.Add(movement.Column);
+                if (movement.MayBeUnchanged(row.Cells))
+                    watch.Add(movement.Column);
                 return (movement.Moves(row.Cells) ? movement.Own << Changed : 0, watch.Found & free);
             default:
                 var given = table.Judge(subject.At, row.Cells, ref watch);
@@ -169,11 +184,14 @@ internal sealed class Completion
 
     private Outcome Span(int node, Dictionary<int, Outcome> done)
     {
-        if (diagram.VariableOf(node) == Diagram.Leaf) return Unpack(diagram.ValueOf(node));
-        if (done.TryGetValue(node, out var known)) return known;
+        if (diagram.VariableOf(node) == Diagram.Leaf)
+            return Unpack(diagram.ValueOf(node));
+        if (done.TryGetValue(node, out var known))
+            return known;
         var children = diagram.ChildrenOf(node);
         var all = Span(children[0], done);
-        foreach (var child in children[1..]) all = all.Or(Span(child, done));
+        foreach (var child in children[1..])
+            all = all.Or(Span(child, done));
         return done[node] = all;
     }
 
@@ -184,29 +202,42 @@ internal sealed class Completion
     {
         var spans = new Dictionary<int, Outcome>();
         var gives = new Outcome?[unknowns[opening].Count];
-        Visit(root, [], node =>
-        {
-            if (diagram.VariableOf(node) < opening) return false;
-            var own = diagram.VariableOf(node) == opening ? diagram.ChildrenOf(node) : [];
-            for (var i = 0; i < gives.Length; i++)
+        Visit(
+            root,
+            [],
+            node =>
             {
-                var here = Span(own.IsEmpty ? node : own[i], spans);
-                gives[i] = gives[i]?.Or(here) ?? here;
-            }
+                if (diagram.VariableOf(node) < opening)
+                    return false;
+                var own = diagram.VariableOf(node) == opening ? diagram.ChildrenOf(node) : [];
+                for (var i = 0; i < gives.Length; i++)
+                {
+                    var here = Span(own.IsEmpty ? node : own[i], spans);
+                    gives[i] = gives[i]?.Or(here) ?? here;
+                }
 
-            return false;
-        }, opening);
+                return false;
+            },
+            opening
+        );
         return [.. gives.Select(each => each!.Value)];
     }
 
-    /// <summary>Visits the nodes, and below those of variables before <paramref name="until"/> their children; stops where one is what is looked for.</summary>
+    /// <summary>
+    /// Visits the nodes, and below those of variables before <paramref name="until"/> their children; stops where one is what is looked
+    /// for.
+    /// </summary>
     private bool Visit(int node, HashSet<int> seen, Func<int, bool> wanted, int until = Diagram.Leaf)
     {
-        if (!seen.Add(node)) return false;
-        if (wanted(node)) return true;
-        if (diagram.VariableOf(node) >= until) return false;
+        if (!seen.Add(node))
+            return false;
+        if (wanted(node))
+            return true;
+        if (diagram.VariableOf(node) >= until)
+            return false;
         foreach (var child in diagram.ChildrenOf(node))
-            if (Visit(child, seen, wanted, until)) return true;
+            if (Visit(child, seen, wanted, until))
+                return true;
         return false;
     }
 
@@ -217,8 +248,10 @@ internal sealed class Completion
     private static Outcome Unpack(ulong value) => new((Pathway)(value & 3), (Pathway)(value >> 2 & 3));
 
     /// <summary>The changes asking for a rule of their own of which it is not known whether there is one.</summary>
-    private IEnumerable<int> MayBeUnchanged() => Enumerable.Range(0, table.Movements.Length)
-        .Where(at => (table.Movements[at].Own & touched.Own) != 0 && table.Movements[at].MayBeUnchanged(row.Cells));
+    private IEnumerable<int> MayBeUnchanged() =>
+        Enumerable
+            .Range(0, table.Movements.Length)
+            .Where(at => (table.Movements[at].Own & touched.Own) != 0 && table.Movements[at].MayBeUnchanged(row.Cells));
 
     /// <summary>What is looked at: a rule, one version of it alone, or whether a measure is changed.</summary>
     private readonly record struct Subject(Subjects Kind, int At);

@@ -16,8 +16,10 @@ public sealed partial class DecisionTable
     /// <exception cref="ArgumentException">The batch is of another table, or there are fewer bytes than rows.</exception>
     public void Judge(Batch batch, Span<byte> outcomes)
     {
-        if (batch.Table != this) throw new ArgumentException("a batch of another table", nameof(batch));
-        if (outcomes.Length < batch.Rows) throw new ArgumentException("fewer outcomes than rows", nameof(outcomes));
+        if (batch.Table != this)
+            throw new ArgumentException("a batch of another table", nameof(batch));
+        if (outcomes.Length < batch.Rows)
+            throw new ArgumentException("fewer outcomes than rows", nameof(outcomes));
         for (var first = 0; first < batch.Rows; first += Lanes.Count)
         {
             var given = Judge(batch.Columns, first);
@@ -27,26 +29,35 @@ public sealed partial class DecisionTable
                 continue;
             }
 
-            for (var i = first; i < batch.Rows; i++) outcomes[i] = given[i - first];
+            for (var i = first; i < batch.Rows; i++)
+                outcomes[i] = given[i - first];
         }
 
-        foreach (var (at, row) in batch.Open) outcomes[at] = Judge(row, Touched(row)).Pack();
+        foreach (var (at, row) in batch.Open)
+            outcomes[at] = Judge(row, Touched(row)).Pack();
     }
 
-    /// <summary>Whether all is known of a row that the rules of the topics touched test: comparing cells then gives the same as <see cref="Judge(Row)"/>.</summary>
+    /// <summary>
+    /// Whether all is known of a row that the rules of the topics touched test: comparing cells then gives the same as
+    /// <see cref="Judge(Row)"/>.
+    /// </summary>
     internal bool FitsLanes(ReadOnlySpan<ulong> row)
     {
-        if (!fitsLanes) return false;
+        if (!fitsLanes)
+            return false;
         var topics = movements.Length == 0 ? ulong.MaxValue : 0;
         foreach (ref readonly var movement in movements.AsSpan())
         {
-            if (!movement.Moves(row)) continue;
-            if (movement.Unknown != 0 && !BitOperations.IsPow2(row[movement.Column])) return false;
+            if (!movement.Moves(row))
+                continue;
+            if (movement.Unknown != 0 && !BitOperations.IsPow2(row[movement.Column]))
+                return false;
             topics |= movement.Topics;
         }
 
         for (var column = 1; column < row.Length; column++)
-            if ((testedBy[column] & topics) != 0 && !BitOperations.IsPow2(row[column])) return false;
+            if ((testedBy[column] & topics) != 0 && !BitOperations.IsPow2(row[column]))
+                return false;
         return true;
     }
 
@@ -61,9 +72,12 @@ public sealed partial class DecisionTable
         {
             var cells = Vector512.LoadUnsafe(ref columns[movement.Column][0], (nuint)first);
             var still = Vector512.Equals(cells, Vector512.Create((byte)BitOperations.TrailingZeroCount(movement.Unchanged)));
-            if (movement.Unknown != 0) still |= Vector512.Equals(cells, Vector512.Create(Batch.Unknown));
-            if (Vector512.EqualsAll(still, Lanes.AllBitsSet)) continue;
-            for (var left = movement.Topics; left != 0; left &= left - 1) touched[BitOperations.TrailingZeroCount(left)] |= ~still;
+            if (movement.Unknown != 0)
+                still |= Vector512.Equals(cells, Vector512.Create(Batch.Unknown));
+            if (Vector512.EqualsAll(still, Lanes.AllBitsSet))
+                continue;
+            for (var left = movement.Topics; left != 0; left &= left - 1)
+                touched[BitOperations.TrailingZeroCount(left)] |= ~still;
             own |= Vector512.AndNot(Vector512.Create((byte)movement.Own), still);
         }
 
@@ -78,7 +92,8 @@ public sealed partial class DecisionTable
                 unmet = own & Vector512.Create((byte)ownOfTopic[topic]);
             }
 
-            if (Vector512.EqualsAll(here, Lanes.Zero)) continue;
+            if (Vector512.EqualsAll(here, Lanes.Zero))
+                continue;
             var (binds, easiest, hardest, speaks) = Judge(in rule, columns, first);
             binds &= here;
             bound |= binds;
@@ -106,7 +121,8 @@ public sealed partial class DecisionTable
             speaks |= versions[at].Speaks;
         }
 
-        if (Vector512.EqualsAll(binds, Lanes.Zero)) return (binds, best, worst, speaks);
+        if (Vector512.EqualsAll(binds, Lanes.Zero))
+            return (binds, best, worst, speaks);
         for (var at = rule.FirstVersion; at < rule.EndVersion; at++)
         {
             var (easiest, hardest) = JudgeVersion(in versions[at], columns, first);
@@ -118,8 +134,10 @@ public sealed partial class DecisionTable
 
     private (Lanes Best, Lanes Worst) JudgeVersion(ref readonly VersionLine version, byte[][] columns, int first)
     {
-        if (version.Kind == VersionKind.NotRegulated) return (Lanes.Zero, Lanes.Zero);
-        if (version.Kind == VersionKind.NotEstablished) return (Lanes.Zero, Of(Pathway.Prohibited));
+        if (version.Kind == VersionKind.NotRegulated)
+            return (Lanes.Zero, Lanes.Zero);
+        if (version.Kind == VersionKind.NotEstablished)
+            return (Lanes.Zero, Of(Pathway.Prohibited));
         var (best, worst, left, exceeded) = (Of(Pathway.Prohibited), Lanes.Zero, Lanes.AllBitsSet, Lanes.Zero);
         for (var i = version.FirstTier; i < version.EndTier && !Vector512.EqualsAll(left, Lanes.Zero); i++)
         {
@@ -134,13 +152,15 @@ public sealed partial class DecisionTable
 
             best = Vector512.ConditionalSelect(holds, Vector512.Min(best, Of(tier.Pathway)), best);
             worst = Vector512.ConditionalSelect(holds, Vector512.Max(worst, Of(tier.Pathway)), worst);
-            if (!unestablished) left = Vector512.AndNot(left, holds);
+            if (!unestablished)
+                left = Vector512.AndNot(left, holds);
         }
 
         var (least, most) = version.Beyond is { } beyond ? (Of(beyond), Of(beyond)) : (exceeded, Of(Pathway.Prohibited));
         return (
             Vector512.ConditionalSelect(left, Vector512.Min(best, least), best),
-            Vector512.ConditionalSelect(left, Vector512.Max(worst, most), worst));
+            Vector512.ConditionalSelect(left, Vector512.Max(worst, most), worst)
+        );
     }
 
     /// <summary>The rows on which all tests pass; where one of them is never known it is left out and told.</summary>
@@ -156,7 +176,7 @@ public sealed partial class DecisionTable
             }
 
             var (cells, passes) = (Vector512.LoadUnsafe(ref columns[test.Column][0], (nuint)first), Lanes.Zero);
-            for (var left = test.Passes; left != 0;)
+            for (var left = test.Passes; left != 0; )
             {
                 var start = BitOperations.TrailingZeroCount(left);
                 var length = BitOperations.TrailingZeroCount(~(left >> start));

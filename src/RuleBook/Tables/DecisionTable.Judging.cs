@@ -7,8 +7,8 @@ namespace RuleBook.Tables;
 public sealed partial class DecisionTable
 {
     /// <summary>
-    /// The pathways possible for what is known, in one walk of the table and without allocating: one where all is known that the rules ask for and
-    /// established what they say, otherwise from the best to the worst. Topics that the row does not touch are not judged.
+    /// The pathways possible for what is known, in one walk of the table and without allocating: one where all is known that the rules ask
+    /// for and established what they say, otherwise from the best to the worst. Topics that the row does not touch are not judged.
     /// </summary>
     /// <param name="row">A row of this table.</param>
     public Outcome Judge(Row row) => Judge(row.Cells, row.Touched);
@@ -33,18 +33,22 @@ public sealed partial class DecisionTable
             for (var i = 0; i < line.Rules.Length; i++)
             {
                 var told = i < TopicLine.Told;
-                if (told && (may >> i & 1) == 0) continue;
+                if (told && (may >> i & 1) == 0)
+                    continue;
                 ref readonly var rule = ref rules[line.Rules[i]];
-                var result = told && (must >> i & 1) != 0 && rule.VersionColumn == 0
-                    ? Bound(rule.FirstVersion, row, ref watch)
-                    : Judge(in rule, row, ref watch);
-                if (result.Binds == Truth.No) continue;
+                var result =
+                    told && (must >> i & 1) != 0 && rule.VersionColumn == 0
+                        ? Bound(rule.FirstVersion, row, ref watch)
+                        : Judge(in rule, row, ref watch);
+                if (result.Binds == Truth.No)
+                    continue;
                 bound |= result.Binds == Truth.Yes;
                 unmet &= ~result.Speaks;
                 verdict = verdict.And(result.Outcome);
             }
 
-            if (!bound || unmet != 0) verdict = verdict.And(Outcome.Open);
+            if (!bound || unmet != 0)
+                verdict = verdict.And(Outcome.Open);
         }
 
         return verdict;
@@ -69,18 +73,22 @@ public sealed partial class DecisionTable
         where TWatch : struct, IWatch, allows ref struct
     {
         var possible = rule.VersionColumn == 0 ? 1 : row[rule.VersionColumn];
-        if (TWatch.Watches && !BitOperations.IsPow2(possible)) watch.Add(rule.VersionColumn);
+        if (TWatch.Watches && !BitOperations.IsPow2(possible))
+            watch.Add(rule.VersionColumn);
         var (binds, speaks) = (Truth.No, 0ul);
         for (var left = possible; left != 0; left &= left - 1)
         {
             ref readonly var version = ref versions[rule.FirstVersion + BitOperations.TrailingZeroCount(left)];
             var own = All(version.For, row);
-            if (own > binds) binds = own;
-            if (own == Truth.Unknown) Tell(version.For, row, ref watch);
+            if (own > binds)
+                binds = own;
+            if (own == Truth.Unknown)
+                Tell(version.For, row, ref watch);
             speaks |= version.Speaks;
         }
 
-        if (binds == Truth.No) return new RuleResult(Truth.No, Free);
+        if (binds == Truth.No)
+            return new RuleResult(Truth.No, Free);
         var outcome = default(Outcome);
         for (var left = possible; left != 0; left &= left - 1)
         {
@@ -97,15 +105,17 @@ public sealed partial class DecisionTable
         new(Truth.Yes, JudgeVersion(version, row, ref watch)) { Speaks = versions[version].Speaks };
 
     /// <summary>
-    /// The pathways that a version can give. Where nobody has established what holds beyond the tiers, it is more onerous than those exceeded, but
-    /// never for that alone prohibited.
+    /// The pathways that a version can give. Where nobody has established what holds beyond the tiers, it is more onerous than those
+    /// exceeded, but never for that alone prohibited.
     /// </summary>
     internal Outcome JudgeVersion<TWatch>(int at, ReadOnlySpan<ulong> row, ref TWatch watch)
         where TWatch : struct, IWatch, allows ref struct
     {
         ref readonly var version = ref versions[at];
-        if (version.Kind == VersionKind.NotRegulated) return Free;
-        if (version.Kind == VersionKind.NotEstablished) return Outcome.Open;
+        if (version.Kind == VersionKind.NotRegulated)
+            return Free;
+        if (version.Kind == VersionKind.NotEstablished)
+            return Outcome.Open;
         var (best, worst) = (Pathway.Prohibited, Pathway.NoCertificate);
         var exceeded = Pathway.NoCertificate;
         for (var i = version.FirstTier; i < version.EndTier; i++)
@@ -115,15 +125,21 @@ public sealed partial class DecisionTable
             var holds = when == Truth.No ? Truth.No : when.And(All(tier.Within, row));
             if (holds == Truth.No)
             {
-                if (tier.Pathway == Pathway.Prohibited) continue;
-                if (when == Truth.Yes) exceeded = tier.Pathway < Pathway.Approval ? tier.Pathway + 1 : Pathway.Approval;
-                else if (when == Truth.Unknown && version.Beyond is null) Tell(tier.When, row, ref watch);
+                if (tier.Pathway == Pathway.Prohibited)
+                    continue;
+                if (when == Truth.Yes)
+                    exceeded = tier.Pathway < Pathway.Approval ? tier.Pathway + 1 : Pathway.Approval;
+                else if (when == Truth.Unknown && version.Beyond is null)
+                    Tell(tier.When, row, ref watch);
                 continue;
             }
 
-            if (tier.Pathway < best) best = tier.Pathway;
-            if (tier.Pathway > worst) worst = tier.Pathway;
-            if (holds == Truth.Yes) return new Outcome(best, worst);
+            if (tier.Pathway < best)
+                best = tier.Pathway;
+            if (tier.Pathway > worst)
+                worst = tier.Pathway;
+            if (holds == Truth.Yes)
+                return new Outcome(best, worst);
             Tell(tier.When, row, ref watch);
             Tell(tier.Within, row, ref watch);
         }

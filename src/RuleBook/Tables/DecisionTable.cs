@@ -7,8 +7,9 @@ using RuleBook.Units;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// The versions that are in force in a jurisdiction over a span of days, compiled for judging: every bound becomes a set of cells of a column, every
-/// tier a run of tests on columns. Judging compares small integers and allocates nothing; what it gives is what the rules say, exactly.
+/// The versions that are in force in a jurisdiction over a span of days, compiled for judging: every bound becomes a set of cells of a
+/// column, every tier a run of tests on columns. Judging compares small integers and allocates nothing; what it gives is what the rules
+/// say, exactly.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -16,9 +17,9 @@ namespace RuleBook.Tables;
 /// <see cref="TableBook"/>, which keeps them.
 /// </para>
 /// <para>
-/// Truth is three-valued (Kleene's strong logic): a test on a column of which several cells are possible is yes, no or unknown. <see cref="Judge(Row)"/>
-/// walks the table once; where facts lack, the outcome is a range of pathways that is never too narrow, and <see cref="Complete(Row)"/> makes it as
-/// narrow as trying every value of what lacks would.
+/// Truth is three-valued (Kleene's strong logic): a test on a column of which several cells are possible is yes, no or unknown.
+/// <see cref="Judge(Row)"/> walks the table once; where facts lack, the outcome is a range of pathways that is never too narrow, and
+/// <see cref="Complete(Row)"/> makes it as narrow as trying every value of what lacks would.
 /// </para>
 /// </remarks>
 /// <example>
@@ -66,20 +67,37 @@ public sealed partial class DecisionTable
 
     internal DecisionTable(TableBuilder built)
     {
-        (tests, tiers, versions, rules, movements, blank) = (built.Tests, built.Tiers, built.Versions, built.Rules, built.Movements, built.Blank);
-        (Grid, Axes, Inputs, InForce, Topics, Vocabulary) = (built.Grid, built.Axes, built.Inputs, built.InForce, built.Topics, built.Vocabulary);
+        (tests, tiers, versions, rules, movements, blank) = (
+            built.Tests,
+            built.Tiers,
+            built.Versions,
+            built.Rules,
+            built.Movements,
+            built.Blank
+        );
+        (Grid, Axes, Inputs, InForce, Topics, Vocabulary) = (
+            built.Grid,
+            built.Axes,
+            built.Inputs,
+            built.InForce,
+            built.Topics,
+            built.Vocabulary
+        );
         Sums = [.. Axes.Where(axis => axis.Sum.Terms.Length > 0)];
         byName = Inputs.DistinctBy(input => input.Name).ToDictionary(input => input.Name, StringComparer.Ordinal);
         byQuantity = new Dictionary<string, Axis>(built.ByQuantity, StringComparer.Ordinal);
         (names, reads, unknown) = (new string[built.Slots], new RuleReads?[rules.Length], new UnknownMeasure?[built.Slots]);
-        foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure)) names[input.At] = input.Name;
+        foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure))
+            names[input.At] = input.Name;
         RuleIds = [.. InForce.Select(rule => rule.Rule.Id)];
         resolved = [.. InForce.SelectMany(rule => rule.Candidates)];
         (axisOfSlot, absent, absentSteps) = (new Axis?[built.Slots], new ExactRange?[built.Slots], new (HowKnown, long)[built.Slots]);
-        foreach (var axis in Axes.Where(axis => axis.Sum.Terms.Length == 0)) axisOfSlot[axis.Sum.Slot] = axis;
+        foreach (var axis in Axes.Where(axis => axis.Sum.Terms.Length == 0))
+            axisOfSlot[axis.Sum.Slot] = axis;
         foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure))
         {
-            if (Vocabulary.Measures[input.Name].IfAbsent is not { } value) continue;
+            if (Vocabulary.Measures[input.Name].IfAbsent is not { } value)
+                continue;
             absentSteps[input.At] = Grid.Holds(value, out var at) ? (HowKnown.OnGrid, at) : (HowKnown.AsRange, 0);
             absent[input.At] = new ExactRange(Exact.Of(value));
             axisOfSlot[input.At]?.Put(blank, new ExactRange(Exact.Of(value)));
@@ -88,26 +106,30 @@ public sealed partial class DecisionTable
         ownOfTopic = new ulong[Topics.Length];
         foreach (var movement in movements)
             for (var topic = 0; topic < ownOfTopic.Length; topic++)
-                if ((movement.Suggested >> topic & 1) != 0) ownOfTopic[topic] |= movement.Own;
+                if ((movement.Suggested >> topic & 1) != 0)
+                    ownOfTopic[topic] |= movement.Own;
         fitsLanes = ownOfTopic.All(own => own <= byte.MaxValue);
         testedBy = new ulong[blank.Length];
         foreach (var rule in rules)
-            foreach (ref readonly var version in versions.AsSpan(rule.FirstVersion, rule.EndVersion - rule.FirstVersion))
+        foreach (ref readonly var version in versions.AsSpan(rule.FirstVersion, rule.EndVersion - rule.FirstVersion))
+        {
+            Mark(version.For, rule.Topic);
+            foreach (ref readonly var tier in tiers.AsSpan(version.FirstTier, version.EndTier - version.FirstTier))
             {
-                Mark(version.For, rule.Topic);
-                foreach (ref readonly var tier in tiers.AsSpan(version.FirstTier, version.EndTier - version.FirstTier))
-                {
-                    Mark(tier.When, rule.Topic);
-                    Mark(tier.Within, rule.Topic);
-                }
+                Mark(tier.When, rule.Topic);
+                Mark(tier.Within, rule.Topic);
             }
+        }
 
         var everything = built.Blank;
         topics = [.. Enumerable.Range(0, Topics.Length).Select(topic => Line(topic, everything))];
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }
 
-    /// <summary>What can be placed: words about the vehicle, measures and conditions, those on which some rule bears and those that a job can change.</summary>
+    /// <summary>
+    /// What can be placed: words about the vehicle, measures and conditions, those on which some rule bears and those that a job can
+    /// change.
+    /// </summary>
     public ImmutableArray<Input> Inputs { get; }
 
     /// <summary>The topics, in ordinal order.</summary>
@@ -166,10 +188,12 @@ public sealed partial class DecisionTable
     /// <summary>What a job touches: the topics of the rules that read what it moves, and those that the vocabulary names for it.</summary>
     internal Touched Touched(ReadOnlySpan<ulong> row)
     {
-        if (movements.Length == 0) return new Touched((1ul << Topics.Length) - 1, 0);
+        if (movements.Length == 0)
+            return new Touched((1ul << Topics.Length) - 1, 0);
         var (topics, own) = (0ul, 0ul);
         foreach (ref readonly var movement in movements.AsSpan())
-            if (movement.Moves(row)) (topics, own) = (topics | movement.Topics, own | movement.Own);
+            if (movement.Moves(row))
+                (topics, own) = (topics | movement.Topics, own | movement.Own);
         return new Touched(topics, own);
     }
 
@@ -177,7 +201,8 @@ public sealed partial class DecisionTable
     /// <param name="moved">A bit for each of the first 64.</param>
     internal Touched Touched(ulong moved)
     {
-        if (movements.Length == 0) return new Touched((1ul << Topics.Length) - 1, 0);
+        if (movements.Length == 0)
+            return new Touched((1ul << Topics.Length) - 1, 0);
         var (topics, own) = (0ul, 0ul);
         for (; moved != 0; moved &= moved - 1)
         {
@@ -197,7 +222,9 @@ public sealed partial class DecisionTable
     /// <summary>What the versions of a rule ask for; made when first asked.</summary>
     internal RuleReads Reads(int rule) => reads[rule] ??= RuleReads.Of(this, InForce[rule]);
 
-    /// <summary>A measure of which nothing is known and that is part of no sum: the same for every row, and made when first asked.</summary>
+    /// <summary>
+    /// A measure of which nothing is known and that is part of no sum: the same for every row, and made when first asked.
+    /// </summary>
     internal UnknownMeasure Unknown(int slot, Func<UnknownMeasure> make) => unknown[slot] ??= make();
 
     /// <summary>Name of the measure that is kept in a slot.</summary>
@@ -210,8 +237,10 @@ public sealed partial class DecisionTable
         foreach (var test in axis.Within(bounds))
         {
             var possible = row[test.Column];
-            if ((possible & test.Passes) == 0) return Truth.No;
-            if ((possible & ~test.Passes) != 0) truth = Truth.Unknown;
+            if ((possible & test.Passes) == 0)
+                return Truth.No;
+            if ((possible & ~test.Passes) != 0)
+                truth = Truth.Unknown;
         }
 
         return truth;
@@ -236,26 +265,34 @@ public sealed partial class DecisionTable
     {
         int[] own = [.. Enumerable.Range(0, rules.Length).Where(i => rules[i].Topic == topic)];
         int[] told = [.. own.Take(TopicLine.Told)];
-        var columns = told.SelectMany(rule => VersionsOf(rules[rule])).SelectMany(version => TestsOf(version.For).ToArray()).Select(test => test.Column).Distinct();
-        return new TopicLine(own, [.. columns.Select(column => Bindings(told, column, 64 - BitOperations.LeadingZeroCount(everything[column])))]);
+        var columns = told.SelectMany(rule => VersionsOf(rules[rule]))
+            .SelectMany(version => TestsOf(version.For).ToArray())
+            .Select(test => test.Column)
+            .Distinct();
+        return new TopicLine(
+            own,
+            [.. columns.Select(column => Bindings(told, column, 64 - BitOperations.LeadingZeroCount(everything[column])))]
+        );
     }
 
     private RulesByCell Bindings(int[] told, int column, int cells)
     {
         var (some, all) = (new ulong[cells], new ulong[cells]);
         for (var cell = 0; cell < cells; cell++)
-            for (var i = 0; i < told.Length; i++)
+        for (var i = 0; i < told.Length; i++)
+        {
+            var (any, every) = (false, true);
+            foreach (ref readonly var version in VersionsOf(rules[told[i]]).AsSpan())
             {
-                var (any, every) = (false, true);
-                foreach (ref readonly var version in VersionsOf(rules[told[i]]).AsSpan())
-                {
-                    var binds = Binds(in version, column, cell);
-                    (any, every) = (any || binds, every && binds);
-                }
-
-                if (any) some[cell] |= 1ul << i;
-                if (every) all[cell] |= 1ul << i;
+                var binds = Binds(in version, column, cell);
+                (any, every) = (any || binds, every && binds);
             }
+
+            if (any)
+                some[cell] |= 1ul << i;
+            if (every)
+                all[cell] |= 1ul << i;
+        }
 
         return new RulesByCell(column, some, all);
     }
@@ -264,7 +301,8 @@ public sealed partial class DecisionTable
     private bool Binds(in VersionLine version, int column, int cell)
     {
         foreach (ref readonly var test in TestsOf(version.For))
-            if (test.Column == column && (test.Passes >> cell & 1) == 0) return false;
+            if (test.Column == column && (test.Passes >> cell & 1) == 0)
+                return false;
         return true;
     }
 
@@ -272,7 +310,8 @@ public sealed partial class DecisionTable
 
     private void Mark(Tests run, int topic)
     {
-        foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First)) testedBy[test.Column] |= 1ul << topic;
+        foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First))
+            testedBy[test.Column] |= 1ul << topic;
     }
 
     /// <summary>Whether all tests pass.</summary>
@@ -282,8 +321,10 @@ public sealed partial class DecisionTable
         foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First))
         {
             var possible = row[test.Column];
-            if ((possible & test.Passes) == 0) return Truth.No;
-            if ((possible & ~test.Passes) != 0) truth = Truth.Unknown;
+            if ((possible & test.Passes) == 0)
+                return Truth.No;
+            if ((possible & ~test.Passes) != 0)
+                truth = Truth.Unknown;
         }
 
         return truth;
@@ -292,8 +333,10 @@ public sealed partial class DecisionTable
     private void Tell<TWatch>(Tests run, ReadOnlySpan<ulong> row, ref TWatch watch)
         where TWatch : struct, IWatch, allows ref struct
     {
-        if (!TWatch.Watches) return;
+        if (!TWatch.Watches)
+            return;
         foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First))
-            if ((row[test.Column] & ~test.Passes) != 0) watch.Add(test.Column);
+            if ((row[test.Column] & ~test.Passes) != 0)
+                watch.Add(test.Column);
     }
 }

@@ -4,8 +4,8 @@ using Fractions;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// A rational number for comparing and adding: two 64-bit integers compared by 128-bit cross multiplication, and a fraction of any size only where
-/// those do not hold it. Always exact.
+/// A rational number for comparing and adding: two 64-bit integers compared by 128-bit cross multiplication, and a fraction of any size
+/// only where those do not hold it. Always exact.
 /// </summary>
 internal readonly struct Exact : IComparable<Exact>
 {
@@ -26,9 +26,16 @@ internal readonly struct Exact : IComparable<Exact>
 
     private Exact(Fraction value) => large = value;
 
-    public Fraction Value => denominator == 0 ? large is Fraction value ? value : Fraction.Zero : new Fraction(numerator, denominator);
+    public Fraction Value =>
+        denominator == 0
+            ? large is Fraction value
+                ? value
+                : Fraction.Zero
+            : new Fraction(numerator, denominator);
 
-    /// <summary>Whether it is two 32-bit integers: what is multiplied then fits into 64 bits, and so does the sum of two such products.</summary>
+    /// <summary>
+    /// Whether it is two 32-bit integers: what is multiplied then fits into 64 bits, and so does the sum of two such products.
+    /// </summary>
     private bool IsSmall => denominator != 0 && numerator == (int)numerator && denominator == (int)denominator;
 
     public static Exact operator +(in Exact left, in Exact right)
@@ -37,14 +44,17 @@ internal readonly struct Exact : IComparable<Exact>
             return left.denominator == right.denominator
                 ? new Exact(left.numerator + right.numerator, left.denominator)
                 : new Exact(left.numerator * right.denominator + right.numerator * left.denominator, left.denominator * right.denominator);
-        if (left.denominator == 0 || right.denominator == 0) return Of(left.Value + right.Value);
-        return Of((Int128)left.numerator * right.denominator + (Int128)right.numerator * left.denominator, (Int128)left.denominator * right.denominator);
+        if (left.denominator == 0 || right.denominator == 0)
+            return Of(left.Value + right.Value);
+        return Of(
+            (Int128)left.numerator * right.denominator + (Int128)right.numerator * left.denominator,
+            (Int128)left.denominator * right.denominator
+        );
     }
 
-    public static Exact operator *(in Exact left, in Exact right) => left.IsSmall && right.IsSmall
-        ? new Exact(left.numerator * right.numerator, left.denominator * right.denominator)
-        : left.denominator == 0 || right.denominator == 0
-        ? Of(left.Value * right.Value)
+    public static Exact operator *(in Exact left, in Exact right) =>
+        left.IsSmall && right.IsSmall ? new Exact(left.numerator * right.numerator, left.denominator * right.denominator)
+        : left.denominator == 0 || right.denominator == 0 ? Of(left.Value * right.Value)
         : Of((Int128)left.numerator * right.numerator, (Int128)left.denominator * right.denominator);
 
     public static Exact Of(Fraction value)
@@ -58,8 +68,10 @@ internal readonly struct Exact : IComparable<Exact>
     /// <inheritdoc cref="CompareTo(Exact)"/>
     public int CompareTo(in Exact other)
     {
-        if (denominator == other.denominator && denominator != 0) return numerator.CompareTo(other.numerator);
-        if (IsSmall && other.IsSmall) return (numerator * other.denominator).CompareTo(other.numerator * denominator);
+        if (denominator == other.denominator && denominator != 0)
+            return numerator.CompareTo(other.numerator);
+        if (IsSmall && other.IsSmall)
+            return (numerator * other.denominator).CompareTo(other.numerator * denominator);
         return denominator == 0 || other.denominator == 0
             ? Value.CompareTo(other.Value)
             : ((Int128)numerator * other.denominator).CompareTo((Int128)other.numerator * denominator);
@@ -75,12 +87,15 @@ internal readonly struct Exact : IComparable<Exact>
             (over, under) = (over / shared, under / shared);
         }
 
-        return Fits(over) && Fits(under) ? new Exact((long)over, (long)under) : new Exact(new Fraction((BigInteger)over, (BigInteger)under));
+        return Fits(over) && Fits(under)
+            ? new Exact((long)over, (long)under)
+            : new Exact(new Fraction((BigInteger)over, (BigInteger)under));
     }
 
     private static Int128 Divisor(Int128 left, Int128 right)
     {
-        while (right != 0) (left, right) = (right, left % right);
+        while (right != 0)
+            (left, right) = (right, left % right);
         return left;
     }
 

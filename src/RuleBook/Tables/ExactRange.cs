@@ -18,9 +18,7 @@ internal readonly struct ExactRange
         : this(value, value, true, true, false, false) => isPoint = true;
 
     public ExactRange(Exact? low, bool lowOpen, Exact? high, bool highOpen)
-        : this(low ?? default, high ?? default, low is not null, high is not null, lowOpen, highOpen)
-    {
-    }
+        : this(low ?? default, high ?? default, low is not null, high is not null, lowOpen, highOpen) { }
 
     private ExactRange(Exact low, Exact high, bool hasLow, bool hasHigh, bool lowOpen, bool highOpen) =>
         (this.low, this.high, this.hasLow, this.hasHigh, this.lowOpen, this.highOpen) = (low, high, hasLow, hasHigh, lowOpen, highOpen);
@@ -37,22 +35,30 @@ internal readonly struct ExactRange
     /// <summary>Whether anything at all is known.</summary>
     public bool IsKnown => hasLow || hasHigh;
 
-    public static ExactRange operator +(in ExactRange left, in ExactRange right) => left.isPoint && right.isPoint ? new(left.low + right.low) : new(
-        left.hasLow && right.hasLow ? left.low + right.low : default,
-        left.hasHigh && right.hasHigh ? left.high + right.high : default,
-        left.hasLow && right.hasLow,
-        left.hasHigh && right.hasHigh,
-        left.lowOpen || right.lowOpen,
-        left.highOpen || right.highOpen);
+    public static ExactRange operator +(in ExactRange left, in ExactRange right) =>
+        left.isPoint && right.isPoint
+            ? new(left.low + right.low)
+            : new(
+                left.hasLow && right.hasLow ? left.low + right.low : default,
+                left.hasHigh && right.hasHigh ? left.high + right.high : default,
+                left.hasLow && right.hasLow,
+                left.hasHigh && right.hasHigh,
+                left.lowOpen || right.lowOpen,
+                left.highOpen || right.highOpen
+            );
 
     /// <summary>Times a positive factor.</summary>
-    public static ExactRange operator *(in ExactRange range, Exact factor) => range.isPoint ? new(range.low * factor) : new(
-        range.hasLow ? range.low * factor : default,
-        range.hasHigh ? range.high * factor : default,
-        range.hasLow,
-        range.hasHigh,
-        range.lowOpen,
-        range.highOpen);
+    public static ExactRange operator *(in ExactRange range, Exact factor) =>
+        range.isPoint
+            ? new(range.low * factor)
+            : new(
+                range.hasLow ? range.low * factor : default,
+                range.hasHigh ? range.high * factor : default,
+                range.hasLow,
+                range.hasHigh,
+                range.lowOpen,
+                range.highOpen
+            );
 
     public static ExactRange Of(Interval interval) => new(Of(interval.Low), false, Of(interval.High), false);
 
@@ -69,10 +75,13 @@ internal readonly struct ExactRange
         }
 
         var first = hasLow ? axis.Place(low) : 0;
-        if (hasLow && lowOpen && (first & 1) == 1) first++;
-        if (hasLow && hasHigh && !lowOpen && !highOpen && low.CompareTo(high) == 0) return (first, first);
+        if (hasLow && lowOpen && (first & 1) == 1)
+            first++;
+        if (hasLow && hasHigh && !lowOpen && !highOpen && low.CompareTo(high) == 0)
+            return (first, first);
         var last = hasHigh ? axis.Place(high) : axis.Cells - 1;
-        if (hasHigh && highOpen && (last & 1) == 1) last--;
+        if (hasHigh && highOpen && (last & 1) == 1)
+            last--;
         return (first, Math.Max(first, last));
     }
 

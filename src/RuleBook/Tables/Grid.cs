@@ -4,8 +4,9 @@ using Fractions;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// The whole numbers on which a table counts its measures: so many steps to a base unit that every edge of the table and every hundredth of a thousandth
-/// lies on one. What lies on the grid is placed by comparing 64-bit integers; what does not, or is too large, is compared as a fraction. Both are exact.
+/// The whole numbers on which a table counts its measures: so many steps to a base unit that every edge of the table and every hundredth of
+/// a thousandth lies on one. What lies on the grid is placed by comparing 64-bit integers; what does not, or is too large, is compared as a
+/// fraction. Both are exact.
 /// </summary>
 internal readonly struct Grid
 {
@@ -32,7 +33,8 @@ internal readonly struct Grid
         foreach (var value in values)
         {
             whole *= value.Denominator / BigInteger.GreatestCommonDivisor(whole, value.Denominator);
-            if (whole > Finest) return new Grid(Decimals, parts);
+            if (whole > Finest)
+                return new Grid(Decimals, parts);
         }
 
         return new Grid((long)whole, parts);
@@ -66,7 +68,8 @@ internal readonly struct Grid
     public bool Holds(Fraction value, out long at)
     {
         var (over, under) = (value.Numerator, value.Denominator);
-        if (over.GetBitLength() < 63 && under.GetBitLength() < 63) return Holds((long)over, (long)under, out at);
+        if (over.GetBitLength() < 63 && under.GetBitLength() < 63)
+            return Holds((long)over, (long)under, out at);
         at = 0;
         return false;
     }

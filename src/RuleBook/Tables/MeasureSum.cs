@@ -5,7 +5,9 @@ internal sealed record MeasureSum
 {
     /// <param name="name">The measure, with what it is added up from where versions count that differently.</param>
     /// <param name="slot">Where what is stated of it is kept.</param>
-    /// <param name="terms">What it follows from where it is not stated, each times a positive factor; empty where it follows from nothing.</param>
+    /// <param name="terms">
+    /// What it follows from where it is not stated, each times a positive factor; empty where it follows from nothing.
+    /// </param>
     public MeasureSum(string name, int slot, params (MeasureSum Part, int Over, int Under)[] terms)
     {
         (Name, Slot, Terms) = (name, slot, [.. terms.Select(term => new SumTerm(term.Part, term.Over, term.Under))]);

@@ -8,7 +8,15 @@ namespace RuleBook.Tables;
 /// <param name="Topics">The topics that it touches: of the rules that read it, and those that the vocabulary names.</param>
 /// <param name="Suggested">Of these the topics that the vocabulary names.</param>
 /// <param name="Own">Its bit where it asks for a rule of its own; zero otherwise.</param>
-internal readonly record struct Movement(string Measure, int Column, ulong Unchanged, ulong Unknown, ulong Topics, ulong Suggested, ulong Own)
+internal readonly record struct Movement(
+    string Measure,
+    int Column,
+    ulong Unchanged,
+    ulong Unknown,
+    ulong Topics,
+    ulong Suggested,
+    ulong Own
+)
 {
     /// <summary>Whether a row moves it.</summary>
     public bool Moves(ReadOnlySpan<ulong> row) => row[Column] != Unchanged && row[Column] != Unknown;

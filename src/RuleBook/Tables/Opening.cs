@@ -41,8 +41,12 @@ public sealed record Effect(Opening Opening, ImmutableArray<Outcome> Gives)
         for (var i = 0; i < Gives.Length; i++)
         {
             var last = i;
-            while (Opening.Options[i].Cell is not null && last + 1 < Gives.Length && Gives[last + 1] == Gives[i]) last++;
-            yield return (last == i ? Opening.Options[i].Label : Opening.Options[i].Cell!.Through(Opening.Options[last].Cell!).Label, Gives[i]);
+            while (Opening.Options[i].Cell is not null && last + 1 < Gives.Length && Gives[last + 1] == Gives[i])
+                last++;
+            yield return (
+                last == i ? Opening.Options[i].Label : Opening.Options[i].Cell!.Through(Opening.Options[last].Cell!).Label,
+                Gives[i]
+            );
             i = last;
         }
     }

@@ -14,7 +14,8 @@ internal sealed class PredicateTable
     public PredicateTable(Vocabulary vocabulary, IEnumerable<Predicate> predicates)
     {
         var distinct = predicates.Distinct<Predicate>(ReferenceEqualityComparer.Instance).ToArray();
-        for (var i = 0; i < distinct.Length; i++) places[distinct[i]] = i;
+        for (var i = 0; i < distinct.Length; i++)
+            places[distinct[i]] = i;
         table = TableBuilder.Build(vocabulary, [.. distinct.Select(Scope)], []);
     }
 
@@ -29,6 +30,18 @@ internal sealed class PredicateTable
     /// <summary>Whether all tests of a predicate pass.</summary>
     public Truth Holds(Predicate predicate, Row row) => table.Binds(places[predicate], row.Cells);
 
-    private static RuleInForce Scope(Predicate predicate) => RuleInForce.Of(new ResolvedVersion(
-        new Rule("", "", "", [], "", predicate, null, false, [], default), null, null, [], new NotRegulated(""), null, [], [], []));
+    private static RuleInForce Scope(Predicate predicate) =>
+        RuleInForce.Of(
+            new ResolvedVersion(
+                new Rule("", "", "", [], "", predicate, null, false, [], default),
+                null,
+                null,
+                [],
+                new NotRegulated(""),
+                null,
+                [],
+                [],
+                []
+            )
+        );
 }

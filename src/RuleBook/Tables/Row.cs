@@ -5,13 +5,13 @@ using RuleBook.Units;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// What is known of one job, placed into the cells of a table. Meant to be used again for the next job (<see cref="Clear"/>); placing and judging
-/// then allocate nothing. Not safe for several threads at once.
+/// What is known of one job, placed into the cells of a table. Meant to be used again for the next job (<see cref="Clear"/>); placing and
+/// judging then allocate nothing. Not safe for several threads at once.
 /// </summary>
 /// <remarks>
 /// Measures are exact and in base units: mm, kg, L, per cent; a day is its number since 0001-01-01 (<see cref="DateOnly.DayNumber"/>). What
-/// is not set is unknown, but for a measure that is unchanged where a job does not state it (its <c>if-absent</c> in the vocabulary). Tyre lift and
-/// total lift follow from their parts unless they are set themselves; conditions are to be shown unless set.
+/// is not set is unknown, but for a measure that is unchanged where a job does not state it (its <c>if-absent</c> in the vocabulary). Tyre
+/// lift and total lift follow from their parts unless they are set themselves; conditions are to be shown unless set.
 /// </remarks>
 public sealed class Row
 {
@@ -28,7 +28,12 @@ public sealed class Row
     {
         Table = table;
         cells = new ulong[table.Width];
-        (how, steps, ranges, changed) = (new HowKnown[table.Slots], new long[table.Slots], new ExactRange[table.Slots], new int[table.Slots]);
+        (how, steps, ranges, changed) = (
+            new HowKnown[table.Slots],
+            new long[table.Slots],
+            new ExactRange[table.Slots],
+            new int[table.Slots]
+        );
         changes = changed.Length;
         Clear();
     }
@@ -41,7 +46,8 @@ public sealed class Row
     {
         get
         {
-            if (sums) AddUp();
+            if (sums)
+                AddUp();
             return cells;
         }
     }
@@ -51,7 +57,8 @@ public sealed class Row
     {
         get
         {
-            if (sums) AddUp();
+            if (sums)
+                AddUp();
             return Table.Movements.Length > 64 ? Table.Touched(cells) : Table.Touched(moved);
         }
     }
@@ -61,9 +68,11 @@ public sealed class Row
     {
         Table.Blank.CopyTo(cells);
         if (changes == changed.Length)
-            for (var slot = 0; slot < how.Length; slot++) MakeAbsent(slot);
+            for (var slot = 0; slot < how.Length; slot++)
+                MakeAbsent(slot);
         else
-            foreach (var slot in changed.AsSpan(0, changes)) MakeAbsent(slot);
+            foreach (var slot in changed.AsSpan(0, changes))
+                MakeAbsent(slot);
         (changes, sums, moved) = (0, true, 0);
     }
 
@@ -73,37 +82,50 @@ public sealed class Row
     {
         var at = 0;
         var words = input.Words.AsSpan();
-        while (at < words.Length && words[at] != word) at++;
-        if (at == words.Length || input.Kind != InputKind.Word) throw new ArgumentException($"'{word}' is not one of the words of '{input.Name}'", nameof(word));
+        while (at < words.Length && words[at] != word)
+            at++;
+        if (at == words.Length || input.Kind != InputKind.Word)
+            throw new ArgumentException($"'{word}' is not one of the words of '{input.Name}'", nameof(word));
         cells[input.At] = 1ul << at;
     }
 
     /// <summary>Sets a measure, in base units.</summary>
     public void Set(Input input, Fraction value) => Set(Of(input, InputKind.Measure), value);
 
-    /// <summary>Sets a measure to <paramref name="numerator"/> / <paramref name="denominator"/> base units; the quickest way to place one.</summary>
+    /// <summary>
+    /// Sets a measure to <paramref name="numerator"/> / <paramref name="denominator"/> base units; the quickest way to place one.
+    /// </summary>
     /// <param name="input">The measure.</param>
     /// <param name="numerator">Any number.</param>
     /// <param name="denominator">Positive.</param>
     public void Set(Input input, long numerator, long denominator = 1)
     {
         var slot = Of(input, InputKind.Measure);
-        if (Table.Grid.Holds(numerator, denominator, out var at)) SetSteps(slot, at);
-        else Set(slot, new ExactRange(new Exact(numerator, denominator)));
+        if (Table.Grid.Holds(numerator, denominator, out var at))
+            SetSteps(slot, at);
+        else
+            Set(slot, new ExactRange(new Exact(numerator, denominator)));
     }
 
-    /// <summary>Sets what is known of a measure: both ends included, a missing end unbounded. Where both are missing nothing is known of it, and a sum follows from its parts.</summary>
+    /// <summary>
+    /// Sets what is known of a measure: both ends included, a missing end unbounded. Where both are missing nothing is known of it, and a
+    /// sum follows from its parts.
+    /// </summary>
     public void Set(Input input, Interval known) => Set(Of(input, InputKind.Measure), ExactRange.Of(known));
 
     /// <summary>Sets whether a condition is met; null where it is still to be shown.</summary>
-    public void Set(Input input, bool? met) => cells[Of(input, InputKind.Condition)] = met is false ? DecisionTable.NotMet : DecisionTable.MetOrToShow;
+    public void Set(Input input, bool? met) =>
+        cells[Of(input, InputKind.Condition)] = met is false ? DecisionTable.NotMet : DecisionTable.MetOrToShow;
 
     /// <summary>Makes an input unknown, whatever it was.</summary>
     public void Forget(Input input)
     {
-        if (input.Kind == InputKind.Word) cells[input.At] = Table.Blank[input.At];
-        else if (input.Kind == InputKind.Measure) Set(input, Interval.Anything);
-        else Set(input, (bool?)null);
+        if (input.Kind == InputKind.Word)
+            cells[input.At] = Table.Blank[input.At];
+        else if (input.Kind == InputKind.Measure)
+            Set(input, Interval.Anything);
+        else
+            Set(input, (bool?)null);
     }
 
     /// <summary>Puts all that a job makes known, in place of what was set before.</summary>
@@ -114,15 +136,20 @@ public sealed class Row
             switch (input.Kind)
             {
                 case InputKind.Word:
-                    if (facts.Words.TryGetValue(input.Name, out var word)) cells[input.At] = input.Words.IndexOf(word) is >= 0 and var at ? 1ul << at : 0;
+                    if (facts.Words.TryGetValue(input.Name, out var word))
+                        cells[input.At] = input.Words.IndexOf(word) is >= 0 and var at ? 1ul << at : 0;
                     break;
                 case InputKind.Measure:
-                    if (!facts.Measures.TryGetValue(input.Name, out var derived)) SetRange(input.At, ExactRange.Anything, HowKnown.Not);
-                    else if (derived.Value.Exact is { } exact) Set(input.At, exact);
-                    else SetRange(input.At, ExactRange.Of(derived.Value), HowKnown.AsRange);
+                    if (!facts.Measures.TryGetValue(input.Name, out var derived))
+                        SetRange(input.At, ExactRange.Anything, HowKnown.Not);
+                    else if (derived.Value.Exact is { } exact)
+                        Set(input.At, exact);
+                    else
+                        SetRange(input.At, ExactRange.Of(derived.Value), HowKnown.AsRange);
                     break;
                 default:
-                    if (!facts.Shown.IsEmpty && facts.Shown.TryGetValue(input.Name, out var met) && !met) cells[input.At] = DecisionTable.NotMet;
+                    if (!facts.Shown.IsEmpty && facts.Shown.TryGetValue(input.Name, out var met) && !met)
+                        cells[input.At] = DecisionTable.NotMet;
                     break;
             }
     }
@@ -148,20 +175,24 @@ public sealed class Row
     /// <summary>What is known of a measure, added up where it follows from others.</summary>
     internal ExactRange Known(MeasureSum sum)
     {
-        if (Stated(sum.Slot) is { } stated) return stated;
-        if (sum.Terms.Length == 0) return ExactRange.Anything;
+        if (Stated(sum.Slot) is { } stated)
+            return stated;
+        if (sum.Terms.Length == 0)
+            return ExactRange.Anything;
         var known = new ExactRange(new Exact(0));
-        foreach (var term in sum.Terms) known += Known(term.Part) * term.Factor;
+        foreach (var term in sum.Terms)
+            known += Known(term.Part) * term.Factor;
         return known;
     }
 
     /// <summary>What was set of a measure; null where nothing was.</summary>
-    internal ExactRange? Stated(int slot) => how[slot] switch
-    {
-        HowKnown.Not => null,
-        HowKnown.OnGrid => new ExactRange(Table.Grid.Value(steps[slot])),
-        _ => ranges[slot],
-    };
+    internal ExactRange? Stated(int slot) =>
+        how[slot] switch
+        {
+            HowKnown.Not => null,
+            HowKnown.OnGrid => new ExactRange(Table.Grid.Value(steps[slot])),
+            _ => ranges[slot],
+        };
 
     /// <summary>Whether the measure itself was set.</summary>
     internal bool IsStated(MeasureSum sum) => how[sum.Slot] != HowKnown.Not;
@@ -171,24 +202,30 @@ public sealed class Row
 
     private void Set(int slot, Fraction value)
     {
-        if (Table.Grid.Holds(value, out var at)) SetSteps(slot, at);
-        else Set(slot, new ExactRange(Exact.Of(value)));
+        if (Table.Grid.Holds(value, out var at))
+            SetSteps(slot, at);
+        else
+            Set(slot, new ExactRange(Exact.Of(value)));
     }
 
     private void SetRange(int slot, in ExactRange known, HowKnown stated)
     {
         Change(slot, stated);
         ranges[slot] = known;
-        if (Table.AxisOf(slot) is { } axis) Put(axis, known);
+        if (Table.AxisOf(slot) is { } axis)
+            Put(axis, known);
     }
 
     private void SetSteps(int slot, long at)
     {
         Change(slot, HowKnown.OnGrid);
         steps[slot] = at;
-        if (Table.AxisOf(slot) is not { } axis) return;
-        if (axis.IsOnGrid) Put(axis, at);
-        else Put(axis, new ExactRange(Table.Grid.Value(at)));
+        if (Table.AxisOf(slot) is not { } axis)
+            return;
+        if (axis.IsOnGrid)
+            Put(axis, at);
+        else
+            Put(axis, new ExactRange(Table.Grid.Value(at)));
     }
 
     private void Put(Axis axis, long at)
@@ -205,12 +242,14 @@ public sealed class Row
 
     private void Move(Axis axis)
     {
-        if (axis.Movement is >= 0 and < 64 and var at) moved = moved & ~(1ul << at) | (Table.Movements[at].Moves(cells) ? 1ul << at : 0);
+        if (axis.Movement is >= 0 and < 64 and var at)
+            moved = moved & ~(1ul << at) | (Table.Movements[at].Moves(cells) ? 1ul << at : 0);
     }
 
     private void Change(int slot, HowKnown stated)
     {
-        if (changes < changed.Length) changed[changes++] = slot;
+        if (changes < changed.Length)
+            changed[changes++] = slot;
         how[slot] = stated;
         sums = true;
     }
@@ -218,14 +257,17 @@ public sealed class Row
     private void MakeAbsent(int slot)
     {
         (how[slot], steps[slot]) = Table.AbsentSteps(slot);
-        if (how[slot] == HowKnown.AsRange) ranges[slot] = Table.Absent(slot)!.Value;
+        if (how[slot] == HowKnown.AsRange)
+            ranges[slot] = Table.Absent(slot)!.Value;
     }
 
     private void AddUp()
     {
         foreach (var axis in Table.Sums)
-            if (axis.IsOnGrid && AddUp(axis.Sum, out var at)) Put(axis, at);
-            else Put(axis, Known(axis.Sum));
+            if (axis.IsOnGrid && AddUp(axis.Sum, out var at))
+                Put(axis, at);
+            else
+                Put(axis, Known(axis.Sum));
         sums = false;
     }
 
@@ -233,11 +275,13 @@ public sealed class Row
     private bool AddUp(MeasureSum sum, out long at)
     {
         at = steps[sum.Slot];
-        if (how[sum.Slot] != HowKnown.Not) return how[sum.Slot] == HowKnown.OnGrid;
+        if (how[sum.Slot] != HowKnown.Not)
+            return how[sum.Slot] == HowKnown.OnGrid;
         at = 0;
         foreach (ref readonly var term in sum.Terms.AsSpan())
         {
-            if (!AddUp(term.Part, out var part)) return false;
+            if (!AddUp(term.Part, out var part))
+                return false;
             at += term.Under == 1 ? part * term.Over : part * term.Over / term.Under;
         }
 

@@ -18,7 +18,9 @@ internal sealed record RuleInForce(Rule Rule, ImmutableArray<ResolvedVersion> Ca
     /// <summary>The versions that some days bring in, each once.</summary>
     public static RuleInForce On(Book book, Rule rule, ImmutableArray<DateOnly> days)
     {
-        var found = days.SelectMany(day => Resolver.Resolve(book, rule, day).Select(version => (version, day))).DistinctBy(pair => Identity(pair.version)).ToArray();
+        var found = days.SelectMany(day => Resolver.Resolve(book, rule, day).Select(version => (version, day)))
+            .DistinctBy(pair => Identity(pair.version))
+            .ToArray();
         return new RuleInForce(rule, [.. found.Select(pair => pair.version)], [.. found.Select(pair => pair.day)]);
     }
 
@@ -26,5 +28,6 @@ internal sealed record RuleInForce(Rule Rule, ImmutableArray<ResolvedVersion> Ca
         (version.From, version.Until, string.Join(' ', version.Adopted.Select(Taken)));
 
     /// <summary>Which version an adoption takes over; one that moves takes over the same on many days.</summary>
-    private static (string, DateOnly?, string?, string?) Taken(AdoptionStep step) => (step.Rule, step.Moving ? null : step.AsOf, step.From?.Text, step.Until?.Text);
+    private static (string, DateOnly?, string?, string?) Taken(AdoptionStep step) =>
+        (step.Rule, step.Moving ? null : step.AsOf, step.From?.Text, step.Until?.Text);
 }

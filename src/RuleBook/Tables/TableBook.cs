@@ -10,8 +10,8 @@ using RuleBook.Units;
 namespace RuleBook.Tables;
 
 /// <summary>
-/// The decision tables of a book. Each is compiled when it is first asked for and then kept: one for a jurisdiction and a stretch of days on which the
-/// same versions are in force. Safe for any number of threads.
+/// The decision tables of a book. Each is compiled when it is first asked for and then kept: one for a jurisdiction and a stretch of days
+/// on which the same versions are in force. Safe for any number of threads.
 /// </summary>
 public sealed class TableBook
 {
@@ -44,13 +44,18 @@ public sealed class TableBook
     /// <summary>The tables of a book, the same whenever it is asked.</summary>
     public static TableBook Of(Book book) => Known.GetValue(book, static book => new TableBook(book));
 
-    /// <summary>The rules of modification of a jurisdiction as on a day: all three days of a job (work, certification, inspection) are that day.</summary>
+    /// <summary>
+    /// The rules of modification of a jurisdiction as on a day: all three days of a job (work, certification, inspection) are that day.
+    /// </summary>
     /// <param name="jurisdiction">Id or alias.</param>
     /// <param name="day">The day.</param>
     /// <exception cref="ArgumentException">The book has no such jurisdiction.</exception>
-    public DecisionTable Table(string jurisdiction, DateOnly day) => Table(
-        book.Jurisdiction(jurisdiction) ?? throw new ArgumentException($"the book has no jurisdiction '{jurisdiction}'", nameof(jurisdiction)),
-        JobDates.On(day));
+    public DecisionTable Table(string jurisdiction, DateOnly day) =>
+        Table(
+            book.Jurisdiction(jurisdiction)
+                ?? throw new ArgumentException($"the book has no jurisdiction '{jurisdiction}'", nameof(jurisdiction)),
+            JobDates.On(day)
+        );
 
     /// <summary>Whether the rule of a version binds a vehicle of which some facts are known.</summary>
     public Truth Binds(ResolvedVersion version, FactSet facts)
@@ -69,18 +74,25 @@ public sealed class TableBook
         Table(place, dates, byRoad ? Kind.UseByRoad : Kind.Use, decidedBy);
 
     /// <summary>
-    /// The version as found on the days of a job: what is adopted as amended is looked up on the day that decides, and the table is the same on many.
+    /// The version as found on the days of a job: what is adopted as amended is looked up on the day that decides, and the table is the
+    /// same on many.
     /// </summary>
     internal ResolvedVersion AsOn(VersionOnRow judged, JobDates dates, Jurisdiction place)
     {
         var rule = judged.Table.InForce[judged.Rule];
-        if (judged.Version.Adopted is not [{ Moving: true }, ..]) return judged.Version;
+        if (judged.Version.Adopted is not [{ Moving: true }, ..])
+            return judged.Version;
         var days = edges.GetOrAdd(rule.Rule.Jurisdiction, _ => DayEdges.Of(book, book.Jurisdiction(rule.Rule.Jurisdiction)!.Rules));
         var stretch = Stretch(days, rule.Days[judged.At - judged.Table.Rules[judged.Rule].FirstVersion]);
         var asOf = dates.For(rule.Rule.DecidedBy ?? place.DecidedBy).FirstOrDefault(day => Stretch(days, day) == stretch, dates.Latest);
         return judged.Version with
         {
-            Adopted = [.. judged.Version.Adopted.Select((step, i) => judged.Version.Adopted.Take(i + 1).All(each => each.Moving) ? step with { AsOf = asOf } : step)],
+            Adopted =
+            [
+                .. judged.Version.Adopted.Select(
+                    (step, i) => judged.Version.Adopted.Take(i + 1).All(each => each.Moving) ? step with { AsOf = asOf } : step
+                ),
+            ],
         };
     }
 
@@ -96,19 +108,28 @@ public sealed class TableBook
         var days = edges.GetOrAdd(rule.Id, _ => DayEdges.Of(book, [rule]));
         return ofRules.GetOrAdd(
             (rule.Id, Stretch(days, day)),
-            _ => TableBuilder.Build(book.Vocabulary, [RuleInForce.On(book, rule, [day])], []));
+            _ => TableBuilder.Build(book.Vocabulary, [RuleInForce.On(book, rule, [day])], [])
+        );
     }
 
     /// <summary>The vehicles that schemes serve and cautions are for, in a jurisdiction and the nation above it.</summary>
-    internal PredicateTable Scopes(Jurisdiction place) => scopes.GetOrAdd(place.Id, _ =>
-    {
-        var both = new[] { place, place.Within is { } nation ? book.Jurisdiction(nation) : null }.OfType<Jurisdiction>().ToArray();
-        return new PredicateTable(
-            book.Vocabulary,
-            both.SelectMany(each => each.Schemes.Select(scheme => scheme.For).Concat(each.Cautions.Select(caution => caution.When))));
-    });
+    internal PredicateTable Scopes(Jurisdiction place) =>
+        scopes.GetOrAdd(
+            place.Id,
+            _ =>
+            {
+                var both = new[] { place, place.Within is { } nation ? book.Jurisdiction(nation) : null }.OfType<Jurisdiction>().ToArray();
+                return new PredicateTable(
+                    book.Vocabulary,
+                    both.SelectMany(each => each.Schemes.Select(scheme => scheme.For).Concat(each.Cautions.Select(caution => caution.When)))
+                );
+            }
+        );
 
-    /// <summary>The first and the last day of the stretch around a day on which the same versions are in force in a place; an end that is open is null.</summary>
+    /// <summary>
+    /// The first and the last day of the stretch around a day on which the same versions are in force in a place; an end that is open is
+    /// null.
+    /// </summary>
     internal (DateOnly? First, DateOnly? Last) Span(Jurisdiction place, DateOnly day)
     {
         var days = edges.GetOrAdd(place.Id, _ => DayEdges.Of(book, place.Rules));
@@ -118,7 +139,8 @@ public sealed class TableBook
 
     private static int Stretch(ImmutableArray<DateOnly> edges, DateOnly? day)
     {
-        if (day is not { } known) return -2;
+        if (day is not { } known)
+            return -2;
         var at = edges.BinarySearch(known);
         return at < 0 ? ~at - 1 : at;
     }
@@ -126,15 +148,29 @@ public sealed class TableBook
     private DecisionTable Table(Jurisdiction place, JobDates dates, Kind kind, Jurisdiction? decidedBy = null)
     {
         var days = edges.GetOrAdd(place.Id, _ => DayEdges.Of(book, place.Rules));
-        var key = new Key(place.Id, kind, (decidedBy ?? place).DecidedBy, Stretch(days, dates.Work), Stretch(days, dates.Certification), Stretch(days, dates.Inspection));
-        return tables.TryGetValue(key, out var known) ? known : tables.GetOrAdd(key, TableBuilder.Build(
-            book.Vocabulary,
-            [
-                .. place.Rules.Where(rule => Is(rule, kind))
-                    .OrderBy(rule => kind == Kind.Modification ? rule.Id : "", StringComparer.Ordinal)
-                    .Select(rule => RuleInForce.On(book, rule, dates.For(rule.DecidedBy ?? key.DecidedBy))),
-            ],
-            kind == Kind.Modification ? moving.Value : movingInUse.Value));
+        var key = new Key(
+            place.Id,
+            kind,
+            (decidedBy ?? place).DecidedBy,
+            Stretch(days, dates.Work),
+            Stretch(days, dates.Certification),
+            Stretch(days, dates.Inspection)
+        );
+        return tables.TryGetValue(key, out var known)
+            ? known
+            : tables.GetOrAdd(
+                key,
+                TableBuilder.Build(
+                    book.Vocabulary,
+                    [
+                        .. place
+                            .Rules.Where(rule => Is(rule, kind))
+                            .OrderBy(rule => kind == Kind.Modification ? rule.Id : "", StringComparer.Ordinal)
+                            .Select(rule => RuleInForce.On(book, rule, dates.For(rule.DecidedBy ?? key.DecidedBy))),
+                    ],
+                    kind == Kind.Modification ? moving.Value : movingInUse.Value
+                )
+            );
     }
 
     private bool Is(Rule rule, Kind kind)

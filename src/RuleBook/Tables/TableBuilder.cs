@@ -60,7 +60,9 @@ internal sealed class TableBuilder
     /// <summary>Compiles a table.</summary>
     /// <param name="vocabulary">The words.</param>
     /// <param name="inForce">The rules, in ordinal order of their ids.</param>
-    /// <param name="moving">The measures that a job can move, with what they touch by the vocabulary; empty where only single rules are judged.</param>
+    /// <param name="moving">
+    /// The measures that a job can move, with what they touch by the vocabulary; empty where only single rules are judged.
+    /// </param>
     public static DecisionTable Build(Vocabulary vocabulary, ImmutableArray<RuleInForce> inForce, ImmutableArray<Moving> moving)
     {
         var builder = new TableBuilder(vocabulary, inForce) { Moved = moving };
@@ -70,36 +72,63 @@ internal sealed class TableBuilder
 
     private void Build()
     {
-        Topics = [.. InForce.Select(rule => rule.Rule.Topic).Concat(Moved.SelectMany(moving => moving.Suggested)).Distinct().Order(StringComparer.Ordinal)];
-        foreach (var moving in Moved) Edge(moving.Measure.Name, [], moving.Unchanged);
+        Topics =
+        [
+            .. InForce
+                .Select(rule => rule.Rule.Topic)
+                .Concat(Moved.SelectMany(moving => moving.Suggested))
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
+        foreach (var moving in Moved)
+            Edge(moving.Measure.Name, [], moving.Unchanged);
         foreach (var version in InForce.SelectMany(rule => rule.Candidates))
-            foreach (var (name, bounds) in version.Bounded())
-                foreach (var bound in new[] { bounds.Lower, bounds.Upper }.OfType<Bound>())
-                    Edge(name, version.Parts, bound.Value);
-        foreach (var (measure, parts) in quantities.Values) Sum(measure, parts);
+        foreach (var (name, bounds) in version.Bounded())
+        foreach (var bound in new[] { bounds.Lower, bounds.Upper }.OfType<Bound>())
+            Edge(name, version.Parts, bound.Value);
+        foreach (var (measure, parts) in quantities.Values)
+            Sum(measure, parts);
         Grid = Grid.Of(
             edges.Values.SelectMany(set => set).Concat(slots.Keys.Select(name => Vocabulary.Measures[name].IfAbsent).OfType<Fraction>()),
-            sums.Values.Aggregate(1, (all, sum) => Grid.Common(all, sum.Parts)));
+            sums.Values.Aggregate(1, (all, sum) => Grid.Common(all, sum.Parts))
+        );
         foreach (var (key, (measure, parts)) in quantities)
         {
             var axis = new Axis(measure, Sum(measure, parts), edges[key], Grid, blank.Count);
             axes[key] = axis;
-            for (var i = 0; i < axis.Columns; i++) blank.Add(axis.All(i));
+            for (var i = 0; i < axis.Columns; i++)
+                blank.Add(axis.All(i));
         }
 
         Axes = [.. axes.Values];
-        foreach (var name in InForce.SelectMany(rule => rule.Candidates).SelectMany(version => version.WordTests()).Select(test => test.Fact).Distinct()) AddWord(name);
-        foreach (var moving in Moved.Where(moving => moving.Own && !moving.Suggested.IsEmpty)) own[moving.Measure.Name] = 1ul << own.Count;
+        foreach (
+            var name in InForce
+                .SelectMany(rule => rule.Candidates)
+                .SelectMany(version => version.WordTests())
+                .Select(test => test.Fact)
+                .Distinct()
+        )
+            AddWord(name);
+        foreach (var moving in Moved.Where(moving => moving.Own && !moving.Suggested.IsEmpty))
+            own[moving.Measure.Name] = 1ul << own.Count;
         Rules = [.. InForce.Select(Line)];
-        var read = InForce.Select(rule => (Topic: 1ul << Topics.IndexOf(rule.Rule.Topic), Names: rule.Candidates.SelectMany(version => version.Reads()).ToHashSet())).ToArray();
-        Movements = [.. Moved.Select(moving => Movement(moving, read.Where(rule => rule.Names.Contains(moving.Measure.Name)).Aggregate(0ul, (all, rule) => all | rule.Topic)))];
-        for (var i = 0; i < Movements.Length; i++) axes[Key(Movements[i].Measure, [])].Movement = i;
-        Inputs =
+        var read = InForce
+            .Select(rule =>
+                (Topic: 1ul << Topics.IndexOf(rule.Rule.Topic), Names: rule.Candidates.SelectMany(version => version.Reads()).ToHashSet())
+            )
+            .ToArray();
+        Movements =
         [
-            .. words.Values,
-            .. slots.Select(slot => new Input(slot.Key, InputKind.Measure, [], slot.Value)),
-            .. conditions.Values,
+            .. Moved.Select(moving =>
+                Movement(
+                    moving,
+                    read.Where(rule => rule.Names.Contains(moving.Measure.Name)).Aggregate(0ul, (all, rule) => all | rule.Topic)
+                )
+            ),
         ];
+        for (var i = 0; i < Movements.Length; i++)
+            axes[Key(Movements[i].Measure, [])].Movement = i;
+        Inputs = [.. words.Values, .. slots.Select(slot => new Input(slot.Key, InputKind.Measure, [], slot.Value)), .. conditions.Values];
     }
 
     private void Edge(string measure, ImmutableArray<string> parts, Fraction value)
@@ -115,26 +144,30 @@ internal sealed class TableBuilder
     }
 
     /// <summary>A measure, with what it is added up from where versions count that differently.</summary>
-    public static string Key(string measure, ImmutableArray<string> parts) => measure == FactSet.TotalLift ? $"{measure} {string.Join(' ', parts)}" : measure;
+    public static string Key(string measure, ImmutableArray<string> parts) =>
+        measure == FactSet.TotalLift ? $"{measure} {string.Join(' ', parts)}" : measure;
 
     private MeasureSum Sum(string measure, ImmutableArray<string> parts)
     {
         var key = Key(measure, parts);
-        if (sums.TryGetValue(key, out var known)) return known;
+        if (sums.TryGetValue(key, out var known))
+            return known;
         (MeasureSum, int, int)[] terms = measure switch
         {
             FactSet.TyreLift => [(Sum(FactSet.TyreGrowth, []), 1, 2)],
             FactSet.TotalLift => [.. parts.Select(part => (Sum(part, parts), 1, 1))],
             _ => [],
         };
-        if (!slots.TryGetValue(measure, out var slot)) slots[measure] = slot = slots.Count;
+        if (!slots.TryGetValue(measure, out var slot))
+            slots[measure] = slot = slots.Count;
         return sums[key] = new MeasureSum(key, slot, terms);
     }
 
     private void AddWord(string fact)
     {
         var values = Vocabulary.Facts[fact].Values;
-        if (values.Length > 64) throw new NotSupportedException($"'{fact}' can be more than 64 words");
+        if (values.Length > 64)
+            throw new NotSupportedException($"'{fact}' can be more than 64 words");
         words[fact] = new Input(fact, InputKind.Word, values, blank.Count);
         blank.Add(ulong.MaxValue >> (64 - values.Length));
     }
@@ -144,13 +177,15 @@ internal sealed class TableBuilder
         var column = 0;
         if (rule.Candidates.Length > 1)
         {
-            if (rule.Candidates.Length > 64) throw new NotSupportedException($"more than 64 versions of '{rule.Rule.Id}' may be in force");
+            if (rule.Candidates.Length > 64)
+                throw new NotSupportedException($"more than 64 versions of '{rule.Rule.Id}' may be in force");
             column = blank.Count;
             blank.Add(ulong.MaxValue >> (64 - rule.Candidates.Length));
         }
 
         var first = versions.Count;
-        foreach (var version in rule.Candidates) versions.Add(Line(version));
+        foreach (var version in rule.Candidates)
+            versions.Add(Line(version));
         return new RuleLine(Topics.IndexOf(rule.Rule.Topic), first, versions.Count, column);
     }
 
@@ -158,14 +193,20 @@ internal sealed class TableBuilder
     {
         var bind = Run(version.Rule.For.Tests.SelectMany(test => Of(test, version)));
         var stated = version.Content as Stated;
-        var lines = (stated?.Tiers ?? []).Select(tier => new TierLine(
-            tier.Pathway,
-            Run(tier.When.Tests.SelectMany(test => Of(test, version))),
-            Run(tier.Provided.Select(Of).Concat(tier.Limits.SelectMany(limit => Of(limit, version)))))).ToArray();
+        var lines = (stated?.Tiers ?? [])
+            .Select(tier => new TierLine(
+                tier.Pathway,
+                Run(tier.When.Tests.SelectMany(test => Of(test, version))),
+                Run(tier.Provided.Select(Of).Concat(tier.Limits.SelectMany(limit => Of(limit, version))))
+            ))
+            .ToArray();
         var from = tiers.Count;
         tiers.AddRange(lines);
         var speaks = own.Where(pair => version.Speaks(pair.Key)).Aggregate(0ul, (all, pair) => all | pair.Value);
-        var kind = stated is not null ? VersionKind.Stated : version.Content is NotRegulated ? VersionKind.NotRegulated : VersionKind.NotEstablished;
+        var kind =
+            stated is not null ? VersionKind.Stated
+            : version.Content is NotRegulated ? VersionKind.NotRegulated
+            : VersionKind.NotEstablished;
         return new VersionLine(kind, bind, from, tiers.Count, stated?.Beyond, speaks);
     }
 
@@ -178,19 +219,22 @@ internal sealed class TableBuilder
 
     private IEnumerable<Test> Of(FactTest test, ResolvedVersion version)
     {
-        if (test.Bounds is { } bounds) return axes[Key(test.Fact, version.Parts)].Within(bounds);
+        if (test.Bounds is { } bounds)
+            return axes[Key(test.Fact, version.Parts)].Within(bounds);
         var (word, passes) = (words[test.Fact], 0ul);
         for (var i = 0; i < word.Words.Length; i++)
-            if (test.OneOf.Contains(word.Words[i])) passes |= 1ul << i;
+            if (test.OneOf.Contains(word.Words[i]))
+                passes |= 1ul << i;
         return [new Test((ushort)word.At, passes)];
     }
 
-    private IEnumerable<Test> Of(Limit limit, ResolvedVersion version) => limit.Kind switch
-    {
-        LimitKind.None => [],
-        LimitKind.NotEstablished => [new Test(0, 1)],
-        _ => axes[Key(limit.Measure, version.Parts)].Within(limit.Bounds!),
-    };
+    private IEnumerable<Test> Of(Limit limit, ResolvedVersion version) =>
+        limit.Kind switch
+        {
+            LimitKind.None => [],
+            LimitKind.NotEstablished => [new Test(0, 1)],
+            _ => axes[Key(limit.Measure, version.Parts)].Within(limit.Bounds!),
+        };
 
     private Test Of(string condition)
     {
@@ -209,7 +253,13 @@ internal sealed class TableBuilder
         var (column, unchanged) = axis.At(Exact.Of(moving.Unchanged));
         var suggested = moving.Suggested.Aggregate(0ul, (all, topic) => all | 1ul << Topics.IndexOf(topic));
         return new Movement(
-            moving.Measure.Name, axis.Column + column, unchanged, moving.OnlyKnown ? axis.All(column) : 0,
-            read | suggested, suggested, own.GetValueOrDefault(moving.Measure.Name));
+            moving.Measure.Name,
+            axis.Column + column,
+            unchanged,
+            moving.OnlyKnown ? axis.All(column) : 0,
+            read | suggested,
+            suggested,
+            own.GetValueOrDefault(moving.Measure.Name)
+        );
     }
 }

@@ -11,8 +11,8 @@ internal readonly record struct TopicLine(int[] Rules, RulesByCell[] Bindings)
     public const int Told = 64;
 
     /// <summary>
-    /// Of its first rules those of which some version may bind for what is known, and those of which all versions do, a bit each: a few words of bits
-    /// instead of the tests of every rule.
+    /// Of its first rules those of which some version may bind for what is known, and those of which all versions do, a bit each: a few
+    /// words of bits instead of the tests of every rule.
     /// </summary>
     public (ulong May, ulong Must) Bind(ReadOnlySpan<ulong> row)
     {

@@ -37,8 +37,11 @@ internal sealed class UnknownMeasure(Measure measure, int slot, ImmutableArray<C
     private readonly ExactRange[] ranges =
     [
         .. cells.Select(cell => new ExactRange(
-            cell.Lower is { } lower ? Exact.Of(lower.Value) : null, cell.Lower is { Closed: false },
-            cell.Upper is { } upper ? Exact.Of(upper.Value) : null, cell.Upper is { Closed: false })),
+            cell.Lower is { } lower ? Exact.Of(lower.Value) : null,
+            cell.Lower is { Closed: false },
+            cell.Upper is { } upper ? Exact.Of(upper.Value) : null,
+            cell.Upper is { Closed: false }
+        )),
     ];
 
     public override int Count => ranges.Length;

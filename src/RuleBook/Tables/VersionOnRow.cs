@@ -30,18 +30,20 @@ internal readonly record struct VersionOnRow(DecisionTable Table, Row Row, int R
     public Truth When(Tier tier) => Table.When(At, IndexOf(tier), Row.Cells);
 
     /// <summary>Whether a limit is kept; unknown where it is not established.</summary>
-    public Truth Holds(Limit limit) => limit.Kind switch
-    {
-        LimitKind.None => Truth.Yes,
-        LimitKind.NotEstablished => Truth.Unknown,
-        _ => DecisionTable.Holds(Table.AxisOf(limit.Measure, Version.Parts), limit.Bounds!, Row.Cells),
-    };
+    public Truth Holds(Limit limit) =>
+        limit.Kind switch
+        {
+            LimitKind.None => Truth.Yes,
+            LimitKind.NotEstablished => Truth.Unknown,
+            _ => DecisionTable.Holds(Table.AxisOf(limit.Measure, Version.Parts), limit.Bounds!, Row.Cells),
+        };
 
     private int IndexOf(Tier tier)
     {
         var tiers = ((Stated)Version.Content).Tiers;
         for (var i = 0; i < tiers.Length; i++)
-            if (ReferenceEquals(tiers[i], tier)) return i;
+            if (ReferenceEquals(tiers[i], tier))
+                return i;
         throw new ArgumentException("a tier of another version", nameof(tier));
     }
 }

@@ -15,9 +15,7 @@ internal struct NoWatch : IWatch
 {
     public static bool Watches => false;
 
-    public readonly void Add(int column)
-    {
-    }
+    public readonly void Add(int column) { }
 }
 
 /// <summary>Notices whether an answer hangs on anything that could become known.</summary>

@@ -4,7 +4,9 @@ using RuleBook.Law;
 
 namespace RuleBook.Telling;
 
-/// <summary>Names the alternatives among the tiers of one pathway: <c>A suspension lift and growth in tyre diameter</c>, <c>B body lift alone</c>.</summary>
+/// <summary>
+/// Names the alternatives among the tiers of one pathway: <c>A suspension lift and growth in tyre diameter</c>, <c>B body lift alone</c>.
+/// </summary>
 public static class Alternatives
 {
     /// <summary>Letter and name of a tier; empty where its pathway has no other tier that this vehicle can take.</summary>
@@ -12,7 +14,8 @@ public static class Alternatives
     /// <param name="tier">One of the tiers of its version.</param>
     public static string Of(Finding finding, Tier tier)
     {
-        if (finding.Version.Content is not Stated stated) return "";
+        if (finding.Version.Content is not Stated stated)
+            return "";
         var others = finding.Closed.Where(closed => !closed.Facts.IsEmpty).Select(closed => closed.Tier).ToHashSet();
         Tier[] same = [.. stated.Tiers.Where(each => each.Pathway == tier.Pathway && !others.Contains(each))];
         var at = Array.IndexOf(same, tier);
@@ -31,13 +34,18 @@ public static class Alternatives
                 .Select(limit => title(limit.Measure))
                 .Distinct(),
         ];
-        return open switch { [] => "within other limits", [var one] => $"{one} alone", [.. var first, var last] => $"{string.Join(", ", first)} and {last}" };
+        return open switch
+        {
+            [] => "within other limits",
+            [var one] => $"{one} alone",
+            [.. var first, var last] => $"{string.Join(", ", first)} and {last}",
+        };
     }
 
     private static string Name(Tier tier, Finding finding)
     {
-        var titles = finding.Limits
-            .Concat(finding.Closed.SelectMany(closed => closed.Limits))
+        var titles = finding
+            .Limits.Concat(finding.Closed.SelectMany(closed => closed.Limits))
             .GroupBy(check => check.Measure.Name)
             .ToDictionary(same => same.Key, same => same.First().Measure.Title);
         return Name(tier.Limits, measure => titles.GetValueOrDefault(measure, measure.Replace('-', ' ')));

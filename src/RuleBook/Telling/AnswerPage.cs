@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace RuleBook.Telling;
 
 /// <summary>
-/// Where an answer is written: a console, a web page. Text is shown as it is, never as markup, so that every writer says the same sentences.
+/// Where an answer is written: a console, a web page. Text is shown as it is, never as markup, so that every writer says the same
+/// sentences.
 /// </summary>
 public abstract class AnswerPage
 {

@@ -10,7 +10,9 @@ using RuleBook.Units;
 namespace RuleBook.Telling;
 
 /// <summary>Writes an assessment as JSON: the same bytes for the same book, job and day, on the command line and in the page.</summary>
-/// <remarks>The shape is described by <c>schema/assessment.schema.json</c>. Numbers are rounded to six decimals for the reader; they decide nothing.</remarks>
+/// <remarks>
+/// The shape is described by <c>schema/assessment.schema.json</c>. Numbers are rounded to six decimals for the reader; they decide nothing.
+/// </remarks>
 public static class AssessmentJson
 {
     private static void Category(Utf8JsonWriter json, CategoryChange change)
@@ -26,18 +28,20 @@ public static class AssessmentJson
     /// <summary>One assessment, indented, ending with a line feed.</summary>
     /// <param name="assessment">The answer.</param>
     /// <param name="remedies">What would mend the job; null where nobody looked.</param>
-    public static string Write(Assessment assessment, IReadOnlyCollection<Remedy>? remedies = null) => JsonText.Write(json => Write(json, assessment, remedies));
+    public static string Write(Assessment assessment, IReadOnlyCollection<Remedy>? remedies = null) =>
+        JsonText.Write(json => Write(json, assessment, remedies));
 
     /// <summary>The same job in several jurisdictions; the shape is described by <c>schema/across.schema.json</c>.</summary>
     /// <param name="assessments">An answer each.</param>
     /// <param name="registeredIn">Id of the jurisdiction whose rules decide.</param>
-    public static string Write(IEnumerable<Assessment> assessments, string registeredIn) => JsonText.Write(json =>
-    {
-        json.WriteStartObject();
-        json.WriteString("registered-in", registeredIn);
-        json.List("answers", assessments, each => Write(json, each, null));
-        json.WriteEndObject();
-    });
+    public static string Write(IEnumerable<Assessment> assessments, string registeredIn) =>
+        JsonText.Write(json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("registered-in", registeredIn);
+            json.List("answers", assessments, each => Write(json, each, null));
+            json.WriteEndObject();
+        });
 
     private static void Write(Utf8JsonWriter json, Assessment assessment, IReadOnlyCollection<Remedy>? remedies)
     {
@@ -45,9 +49,16 @@ public static class AssessmentJson
         json.WriteString("job", assessment.Job);
         json.WriteString("headline", Headlines.Word(assessment.Headline));
         json.List("blockers", assessment.Blockers, blocker => BlockerJson.Write(json, blocker));
-        json.WriteString("verdict", assessment.Verdict is { } verdict ? Wording.Of(verdict) : assessment.JudgesNothing ? "nothing-to-judge" : "undecided");
-        if (assessment.JudgesNothing) json.Texts("between", []);
-        else json.Between(assessment.Between);
+        json.WriteString(
+            "verdict",
+            assessment.Verdict is { } verdict ? Wording.Of(verdict)
+                : assessment.JudgesNothing ? "nothing-to-judge"
+                : "undecided"
+        );
+        if (assessment.JudgesNothing)
+            json.Texts("between", []);
+        else
+            json.Between(assessment.Between);
         json.Texts("loads-not-judged", assessment.LoadsNotJudged);
         json.List("not-judged", assessment.NotJudged, each => Write(json, each));
         json.WriteString("jurisdiction", assessment.Jurisdiction);
@@ -62,27 +73,37 @@ public static class AssessmentJson
         json.List("roads", assessment.Roads, road => Write(json, road));
         json.List("undecided", assessment.Undecided, effect => Write(json, effect));
         json.List("not-established", assessment.Gaps, gap => Write(json, gap));
-        json.List("warnings", assessment.Warnings, warning =>
-        {
-            json.WriteStartObject();
-            json.WriteString("code", warning.Code);
-            json.WriteString("at", warning.Mark.ToString());
-            json.WriteString("what", warning.Text);
-            json.WriteString("tip", warning.Tip);
-            json.WriteEndObject();
-        });
+        json.List(
+            "warnings",
+            assessment.Warnings,
+            warning =>
+            {
+                json.WriteStartObject();
+                json.WriteString("code", warning.Code);
+                json.WriteString("at", warning.Mark.ToString());
+                json.WriteString("what", warning.Text);
+                json.WriteString("tip", warning.Tip);
+                json.WriteEndObject();
+            }
+        );
         Part(json, "category", assessment.Category, Category);
         Part(json, "masses", assessment.Masses, MassJson.Write);
         Part(json, "heights", assessment.Heights, HeightJson.Write);
         Part(json, "tyres", assessment.Tyres, TyreJson.Write);
         json.WritePropertyName("certification");
-        if (assessment.Certification is { } certification) Write(json, certification);
-        else json.WriteNullValue();
-        if (!assessment.Held.IsEmpty) json.List("held", assessment.Held, paper => HeldText.Write(json, paper));
+        if (assessment.Certification is { } certification)
+            Write(json, certification);
+        else
+            json.WriteNullValue();
+        if (!assessment.Held.IsEmpty)
+            json.List("held", assessment.Held, paper => HeldText.Write(json, paper));
         json.WritePropertyName("weakest-evidence");
-        if (assessment.WeakestEvidence is { } weakest) Write(json, weakest);
-        else json.WriteNullValue();
-        if (remedies is not null) json.List("remedies", remedies, remedy => RemedyJson.Write(json, remedy));
+        if (assessment.WeakestEvidence is { } weakest)
+            Write(json, weakest);
+        else
+            json.WriteNullValue();
+        if (remedies is not null)
+            json.List("remedies", remedies, remedy => RemedyJson.Write(json, remedy));
         json.Texts("cautions", assessment.Cautions);
         json.WriteEndObject();
     }
@@ -91,8 +112,10 @@ public static class AssessmentJson
         where T : class
     {
         json.WritePropertyName(name);
-        if (part is null) json.WriteNullValue();
-        else write(json, part);
+        if (part is null)
+            json.WriteNullValue();
+        else
+            write(json, part);
     }
 
     private static void Write(Utf8JsonWriter json, KnownMeasure known)
@@ -129,7 +152,8 @@ public static class AssessmentJson
         json.WriteString("fact", effect.Opening.Name);
         json.WriteString("kind", effect.Opening.Kind.ToString().ToLowerInvariant());
         json.WriteStartObject("gives");
-        foreach (var (label, outcome) in effect.Merged()) json.WriteString(label, Wording.Of(outcome));
+        foreach (var (label, outcome) in effect.Merged())
+            json.WriteString(label, Wording.Of(outcome));
         json.WriteEndObject();
         json.WriteEndObject();
     }
@@ -155,7 +179,16 @@ public static class AssessmentJson
         json.Texts("issued", certification.Papers);
         json.Texts("before-work", certification.Steps.Where(step => step.BeforeWork).Select(step => step.Text));
         json.Texts("steps", certification.Steps.Select(step => step.Text));
-        json.WriteString("may-certify", certification.MayCertify switch { null => null, Truth.Yes => "yes", Truth.No => "no", _ => "not-established" });
+        json.WriteString(
+            "may-certify",
+            certification.MayCertify switch
+            {
+                null => null,
+                Truth.Yes => "yes",
+                Truth.No => "no",
+                _ => "not-established",
+            }
+        );
         json.WriteString("why", certification.Why);
         json.WriteString("reregistering", version.Reregistering);
         json.Texts("not-established", version.NotEstablished);

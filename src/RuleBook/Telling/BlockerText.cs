@@ -10,36 +10,46 @@ namespace RuleBook.Telling;
 public static class BlockerText
 {
     /// <summary>The sentence.</summary>
-    public static string Sentence(Blocker blocker) => blocker.Kind switch
-    {
-        BlockerKind.OverRating => $"{Over(blocker)} over {blocker.What}{When(blocker)} ({OfLimit(blocker)})",
-        BlockerKind.RefusedRating => $"{Over(blocker)} over {blocker.What} as it is now{When(blocker)} ({OfLimit(blocker)}); the higher one asked for does not count",
-        BlockerKind.NotCertifiable => $"{blocker.What} not certifiable: {Over(blocker)} over what the {blocker.LimitWhat} carry together ({OfLimit(blocker)})",
-        BlockerKind.RuleOfUse when blocker.Past.IsEmpty => $"forbidden by a rule of use: {blocker.What}",
-        BlockerKind.RuleOfUse => $"past a rule of use, {Wording.WithinSentence(blocker.What)}: {Lacking(blocker.Past)}",
-        BlockerKind.NotJudged => $"not judged: no rule in the book speaks of the {blocker.What}",
-        _ => blocker.Why ?? blocker.What,
-    };
+    public static string Sentence(Blocker blocker) =>
+        blocker.Kind switch
+        {
+            BlockerKind.OverRating => $"{Over(blocker)} over {blocker.What}{When(blocker)} ({OfLimit(blocker)})",
+            BlockerKind.RefusedRating =>
+                $"{Over(blocker)} over {blocker.What} as it is now{When(blocker)} ({OfLimit(blocker)}); the higher one asked for does not count",
+            BlockerKind.NotCertifiable =>
+                $"{blocker.What} not certifiable: {Over(blocker)} over what the {blocker.LimitWhat} carry together ({OfLimit(blocker)})",
+            BlockerKind.RuleOfUse when blocker.Past.IsEmpty => $"forbidden by a rule of use: {blocker.What}",
+            BlockerKind.RuleOfUse => $"past a rule of use, {Wording.WithinSentence(blocker.What)}: {Lacking(blocker.Past)}",
+            BlockerKind.NotJudged => $"not judged: no rule in the book speaks of the {blocker.What}",
+            _ => blocker.Why ?? blocker.What,
+        };
 
     /// <summary>All that nobody judged in one sentence; none where there is nothing.</summary>
-    public static IEnumerable<string> NotJudged(IReadOnlyCollection<Blocker> blockers) => blockers.Count == 0
-        ? []
-        : [$"not judged, no rule in the book speaks of it: {string.Join(", ", blockers.Select(blocker => blocker.What))}"];
+    public static IEnumerable<string> NotJudged(IReadOnlyCollection<Blocker> blockers) =>
+        blockers.Count == 0
+            ? []
+            : [$"not judged, no rule in the book speaks of it: {string.Join(", ", blockers.Select(blocker => blocker.What))}"];
 
     /// <summary>The same where the subject was named just before: how much, when.</summary>
-    public static string Short(Blocker blocker) => blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating
-        ? $"{Over(blocker)} over{When(blocker)}"
-        : Sentence(blocker);
+    public static string Short(Blocker blocker) =>
+        blocker.Kind is BlockerKind.OverRating or BlockerKind.RefusedRating ? $"{Over(blocker)} over{When(blocker)}" : Sentence(blocker);
 
     /// <summary>What each way lacks, and what all of them lack once.</summary>
     private static string Lacking(ImmutableArray<ClosedTier> ways)
     {
-        var everywhere = ways.Length == 1 ? [] : ways.Select(way => way.Conditions.AsEnumerable()).Aggregate((all, each) => all.Intersect(each)).ToArray();
-        return string.Join("; or ", ways.Select(way => string.Join(", ", way.Limits.Select(Phrases.Limit).Concat(NotMet(way.Conditions.Except(everywhere))))).Where(text => text.Length > 0))
-            + string.Concat(NotMet(everywhere).Select(text => $"; also {text}"));
+        var everywhere =
+            ways.Length == 1
+                ? []
+                : ways.Select(way => way.Conditions.AsEnumerable()).Aggregate((all, each) => all.Intersect(each)).ToArray();
+        return string.Join(
+                "; or ",
+                ways.Select(way => string.Join(", ", way.Limits.Select(Phrases.Limit).Concat(NotMet(way.Conditions.Except(everywhere)))))
+                    .Where(text => text.Length > 0)
+            ) + string.Concat(NotMet(everywhere).Select(text => $"; also {text}"));
     }
 
-    private static IEnumerable<string> NotMet(IEnumerable<Term> conditions) => conditions.Select(condition => $"not met: {condition.Title}");
+    private static IEnumerable<string> NotMet(IEnumerable<Term> conditions) =>
+        conditions.Select(condition => $"not met: {condition.Title}");
 
     private static string Over(Blocker blocker) => $"{(blocker.AtLeast ? "at least " : "")}{Figures(blocker).Apart} {blocker.Unit!.Symbol}";
 
@@ -50,22 +60,25 @@ public static class BlockerText
         return $"{figures.Value} of {figures.Limit} kg";
     }
 
-    private static string OfLimit(Blocker blocker) => $"{Figures(blocker).Value} of {Figures(blocker).Limit} {blocker.Unit!.Symbol}{Close(blocker)}";
+    private static string OfLimit(Blocker blocker) =>
+        $"{Figures(blocker).Value} of {Figures(blocker).Limit} {blocker.Unit!.Symbol}{Close(blocker)}";
 
-    private static string Close(Blocker blocker) => blocker.TooCloseWithin is { } band
-        ? $", too close to call: weighed to within {Numbers.Show(band / blocker.Unit!.ToBase)} {blocker.Unit.Symbol}"
-        : "";
+    private static string Close(Blocker blocker) =>
+        blocker.TooCloseWithin is { } band
+            ? $", too close to call: weighed to within {Numbers.Show(band / blocker.Unit!.ToBase)} {blocker.Unit.Symbol}"
+            : "";
 
     private static Precisely Figures(Blocker blocker) =>
         Precisely.Of(blocker.Value!.Value / blocker.Unit!.ToBase, blocker.Limit!.Value / blocker.Unit.ToBase);
 
-    private static string When(Blocker blocker) => blocker.State switch
-    {
-        null => "",
-        "unladen" => " before anybody gets in",
-        "planned" => " when hitched",
-        "weighed" => " as weighed, hitched",
-        "weighed-alone" => " as weighed",
-        var state => $" when {state}",
-    };
+    private static string When(Blocker blocker) =>
+        blocker.State switch
+        {
+            null => "",
+            "unladen" => " before anybody gets in",
+            "planned" => " when hitched",
+            "weighed" => " as weighed, hitched",
+            "weighed-alone" => " as weighed",
+            var state => $" when {state}",
+        };
 }

@@ -10,13 +10,14 @@ public static class EditionWords
     public static string Of(NewsKind kind) => EditionReader.Kinds[(int)kind];
 
     /// <summary>A kind of news as a heading.</summary>
-    public static string Heading(NewsKind kind) => kind switch
-    {
-        NewsKind.Corrected => "Past answers corrected",
-        NewsKind.Law => "Answers that change",
-        NewsKind.Evidence => "Better evidence, same answers",
-        _ => "The tool",
-    };
+    public static string Heading(NewsKind kind) =>
+        kind switch
+        {
+            NewsKind.Corrected => "Past answers corrected",
+            NewsKind.Law => "Answers that change",
+            NewsKind.Evidence => "Better evidence, same answers",
+            _ => "The tool",
+        };
 
     /// <summary>News with the kind of its consequence and where it concerns somebody.</summary>
     public static string Sentence(News news) => $"{Heading(news.Kind)}: {Told(news)}";

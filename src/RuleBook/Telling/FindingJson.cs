@@ -18,14 +18,18 @@ internal static class FindingJson
         json.WriteString("from", version.From?.Text);
         json.WriteString("until", version.Until?.Text);
         json.WriteBoolean("in-force-is-certain", finding.Certain);
-        json.List("adopted", version.Adopted, step =>
-        {
-            json.WriteStartObject();
-            json.WriteString("rule", step.Rule);
-            json.WriteString("as-of", AssessmentJson.Day(step.AsOf));
-            json.WriteString("kind", step.Moving ? "moving" : "fixed");
-            json.WriteEndObject();
-        });
+        json.List(
+            "adopted",
+            version.Adopted,
+            step =>
+            {
+                json.WriteStartObject();
+                json.WriteString("rule", step.Rule);
+                json.WriteString("as-of", AssessmentJson.Day(step.AsOf));
+                json.WriteString("kind", step.Moving ? "moving" : "fixed");
+                json.WriteEndObject();
+            }
+        );
         json.WriteString("pathway", finding.Outcome.Decided ? Wording.Of(finding.Outcome.Best) : null);
         json.Between(finding.Outcome);
         json.WriteString("tier", finding.Tier?.Name);
@@ -35,13 +39,17 @@ internal static class FindingJson
         json.WriteString("alternative", finding.Tier is { } own ? Alternatives.Of(finding, own) : "");
         var reason = finding.Reason;
         json.List("closed", finding.Closed, closed => Write(json, finding, closed, reason.Contains(closed)));
-        json.List("conditions", finding.Conditions, condition =>
-        {
-            json.WriteStartObject();
-            json.WriteString("condition", condition.Condition.Name);
-            json.WriteString("state", Wording.Condition(condition.State));
-            json.WriteEndObject();
-        });
+        json.List(
+            "conditions",
+            finding.Conditions,
+            condition =>
+            {
+                json.WriteStartObject();
+                json.WriteString("condition", condition.Condition.Name);
+                json.WriteString("state", Wording.Condition(condition.State));
+                json.WriteEndObject();
+            }
+        );
         json.WritePropertyName("indication");
         if (finding.Indication is { } indication)
         {
@@ -69,13 +77,17 @@ internal static class FindingJson
         json.WriteBoolean("reason", reason);
         json.List("limits", closed.Limits, check => Write(json, finding.Version, check));
         json.Texts("conditions", closed.Conditions.Select(condition => condition.Name));
-        json.List("facts", closed.Facts, fact =>
-        {
-            json.WriteStartObject();
-            json.WriteString("title", fact.Title);
-            json.WriteString("is", fact.Is);
-            json.WriteEndObject();
-        });
+        json.List(
+            "facts",
+            closed.Facts,
+            fact =>
+            {
+                json.WriteStartObject();
+                json.WriteString("title", fact.Title);
+                json.WriteString("is", fact.Is);
+                json.WriteEndObject();
+            }
+        );
         json.WriteEndObject();
     }
 
@@ -86,11 +98,20 @@ internal static class FindingJson
         json.WriteString("tier", check.Tier.Name);
         json.WriteString("measure", check.Measure.Name);
         json.Range(check.Value, unit);
-        json.WriteString("kind", check.Limit.Kind switch { LimitKind.Bounded => "limit", LimitKind.None => "none", _ => "not-established" });
+        json.WriteString(
+            "kind",
+            check.Limit.Kind switch
+            {
+                LimitKind.Bounded => "limit",
+                LimitKind.None => "none",
+                _ => "not-established",
+            }
+        );
         json.Number("limit", check.Bound?.Value, unit);
         json.WriteString("bound", check.Bound is { } bound ? Words(bound, check.IsUpper) : null);
         json.WriteString("unit", unit.Symbol);
-        if (check.Bound?.Written is { } written && written.Unit != unit) json.WriteString("written", written.ToString());
+        if (check.Bound?.Written is { } written && written.Unit != unit)
+            json.WriteString("written", written.ToString());
         json.Number("margin", check.Margin, unit);
         if (check.Guarded is { } guarded)
         {
@@ -98,17 +119,26 @@ internal static class FindingJson
             json.WriteString("measurement", Wording.Of(guarded.Conformity));
         }
 
-        json.WriteString("holds", check.Holds switch { Truth.Yes => "yes", Truth.No => "no", _ => "unknown" });
+        json.WriteString(
+            "holds",
+            check.Holds switch
+            {
+                Truth.Yes => "yes",
+                Truth.No => "no",
+                _ => "unknown",
+            }
+        );
         json.Standing(version.Evidence.Of(check.Tier, check.Limit));
         json.WriteEndObject();
     }
 
     /// <summary>The word of the data for an end of a range.</summary>
-    internal static string Words(Bound bound, bool upper) => (upper, bound.Closed) switch
-    {
-        (true, true) => "at-most",
-        (true, false) => "under",
-        (false, true) => "at-least",
-        _ => "over",
-    };
+    internal static string Words(Bound bound, bool upper) =>
+        (upper, bound.Closed) switch
+        {
+            (true, true) => "at-most",
+            (true, false) => "under",
+            (false, true) => "at-least",
+            _ => "over",
+        };
 }

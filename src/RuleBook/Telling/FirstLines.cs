@@ -17,20 +17,28 @@ public static class FirstLines
     {
         var place = $"{assessment.JurisdictionName}, {Phrases.Day(assessment.On)}";
         var blockers = assessment.Blockers.IsEmpty ? null : $"NOT AS PLANNED: {Blockers(assessment)}.";
-        if (blockers is not null && assessment.Headline != Headline.Prohibited) yield return blockers;
+        if (blockers is not null && assessment.Headline != Headline.Prohibited)
+            yield return blockers;
         yield return assessment.Headline switch
         {
             Headline.NothingToJudge => $"Nothing to judge: no change to the vehicle is stated{Weighed(assessment)}. {place}.",
-            Headline.Blocked when assessment.JudgesNothing => $"No change to the vehicle is stated that a rule in the book could judge{Weighed(assessment)}. {place}.",
+            Headline.Blocked when assessment.JudgesNothing =>
+                $"No change to the vehicle is stated that a rule in the book could judge{Weighed(assessment)}. {place}.",
             Headline.Blocked => $"The modification itself: {Pathway(assessment)}{Weighed(assessment)}. {place}.",
             _ => $"{Phrases.Sentence(Pathway(assessment))}{Weighed(assessment)}. {place}.",
         };
-        if (blockers is not null && assessment.Headline == Headline.Prohibited) yield return blockers;
-        foreach (var warning in assessment.Warnings.Take(2)) yield return $"Check the job: {warning.Text} ({warning.Mark}).";
-        if (assessment.Category is { } change) yield return $"{Phrases.Sentence(Category(change))}.";
-        foreach (var caution in assessment.Foremost) yield return caution;
-        if (Underrated(assessment) is { Length: > 0 } tyres) yield return $"Tyres fitted carry less than the axle rating: {string.Join(", ", tyres)}; load no further than they carry.";
-        if (Known(assessment, today) is { } known) yield return known;
+        if (blockers is not null && assessment.Headline == Headline.Prohibited)
+            yield return blockers;
+        foreach (var warning in assessment.Warnings.Take(2))
+            yield return $"Check the job: {warning.Text} ({warning.Mark}).";
+        if (assessment.Category is { } change)
+            yield return $"{Phrases.Sentence(Category(change))}.";
+        foreach (var caution in assessment.Foremost)
+            yield return caution;
+        if (Underrated(assessment) is { Length: > 0 } tyres)
+            yield return $"Tyres fitted carry less than the axle rating: {string.Join(", ", tyres)}; load no further than they carry.";
+        if (Known(assessment, today) is { } known)
+            yield return known;
         if (!assessment.OfUseOpen.IsEmpty)
             yield return $"Rules of use left open: {string.Join("; ", assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct())}.";
         if (!assessment.LoadsNotJudged.IsEmpty)
@@ -38,71 +46,91 @@ public static class FirstLines
     }
 
     /// <summary>The pathway with the reason why it is no easier one, or with what is left; what would decide where it is open.</summary>
-    private static string Pathway(Assessment assessment) => assessment.Verdict switch
-    {
-        null => $"undecided: {Opening(assessment)}",
-        Law.Pathway.Prohibited => $"not allowed{Because(assessment, "")}",
-        var verdict when TooClose(assessment) is { } close => $"{Phrases.Pathway(verdict.Value)}, but too close to call: {close}",
-        Law.Pathway.NoCertificate => $"allowed without a certificate{Left(assessment)}",
-        var verdict => $"{Phrases.Pathway(verdict.Value)}{Because(assessment, verdict == Law.Pathway.Certificate ? "without one: " : "without it: ")}",
-    };
+    private static string Pathway(Assessment assessment) =>
+        assessment.Verdict switch
+        {
+            null => $"undecided: {Opening(assessment)}",
+            Law.Pathway.Prohibited => $"not allowed{Because(assessment, "")}",
+            var verdict when TooClose(assessment) is { } close => $"{Phrases.Pathway(verdict.Value)}, but too close to call: {close}",
+            Law.Pathway.NoCertificate => $"allowed without a certificate{Left(assessment)}",
+            var verdict =>
+                $"{Phrases.Pathway(verdict.Value)}{Because(assessment, verdict == Law.Pathway.Certificate ? "without one: " : "without it: ")}",
+        };
 
     /// <summary>What closed the last pathway that was open, of the rule that decides.</summary>
-    public static string? Reason(Assessment assessment) => assessment.Findings
-        .Where(finding => finding.Outcome.Worst == assessment.Between.Worst)
-        .Select(finding => Reasons(finding).FirstOrDefault())
-        .OfType<string>()
-        .FirstOrDefault();
+    public static string? Reason(Assessment assessment) =>
+        assessment
+            .Findings.Where(finding => finding.Outcome.Worst == assessment.Between.Worst)
+            .Select(finding => Reasons(finding).FirstOrDefault())
+            .OfType<string>()
+            .FirstOrDefault();
 
     /// <summary>What closed the last pathway that was open, a sentence for each thing.</summary>
-    internal static IEnumerable<string> Reasons(Finding finding) => finding.Reason.SelectMany(closed => closed.Conditions
-        .Select(condition => $"condition not met: {condition.Title}")
-        .Concat(closed.Limits.Select(Phrases.Limit))
-        .Concat(closed.Facts.Select(fact => $"{fact.Title}: {fact.Is}")));
+    internal static IEnumerable<string> Reasons(Finding finding) =>
+        finding.Reason.SelectMany(closed =>
+            closed
+                .Conditions.Select(condition => $"condition not met: {condition.Title}")
+                .Concat(closed.Limits.Select(Phrases.Limit))
+                .Concat(closed.Facts.Select(fact => $"{fact.Title}: {fact.Is}"))
+        );
 
     private static string Because(Assessment assessment, string without) => Reason(assessment) is { } reason ? $" ({without}{reason})" : "";
 
     /// <summary>The limit with the least left of those that the job uses.</summary>
-    private static string Left(Assessment assessment) => TightestLimits.Of(assessment)
-        .Select(check => $", {LimitPhrases.Figures(check).Apart} {check.Measure.Unit.Symbol} left ({check.Measure.Title})")
-        .FirstOrDefault("");
+    private static string Left(Assessment assessment) =>
+        TightestLimits
+            .Of(assessment)
+            .Select(check => $", {LimitPhrases.Figures(check).Apart} {check.Measure.Unit.Symbol} left ({check.Measure.Title})")
+            .FirstOrDefault("");
 
-    private static string? TooClose(Assessment assessment) => assessment.Findings
-        .SelectMany(finding => finding.Limits.Concat(finding.Exceeded))
-        .Where(check => check.Guarded is { Conformity: Conformity.TooCloseToCall })
-        .Select(check => $"{Phrases.Limit(check)}, measured to within {Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}")
-        .FirstOrDefault();
+    private static string? TooClose(Assessment assessment) =>
+        assessment
+            .Findings.SelectMany(finding => finding.Limits.Concat(finding.Exceeded))
+            .Where(check => check.Guarded is { Conformity: Conformity.TooCloseToCall })
+            .Select(check => $"{Phrases.Limit(check)}, measured to within {Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}")
+            .FirstOrDefault();
 
     /// <summary>The weighed mass that is nearest to a rating that it may have passed unseen; one that has passed it is a blocker.</summary>
-    private static string Weighed(Assessment assessment) => (assessment.Masses?.TooClose ?? [])
-        .Where(close => close.Check.Holds)
-        .OrderBy(close => close.Check.MarginKg)
-        .Select(close => $"; too close to call: {BlockerText.OfLimit(close.Check)} for {LoadSubjects.Noun(close.Check.Subject)}, weighed to within {MassText.Kg(close.Check.GuardKg)} kg")
-        .FirstOrDefault("");
+    private static string Weighed(Assessment assessment) =>
+        (assessment.Masses?.TooClose ?? [])
+            .Where(close => close.Check.Holds)
+            .OrderBy(close => close.Check.MarginKg)
+            .Select(close =>
+                $"; too close to call: {BlockerText.OfLimit(close.Check)} for {LoadSubjects.Noun(close.Check.Subject)}, weighed to within {MassText.Kg(close.Check.GuardKg)} kg"
+            )
+            .FirstOrDefault("");
 
-    private static string Opening(Assessment assessment) => assessment switch
-    {
-        _ when assessment.Undecided.Any(effect => effect.Gives.Any(outcome => outcome.Decided)) => $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below decides" : "questions below decide")}",
-        _ when assessment.Gaps.FirstOrDefault(gap => assessment.Undecided.IsEmpty || !MayBeForOthers(assessment, gap)) is { } gap => $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
-        { Gaps.IsEmpty: false } => $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below narrows" : "questions below narrow")} it",
-        _ => Range(assessment),
-    };
+    private static string Opening(Assessment assessment) =>
+        assessment switch
+        {
+            _ when assessment.Undecided.Any(effect => effect.Gives.Any(outcome => outcome.Decided)) =>
+                $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below decides" : "questions below decide")}",
+            _ when assessment.Gaps.FirstOrDefault(gap => assessment.Undecided.IsEmpty || !MayBeForOthers(assessment, gap)) is { } gap =>
+                $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
+            { Gaps.IsEmpty: false } =>
+                $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below narrows" : "questions below narrow")} it",
+            _ => Range(assessment),
+        };
 
     /// <summary>Whether what nobody has established is of a rule that may be none for this vehicle.</summary>
     private static bool MayBeForOthers(Assessment assessment, Gap gap) =>
         assessment.Findings.Any(finding => finding.Version.Rule.Id == gap.Rule && finding.Binds != Truth.Yes);
 
-    private static string Range(Assessment assessment) => $"{Phrases.Pathway(assessment.Between.Best)} or {Phrases.Pathway(assessment.Between.Worst)}";
+    private static string Range(Assessment assessment) =>
+        $"{Phrases.Pathway(assessment.Between.Best)} or {Phrases.Pathway(assessment.Between.Worst)}";
 
     /// <summary>The worst of each subject first; what stands on the same subject in another state is told in short.</summary>
     private static string Blockers(Assessment assessment)
     {
         string[] told =
         [
-            .. assessment.Blockers
-                .GroupBy(blocker => (blocker.Kind, blocker.Subject))
+            .. assessment
+                .Blockers.GroupBy(blocker => (blocker.Kind, blocker.Subject))
                 .Where(same => same.Key.Kind != BlockerKind.NotJudged)
-                .SelectMany(same => same.OrderByDescending(blocker => blocker.Over).Select((blocker, i) => i == 0 ? BlockerText.Sentence(blocker) : BlockerText.Short(blocker))),
+                .SelectMany(same =>
+                    same.OrderByDescending(blocker => blocker.Over)
+                        .Select((blocker, i) => i == 0 ? BlockerText.Sentence(blocker) : BlockerText.Short(blocker))
+                ),
             .. BlockerText.NotJudged([.. assessment.Blockers.Where(blocker => blocker.Kind == BlockerKind.NotJudged)]),
         ];
         return string.Join("; ", told.Take(BlockersTold)) + (told.Length > BlockersTold ? $"; and {told.Length - BlockersTold} more" : "");
@@ -110,17 +138,18 @@ public static class FirstLines
 
     /// <summary>The axles whose rating is above what their tyres carry.</summary>
     private static string[] Underrated(Assessment assessment) =>
-    [
-        .. from check in assessment.Tyres?.Loads ?? []
-           where !check.Holds
-           let shown = Precisely.Of(check.LimitKg, check.ValueKg)
-           select $"{check.Subject.Split('-')[0]} {shown.Value} of {shown.Limit} kg",
-    ];
+        [
+            .. from check in assessment.Tyres?.Loads ?? []
+            where !check.Holds
+            let shown = Precisely.Of(check.LimitKg, check.ValueKg)
+            select $"{check.Subject.Split('-')[0]} {shown.Value} of {shown.Limit} kg",
+        ];
 
-    private static string Category(CategoryChange change) => change.Judged is [var one]
-        ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
-        : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
-            + "the seats would tell which";
+    private static string Category(CategoryChange change) =>
+        change.Judged is [var one]
+            ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
+            : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
+                + "the seats would tell which";
 
     private static string? Known(Assessment assessment, DateOnly? today) =>
         assessment.KnownTo is { } known && (assessment.On > known.AddYears(1) || (today is { } day && assessment.On > day))

@@ -17,7 +17,16 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
     private const int RowWidth = 67;
 
     /// <summary>What goes first where the screen is too small; the rest of the answer has it.</summary>
-    private static readonly ImmutableArray<string> Dispensable = ["Combination", "Ratings", "Tyres", "On the road", "Rests on", "Masses", "To show"];
+    private static readonly ImmutableArray<string> Dispensable =
+    [
+        "Combination",
+        "Ratings",
+        "Tyres",
+        "On the road",
+        "Rests on",
+        "Masses",
+        "To show",
+    ];
 
     /// <summary>Writes it.</summary>
     /// <param name="assessment">The answer.</param>
@@ -33,17 +42,21 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
         var rows = Rows(assessment, remedies).Where(row => row.Text.Length > 0).ToList();
         var left = Most - Wrapping.Lines([.. lines, jobLine, last], LineWidth);
         foreach (var label in Dispensable.Where(_ => !whole && Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left).ToArray())
-            if (Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left) rows.RemoveAll(row => row.Label == label);
+            if (Wrapping.Lines(rows.Select(row => row.Text), RowWidth) > left)
+                rows.RemoveAll(row => row.Label == label);
         page.Title(lines[0], Colour(assessment.Headline));
-        foreach (var line in lines.Skip(1)) page.Line(line);
+        foreach (var line in lines.Skip(1))
+            page.Line(line);
         page.Line(jobLine);
-        foreach (var (label, text) in rows) page.Row(label, text);
+        foreach (var (label, text) in rows)
+            page.Row(label, text);
         page.Line(last);
     }
 
     private IEnumerable<(string Label, string Text)> Rows(Assessment assessment, IReadOnlyCollection<Remedy>? remedies)
     {
-        foreach (var (label, parts) in SubjectRows.Of(assessment)) yield return (label, Fit(parts));
+        foreach (var (label, parts) in SubjectRows.Of(assessment))
+            yield return (label, Fit(parts));
         yield return ("To comply", remedies is null ? "" : RemedyText.Line(assessment, remedies));
         yield return ("To show", Fit([.. ToShow(assessment)]));
         yield return ("Certifies", Certifies(assessment) ?? "");
@@ -53,44 +66,49 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
     }
 
     /// <summary>The colour that stands beside the words of a headline.</summary>
-    public static VerdictColour Colour(Headline headline) => headline switch
-    {
-        Headline.NoCertificate => VerdictColour.Free,
-        Headline.Certificate or Headline.Approval => VerdictColour.Certified,
-        Headline.Prohibited or Headline.Blocked => VerdictColour.Prohibited,
-        _ => VerdictColour.Open,
-    };
+    public static VerdictColour Colour(Headline headline) =>
+        headline switch
+        {
+            Headline.NoCertificate => VerdictColour.Free,
+            Headline.Certificate or Headline.Approval => VerdictColour.Certified,
+            Headline.Prohibited or Headline.Blocked => VerdictColour.Prohibited,
+            _ => VerdictColour.Open,
+        };
 
     private string Fit(IReadOnlyList<string> parts) => whole ? string.Join("; ", parts) : Fitting(parts);
 
     /// <summary>As many parts as fit, at least one, and how many more there are.</summary>
     internal static string Fitting(IReadOnlyList<string> parts, int width = RowWidth, string between = "; ")
     {
-        if (parts.Count == 0) return "";
+        if (parts.Count == 0)
+            return "";
         var (text, told) = (parts[0], 1);
-        while (told < parts.Count && text.Length + between.Length + parts[told].Length + (told + 1 < parts.Count ? 8 : 0) <= width) text += between + parts[told++];
+        while (told < parts.Count && text.Length + between.Length + parts[told].Length + (told + 1 < parts.Count ? 8 : 0) <= width)
+            text += between + parts[told++];
         return told == parts.Count ? text : $"{text}{between}{parts.Count - told} more";
     }
 
-    private static IEnumerable<string> ToShow(Assessment assessment) => assessment.Findings
-        .SelectMany(finding => finding.Conditions)
-        .Where(condition => condition.State == Truth.Unknown)
-        .Select(condition => condition.Condition.Title)
-        .Distinct();
+    private static IEnumerable<string> ToShow(Assessment assessment) =>
+        assessment
+            .Findings.SelectMany(finding => finding.Conditions)
+            .Where(condition => condition.State == Truth.Unknown)
+            .Select(condition => condition.Condition.Title)
+            .Distinct();
 
     /// <summary>Only where something is certified.</summary>
     private static string? Certifies(Assessment assessment)
     {
-        if (!assessment.IsCertified) return assessment is { Verdict: Pathway.NoCertificate, NotJudged.IsEmpty: true } ? "nobody: no certificate is needed" : null;
+        if (!assessment.IsCertified)
+            return assessment is { Verdict: Pathway.NoCertificate, NotJudged.IsEmpty: true } ? "nobody: no certificate is needed" : null;
         var certification = assessment.Certification!;
         var certifier = certification.Version.Certifier ?? "not established";
         var first = certification.Steps.Any(step => step.BeforeWork) ? "; steps before the work" : "";
         return certification.MayCertify switch
-        {
-            Truth.No => $"{certifier}; not the one named",
-            Truth.Unknown => $"{certifier}; open whether the one named is accepted",
-            _ => certifier,
-        } + first;
+            {
+                Truth.No => $"{certifier}; not the one named",
+                Truth.Unknown => $"{certifier}; open whether the one named is accepted",
+                _ => certifier,
+            } + first;
     }
 
     private string RestsOn(Assessment assessment)

@@ -22,21 +22,29 @@ internal static class HeightJson
         json.WriteString("derivation", heights.Derivation);
         json.Number("uncertainty", heights.UncertaintyMm, Mm);
         json.WritePropertyName("denied");
-        if (heights.Denied is { } denied) Denied(json, denied);
-        else json.WriteNullValue();
-        json.List("uneven", heights.Uneven, each =>
-        {
-            json.WriteStartObject();
-            json.WriteString("axle", Lifts.Word(each.Axle));
-            json.Number("left", each.LeftMm, Mm);
-            json.Number("right", each.RightMm, Mm);
-            json.Number("apart", each.ApartMm, Mm);
-            json.Number("most", each.WarningMm, Mm);
-            json.WriteEndObject();
-        });
+        if (heights.Denied is { } denied)
+            Denied(json, denied);
+        else
+            json.WriteNullValue();
+        json.List(
+            "uneven",
+            heights.Uneven,
+            each =>
+            {
+                json.WriteStartObject();
+                json.WriteString("axle", Lifts.Word(each.Axle));
+                json.Number("left", each.LeftMm, Mm);
+                json.Number("right", each.RightMm, Mm);
+                json.Number("apart", each.ApartMm, Mm);
+                json.Number("most", each.WarningMm, Mm);
+                json.WriteEndObject();
+            }
+        );
         json.WritePropertyName("measured");
-        if (heights.Measured is { } measured) Measured(json, measured);
-        else json.WriteNullValue();
+        if (heights.Measured is { } measured)
+            Measured(json, measured);
+        else
+            json.WriteNullValue();
         json.List("predicted", heights.Predicted, axle => Predicted(json, axle));
         json.WriteString("assumption", heights.Predicted.IsEmpty ? null : PredictedLift.Assumption);
         json.Missing(heights.Missing);
@@ -78,8 +86,10 @@ internal static class HeightJson
         json.Number("body-block", lift.BodyBlockMm, Mm);
         json.Number("suspension", lift.SuspensionMm, Mm);
         json.Number("left-right", lift.LeftRightMm, Mm);
-        if (lift.Uneven is { } uneven) json.WriteBoolean("uneven", uneven);
-        else json.WriteNull("uneven");
+        if (lift.Uneven is { } uneven)
+            json.WriteBoolean("uneven", uneven);
+        else
+            json.WriteNull("uneven");
         json.WriteEndObject();
     }
 
@@ -92,23 +102,31 @@ internal static class HeightJson
         json.Number("at-least", axle.Range.Low, Mm);
         json.Number("at-most", axle.Range.High, Mm);
         json.Number("axle-load", axle.AxleLoadKg, Kg);
-        json.List("table", axle.Table, step =>
-        {
-            json.WriteStartObject();
-            json.Number("added", step.AddedKg, Kg);
-            json.Number("lift", step.LiftMm, Mm);
-            json.WriteEndObject();
-        });
-        json.List("mass-needed", axle.Needs, need =>
-        {
-            json.WriteStartObject();
-            json.WriteString("pathway", Wording.Of(need.Pathway));
-            json.Number("limit", need.LimitMm, Mm);
-            json.Number("on-axle", need.OnAxleKg, Kg);
-            json.Number("midway", need.MidwayKg, Kg);
-            json.Number("at-ball", need.AtBallKg, Kg);
-            json.WriteEndObject();
-        });
+        json.List(
+            "table",
+            axle.Table,
+            step =>
+            {
+                json.WriteStartObject();
+                json.Number("added", step.AddedKg, Kg);
+                json.Number("lift", step.LiftMm, Mm);
+                json.WriteEndObject();
+            }
+        );
+        json.List(
+            "mass-needed",
+            axle.Needs,
+            need =>
+            {
+                json.WriteStartObject();
+                json.WriteString("pathway", Wording.Of(need.Pathway));
+                json.Number("limit", need.LimitMm, Mm);
+                json.Number("on-axle", need.OnAxleKg, Kg);
+                json.Number("midway", need.MidwayKg, Kg);
+                json.Number("at-ball", need.AtBallKg, Kg);
+                json.WriteEndObject();
+            }
+        );
         json.WriteEndObject();
     }
 }

@@ -14,7 +14,8 @@ internal static class JsonParts
     public static void List<T>(this Utf8JsonWriter json, IEnumerable<T> items, Action<T> write)
     {
         json.WriteStartArray();
-        foreach (var item in items) write(item);
+        foreach (var item in items)
+            write(item);
         json.WriteEndArray();
     }
 
@@ -24,7 +25,8 @@ internal static class JsonParts
         json.List(items, write);
     }
 
-    public static void Texts(this Utf8JsonWriter json, string name, IEnumerable<string> texts) => json.List(name, texts, json.WriteStringValue);
+    public static void Texts(this Utf8JsonWriter json, string name, IEnumerable<string> texts) =>
+        json.List(name, texts, json.WriteStringValue);
 
     public static void Between(this Utf8JsonWriter json, Outcome outcome) =>
         json.Texts("between", [Wording.Of(outcome.Best), Wording.Of(outcome.Worst)]);
@@ -32,15 +34,18 @@ internal static class JsonParts
     public static void Number(this Utf8JsonWriter json, string name, Fraction? value, Unit unit)
     {
         json.WritePropertyName(name);
-        if (value is { } known) json.WriteRawValue(AssessmentJson.Number(known, unit));
-        else json.WriteNullValue();
+        if (value is { } known)
+            json.WriteRawValue(AssessmentJson.Number(known, unit));
+        else
+            json.WriteNullValue();
     }
 
     /// <summary>The value where it is known; otherwise null, with the ends that are known.</summary>
     public static void Range(this Utf8JsonWriter json, Interval interval, Unit unit)
     {
         json.Number("value", interval.Exact, unit);
-        if (interval.Exact is not null) return;
+        if (interval.Exact is not null)
+            return;
         json.Number("at-least", interval.Low, unit);
         json.Number("at-most", interval.High, unit);
     }
@@ -60,7 +65,8 @@ internal static class JsonParts
         json.WriteString("clause", cited.Citation.Clause);
         json.WriteString("read-as", Wording.Of(cited.Source.ReadAs));
         json.WriteString("checked", cited.Source.Checked.Text);
-        if (cited.Citation.Carries is { } carries) json.Texts("carries", carries);
+        if (cited.Citation.Carries is { } carries)
+            json.Texts("carries", carries);
         json.WriteString("url", cited.Source.Url);
         json.WriteEndObject();
     }

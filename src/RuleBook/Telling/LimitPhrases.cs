@@ -18,8 +18,10 @@ public static class LimitPhrases
         {
             ({ } lower, { } upper) when lower.Value == upper.Value => upper.Value.IsZero ? "none at all" : $"exactly {upper.Show(unit)}",
             ({ } lower, { } upper) when lower.Value == -upper.Value && Closed(lower, upper) => $"{upper.Show(unit)} up or down",
-            ({ } lower, { } upper) when lower.Value.IsNegative && upper.Value.IsPositive && Closed(lower, upper) => $"{upper.Show(unit)} up, {Down(lower, unit)}",
-            ({ } lower, { } upper) when Closed(lower, upper) && upper.Show(unit) == Phrases.Amount(upper.Value, unit) => $"{Numbers.Show(lower.Value / unit.ToBase)} to {upper.Show(unit)}",
+            ({ } lower, { } upper) when lower.Value.IsNegative && upper.Value.IsPositive && Closed(lower, upper) =>
+                $"{upper.Show(unit)} up, {Down(lower, unit)}",
+            ({ } lower, { } upper) when Closed(lower, upper) && upper.Show(unit) == Phrases.Amount(upper.Value, unit) =>
+                $"{Numbers.Show(lower.Value / unit.ToBase)} to {upper.Show(unit)}",
             ({ } lower, { } upper) when Closed(lower, upper) => $"{lower.Show(unit)} to {upper.Show(unit)}",
             ({ } lower, { } upper) => $"{End(lower, false, unit)}, {End(upper, true, unit)}",
             ({ } lower, null) => End(lower, false, unit),
@@ -31,32 +33,47 @@ public static class LimitPhrases
     /// <summary>What is left, or by how much it is passed, with its colon; empty where neither can be told.</summary>
     public static string Standing(LimitCheck check)
     {
-        if (check.Margin is null) return check.Holds switch { Truth.Yes => ": kept", Truth.No => ": not kept", _ => ": open" };
+        if (check.Margin is null)
+            return check.Holds switch
+            {
+                Truth.Yes => ": kept",
+                Truth.No => ": not kept",
+                _ => ": open",
+            };
         var unit = check.Measure.Unit;
-        if (check.Holds == Truth.Yes) return TightestLimits.IsAway(check) ? ": kept" : $": {Figures(check).Apart} {unit.Symbol} left";
-        if (check.Margin.Value.IsZero) return ": must not be reached";
-        return check.IsUpper && check.Bound!.Value.IsNegative ? ": not lowered so far" : $": {Figures(check).Apart} {unit.Symbol} too {(check.IsUpper ? "much" : Low(check))}";
+        if (check.Holds == Truth.Yes)
+            return TightestLimits.IsAway(check) ? ": kept" : $": {Figures(check).Apart} {unit.Symbol} left";
+        if (check.Margin.Value.IsZero)
+            return ": must not be reached";
+        return check.IsUpper && check.Bound!.Value.IsNegative
+            ? ": not lowered so far"
+            : $": {Figures(check).Apart} {unit.Symbol} too {(check.IsUpper ? "much" : Low(check))}";
     }
 
-    /// <summary>The value, its nearest limit and how far they are apart, as the trade reads them; only where the value is known and there is a limit.</summary>
+    /// <summary>
+    /// The value, its nearest limit and how far they are apart, as the trade reads them; only where the value is known and there is a
+    /// limit.
+    /// </summary>
     internal static Precisely Figures(LimitCheck check)
     {
         var unit = check.Measure.Unit;
         return Precisely.Of(check.Value.Exact!.Value / unit.ToBase, check.Bound!.Value / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2);
     }
 
-    private static string Low(LimitCheck check) => check.Bound!.Value.IsNegative || check.Value.Exact is { IsNegative: true } ? "low" : "little";
+    private static string Low(LimitCheck check) =>
+        check.Bound!.Value.IsNegative || check.Value.Exact is { IsNegative: true } ? "low" : "little";
 
-    private static string End(Bound bound, bool upper, Unit unit) => (upper, bound.Closed, bound.Value.IsNegative) switch
-    {
-        (false, true, true) => Down(bound, unit),
-        (true, _, true) => $"{(bound.Closed ? "at least" : "more than")} {Phrases.Amount(-bound.Value, unit)} down",
-        (true, true, _) => bound.Show(unit),
-        (true, false, _) => $"under {bound.Show(unit)}",
-        (false, true, _) => $"at least {bound.Show(unit)}",
-        (false, false, true) => $"less than {Phrases.Amount(-bound.Value, unit)} down",
-        _ => $"over {bound.Show(unit)}",
-    };
+    private static string End(Bound bound, bool upper, Unit unit) =>
+        (upper, bound.Closed, bound.Value.IsNegative) switch
+        {
+            (false, true, true) => Down(bound, unit),
+            (true, _, true) => $"{(bound.Closed ? "at least" : "more than")} {Phrases.Amount(-bound.Value, unit)} down",
+            (true, true, _) => bound.Show(unit),
+            (true, false, _) => $"under {bound.Show(unit)}",
+            (false, true, _) => $"at least {bound.Show(unit)}",
+            (false, false, true) => $"less than {Phrases.Amount(-bound.Value, unit)} down",
+            _ => $"over {bound.Show(unit)}",
+        };
 
     private static string Down(Bound bound, Unit unit) => $"{Phrases.Amount(-bound.Value, unit)} down";
 

@@ -15,16 +15,17 @@ public static class LimitsJson
     /// <param name="place">The jurisdiction.</param>
     /// <param name="day">The day.</param>
     /// <param name="versions">The versions.</param>
-    public static string Write(Book book, Jurisdiction place, DateOnly day, IEnumerable<ResolvedVersion> versions) => JsonText.Write(json =>
-    {
-        json.WriteStartObject();
-        json.WriteString("jurisdiction", place.Id);
-        json.WriteString("on", AssessmentJson.Day(day));
-        json.WriteString("book", book.Digest);
-        json.WriteString("edition", book.Edition?.Name);
-        json.List("rules", versions, version => Write(json, book, version));
-        json.WriteEndObject();
-    });
+    public static string Write(Book book, Jurisdiction place, DateOnly day, IEnumerable<ResolvedVersion> versions) =>
+        JsonText.Write(json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("jurisdiction", place.Id);
+            json.WriteString("on", AssessmentJson.Day(day));
+            json.WriteString("book", book.Digest);
+            json.WriteString("edition", book.Edition?.Name);
+            json.List("rules", versions, version => Write(json, book, version));
+            json.WriteEndObject();
+        });
 
     private static void Write(Utf8JsonWriter json, Book book, ResolvedVersion version)
     {
@@ -38,9 +39,22 @@ public static class LimitsJson
         json.Texts("adopted", version.Adopted.Select(step => step.Rule));
         json.WriteString("mass-state", version.Measured?.MassState);
         var stated = version.Content as Stated;
-        json.WriteString("says", version.Content switch { Stated => "limits", NotEstablished => "not-established", _ => "not-regulated" });
+        json.WriteString(
+            "says",
+            version.Content switch
+            {
+                Stated => "limits",
+                NotEstablished => "not-established",
+                _ => "not-regulated",
+            }
+        );
         json.List("tiers", stated?.Tiers ?? [], tier => Write(json, book, version, tier));
-        json.WriteString("beyond", stated is null ? null : stated.Beyond is { } beyond ? Wording.Of(beyond) : "not-established");
+        json.WriteString(
+            "beyond",
+            stated is null ? null
+                : stated.Beyond is { } beyond ? Wording.Of(beyond)
+                : "not-established"
+        );
         json.WriteString("ask", (version.Content as NotEstablished)?.Ask);
         json.List("sources", version.Sources, json.Source);
         json.WriteEndObject();
@@ -52,15 +66,27 @@ public static class LimitsJson
         json.WriteString("tier", tier.Name);
         json.WriteString("pathway", Wording.Of(tier.Pathway));
         json.List("when", tier.When.Tests, test => Write(json, book, test));
-        json.List("limits", tier.Limits, limit =>
-        {
-            json.WriteStartObject();
-            json.WriteString("measure", limit.Measure);
-            json.WriteString("kind", limit.Kind switch { LimitKind.None => "no-limit", LimitKind.NotEstablished => "not-established", _ => "limit" });
-            Write(json, limit.Bounds, book.Vocabulary.Measures[limit.Measure].Unit);
-            json.Standing(version.Evidence.Of(tier, limit));
-            json.WriteEndObject();
-        });
+        json.List(
+            "limits",
+            tier.Limits,
+            limit =>
+            {
+                json.WriteStartObject();
+                json.WriteString("measure", limit.Measure);
+                json.WriteString(
+                    "kind",
+                    limit.Kind switch
+                    {
+                        LimitKind.None => "no-limit",
+                        LimitKind.NotEstablished => "not-established",
+                        _ => "limit",
+                    }
+                );
+                Write(json, limit.Bounds, book.Vocabulary.Measures[limit.Measure].Unit);
+                json.Standing(version.Evidence.Of(tier, limit));
+                json.WriteEndObject();
+            }
+        );
         json.Texts("provided", tier.Provided);
         json.Texts("codes", tier.Codes);
         json.WriteEndObject();
@@ -71,7 +97,8 @@ public static class LimitsJson
         json.WriteStartObject();
         json.WriteString("fact", test.Fact);
         json.Texts("one-of", test.OneOf);
-        if (test.Bounds is not null) Write(json, test.Bounds, book.Vocabulary.Measures[test.Fact].Unit);
+        if (test.Bounds is not null)
+            Write(json, test.Bounds, book.Vocabulary.Measures[test.Fact].Unit);
         json.WriteEndObject();
     }
 

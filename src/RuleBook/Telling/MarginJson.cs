@@ -26,13 +26,17 @@ public static class MarginJson
         json.WriteString("book", answer.Book);
         json.List("margins", answer.Margins, margin => Write(json, margin));
         json.List("payload", answer.Payload, check => MassJson.Check(json, check));
-        json.List("trailer", answer.Trailer, room =>
-        {
-            json.WriteStartObject();
-            json.WriteString("limit", room.Limit);
-            json.Number("alone", room.AloneKg, Kg);
-            json.WriteEndObject();
-        });
+        json.List(
+            "trailer",
+            answer.Trailer,
+            room =>
+            {
+                json.WriteStartObject();
+                json.WriteString("limit", room.Limit);
+                json.Number("alone", room.AloneKg, Kg);
+                json.WriteEndObject();
+            }
+        );
         json.WriteNumber("sizes-tried", answer.SizesTried);
         json.List("sizes", answer.Sizes, fit => Write(json, fit));
         json.List("size-sources", answer.SizeSources, json.Source);
@@ -64,7 +68,15 @@ public static class MarginJson
     private static void Write(Utf8JsonWriter json, string name, Reach reach, Unit unit)
     {
         json.WriteStartObject(name);
-        json.WriteString("kind", reach.Kind switch { ReachKind.None => "none", ReachKind.UpTo => reach.Closed ? "at-most" : "under", _ => "no-limit" });
+        json.WriteString(
+            "kind",
+            reach.Kind switch
+            {
+                ReachKind.None => "none",
+                ReachKind.UpTo => reach.Closed ? "at-most" : "under",
+                _ => "no-limit",
+            }
+        );
         json.Number("value", reach.Value, unit);
         json.WriteEndObject();
     }
@@ -80,16 +92,20 @@ public static class MarginJson
         json.Number("indicated", fit.Indicated, KmH);
         json.Figure("true-speed", fit.TrueSpeed, KmH);
         json.Texts("speedometer", fit.Speedometer.Select(finding => TyreJson.Words(finding)!));
-        json.List("loads", fit.Loads, load =>
-        {
-            json.WriteStartObject();
-            json.WriteString("axle", load.Need.Axle == Axle.Front ? "front" : "rear");
-            json.Number("rating", load.Need.RatingKg, Kg);
-            json.WriteString("load-index-needed", load.Need.Index?.ToString());
-            json.WriteString("load-index", load.Index?.ToString());
-            json.Number("margin", load.MarginKg, Kg);
-            json.WriteEndObject();
-        });
+        json.List(
+            "loads",
+            fit.Loads,
+            load =>
+            {
+                json.WriteStartObject();
+                json.WriteString("axle", load.Need.Axle == Axle.Front ? "front" : "rear");
+                json.Number("rating", load.Need.RatingKg, Kg);
+                json.WriteString("load-index-needed", load.Need.Index?.ToString());
+                json.WriteString("load-index", load.Index?.ToString());
+                json.Number("margin", load.MarginKg, Kg);
+                json.WriteEndObject();
+            }
+        );
         json.WriteEndObject();
     }
 }

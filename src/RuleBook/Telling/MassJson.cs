@@ -17,17 +17,25 @@ internal static class MassJson
     {
         json.WriteStartObject();
         Budget(json, "unladen", masses.Unladen);
-        if (masses.Loaded is { } loaded) Budget(json, "loaded", loaded);
-        else json.WriteNull("loaded");
+        if (masses.Loaded is { } loaded)
+            Budget(json, "loaded", loaded);
+        else
+            json.WriteNull("loaded");
         json.WritePropertyName("weighed-alone");
-        if (masses.Weighed is { } weighed) Weighed(json, weighed);
-        else json.WriteNullValue();
+        if (masses.Weighed is { } weighed)
+            Weighed(json, weighed);
+        else
+            json.WriteNullValue();
         json.WritePropertyName("re-rating");
-        if (masses.Rerating is { } ceiling) Rerating(json, ceiling);
-        else json.WriteNullValue();
+        if (masses.Rerating is { } ceiling)
+            Rerating(json, ceiling);
+        else
+            json.WriteNullValue();
         json.WritePropertyName("towing");
-        if (masses.Towing is { } towing) Towing(json, towing);
-        else json.WriteNullValue();
+        if (masses.Towing is { } towing)
+            Towing(json, towing);
+        else
+            json.WriteNullValue();
         json.List("trailer-against-vehicle", masses.TradeOff, point => Point(json, point));
         json.List("trailer-against-vehicle-re-rated", masses.ReratedTradeOff, point => Point(json, point));
         json.List("rear-load-against-ball", masses.RearLoadAgainstBall, point => Point(json, point));
@@ -40,11 +48,20 @@ internal static class MassJson
     internal static void Check(Utf8JsonWriter json, LoadCheck check, string? state = null)
     {
         json.WriteStartObject();
-        if (state is not null) json.WriteString("state", state);
+        if (state is not null)
+            json.WriteString("state", state);
         json.WriteString("subject", check.Subject);
         json.WriteString("what", check.What);
         json.Number("value", check.ValueKg, Kg);
-        json.WriteString("known", check.Known switch { Known.AtLeast => "at-least", Known.AtMost => "at-most", _ => "exactly" });
+        json.WriteString(
+            "known",
+            check.Known switch
+            {
+                Known.AtLeast => "at-least",
+                Known.AtMost => "at-most",
+                _ => "exactly",
+            }
+        );
         json.Number("limit", check.LimitKg, Kg);
         json.Number("margin", check.MarginKg, Kg);
         json.WriteBoolean("holds", check.Holds);
@@ -54,13 +71,18 @@ internal static class MassJson
         json.WriteEndObject();
     }
 
-    internal static void Missing(this Utf8JsonWriter json, IEnumerable<MissingFact> missing) => json.List("missing", missing, each =>
-    {
-        json.WriteStartObject();
-        json.WriteString("fact", each.Fact);
-        json.WriteString("adds", each.Adds);
-        json.WriteEndObject();
-    });
+    internal static void Missing(this Utf8JsonWriter json, IEnumerable<MissingFact> missing) =>
+        json.List(
+            "missing",
+            missing,
+            each =>
+            {
+                json.WriteStartObject();
+                json.WriteString("fact", each.Fact);
+                json.WriteString("adds", each.Adds);
+                json.WriteEndObject();
+            }
+        );
 
     private static void Budget(Utf8JsonWriter json, string name, MassBudget budget)
     {
@@ -70,18 +92,22 @@ internal static class MassJson
         json.Number("rear", budget.Axles?.RearKg, Kg);
         json.Number("known", budget.KnownKg, Kg);
         Possible(json, budget.Possible);
-        json.List("lines", budget.Lines, line =>
-        {
-            json.WriteStartObject();
-            json.WriteString("item", line.Item);
-            json.Number("mass", line.MassKg, Kg);
-            json.Number("front", line.Axles?.FrontKg, Kg);
-            json.Number("rear", line.Axles?.RearKg, Kg);
-            json.Number("total", line.RunningTotalKg, Kg);
-            Possible(json, line.Possible);
-            json.WriteString("derivation", line.Derivation);
-            json.WriteEndObject();
-        });
+        json.List(
+            "lines",
+            budget.Lines,
+            line =>
+            {
+                json.WriteStartObject();
+                json.WriteString("item", line.Item);
+                json.Number("mass", line.MassKg, Kg);
+                json.Number("front", line.Axles?.FrontKg, Kg);
+                json.Number("rear", line.Axles?.RearKg, Kg);
+                json.Number("total", line.RunningTotalKg, Kg);
+                Possible(json, line.Possible);
+                json.WriteString("derivation", line.Derivation);
+                json.WriteEndObject();
+            }
+        );
         json.List("left", budget.Left, check => Check(json, check));
         json.WriteEndObject();
     }
@@ -115,7 +141,15 @@ internal static class MassJson
         json.Number("asked", ceiling.AskedKg, Kg);
         json.Number("highest-gvm", ceiling.Kg, Kg);
         json.Texts("binding", ceiling.Binding);
-        json.WriteString("carries", ceiling.Carries switch { true => "yes", false => "no", null => "not-known" });
+        json.WriteString(
+            "carries",
+            ceiling.Carries switch
+            {
+                true => "yes",
+                false => "no",
+                null => "not-known",
+            }
+        );
         json.WriteString("condition", ReratingCeiling.Condition);
         json.WriteString("why-gcm-stays", TradeOff.WhyGcmStays);
         json.Missing(ceiling.Missing);
@@ -133,7 +167,15 @@ internal static class MassJson
         json.Number("implied-overhang-mm", towing.ImpliedArmMm, Mm);
         json.Number("lifts-ball", towing.LiftsBallKg, Kg);
         json.Number("rated-towing-capacity", towing.Capacity?.Kg, Kg);
-        json.WriteString("rated-towing-capacity-by", towing.Capacity?.ByMaker switch { true => "maker", false => "towbar-and-gcm", null => null });
+        json.WriteString(
+            "rated-towing-capacity-by",
+            towing.Capacity?.ByMaker switch
+            {
+                true => "maker",
+                false => "towbar-and-gcm",
+                null => null,
+            }
+        );
         json.Number("cargo-left-by-gvm", towing.CargoLeft?.ByGvmKg, Kg);
         json.Number("cargo-left-by-gcm", towing.CargoLeft?.ByGcmKg, Kg);
         json.WritePropertyName("down-rating");

@@ -7,6 +7,7 @@ internal static class MissingText
 {
     public static void Write(AnswerPage page, IReadOnlyCollection<MissingFact> missing)
     {
-        foreach (var each in missing) page.Item($"{each.Fact} would give: {each.Adds}", "? ");
+        foreach (var each in missing)
+            page.Item($"{each.Fact} would give: {each.Adds}", "? ");
     }
 }

@@ -15,8 +15,17 @@ internal sealed record Precisely(string Value, string Limit, string Apart)
     public static Precisely Of(Fraction value, Fraction limit, int usual = 0)
     {
         var apart = value > limit ? value - limit : limit - value;
-        var decimals = Math.Max(usual, !apart.IsZero && apart < 1 ? (apart < new Fraction(1, 10) ? 3 : 1) : limit.Denominator.IsOne ? 0 : 1);
-        return new Precisely(Numbers.Show(value, decimals), Numbers.Show(limit, decimals), Numbers.Show(decimals == 0 ? Apart0(value, limit) : apart, decimals));
+        var decimals = Math.Max(
+            usual,
+            !apart.IsZero && apart < 1 ? (apart < new Fraction(1, 10) ? 3 : 1)
+                : limit.Denominator.IsOne ? 0
+                : 1
+        );
+        return new Precisely(
+            Numbers.Show(value, decimals),
+            Numbers.Show(limit, decimals),
+            Numbers.Show(decimals == 0 ? Apart0(value, limit) : apart, decimals)
+        );
     }
 
     /// <summary>Whole figures differ by what they show.</summary>

@@ -14,11 +14,15 @@ public static class Questions
     /// <summary>The question alone.</summary>
     public static string Ask(Effect effect, Vocabulary vocabulary)
     {
-        if (effect.Opening.Kind == OpeningKind.Version) return "Which version of the rule was in force that day?";
-        if (vocabulary.Facts.Values.Where(fact => fact.Job == effect.Opening.Name).MinBy(fact => fact.Name, StringComparer.Ordinal) is { } word)
+        if (effect.Opening.Kind == OpeningKind.Version)
+            return "Which version of the rule was in force that day?";
+        if (
+            vocabulary.Facts.Values.Where(fact => fact.Job == effect.Opening.Name).MinBy(fact => fact.Name, StringComparer.Ordinal) is
+            { } word
+        )
             return word.Question ?? $"What is the {word.Title}?";
-        var measure = vocabulary.Measures.Values
-            .Where(measure => measure.Job == effect.Opening.Name)
+        var measure = vocabulary
+            .Measures.Values.Where(measure => measure.Job == effect.Opening.Name)
             .OrderBy(measure => measure.IsDerived)
             .ThenBy(measure => measure.Name, StringComparer.Ordinal)
             .FirstOrDefault();
@@ -26,7 +30,9 @@ public static class Questions
     }
 
     /// <summary>What each answer would give; answers that give the same are told together.</summary>
-    public static IEnumerable<string> Answers(Effect effect) => effect.Merged()
-        .GroupBy(each => each.Outcome)
-        .Select(same => $"{string.Join(", ", same.Select(each => each.Label))}: {Phrases.Outcome(same.Key)}");
+    public static IEnumerable<string> Answers(Effect effect) =>
+        effect
+            .Merged()
+            .GroupBy(each => each.Outcome)
+            .Select(same => $"{string.Join(", ", same.Select(each => each.Label))}: {Phrases.Outcome(same.Key)}");
 }

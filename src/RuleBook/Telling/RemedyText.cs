@@ -9,36 +9,50 @@ public static class RemedyText
     /// <summary>All of them, goal by goal.</summary>
     public static void Write(AnswerPage page, Assessment now, IReadOnlyCollection<Remedy> remedies)
     {
-        foreach (var line in FirstLines.Of(now)) page.Line(line);
+        foreach (var line in FirstLines.Of(now))
+            page.Line(line);
         foreach (var goal in remedies.GroupBy(remedy => remedy.Goal))
         {
             page.Heading(Goal(goal.Key));
-            foreach (var remedy in goal) Write(page, remedy);
+            foreach (var remedy in goal)
+                Write(page, remedy);
         }
 
-        if (Nothing(now, remedies) is { } nothing) page.Line(nothing);
+        if (Nothing(now, remedies) is { } nothing)
+            page.Line(nothing);
         page.Heading("Bear in mind");
-        page.Item("Each was tried by itself, the rest of the job unchanged. The authority and the licensed certifier decide; this is not legal advice.");
+        page.Item(
+            "Each was tried by itself, the rest of the job unchanged. The authority and the licensed certifier decide; this is not legal advice."
+        );
     }
 
     /// <summary>In one line for the first screen, at most three; empty where there is nothing to mend.</summary>
     public static string Line(Assessment now, IReadOnlyCollection<Remedy> remedies)
     {
-        var goal = remedies.Select(remedy => remedy.Goal).OrderBy(goal => goal.Within is not null).ThenByDescending(goal => goal.Within).Take(1).ToArray();
-        if (goal.Length == 0) return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
+        var goal = remedies
+            .Select(remedy => remedy.Goal)
+            .OrderBy(goal => goal.Within is not null)
+            .ThenByDescending(goal => goal.Within)
+            .Take(1)
+            .ToArray();
+        if (goal.Length == 0)
+            return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
         var told = remedies.Where(remedy => remedy.Goal == goal[0]).Take(3).Select(remedy => $"{Changes(remedy)}: {Short(remedy)}");
-        return string.Join(", or ", told) + (now.NotJudged.IsEmpty ? "" : $"; {string.Join(", ", now.NotJudged.Select(each => each.What))} stays unjudged");
+        return string.Join(", or ", told)
+            + (now.NotJudged.IsEmpty ? "" : $"; {string.Join(", ", now.NotJudged.Select(each => each.What))} stays unjudged");
     }
 
     /// <summary>What a goal is, as a heading.</summary>
-    public static string Goal(RemedyGoal goal) => goal.Within is { } pathway ? $"To be {Phrases.Pathway(pathway)}" : "So that nothing stands in the way";
+    public static string Goal(RemedyGoal goal) =>
+        goal.Within is { } pathway ? $"To be {Phrases.Pathway(pathway)}" : "So that nothing stands in the way";
 
     /// <summary>Said where something is to be mended and nothing was found; null otherwise.</summary>
     public static string? Nothing(Assessment now, IReadOnlyCollection<Remedy> remedies) =>
         now.Headline is Headline.NothingToJudge ? "There is nothing to mend: no change to the vehicle is stated."
         : now is { Headline: Headline.NoCertificate } ? "There is nothing to mend: it is allowed as planned, without a certificate."
         : remedies.Count > 0 ? null
-        : now is { Verdict: not null and not Law.Pathway.Prohibited, NotJudged: [var unjudged, ..] } ? $"No change mends it: nobody's rule in the book speaks of the {unjudged.What}. Ask {unjudged.Ask}."
+        : now is { Verdict: not null and not Law.Pathway.Prohibited, NotJudged: [var unjudged, ..] }
+            ? $"No change mends it: nobody's rule in the book speaks of the {unjudged.What}. Ask {unjudged.Ask}."
         : now.Gaps is [var gap, ..] ? $"No change mends it, for what holds is not known: {gap.What}. Ask {gap.Ask.TrimEnd('.')}."
         : FirstLines.Reason(now) is { } reason ? $"No change was found that mends it. In the way stands: {reason}."
         : "No change was found that mends it.";
@@ -48,36 +62,49 @@ public static class RemedyText
 
     private static void Write(AnswerPage page, Remedy remedy)
     {
-        page.Item(Changes(remedy) + (remedy.Changes is [{ Cost: { } cost, Unit: { } unit, From: not null, To: not "0 mm" } one] ? $" ({Phrases.Amount(cost, unit)} {(one.Lever == RemedyLever.Gvm ? "apart" : "less")})" : ""));
+        page.Item(
+            Changes(remedy)
+                + (
+                    remedy.Changes is [{ Cost: { } cost, Unit: { } unit, From: not null, To: not "0 mm" } one]
+                        ? $" ({Phrases.Amount(cost, unit)} {(one.Lever == RemedyLever.Gvm ? "apart" : "less")})"
+                        : ""
+                )
+        );
         page.Aside($"then: {After(remedy)}");
-        foreach (var broken in remedy.Breaks) page.Aside($"but then: {BlockerText.Sentence(broken)}");
-        if (!remedy.ToShow.IsEmpty) page.Aside($"to show then: {string.Join("; ", remedy.ToShow)}");
+        foreach (var broken in remedy.Breaks)
+            page.Aside($"but then: {BlockerText.Sentence(broken)}");
+        if (!remedy.ToShow.IsEmpty)
+            page.Aside($"to show then: {string.Join("; ", remedy.ToShow)}");
     }
 
-    private static string After(Remedy remedy) => Phrases.Outcome(remedy.After.Between)
+    private static string After(Remedy remedy) =>
+        Phrases.Outcome(remedy.After.Between)
         + (RemedyGoal.Mendable(remedy.After).Any() ? ", still not as planned" : "")
         + (remedy.After.NotJudged.IsEmpty ? "" : $"; not judged: {string.Join(", ", remedy.After.NotJudged.Select(each => each.What))}");
 
     /// <summary>The pathway in a word or two; what nobody judged is said at the end of the line.</summary>
-    private static string Short(Remedy remedy) => (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
-    {
-        ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),
-        _ => After(remedy),
-    };
+    private static string Short(Remedy remedy) =>
+        (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
+        {
+            ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),
+            _ => After(remedy),
+        };
 
-    private static string Change(RemedyChange change) => change.Lever switch
-    {
-        RemedyLever.SuspensionLift => Lift("suspension lift", change),
-        RemedyLever.BodyLift => Lift("body lift", change),
-        RemedyLever.Tyres when change.Path == "modification.tyres" => $"tyres {change.To}",
-        RemedyLever.Tyres => Lift("growth in tyre diameter", change),
-        RemedyLever.ConstantLoad => $"{change.To} of constant load over the {string.Join(", ", change.Names)}",
-        RemedyLever.Gvm => $"re-rate the GVM to {change.To}",
-        RemedyLever.Accessories => $"leave off {string.Join(" and ", change.Names)} ({Phrases.Amount(change.Cost!.Value, change.Unit!)})",
-        RemedyLever.Trailer => $"trailer of at most {change.To}",
-        RemedyLever.BallLoad => $"ball load of at most {change.To}",
-        _ => $"wait until {Phrases.Day(DateOnly.ParseExact(change.To!, "yyyy-MM-dd", CultureInfo.InvariantCulture))}",
-    };
+    private static string Change(RemedyChange change) =>
+        change.Lever switch
+        {
+            RemedyLever.SuspensionLift => Lift("suspension lift", change),
+            RemedyLever.BodyLift => Lift("body lift", change),
+            RemedyLever.Tyres when change.Path == "modification.tyres" => $"tyres {change.To}",
+            RemedyLever.Tyres => Lift("growth in tyre diameter", change),
+            RemedyLever.ConstantLoad => $"{change.To} of constant load over the {string.Join(", ", change.Names)}",
+            RemedyLever.Gvm => $"re-rate the GVM to {change.To}",
+            RemedyLever.Accessories =>
+                $"leave off {string.Join(" and ", change.Names)} ({Phrases.Amount(change.Cost!.Value, change.Unit!)})",
+            RemedyLever.Trailer => $"trailer of at most {change.To}",
+            RemedyLever.BallLoad => $"ball load of at most {change.To}",
+            _ => $"wait until {Phrases.Day(DateOnly.ParseExact(change.To!, "yyyy-MM-dd", CultureInfo.InvariantCulture))}",
+        };
 
     private static string Lift(string what, RemedyChange change) => change.To is "0 mm" ? $"no {what}" : $"{what} {change.To}";
 }

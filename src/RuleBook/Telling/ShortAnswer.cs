@@ -2,19 +2,24 @@ using RuleBook.Answers;
 
 namespace RuleBook.Telling;
 
-/// <summary>An answer in a few words, for a list of many: at most 48 letters, so that it fits on a line of eighty with what it is about.</summary>
+/// <summary>
+/// An answer in a few words, for a list of many: at most 48 letters, so that it fits on a line of eighty with what it is about.
+/// </summary>
 public static class ShortAnswer
 {
     /// <summary>The verdict; what stands in the way comes before it.</summary>
-    public static string Of(Assessment assessment) => (assessment.Headline, assessment.Verdict) switch
-    {
-        (Headline.NothingToJudge, _) => "nothing to judge",
-        (Headline.Prohibited, _) => $"not allowed{(assessment.Blockers.IsEmpty ? "" : $"; and {Blockers(assessment)}")}",
-        (Headline.Blocked, { } pathway) when !assessment.JudgesNothing => $"NOT AS PLANNED, {Blockers(assessment)}; {Wording.Short(pathway)}",
-        (Headline.Blocked, _) => $"NOT AS PLANNED, {Blockers(assessment)}{(assessment.JudgesNothing ? "" : "; undecided")}",
-        (_, { } pathway) => Phrases.Pathway(pathway),
-        _ => $"undecided: {Wording.Short(assessment.Between.Best)} to {Wording.Short(assessment.Between.Worst)}",
-    };
+    public static string Of(Assessment assessment) =>
+        (assessment.Headline, assessment.Verdict) switch
+        {
+            (Headline.NothingToJudge, _) => "nothing to judge",
+            (Headline.Prohibited, _) => $"not allowed{(assessment.Blockers.IsEmpty ? "" : $"; and {Blockers(assessment)}")}",
+            (Headline.Blocked, { } pathway) when !assessment.JudgesNothing =>
+                $"NOT AS PLANNED, {Blockers(assessment)}; {Wording.Short(pathway)}",
+            (Headline.Blocked, _) => $"NOT AS PLANNED, {Blockers(assessment)}{(assessment.JudgesNothing ? "" : "; undecided")}",
+            (_, { } pathway) => Phrases.Pathway(pathway),
+            _ => $"undecided: {Wording.Short(assessment.Between.Best)} to {Wording.Short(assessment.Between.Worst)}",
+        };
 
-    private static string Blockers(Assessment assessment) => assessment.Blockers.Length == 1 ? "1 blocker" : $"{assessment.Blockers.Length} blockers";
+    private static string Blockers(Assessment assessment) =>
+        assessment.Blockers.Length == 1 ? "1 blocker" : $"{assessment.Blockers.Length} blockers";
 }

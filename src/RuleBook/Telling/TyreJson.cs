@@ -30,8 +30,10 @@ internal static class TyreJson
         json.List("load-index-needed", tyres.Needs, need => Need(json, need));
         json.List("speeds", tyres.Speeds, speed => Speed(json, speed));
         json.WritePropertyName("speedometer");
-        if (tyres.Speedometer is { } speedometer) Speedometer(json, speedometer);
-        else json.WriteNullValue();
+        if (tyres.Speedometer is { } speedometer)
+            Speedometer(json, speedometer);
+        else
+            json.WriteNullValue();
         json.WriteStartObject("road");
         json.Number("least-clearance-midway", tyres.Road.LeastMidwayMm, Mm);
         Length(json, "clearance-midway", tyres.Road.Midway);
@@ -61,14 +63,15 @@ internal static class TyreJson
         json.WriteEndObject();
     }
 
-    internal static string? Words(SpeedometerFinding? finding) => finding switch
-    {
-        SpeedometerFinding.Within => "within",
-        SpeedometerFinding.ReadsLow => "reads-low",
-        SpeedometerFinding.ReadsHigh => "reads-high",
-        SpeedometerFinding.NotCovered => "not-covered",
-        _ => null,
-    };
+    internal static string? Words(SpeedometerFinding? finding) =>
+        finding switch
+        {
+            SpeedometerFinding.Within => "within",
+            SpeedometerFinding.ReadsLow => "reads-low",
+            SpeedometerFinding.ReadsHigh => "reads-high",
+            SpeedometerFinding.NotCovered => "not-covered",
+            _ => null,
+        };
 
     private static void Need(Utf8JsonWriter json, LoadIndexNeed need)
     {
@@ -87,7 +90,15 @@ internal static class TyreJson
         json.WriteString("symbol", speed.Symbol.Symbol);
         json.WriteNumber("good-for", speed.Symbol.KilometresPerHour);
         json.Number("least", speed.LeastKmH, KmH);
-        json.WriteString("enough", speed.Enough switch { true => "yes", false => "no", null => "ask-the-maker" });
+        json.WriteString(
+            "enough",
+            speed.Enough switch
+            {
+                true => "yes",
+                false => "no",
+                null => "ask-the-maker",
+            }
+        );
         json.List("sources", speed.Rule.Sources, json.Source);
         json.WriteEndObject();
     }
@@ -99,15 +110,19 @@ internal static class TyreJson
         json.Number("true-before", answer.TrueBefore, KmH);
         json.WriteBoolean("assumed-exact-before", answer.Assumed);
         json.Figure("true-after", answer.TrueAfter, KmH);
-        json.List("rules", answer.Findings, check =>
-        {
-            json.WriteStartObject();
-            json.WriteString("rule", check.Rule.Name);
-            json.WriteString("finding", Words(check.Finding));
-            json.Number("largest-growth-percent", check.LargestGrowthPercent, Percent);
-            json.Number("growth-left-percent", check.GrowthLeftPercent, Percent);
-            json.WriteEndObject();
-        });
+        json.List(
+            "rules",
+            answer.Findings,
+            check =>
+            {
+                json.WriteStartObject();
+                json.WriteString("rule", check.Rule.Name);
+                json.WriteString("finding", Words(check.Finding));
+                json.Number("largest-growth-percent", check.LargestGrowthPercent, Percent);
+                json.Number("growth-left-percent", check.GrowthLeftPercent, Percent);
+                json.WriteEndObject();
+            }
+        );
         json.List("sources", answer.Periods.SelectMany(period => period.Sources), json.Source);
         json.WriteEndObject();
     }

@@ -12,8 +12,10 @@ internal static class Wrapping
         foreach (var word in text.Split(' '))
         {
             var after = column == 0 ? word.Length : column + 1 + word.Length;
-            if (column > 0 && after > width) (lines, column) = (lines + 1, word.Length);
-            else column = after;
+            if (column > 0 && after > width)
+                (lines, column) = (lines + 1, word.Length);
+            else
+                column = after;
         }
 
         return lines;

@@ -8,10 +8,13 @@ public static class CalendarDay
     /// <summary>The first year of which a day is read.</summary>
     public const int FirstYear = 1900;
 
-    /// <summary>The last year of which a day is read; beyond it no law is known, and reckoning with days would run off the calendar.</summary>
+    /// <summary>
+    /// The last year of which a day is read; beyond it no law is known, and reckoning with days would run off the calendar.
+    /// </summary>
     public const int LastYear = 2999;
 
     /// <summary>Reads a day of the years above.</summary>
     public static bool TryParse(string text, out DateOnly day) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day) && day.Year is >= FirstYear and <= LastYear;
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day)
+        && day.Year is >= FirstYear and <= LastYear;
 }

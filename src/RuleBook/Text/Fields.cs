@@ -30,8 +30,10 @@ internal sealed class Fields(Node node, List<Problem> problems)
 
     public string Required(string key)
     {
-        if (Text(key) is { } text) return text;
-        if (!Has(key)) Missing(key);
+        if (Text(key) is { } text)
+            return text;
+        if (!Has(key))
+            Missing(key);
         return "";
     }
 
@@ -47,11 +49,20 @@ internal sealed class Fields(Node node, List<Problem> problems)
 
     public string? WordOf(Node value, params ReadOnlySpan<string> words)
     {
-        if (TextOf(value) is not { } text) return null;
-        text = text switch { "true" => "yes", "false" => "no", _ => text };
-        if (words.Contains(text)) return text;
+        if (TextOf(value) is not { } text)
+            return null;
+        text = text switch
+        {
+            "true" => "yes",
+            "false" => "no",
+            _ => text,
+        };
+        if (words.Contains(text))
+            return text;
         var choices = words.ToArray();
-        problems.Add(Problem.Error("not-a-word", value.Mark, $"'{text}' is not one of {string.Join(", ", choices)}", Spelling.Tip(text, choices)));
+        problems.Add(
+            Problem.Error("not-a-word", value.Mark, $"'{text}' is not one of {string.Join(", ", choices)}", Spelling.Tip(text, choices))
+        );
         return null;
     }
 
@@ -60,7 +71,8 @@ internal sealed class Fields(Node node, List<Problem> problems)
 
     /// <summary>A list; a single value counts as a list of one. What cannot be read is left out and reported.</summary>
     public ImmutableArray<T> List<T>(string key, Func<Node, T?> read)
-        where T : class => Node(key) switch
+        where T : class =>
+        Node(key) switch
         {
             null => [],
             Sequence many => [.. many.Items.Select(read).OfType<T>()],
@@ -75,23 +87,32 @@ internal sealed class Fields(Node node, List<Problem> problems)
                 problems.Add(Problem.Error("unknown-key", key.Mark, $"'{key.Text}' is not a key here", Spelling.Tip(key.Text, known)));
     }
 
-    public void Missing(string key) =>
-        problems.Add(Problem.Error("missing-key", Mark, $"the key '{key}' is missing", $"add '{key}:'"));
+    public void Missing(string key) => problems.Add(Problem.Error("missing-key", Mark, $"the key '{key}' is missing", $"add '{key}:'"));
 
     public void Add(string code, Mark mark, string text, string tip) => problems.Add(Problem.Error(code, mark, text, tip));
 
     public string? TextOf(Node value)
     {
-        if (value is Scalar scalar && !string.IsNullOrWhiteSpace(scalar.Text)) return scalar.Text.Trim();
+        if (value is Scalar scalar && !string.IsNullOrWhiteSpace(scalar.Text))
+            return scalar.Text.Trim();
         problems.Add(Problem.Error("wrong-shape", value.Mark, "a text is needed here", "write the value after the key"));
         return null;
     }
 
     public DateOnly? DayOf(Node value)
     {
-        if (TextOf(value) is not { } text) return null;
-        if (CalendarDay.TryParse(text, out var day)) return day;
-        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26, of the years 1900 to 2999"));
+        if (TextOf(value) is not { } text)
+            return null;
+        if (CalendarDay.TryParse(text, out var day))
+            return day;
+        problems.Add(
+            Problem.Error(
+                "not-a-date",
+                value.Mark,
+                $"'{text}' is not a day of the calendar",
+                "write year-month-day, such as 2018-10-26, of the years 1900 to 2999"
+            )
+        );
         return null;
     }
 

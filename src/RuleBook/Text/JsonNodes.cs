@@ -4,7 +4,9 @@ using System.Text.Json;
 
 namespace RuleBook.Text;
 
-/// <summary>JSON as the nodes that YAML would give: every scalar is its text, and its place is the byte at which it starts, as a column.</summary>
+/// <summary>
+/// JSON as the nodes that YAML would give: every scalar is its text, and its place is the byte at which it starts, as a column.
+/// </summary>
 public static class JsonNodes
 {
     private const int LargestInput = 1024 * 1024;
@@ -13,7 +15,8 @@ public static class JsonNodes
     /// <exception cref="InputException">It cannot be read.</exception>
     public static Node Read(string json)
     {
-        if (json.Length > LargestInput) throw Refuse(0, "the job is larger than 1 MiB");
+        if (json.Length > LargestInput)
+            throw Refuse(0, "the job is larger than 1 MiB");
         var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(json), new JsonReaderOptions { MaxDepth = 64 });
         try
         {
@@ -49,7 +52,8 @@ public static class JsonNodes
     private static Sequence List(ref Utf8JsonReader reader, string file, Mark mark)
     {
         var items = ImmutableArray.CreateBuilder<Node>();
-        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray) items.Add(Read(ref reader, file));
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+            items.Add(Read(ref reader, file));
         return new Sequence(items.ToImmutable(), mark);
     }
 
@@ -60,7 +64,8 @@ public static class JsonNodes
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             var key = new Scalar(reader.GetString()!, Here(in reader, file));
-            if (!seen.Add(key.Text)) throw Refuse(reader.TokenStartIndex, $"the key '{key.Text}' stands twice");
+            if (!seen.Add(key.Text))
+                throw Refuse(reader.TokenStartIndex, $"the key '{key.Text}' stands twice");
             reader.Read();
             entries.Add(KeyValuePair.Create(key, Read(ref reader, file)));
         }

@@ -8,7 +8,12 @@ namespace RuleBook.Text;
 /// <summary>Opens a JSON text: indented, with line feeds, one of them at the end; the same bytes on every system.</summary>
 public static class JsonText
 {
-    private static readonly JsonWriterOptions Safe = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.Default };
+    private static readonly JsonWriterOptions Safe = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.Default,
+    };
 
     private static readonly JsonWriterOptions Readable = Safe with { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -21,7 +26,8 @@ public static class JsonText
     private static string Write(Action<Utf8JsonWriter> write, JsonWriterOptions options)
     {
         var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer, options)) write(json);
+        using (var json = new Utf8JsonWriter(buffer, options))
+            write(json);
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
     }
 }

@@ -11,7 +11,9 @@ public readonly record struct Mark(string File, int Line, int Column) : ICompara
     {
         var byFile = string.CompareOrdinal(File, other.File);
         var byLine = Line.CompareTo(other.Line);
-        return byFile != 0 ? byFile : byLine != 0 ? byLine : Column.CompareTo(other.Column);
+        return byFile != 0 ? byFile
+            : byLine != 0 ? byLine
+            : Column.CompareTo(other.Column);
     }
 
     /// <summary>Earlier in the same file, or in a file that sorts earlier.</summary>

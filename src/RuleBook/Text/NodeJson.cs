@@ -22,7 +22,8 @@ public static class NodeJson
                 break;
             case Sequence list:
                 json.WriteStartArray();
-                foreach (var item in list.Items) Write(json, item);
+                foreach (var item in list.Items)
+                    Write(json, item);
                 json.WriteEndArray();
                 break;
             case Scalar scalar:

@@ -25,7 +25,8 @@ internal static class Amounts
     public static T? Group<T>(this Fields fields, string key, Func<Fields, T> read)
         where T : class
     {
-        if (fields.Nested(key) is not { } inner) return null;
+        if (fields.Nested(key) is not { } inner)
+            return null;
         var value = read(inner);
         inner.Done();
         return value;
@@ -33,9 +34,12 @@ internal static class Amounts
 
     private static Fraction? Read(Fields fields, string key, Dimension dimension, Func<Fraction, bool> allowed, string wrong, string right)
     {
-        if (fields.Node(key) is not { } node || node is Scalar { Text: "unknown" }) return null;
-        if (fields.QuantityOf(node, dimension) is not { } quantity) return null;
-        if (allowed(quantity.Base)) return quantity.Base;
+        if (fields.Node(key) is not { } node || node is Scalar { Text: "unknown" })
+            return null;
+        if (fields.QuantityOf(node, dimension) is not { } quantity)
+            return null;
+        if (allowed(quantity.Base))
+            return quantity.Base;
         fields.Add("negative", node.Mark, $"'{quantity}' {wrong}", $"{key} is {right}");
         return null;
     }

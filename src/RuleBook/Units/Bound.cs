@@ -10,8 +10,8 @@ public sealed record Bound(Fraction Value, bool Closed)
     private readonly Quantity? written;
 
     /// <summary>
-    /// The value as the data has it, such as <c>27 in</c>; null where it is not written in the data. It is for showing only: two bounds that mean the
-    /// same are equal however they are written, and a quantity that is not <see cref="Value"/> is never told.
+    /// The value as the data has it, such as <c>27 in</c>; null where it is not written in the data. It is for showing only: two bounds
+    /// that mean the same are equal however they are written, and a quantity that is not <see cref="Value"/> is never told.
     /// </summary>
     public Quantity? Written
     {
@@ -28,7 +28,9 @@ public sealed record Bound(Fraction Value, bool Closed)
     /// <summary>The same for two bounds that mean the same.</summary>
     public override string ToString() => $"{(Closed ? "closed" : "open")} at {Value}";
 
-    /// <summary>The value as written, with the value in <paramref name="unit"/> beside it where that is another unit: <c>27 in (685.8 mm)</c>.</summary>
+    /// <summary>
+    /// The value as written, with the value in <paramref name="unit"/> beside it where that is another unit: <c>27 in (685.8 mm)</c>.
+    /// </summary>
     public string Show(Unit unit)
     {
         var amount = new Quantity(Value / unit.ToBase, unit).ToString();

@@ -36,15 +36,19 @@ public readonly record struct Interval(Fraction? Low, Fraction? High)
 
     private Truth Below(Bound? upper)
     {
-        if (upper is null) return Truth.Yes;
-        if (High is { } high && Passes(high, upper, 1)) return Truth.Yes;
+        if (upper is null)
+            return Truth.Yes;
+        if (High is { } high && Passes(high, upper, 1))
+            return Truth.Yes;
         return Low is { } low && !Passes(low, upper, 1) ? Truth.No : Truth.Unknown;
     }
 
     private Truth Above(Bound? lower)
     {
-        if (lower is null) return Truth.Yes;
-        if (Low is { } low && Passes(low, lower, -1)) return Truth.Yes;
+        if (lower is null)
+            return Truth.Yes;
+        if (Low is { } low && Passes(low, lower, -1))
+            return Truth.Yes;
         return High is { } high && !Passes(high, lower, -1) ? Truth.No : Truth.Unknown;
     }
 

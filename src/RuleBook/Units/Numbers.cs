@@ -16,7 +16,8 @@ public static class Numbers
         var scale = BigInteger.Pow(10, decimals);
         var scaled = BigInteger.Abs(value.Numerator) * scale;
         var (whole, rest) = BigInteger.DivRem(scaled, value.Denominator);
-        if (rest * 2 >= value.Denominator) whole++;
+        if (rest * 2 >= value.Denominator)
+            whole++;
         var digits = whole.ToString(CultureInfo.InvariantCulture).PadLeft(decimals + 1, '0');
         var text = $"{digits[..^decimals]}.{digits[^decimals..]}".TrimEnd('0').TrimEnd('.');
         return value.Numerator.Sign < 0 && !whole.IsZero ? "-" + text : text;

@@ -18,7 +18,8 @@ public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnl
     public bool IsExact => Earliest == Latest;
 
     /// <summary>For a reader: as written, or "about 2009", or "a day between two others".</summary>
-    public string Words => Text.EndsWith('~') ? $"about {Text[..^1]}"
+    public string Words =>
+        Text.EndsWith('~') ? $"about {Text[..^1]}"
         : Text.StartsWith('[') ? $"a day between {Text[1..^1].Replace("..", " and ", StringComparison.Ordinal)}"
         : Text;
 
@@ -31,22 +32,32 @@ public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnl
         date = null;
         if (Between().Match(text) is { Success: true } between)
         {
-            if (!TryParse(between.Groups[1].Value, out var first) || !TryParse(between.Groups[2].Value, out var last) || last.Latest < first.Earliest)
+            if (
+                !TryParse(between.Groups[1].Value, out var first)
+                || !TryParse(between.Groups[2].Value, out var last)
+                || last.Latest < first.Earliest
+            )
                 return false;
             date = new PartialDate(text, first.Earliest, last.Latest);
             return true;
         }
 
         var match = Written().Match(text);
-        if (!match.Success) return false;
+        if (!match.Success)
+            return false;
         var year = Number(match, 1);
         var month = match.Groups[2].Success ? Number(match, 2) : 0;
         var day = match.Groups[3].Success ? Number(match, 3) : 0;
-        if (year is < CalendarDay.FirstYear or > CalendarDay.LastYear || month > 12 || (match.Groups[2].Success && month < 1)) return false;
-        if (match.Groups[3].Success && (day < 1 || day > DateTime.DaysInMonth(year, month))) return false;
+        if (year is < CalendarDay.FirstYear or > CalendarDay.LastYear || month > 12 || (match.Groups[2].Success && month < 1))
+            return false;
+        if (match.Groups[3].Success && (day < 1 || day > DateTime.DaysInMonth(year, month)))
+            return false;
 
         var earliest = new DateOnly(year, Math.Max(month, 1), Math.Max(day, 1));
-        var latest = day > 0 ? earliest : month > 0 ? earliest.AddMonths(1).AddDays(-1) : earliest.AddYears(1).AddDays(-1);
+        var latest =
+            day > 0 ? earliest
+            : month > 0 ? earliest.AddMonths(1).AddDays(-1)
+            : earliest.AddYears(1).AddDays(-1);
         date = match.Groups[4].Success
             ? new PartialDate(text, earliest.AddYears(-1), latest.AddYears(1))
             : new PartialDate(text, earliest, latest);
@@ -56,7 +67,8 @@ public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnl
     /// <inheritdoc/>
     public override string ToString() => Text;
 
-    private static int Number(Match match, int group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
+    private static int Number(Match match, int group) =>
+        int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(@"^([0-9]{4})(?:-([0-9]{2})(?:-([0-9]{2}))?)?(~)?$", RegexOptions.CultureInvariant)]
     private static partial Regex Written();

@@ -56,13 +56,15 @@ public sealed partial record Quantity(Fraction Amount, Unit Unit)
 
     /// <summary>Reads a quantity that is known to be well written.</summary>
     /// <exception cref="FormatException">The text is not a quantity.</exception>
-    public static Quantity Parse(string text) => TryParse(text, out var quantity, out var error) ? quantity : throw new FormatException(error);
+    public static Quantity Parse(string text) =>
+        TryParse(text, out var quantity, out var error) ? quantity : throw new FormatException(error);
 
     /// <summary>The same amount in another unit of the same dimension, exact.</summary>
     /// <exception cref="ArgumentException">The unit measures something else.</exception>
-    public Quantity In(Unit unit) => unit.Dimension == Dimension
-        ? new Quantity(Base / unit.ToBase, unit)
-        : throw new ArgumentException($"{unit} does not measure {Dimension}", nameof(unit));
+    public Quantity In(Unit unit) =>
+        unit.Dimension == Dimension
+            ? new Quantity(Base / unit.ToBase, unit)
+            : throw new ArgumentException($"{unit} does not measure {Dimension}", nameof(unit));
 
     /// <summary>The amount and its unit, as written in data.</summary>
     public override string ToString() => $"{Numbers.Show(Amount)} {Unit.Symbol}".TrimEnd();
@@ -72,7 +74,11 @@ public sealed partial record Quantity(Fraction Amount, Unit Unit)
     private static Fraction ReadNumber(string number)
     {
         var point = number.IndexOf('.', StringComparison.Ordinal);
-        var digits = BigInteger.Parse(number.Replace(".", "", StringComparison.Ordinal), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        var digits = BigInteger.Parse(
+            number.Replace(".", "", StringComparison.Ordinal),
+            NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture
+        );
         return point < 0 ? new Fraction(digits) : new Fraction(digits, BigInteger.Pow(10, number.Length - point - 1));
     }
 

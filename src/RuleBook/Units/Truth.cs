@@ -25,7 +25,8 @@ public static class TruthExtensions
         var all = Truth.Yes;
         foreach (var truth in truths)
         {
-            if (truth == Truth.No) return Truth.No;
+            if (truth == Truth.No)
+                return Truth.No;
             all = all.And(truth);
         }
 

@@ -37,11 +37,13 @@ public sealed record Unit(string Symbol, Dimension Dimension, Fraction ToBase)
     public static IEnumerable<Unit> All => BySymbol.Values.OrderBy(unit => unit.Dimension).ThenBy(unit => unit.ToBase);
 
     /// <summary>The unit written <paramref name="symbol"/>, or null. Three capital letters are a currency, as in ISO 4217.</summary>
-    public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol) ?? (IsCurrency(symbol) ? new Unit(symbol, Dimension.Money, 1) : null);
+    public static Unit? Find(string symbol) =>
+        BySymbol.GetValueOrDefault(symbol) ?? (IsCurrency(symbol) ? new Unit(symbol, Dimension.Money, 1) : null);
 
     /// <summary>The unit whose factor is 1 in <paramref name="dimension"/>; money has none, since a currency is not converted.</summary>
     /// <exception cref="InvalidOperationException">The dimension is money.</exception>
-    public static Unit Base(Dimension dimension) => BySymbol.Values.Single(unit => unit.Dimension == dimension && unit.ToBase == Fraction.One);
+    public static Unit Base(Dimension dimension) =>
+        BySymbol.Values.Single(unit => unit.Dimension == dimension && unit.ToBase == Fraction.One);
 
     /// <inheritdoc/>
     public override string ToString() => Symbol;

@@ -52,7 +52,8 @@ public sealed class AdoptionTests : IDisposable
     {
         Edit(1);
         Verdict("2027-07-01", $"{suspension}, tyre-diameter-growth: {growth}").Best.ShouldBe(best);
-        if (best == Pathway.Certificate) Verdict("2027-07-01", $"{suspension}, tyre-diameter-growth: {growth}").Worst.ShouldBe(Pathway.Prohibited);
+        if (best == Pathway.Certificate)
+            Verdict("2027-07-01", $"{suspension}, tyre-diameter-growth: {growth}").Worst.ShouldBe(Pathway.Prohibited);
     }
 
     [Fact]
@@ -69,10 +70,16 @@ public sealed class AdoptionTests : IDisposable
     private int Edit(int block)
     {
         var developers = System.IO.File.ReadAllText(Path.Combine(RealBook.Root, "DEVELOPERS.md"));
-        var lines = developers[developers.IndexOf("### Worked example", StringComparison.Ordinal)..].Split("```yaml\n")[block + 1].Split("```")[0];
+        var lines = developers[developers.IndexOf("### Worked example", StringComparison.Ordinal)..]
+            .Split("```yaml\n")[block + 1]
+            .Split("```")[0];
         var path = Path.Combine(folder, File);
         var text = System.IO.File.ReadAllText(path);
-        var next = text.IndexOf("  - rule: ", text.IndexOf("  - rule: raise-four-wheel-drive", StringComparison.Ordinal) + 1, StringComparison.Ordinal);
+        var next = text.IndexOf(
+            "  - rule: ",
+            text.IndexOf("  - rule: raise-four-wheel-drive", StringComparison.Ordinal) + 1,
+            StringComparison.Ordinal
+        );
         System.IO.File.WriteAllText(path, text.Insert(next, lines));
         return lines.Count(character => character == '\n');
     }
@@ -81,14 +88,23 @@ public sealed class AdoptionTests : IDisposable
     {
         var book = BookReading.Open(folder);
         var job = JobReader.Read(
-            YamlText.Read($"{{ registered-in: au-tas, on: {on}, vehicle: {{ category: MC, four-wheel-drive: yes, stability-control: no }}, modification: {{ suspension-lift: {lift} }} }}", "job"),
-            book);
+            YamlText.Read(
+                $"{{ registered-in: au-tas, on: {on}, vehicle: {{ category: MC, four-wheel-drive: yes, stability-control: no }}, modification: {{ suspension-lift: {lift} }} }}",
+                "job"
+            ),
+            book
+        );
         return Assessor.Assess(book, job).Between;
     }
 
     private string Position(string on)
     {
         var book = BookReading.Open(folder);
-        return History.Position(book, book.Rule("au/ride-height/raise-four-wheel-drive")!, book.Jurisdiction("au-tas")!, DateOnly.ParseExact(on, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        return History.Position(
+            book,
+            book.Rule("au/ride-height/raise-four-wheel-drive")!,
+            book.Jurisdiction("au-tas")!,
+            DateOnly.ParseExact(on, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+        );
     }
 }

@@ -19,8 +19,16 @@ public sealed class BookFolderTests
         folder.Write("schema/reference/rims.yaml", "r");
         folder.Write("schema/rules.schema.json", "{}");
 
-        BookFolder.Load(folder.Path).Files.Select(file => file.Path).ShouldBe(
-            ["jurisdictions/au-sa/a.yaml", "jurisdictions/au/a.yaml", "jurisdictions/nz/b.yaml", "schema/reference/rims.yaml", "schema/vocabulary/topics.yaml"]);
+        BookFolder
+            .Load(folder.Path)
+            .Files.Select(file => file.Path)
+            .ShouldBe([
+                "jurisdictions/au-sa/a.yaml",
+                "jurisdictions/au/a.yaml",
+                "jurisdictions/nz/b.yaml",
+                "schema/reference/rims.yaml",
+                "schema/vocabulary/topics.yaml",
+            ]);
     }
 
     [Fact]
@@ -64,7 +72,10 @@ public sealed class BookFolderTests
         folder.Write("jurisdictions/au/.a.yaml.swp", "");
         folder.Write("jurisdictions/readme.txt", "");
 
-        BookFolder.Load(folder.Path).Problems.Select(problem => $"{problem.Mark.File} {problem.Code}").Order(StringComparer.Ordinal)
+        BookFolder
+            .Load(folder.Path)
+            .Problems.Select(problem => $"{problem.Mark.File} {problem.Code}")
+            .Order(StringComparer.Ordinal)
             .ShouldBe(["jurisdictions/au/ride-height.yml stray-file", "jurisdictions/readme.txt stray-file"]);
     }
 

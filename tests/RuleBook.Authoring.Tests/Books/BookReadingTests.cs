@@ -23,7 +23,9 @@ public sealed class BookReadingTests
         File.WriteAllText(Path.Combine(book.Folder, "jurisdictions/xa/sources.yaml"), "sources: [");
         File.WriteAllText(Path.Combine(book.Folder, "jurisdictions/xa-n/sources.yaml"), "a: *b");
 
-        Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.Select(problem => $"{problem.Mark.File} {problem.Code}")
+        Should
+            .Throw<InputException>(() => BookReading.Open(book.Folder))
+            .Problems.Select(problem => $"{problem.Mark.File} {problem.Code}")
             .ShouldBe(["jurisdictions/xa-n/sources.yaml anchor-or-alias", "jurisdictions/xa/sources.yaml yaml-syntax"]);
     }
 

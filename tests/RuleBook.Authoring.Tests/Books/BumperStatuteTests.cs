@@ -23,7 +23,14 @@ public sealed class BumperStatuteTests
     [InlineData("4 in", Within)] // Ohio Adm. Code 4501-43-04(C): not exceed four inches
     [InlineData("4.1 in", Beyond)]
     public void Ohios_altered_body_may_stand_four_inches_above_the_frame_rail(string floor, Pathway expected) =>
-        RealBook.Assess("us-oh", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, body-floor-above-frame: {floor}", "2026-11-25", "body-lift: 2 in")
+        RealBook
+            .Assess(
+                "us-oh",
+                "kind: passenger-car",
+                $"{Bumpers("20 in", "20 in")}, body-floor-above-frame: {floor}",
+                "2026-11-25",
+                "body-lift: 2 in"
+            )
             .Verdict.ShouldBe(expected);
 
     [Theory]
@@ -82,7 +89,8 @@ public sealed class BumperStatuteTests
     [InlineData("9999 lb", "body-lift: 3 in", Pathway.Certificate)] // 17C-15-48(b): a body kit of up to 3 in
     [InlineData("9999 lb", "body-lift: 3.1 in", Beyond)]
     public void West_Virginia_inspects_lifted_vehicles_under_10000_pounds(string rating, string modification, Pathway expected) =>
-        RealBook.Assess("us-wv", $"ratings: {{ gvm: {rating} }}", Bumpers("25 in", "25 in"), modification: modification)
+        RealBook
+            .Assess("us-wv", $"ratings: {{ gvm: {rating} }}", Bumpers("25 in", "25 in"), modification: modification)
             .Verdict.ShouldBe(expected);
 
     [Theory]
@@ -108,14 +116,20 @@ public sealed class BumperStatuteTests
     [InlineData("13.9 in", "14 in", Beyond)]
     [InlineData("14 in", "13.9 in", Beyond)]
     public void Tennessees_recreational_four_wheel_drives_have_a_least_height(string front, string rear, Pathway expected) =>
-        RealBook.Assess("us-tn", "kind: multipurpose-passenger-vehicle, four-wheel-drive: yes", $"{Bumpers(front, rear)}, front-fender-above-rear: 0 in")
+        RealBook
+            .Assess(
+                "us-tn",
+                "kind: multipurpose-passenger-vehicle, four-wheel-drive: yes",
+                $"{Bumpers(front, rear)}, front-fender-above-rear: 0 in"
+            )
             .Verdict.ShouldBe(expected);
 
     [Theory]
     [InlineData("2024-07-01", Beyond)] // press on the law in force from 1 July 2024: four inches or more (second hand)
     [InlineData("2024-06-30", null)] // before that day nothing is recorded
     public void Tennessee_forbids_a_front_four_inches_above_the_rear_since_July_2024(string on, Pathway? expected) =>
-        RealBook.Assess("us-tn", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, front-fender-above-rear: 4 in", on)
+        RealBook
+            .Assess("us-tn", "kind: passenger-car", $"{Bumpers("20 in", "20 in")}, front-fender-above-rear: 4 in", on)
             .Verdict.ShouldBe(expected);
 
     /// <summary>The limits themselves are within; a tenth of an inch more, front or rear, is beyond.</summary>

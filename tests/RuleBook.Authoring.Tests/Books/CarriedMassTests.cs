@@ -4,7 +4,9 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests.Books;
 
-/// <summary>The trade's own scenarios carried by a job, on invented vehicles. Where nothing else is said: common practice, no source.</summary>
+/// <summary>
+/// The trade's own scenarios carried by a job, on invented vehicles. Where nothing else is said: common practice, no source.
+/// </summary>
 public sealed class CarriedMassTests
 {
     private const string DualCab = """
@@ -26,17 +28,20 @@ public sealed class CarriedMassTests
     public void Constant_load_springs_on_a_vehicle_of_standard_mass_raise_it_beyond_the_limit()
     {
         // Springs meant to give 50 mm with 350 kg of constant load, measured without it: about 75 mm.
-        var answer = RealBook.Assess(DualCab + """
+        var answer = RealBook.Assess(
+            DualCab
+                + """
 
-            modification:
-              springs: { rear: { wheel-rate: 68.64655 N/mm, height-gained: 50 mm, at-axle-load: 1279.225 kg } }
-            """);
+                modification:
+                  springs: { rear: { wheel-rate: 68.64655 N/mm, height-gained: 50 mm, at-axle-load: 1279.225 kg } }
+                """
+        );
         var rear = answer.Heights.ShouldNotBeNull().Predicted.ShouldHaveSingleItem();
         rear.Lift.LiftMm.ShouldBe(new Fraction(75)); // derived: 14 kg/mm, and 350 kg less than the springs are rated for
         rear.Needs.First(need => need.Pathway == Pathway.NoCertificate).OnAxleKg.ShouldBe(new Fraction(350));
 
-        // 75 mm of suspension is the certified limit in Queensland since 26 October 2018: predicted within 10 mm it is beyond the free 50 mm, and only
-        // measuring tells whether it can be certified.
+        // 75 mm of suspension is the certified limit in Queensland since 26 October 2018: predicted within 10 mm it is beyond the free 50
+        // mm, and only measuring tells whether it can be certified.
         answer.Between.Best.ShouldBe(Pathway.Certificate);
         answer.Verdict.ShouldBeNull();
         answer.Undecided.ShouldContain(effect => effect.Opening.Name == "measured.after");
@@ -54,7 +59,10 @@ public sealed class CarriedMassTests
     [Fact]
     public void The_ball_load_counts_once_in_the_vehicle_and_not_again_in_the_combination()
     {
-        var planned = Loaded("suspension-lift: 0 mm", "1000 kg").Masses.ShouldNotBeNull().Towing.ShouldNotBeNull().PlannedCombination.ShouldNotBeNull();
+        var planned = Loaded("suspension-lift: 0 mm", "1000 kg")
+            .Masses.ShouldNotBeNull()
+            .Towing.ShouldNotBeNull()
+            .PlannedCombination.ShouldNotBeNull();
         planned.TotalKg.ShouldBe(planned.VehicleKg + planned.TrailerAxlesKg);
         (planned.TrailerAxlesKg + planned.BallKg).ShouldBe(planned.TrailerAloneKg);
     }
@@ -64,10 +72,17 @@ public sealed class CarriedMassTests
     [InlineData("300 kg", 100)]
     [InlineData("350 kg", 200)]
     public void A_maker_s_table_takes_mass_out_of_the_vehicle_as_the_ball_load_grows(string ball, int less) =>
-        RealBook.Assess($$"""
-            {{DualCab}}
-            trailer: { mass: 3000 kg, ball-load: {{ball}}, braked: yes }
-            """).Masses.ShouldNotBeNull().Towing.ShouldNotBeNull().DownRating.ShouldNotBeNull().LessKg.ShouldBe(new Fraction(less));
+        RealBook
+            .Assess(
+                $$"""
+                {{DualCab}}
+                trailer: { mass: 3000 kg, ball-load: {{ball}}, braked: yes }
+                """
+            )
+            .Masses.ShouldNotBeNull()
+            .Towing.ShouldNotBeNull()
+            .DownRating.ShouldNotBeNull()
+            .LessKg.ShouldBe(new Fraction(less));
 
     [Fact]
     public void Three_hundred_kilograms_on_the_ball_put_450_on_the_rear_axle_and_take_150_off_the_front()
@@ -82,7 +97,9 @@ public sealed class CarriedMassTests
     [Fact]
     public void A_large_wagon_with_touring_accessories_reaches_its_gvm_before_its_occupants_are_counted()
     {
-        var wagon = RealBook.Assess(File.ReadAllText(Path.Combine(RealBook.Root, "examples", "wagon-touring.yaml"))).Masses.ShouldNotBeNull();
+        var wagon = RealBook
+            .Assess(File.ReadAllText(Path.Combine(RealBook.Root, "examples", "wagon-touring.yaml")))
+            .Masses.ShouldNotBeNull();
         wagon.Failing.ShouldContain(each => each.State == "unladen" && each.Check.What.Contains("GVM", StringComparison.Ordinal));
     }
 
@@ -95,15 +112,21 @@ public sealed class CarriedMassTests
         var text = DualCab.ReplaceLineEndings("\n");
         var shorter = text.Replace(left.Replace("          ", "  ", StringComparison.Ordinal), "", StringComparison.Ordinal);
         shorter.Length.ShouldBeLessThan(text.Length);
-        var answer = RealBook.Assess(shorter + "\nmodification: { suspension-lift: 45 mm, accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 mm } ] }\n");
+        var answer = RealBook.Assess(
+            shorter
+                + "\nmodification: { suspension-lift: 45 mm, accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 mm } ] }\n"
+        );
         answer.Verdict.ShouldBe(Pathway.NoCertificate);
         answer.Masses.ShouldNotBeNull().Missing.ShouldContain(missing => missing.Fact == fact && missing.Adds.Length > 0);
     }
 
-    private static Assessment Loaded(string modification, string goods) => RealBook.Assess($$"""
-        {{DualCab}}
-        modification: { {{modification}} }
-        load: { goods: [ { name: load, mass: {{goods}}, behind-front-axle: 2000 mm } ] }
-        trailer: { mass: 3000 kg, ball-load: 300 kg, braked: yes }
-        """);
+    private static Assessment Loaded(string modification, string goods) =>
+        RealBook.Assess(
+            $$"""
+            {{DualCab}}
+            modification: { {{modification}} }
+            load: { goods: [ { name: load, mass: {{goods}}, behind-front-axle: 2000 mm } ] }
+            trailer: { mass: 3000 kg, ball-load: 300 kg, braked: yes }
+            """
+        );
 }

@@ -2,7 +2,9 @@ using System.Diagnostics;
 
 namespace RuleBook.Authoring.Tests.Books;
 
-/// <summary>Anybody can reckon the digest of a book from its documentation: a script in another language, written from that alone, agrees.</summary>
+/// <summary>
+/// Anybody can reckon the digest of a book from its documentation: a script in another language, written from that alone, agrees.
+/// </summary>
 public sealed class DigestTests
 {
     [Fact]
@@ -10,7 +12,8 @@ public sealed class DigestTests
     {
         var script = Path.Combine(TestBook.Folder, "tests", "RuleBook.Authoring.Tests", "Books", "digest.mjs");
         using var node = Started(script);
-        if (node is null) Assert.Skip("node is not installed");
+        if (node is null)
+            Assert.Skip("node is not installed");
         var printed = await node.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await node.WaitForExitAsync(TestContext.Current.CancellationToken);
         printed.Trim().ShouldBe(TestBook.Book.Digest);

@@ -8,7 +8,8 @@ namespace RuleBook.Authoring.Tests.Books;
 /// <summary>Re-rating and certifying on the book of this repository, each with the source of what is expected.</summary>
 public sealed class MassRatingTests
 {
-    private const string Rated = "vehicle: { category: NA, four-wheel-drive: yes, first-registered: 2015-03-02, ratings: { gvm: 3000 kg, gcm: 6000 kg } }";
+    private const string Rated =
+        "vehicle: { category: NA, four-wheel-drive: yes, first-registered: 2015-03-02, ratings: { gvm: 3000 kg, gcm: 6000 kg } }";
 
     [Theory]
     [InlineData("au-qld", "2018-06-01", Pathway.Prohibited)] // motoring press, August 2018: GCM increases in service stopped earlier that year
@@ -30,7 +31,12 @@ public sealed class MassRatingTests
     public void Before_the_first_registration_a_higher_gvm_takes_the_national_route()
     {
         // Commonwealth department, second stage of manufacture; Road Vehicle Standards Act 2018, section 24.
-        var answer = Assess("au-qld", "2026-11-20", "vehicle: { category: NA, four-wheel-drive: yes, first-registered: not-yet, ratings: { gvm: 3000 kg } }", "ratings: { gvm: 3500 kg }");
+        var answer = Assess(
+            "au-qld",
+            "2026-11-20",
+            "vehicle: { category: NA, four-wheel-drive: yes, first-registered: not-yet, ratings: { gvm: 3000 kg } }",
+            "ratings: { gvm: 3500 kg }"
+        );
         var route = answer.Findings.Single(finding => finding.Version.Rule.Topic == "mass-ratings");
         route.Version.Adopted.ShouldHaveSingleItem().Rule.ShouldBe("au/mass-ratings/raise-gvm");
         route.Version.Sources.ShouldContain(cited => cited.Source.Id == "second-stage-page" && cited.Source.ReadAs == ReadAs.Primary);
@@ -41,7 +47,12 @@ public sealed class MassRatingTests
     public void The_day_after_its_first_registration_the_same_vehicle_takes_the_state_s_route()
     {
         // Queensland Code of Practice v2.8, section on the gross vehicle mass rating of light vehicles (LS11).
-        var answer = Assess("au-qld", "2026-11-20", "vehicle: { category: NA, four-wheel-drive: yes, first-registered: 2026-11-19, ratings: { gvm: 3000 kg } }", "ratings: { gvm: 3500 kg }");
+        var answer = Assess(
+            "au-qld",
+            "2026-11-20",
+            "vehicle: { category: NA, four-wheel-drive: yes, first-registered: 2026-11-19, ratings: { gvm: 3000 kg } }",
+            "ratings: { gvm: 3500 kg }"
+        );
         answer.Verdict.ShouldBe(Pathway.Certificate);
         var route = answer.Findings.Single(finding => finding.Version.Rule.Topic == "mass-ratings");
         route.Version.Adopted.ShouldBeEmpty();
@@ -80,28 +91,39 @@ public sealed class MassRatingTests
     public void In_South_Australia_the_application_comes_before_the_work()
     {
         // South Australian Government fact sheet on light vehicle modification: MR 620, requirements, work, report, inspection, exemption.
-        var steps = RealBook.Assess("""
-            registered-in: au-sa
-            on: 2021-08-15
-            vehicle: { category: MC, four-wheel-drive: yes }
-            modification: { suspension-lift: 60 mm }
-            """).Certification.ShouldNotBeNull().Steps;
+        var steps = RealBook
+            .Assess(
+                """
+                registered-in: au-sa
+                on: 2021-08-15
+                vehicle: { category: MC, four-wheel-drive: yes }
+                modification: { suspension-lift: 60 mm }
+                """
+            )
+            .Certification.ShouldNotBeNull()
+            .Steps;
         steps[0].BeforeWork.ShouldBeTrue();
         steps[0].Text.ShouldContain("MR 620");
     }
 
-    private static Assessment Assess(string place, string on, string vehicle, string modification) => RealBook.Assess($$"""
-        registered-in: {{place}}
-        on: {{on}}
-        {{vehicle}}
-        modification: { {{modification}} }
-        """);
+    private static Assessment Assess(string place, string on, string vehicle, string modification) =>
+        RealBook.Assess(
+            $$"""
+            registered-in: {{place}}
+            on: {{on}}
+            {{vehicle}}
+            modification: { {{modification}} }
+            """
+        );
 
-    private static Assessment Lifted(string place, string appointed) => RealBook.Assess($$"""
-        registered-in: {{place}}
-        dates: { work: 2026-09-14, certification: 2026-09-30 }
-        vehicle: { category: NA, four-wheel-drive: yes, stability-control: no }
-        modification: { suspension-lift: 60 mm }
-        certifier: { appointed-in: {{appointed}} }
-        """);
+    private static Assessment Lifted(string place, string appointed) =>
+        RealBook.Assess(
+            $$"""
+            registered-in: {{place}}
+            dates: { work: 2026-09-14, certification: 2026-09-30 }
+            vehicle: { category: NA, four-wheel-drive: yes, stability-control: no }
+            modification: { suspension-lift: 60 mm }
+            certifier: { appointed-in: {{appointed}} }
+            """
+        );
 }

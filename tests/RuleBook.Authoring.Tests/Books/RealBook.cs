@@ -19,19 +19,27 @@ internal static class RealBook
 
     /// <summary>A vehicle in a state on a day, as it stands, with a lift of one inch so that there is something to judge.</summary>
     public static Assessment Assess(
-        string place, string vehicle, string measured, string on = "2026-11-25", string modification = "suspension-lift: 1 in") =>
-        Assess($$"""
+        string place,
+        string vehicle,
+        string measured,
+        string on = "2026-11-25",
+        string modification = "suspension-lift: 1 in"
+    ) =>
+        Assess(
+            $$"""
             registered-in: {{place}}
             on: {{on}}
             vehicle: { {{vehicle}} }
             modification: { {{modification}} }
             measured: { {{measured}} }
-            """);
+            """
+        );
 
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "jurisdictions"))) folder = folder.Parent;
+        while (folder is not null && !Directory.Exists(Path.Combine(folder.FullName, "jurisdictions")))
+            folder = folder.Parent;
         return folder?.FullName ?? throw new InvalidOperationException("no book above the tests");
     }
 }

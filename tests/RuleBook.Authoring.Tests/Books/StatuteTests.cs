@@ -24,7 +24,8 @@ public sealed class StatuteTests
     [InlineData("body-floor-above-frame: 5 in", Within)] // California Vehicle Code 24008.5(c): not more than five inches
     [InlineData("body-floor-above-frame: 5.1 in", Beyond)]
     public void Californias_body_floor_may_stand_five_inches_above_the_frame(string floor, Pathway expected) =>
-        RealBook.Assess("us-ca", Vehicle("truck", "6000 lb"), $"frame-height: 28 in, {floor}", modification: "body-lift: 2 in")
+        RealBook
+            .Assess("us-ca", Vehicle("truck", "6000 lb"), $"frame-height: 28 in, {floor}", modification: "body-lift: 2 in")
             .Verdict.ShouldBe(expected);
 
     [Theory]
@@ -89,7 +90,14 @@ public sealed class StatuteTests
     [InlineData("3 in", Within)] // Utah Code 41-6a-1631(1)(h): not more than three inches above the top of the frame
     [InlineData("3.1 in", Beyond)]
     public void Utahs_body_floor_may_be_raised_to_three_inches_above_the_frame(string floor, Pathway expected) =>
-        RealBook.Assess("us-ut", Vehicle("truck", "4500 lb"), $"frame-height: 24 in, body-floor-above-frame: {floor}", "2026-11-25", "body-lift: 1 in")
+        RealBook
+            .Assess(
+                "us-ut",
+                Vehicle("truck", "4500 lb"),
+                $"frame-height: 24 in, body-floor-above-frame: {floor}",
+                "2026-11-25",
+                "body-lift: 1 in"
+            )
             .Verdict.ShouldBe(expected);
 
     [Theory]
@@ -149,7 +157,9 @@ public sealed class StatuteTests
         answer.Gaps.ShouldContain(gap => gap.Open!.Contains("335", StringComparison.Ordinal));
     }
 
-    /// <summary>At the lightest and the heaviest rating of a class: the limit itself is within, a tenth of an inch more is beyond.</summary>
+    /// <summary>
+    /// At the lightest and the heaviest rating of a class: the limit itself is within, a tenth of an inch more is beyond.
+    /// </summary>
     private static void FrameHeight(string place, string kind, int lightest, int heaviest, int limit, string on = "2026-11-25")
     {
         foreach (var rating in new[] { lightest, heaviest })
@@ -159,11 +169,13 @@ public sealed class StatuteTests
         }
     }
 
-    private static Assessment Maine(string kind, string rating, string builtLower, string front, string rear) => RealBook.Assess(
-        "us-me",
-        $"{Vehicle(kind, rating)}, built-below-minimum-height: {builtLower}",
-        $"front-frame-end-height: {front}, rear-frame-end-height: {rear}",
-        "2018-06-01");
+    private static Assessment Maine(string kind, string rating, string builtLower, string front, string rear) =>
+        RealBook.Assess(
+            "us-me",
+            $"{Vehicle(kind, rating)}, built-below-minimum-height: {builtLower}",
+            $"front-frame-end-height: {front}, rear-frame-end-height: {rear}",
+            "2018-06-01"
+        );
 
     private static Assessment Assess(string place, string kind, string rating, string measured, string on = "2026-11-25") =>
         RealBook.Assess(place, Vehicle(kind, rating), measured, on);

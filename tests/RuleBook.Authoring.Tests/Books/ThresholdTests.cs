@@ -12,7 +12,9 @@ public sealed class ThresholdTests
         var answer = Assess("suspension-lift: 50 mm, leaf-spring-block: 50 mm");
 
         answer.Verdict.ShouldBe(Pathway.NoCertificate);
-        answer.Findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name)
+        answer
+            .Findings.SelectMany(finding => finding.Conditions)
+            .Select(state => state.Condition.Name)
             .ShouldBe(["leaf-blocks-fit-for-purpose", "leaf-springs-not-raised-otherwise"]);
     }
 
@@ -35,13 +37,15 @@ public sealed class ThresholdTests
     public void Blocks_raised_by_other_means_as_well_are_above_the_threshold()
     {
         // The same bulletin: the leaf spring suspension has not been raised by any other means.
-        var answer = RealBook.Assess("""
+        var answer = RealBook.Assess(
+            """
             registered-in: nz
             on: 2026-11-25
             modification: { suspension-lift: 80 mm, leaf-spring-block: 50 mm }
             shown: { leaf-springs-not-raised-otherwise: no }
             vehicle: {}
-            """);
+            """
+        );
 
         answer.Between.Best.ShouldBe(Pathway.Certificate);
     }

@@ -4,8 +4,9 @@ using RuleBook.Telling;
 namespace RuleBook.Authoring.Tests.Books;
 
 /// <summary>
-/// A trailer that may not be towed as planned stands on the first line. Queensland: no trailer above 750 kg of GTM without brakes, above 2 t brakes
-/// on all wheels (Stay on Track Outback, questions and answers on towing). Victoria: brakes above 750 kg of ATM (club trailer sheets).
+/// A trailer that may not be towed as planned stands on the first line. Queensland: no trailer above 750 kg of GTM without brakes, above 2
+/// t brakes on all wheels (Stay on Track Outback, questions and answers on towing). Victoria: brakes above 750 kg of ATM (club trailer
+/// sheets).
 /// </summary>
 public sealed class TrailerTests
 {
@@ -13,12 +14,28 @@ public sealed class TrailerTests
     [Trait("Basis", "published")]
     [InlineData("au-qld", "{ mass: 700 kg, braked: no, ratings: { gtm: 750 kg } }", null)]
     [InlineData("au-qld", "{ mass: 700 kg, braked: yes, ratings: { gtm: 751 kg } }", null)]
-    [InlineData("au-qld", "{ mass: 700 kg, braked: no, ratings: { gtm: 751 kg } }", "GTM of the trailer 751 kg, limit 750 kg: 1 kg too much; or not met: trailer braked")]
-    [InlineData("au-qld", "{ mass: 2000 kg, braked: no, ratings: { gtm: 1900 kg } }", "GTM of the trailer 1900 kg, limit 750 kg: 1150 kg too much; or not met: trailer braked; also not met: trailer within the towing capacities")]
-    [InlineData("au-vic", "{ mass: 700 kg, braked: no, ratings: { atm: 751 kg } }", "ATM of the trailer 751 kg, limit 750 kg: 1 kg too much; or not met: trailer braked")]
+    [InlineData(
+        "au-qld",
+        "{ mass: 700 kg, braked: no, ratings: { gtm: 751 kg } }",
+        "GTM of the trailer 751 kg, limit 750 kg: 1 kg too much; or not met: trailer braked"
+    )]
+    [InlineData(
+        "au-qld",
+        "{ mass: 2000 kg, braked: no, ratings: { gtm: 1900 kg } }",
+        "GTM of the trailer 1900 kg, limit 750 kg: 1150 kg too much; or not met: trailer braked; also not met: trailer within the towing capacities"
+    )]
+    [InlineData(
+        "au-vic",
+        "{ mass: 700 kg, braked: no, ratings: { atm: 751 kg } }",
+        "ATM of the trailer 751 kg, limit 750 kg: 1 kg too much; or not met: trailer braked"
+    )]
     public void A_trailer_without_the_brakes_that_its_mass_asks_for_is_not_as_planned(string state, string trailer, string? told)
     {
-        var answer = Towing(state, "maker-gives-towing-mass: yes, ratings: { gvm: 3000 kg, braked-tow: 3000 kg, unbraked-tow: 750 kg }", trailer);
+        var answer = Towing(
+            state,
+            "maker-gives-towing-mass: yes, ratings: { gvm: 3000 kg, braked-tow: 3000 kg, unbraked-tow: 750 kg }",
+            trailer
+        );
         var first = FirstLines.Of(answer).First();
         if (told is null)
             answer.Blockers.ShouldBeEmpty();
@@ -28,7 +45,9 @@ public sealed class TrailerTests
         answer.Headline.ShouldBe(told is null ? Headline.NoCertificate : Headline.Blocked);
     }
 
-    /// <summary>Basis: the book has no figure for Queensland where the maker is silent (a trade page on vehicles before 1992 alone).</summary>
+    /// <summary>
+    /// Basis: the book has no figure for Queensland where the maker is silent (a trade page on vehicles before 1992 alone).
+    /// </summary>
     [Fact]
     [Trait("Basis", "published")]
     public void What_may_be_towed_where_the_maker_is_silent_is_told_as_left_open()
@@ -37,11 +56,14 @@ public sealed class TrailerTests
         FirstLines.Of(answer).ShouldContain("Rules of use left open: mass of the trailer behind a light vehicle.");
     }
 
-    private static Assessment Towing(string state, string vehicle, string trailer) => RealBook.Assess($$"""
-        registered-in: {{state}}
-        on: 2026-11-25
-        vehicle: { category: MC, four-wheel-drive: yes, stability-control: no, {{vehicle}} }
-        modification: { suspension-lift: 40 mm }
-        trailer: {{trailer}}
-        """);
+    private static Assessment Towing(string state, string vehicle, string trailer) =>
+        RealBook.Assess(
+            $$"""
+            registered-in: {{state}}
+            on: 2026-11-25
+            vehicle: { category: MC, four-wheel-drive: yes, stability-control: no, {{vehicle}} }
+            modification: { suspension-lift: 40 mm }
+            trailer: {{trailer}}
+            """
+        );
 }

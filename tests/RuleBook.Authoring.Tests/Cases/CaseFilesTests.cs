@@ -8,12 +8,13 @@ namespace RuleBook.Authoring.Tests.Cases;
 /// <summary>The case files, the same as <c>rulebook cases</c> runs. What each expects, and from which source, stands in the file.</summary>
 public sealed class CaseFilesTests
 {
-    internal static readonly Lazy<Dictionary<string, Case>> Cases =
-        new(() => TestBook.Cases.ToDictionary(one => one.Id));
+    internal static readonly Lazy<Dictionary<string, Case>> Cases = new(() => TestBook.Cases.ToDictionary(one => one.Id));
 
-    public static IEnumerable<TheoryDataRow<string>> Ids => Cases.Value.Keys.Select(id => new TheoryDataRow<string>(id) { TestDisplayName = id });
+    public static IEnumerable<TheoryDataRow<string>> Ids =>
+        Cases.Value.Keys.Select(id => new TheoryDataRow<string>(id) { TestDisplayName = id });
 
-    public static TheoryData<string> Files => [.. Directory.GetFiles(CaseFolder.Within(TestBook.Folder), "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Files =>
+        [.. Directory.GetFiles(CaseFolder.Within(TestBook.Folder), "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Ids))]

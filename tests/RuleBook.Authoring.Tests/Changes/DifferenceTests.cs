@@ -42,7 +42,9 @@ public sealed class DifferenceTests
     public void A_change_that_a_later_version_takes_back_ends_there()
     {
         var old = SmallBook.WithVersions(Version("2012-01-01", "50 mm"));
-        var now = SmallBook.WithVersions($"{Version("2012-01-01", "50 mm")}\n{Version("2018-07-01", "75 mm")}\n{Version("2020-07-01", "50 mm")}");
+        var now = SmallBook.WithVersions(
+            $"{Version("2012-01-01", "50 mm")}\n{Version("2018-07-01", "75 mm")}\n{Version("2020-07-01", "50 mm")}"
+        );
 
         var change = Between(old, now).Answers.ShouldHaveSingleItem();
 
@@ -52,7 +54,10 @@ public sealed class DifferenceTests
     [Fact]
     public void A_change_of_the_national_rule_shows_in_a_state_that_adopts_it_as_amended_and_not_in_one_that_took_it_as_it_stood()
     {
-        var (old, now) = (Nation(Version("2012-01-01", "50 mm")), Nation($"{Version("2012-01-01", "50 mm")}\n{Version("2018-07-01", "75 mm")}"));
+        var (old, now) = (
+            Nation(Version("2012-01-01", "50 mm")),
+            Nation($"{Version("2012-01-01", "50 mm")}\n{Version("2018-07-01", "75 mm")}")
+        );
         var report = Between(old, now);
 
         report.Answers.Select(change => change.Jurisdiction).ShouldBe(["au", "au-vic"]);
@@ -64,7 +69,8 @@ public sealed class DifferenceTests
     [Fact]
     public void A_rule_that_is_taken_away_leaves_the_answer_open_and_is_named_with_its_old_place()
     {
-        var other = "- rule: lower\n  title: Lowering\n  for: { suspension-lift: { under: 0 mm } }\n"
+        var other =
+            "- rule: lower\n  title: Lowering\n  for: { suspension-lift: { under: 0 mm } }\n"
             + $"  versions: [{{from: 2012-01-01, {Sources}, not-regulated: there is no rule}}]";
         var old = SmallBook.WithVersions(Version("2012-01-01", "50 mm"), more: other);
         var now = SmallBook.Of(("au-qld", $"topic: ride-height\nrules:\n  {other.Replace("\n", "\n  ", StringComparison.Ordinal)}"));
@@ -79,7 +85,10 @@ public sealed class DifferenceTests
     public void A_limit_on_a_rating_is_shown_with_the_ratings_that_a_job_can_state()
     {
         // derived: an increase is the rating asked for less the rating before
-        var now = Of(path => path == "jurisdictions/au-sa/mass-ratings.yaml", text => text.Replace("4500 kg", "4400 kg", StringComparison.Ordinal));
+        var now = Of(
+            path => path == "jurisdictions/au-sa/mass-ratings.yaml",
+            text => text.Replace("4500 kg", "4400 kg", StringComparison.Ordinal)
+        );
         var report = BookChanges.Between(TestBook.Book, now);
 
         report.Answers.ShouldContain(change => change.Jurisdiction == "au-sa" && change.Topic == "mass-ratings");
@@ -90,10 +99,15 @@ public sealed class DifferenceTests
     public void A_limit_on_the_width_of_tyres_is_shown_with_tyre_sizes()
     {
         // derived: 33x12.50R15LT and 35x12.50R17LT are 317.5 mm wide, 155 % of 205 mm and 163 % of 195 mm
-        var now = Of(path => path == "jurisdictions/au/tyres-and-wheels.yaml", text => text.Replace("150 %", "165 %", StringComparison.Ordinal));
+        var now = Of(
+            path => path == "jurisdictions/au/tyres-and-wheels.yaml",
+            text => text.Replace("150 %", "165 %", StringComparison.Ordinal)
+        );
         var report = BookChanges.Between(TestBook.Book, now);
 
-        report.Answers.ShouldContain(change => change.Topic == "tyres-and-wheels" && change.Witness.Says.StartsWith("tyres ", StringComparison.Ordinal));
+        report.Answers.ShouldContain(change =>
+            change.Topic == "tyres-and-wheels" && change.Witness.Says.StartsWith("tyres ", StringComparison.Ordinal)
+        );
         report.ShouldBeConfirmed(TestBook.Book, now);
     }
 
@@ -102,17 +116,26 @@ public sealed class DifferenceTests
     {
         var (old, now) = (SmallBook.WithVersions(Version("2012-01-01", "50 mm")), Nation(Version("2012-01-01", "50 mm")));
 
-        Between(old, now).Remarks.Select(remark => (remark.Kind, remark.Jurisdiction)).ShouldBe(
-        [
-            (RemarkKind.JurisdictionAdded, "au"), (RemarkKind.JurisdictionAdded, "au-nt"), (RemarkKind.JurisdictionAdded, "au-vic"),
-            (RemarkKind.JurisdictionRemoved, "au-qld"),
-        ], ignoreOrder: true);
+        Between(old, now)
+            .Remarks.Select(remark => (remark.Kind, remark.Jurisdiction))
+            .ShouldBe(
+                [
+                    (RemarkKind.JurisdictionAdded, "au"),
+                    (RemarkKind.JurisdictionAdded, "au-nt"),
+                    (RemarkKind.JurisdictionAdded, "au-vic"),
+                    (RemarkKind.JurisdictionRemoved, "au-qld"),
+                ],
+                ignoreOrder: true
+            );
     }
 
     [Fact]
     public void Another_mass_at_which_a_lift_is_measured_is_told_beside_the_answers()
     {
-        var (old, now) = (Limit("50 mm", measured: "measured: { mass-state: tare }"), Limit("50 mm", measured: "measured: { mass-state: unladen }"));
+        var (old, now) = (
+            Limit("50 mm", measured: "measured: { mass-state: tare }"),
+            Limit("50 mm", measured: "measured: { mass-state: unladen }")
+        );
         var report = Between(old, now);
 
         report.Answers.ShouldBeEmpty();
@@ -140,7 +163,10 @@ public sealed class DifferenceTests
     [Fact]
     public void A_rule_of_use_that_changes_is_told_though_it_enters_no_verdict()
     {
-        var now = Of(path => path == "jurisdictions/au-sa/towing.yaml", text => text.Replace("{ trailer-mass: 750 kg }", "{ trailer-mass: 760 kg }", StringComparison.Ordinal));
+        var now = Of(
+            path => path == "jurisdictions/au-sa/towing.yaml",
+            text => text.Replace("{ trailer-mass: 750 kg }", "{ trailer-mass: 760 kg }", StringComparison.Ordinal)
+        );
 
         var change = BookChanges.Between(TestBook.Book, now).Answers.ShouldHaveSingleItem();
 
@@ -153,7 +179,10 @@ public sealed class DifferenceTests
     [Fact]
     public void A_scheme_with_other_steps_is_told_with_its_state_and_no_more()
     {
-        var now = Of(path => path == "jurisdictions/au-qld/certification.yaml", text => text.Replace("decides: certifier", "decides: authority", StringComparison.Ordinal));
+        var now = Of(
+            path => path == "jurisdictions/au-qld/certification.yaml",
+            text => text.Replace("decides: certifier", "decides: authority", StringComparison.Ordinal)
+        );
         var report = BookChanges.Between(TestBook.Book, now);
 
         report.Answers.ShouldBeEmpty();
@@ -167,7 +196,10 @@ public sealed class DifferenceTests
     {
         var now = TestBook.Book with
         {
-            Jurisdictions = [.. TestBook.Book.Jurisdictions.Select(place => place.Id == "us-nc" ? place with { DecidedBy = "certification" } : place)],
+            Jurisdictions =
+            [
+                .. TestBook.Book.Jurisdictions.Select(place => place.Id == "us-nc" ? place with { DecidedBy = "certification" } : place),
+            ],
         };
 
         Between(TestBook.Book, now).Remarks.ShouldAllBe(remark => remark.Kind == RemarkKind.DecidedBy && remark.Jurisdiction == "us-nc");

@@ -17,7 +17,10 @@ internal static class EditedBook
     public static Book Of(Func<string, bool> chosen, Func<string, string> edit)
     {
         var folder = BookFolder.Load(TestBook.Folder);
-        var edited = folder with { Files = [.. folder.Files.Select(file => chosen(file.Path) ? file with { Text = edit(file.Text) } : file)] };
+        var edited = folder with
+        {
+            Files = [.. folder.Files.Select(file => chosen(file.Path) ? file with { Text = edit(file.Text) } : file)],
+        };
         var problems = new List<Problem>();
         var book = BookReader.Read(BookNodes.Read(edited, problems), BookDigest.Of(edited.Files), problems);
         problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
@@ -37,7 +40,8 @@ internal static class EditedBook
         {
             Answer(before, change.Witness.Yaml).ShouldBe(change.Before, change.Witness.Yaml);
             Answer(after, change.Witness.Yaml).ShouldBe(change.After, change.Witness.Yaml);
-            if (change.Furthest is not { } furthest) continue;
+            if (change.Furthest is not { } furthest)
+                continue;
             Answer(before, furthest.Yaml).ShouldBe(change.Before, furthest.Yaml);
             Answer(after, furthest.Yaml).ShouldBe(change.After, furthest.Yaml);
         }

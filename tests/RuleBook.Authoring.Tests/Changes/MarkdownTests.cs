@@ -5,10 +5,13 @@ using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Changes;
 
-/// <summary>A comment on a pull request shows what a book or a job says, and does nothing that it says (CommonMark 0.31, GitHub's extensions of it).</summary>
+/// <summary>
+/// A comment on a pull request shows what a book or a job says, and does nothing that it says (CommonMark 0.31, GitHub's extensions of it).
+/// </summary>
 public sealed class MarkdownTests
 {
-    private const string Hostile = "<img src=x onerror=alert(1)> | @team #1 [x](javascript:alert(1)) `a` *b* _c_ "
+    private const string Hostile =
+        "<img src=x onerror=alert(1)> | @team #1 [x](javascript:alert(1)) `a` *b* _c_ "
         + "https://example.org www.example.org\n# heading\u202e";
 
     [Fact]
@@ -18,7 +21,8 @@ public sealed class MarkdownTests
 
         foreach (var active in (string[])["<img", "@team", " #1", "](", "`a`", "*b*", "_c_", "https://", "www.", "\n# ", "\u202e"])
             text.ShouldNotContain(active);
-        text.Split('\n').Where(line => line.StartsWith("| ", StringComparison.Ordinal) && line.Contains("suspension", StringComparison.Ordinal))
+        text.Split('\n')
+            .Where(line => line.StartsWith("| ", StringComparison.Ordinal) && line.Contains("suspension", StringComparison.Ordinal))
             .ShouldAllBe(line => line.Count(mark => mark == '|') == 8); // seven cells: a bar in a cell would make more
     }
 
@@ -29,7 +33,9 @@ public sealed class MarkdownTests
     [Fact]
     public void Where_nothing_changes_the_comment_says_so_and_no_more()
     {
-        var text = ChangesMarkdown.Write(new ComparedBooks(new NamedBook("main", "sha256:a"), new NamedBook("here", "sha256:b"), new ChangeReport([], []), null));
+        var text = ChangesMarkdown.Write(
+            new ComparedBooks(new NamedBook("main", "sha256:a"), new NamedBook("here", "sha256:b"), new ChangeReport([], []), null)
+        );
 
         text.ShouldContain("No answer changes.");
         text.ShouldNotContain("###");
@@ -50,11 +56,26 @@ public sealed class MarkdownTests
         var outcome = new Outcome(Pathway.NoCertificate, Pathway.NoCertificate);
         var mark = new Mark(Hostile, 1, 1);
         var change = new AnswerChange(
-            Hostile, Hostile, Hostile, Hostile, null, null, [new VehicleWord("f", Hostile, [Hostile])], outcome, Outcome.Open, Hostile, mark, true,
-            new ShownJob("registered-in: au-qld\n", $"suspension lift {Hostile}", new DateOnly(2018, 10, 26)), null);
+            Hostile,
+            Hostile,
+            Hostile,
+            Hostile,
+            null,
+            null,
+            [new VehicleWord("f", Hostile, [Hostile])],
+            outcome,
+            Outcome.Open,
+            Hostile,
+            mark,
+            true,
+            new ShownJob("registered-in: au-qld\n", $"suspension lift {Hostile}", new DateOnly(2018, 10, 26)),
+            null
+        );
         return new ComparedBooks(
-            new NamedBook(Hostile, "sha256:a"), new NamedBook(Hostile, "sha256:b"),
+            new NamedBook(Hostile, "sha256:a"),
+            new NamedBook(Hostile, "sha256:b"),
             new ChangeReport([change], [new Remark(RemarkKind.Scheme, Hostile, Hostile, Hostile, null, Hostile, mark)]),
-            new JobReport(1, [new JobChange(Hostile, Hostile, null, outcome)], [Problem.Error("x", mark, Hostile, Hostile)]));
+            new JobReport(1, [new JobChange(Hostile, Hostile, null, outcome)], [Problem.Error("x", mark, Hostile, Hostile)])
+        );
     }
 }

@@ -10,13 +10,14 @@ using static RuleBook.Authoring.Tests.Changes.EditedBook;
 namespace RuleBook.Authoring.Tests.Changes;
 
 /// <summary>
-/// What Queensland's amendment of 26 October 2018 changed, against the government's own accounts of it: the book without that version compared
-/// with the book. Sources by their ids in jurisdictions/au-qld/sources.yaml.
+/// What Queensland's amendment of 26 October 2018 changed, against the government's own accounts of it: the book without that version
+/// compared with the book. Sources by their ids in jurisdictions/au-qld/sources.yaml.
 /// </summary>
 public sealed class QueenslandTests
 {
     private static readonly Book Before = Of(path => path == "jurisdictions/au-qld/ride-height.yaml", WithoutTheAmendment);
     private static readonly Book After = TestBook.Book;
+
     /// <summary>An approval at best.</summary>
     private static readonly Outcome Departments = new(Pathway.Approval, Pathway.Prohibited);
 
@@ -32,26 +33,35 @@ public sealed class QueenslandTests
     [Fact]
     public void Only_four_wheel_drives_registered_in_Queensland_are_concerned_and_only_their_ride_height_from_26_October_2018() =>
         Report.Answers.ShouldAllBe(change => // standards-notifications-2018: amended codes LS9 and LS10 in force on 26 October 2018
-            change.Jurisdiction == "au-qld" && change.Topic == "ride-height" && change.From == new DateOnly(2018, 10, 26) && change.Until == null
-            && Says(change, "four-wheel-drive", "yes"));
+            change.Jurisdiction == "au-qld"
+            && change.Topic == "ride-height"
+            && change.From == new DateOnly(2018, 10, 26)
+            && change.Until == null
+            && Says(change, "four-wheel-drive", "yes")
+        );
 
     [Fact]
     public void With_stability_control_a_lift_that_took_a_certificate_becomes_free_and_without_it_none_does()
     {
         // lift-standards-2018: 50 mm with and 75 mm without stability control uncertified; ministers-release-2018-09-20: 75 mm for both.
-        var freed = Report.Answers.Where(change => change.Before == Only(Pathway.Certificate) && change.After == Only(Pathway.NoCertificate)).ToArray();
-        freed.ShouldHaveSingleItem().Furthest!.Yaml.ShouldSatisfyAllConditions( // 75 mm = 50 mm of suspension and 25 mm of tyres, half the growth
-            job => Total(job).ShouldBe(new Fraction(75)),
-            job => job.ShouldContain("suspension-lift: 50 mm"),
-            job => job.ShouldContain("tyre-diameter-growth: 50 mm"));
+        var freed = Report
+            .Answers.Where(change => change.Before == Only(Pathway.Certificate) && change.After == Only(Pathway.NoCertificate))
+            .ToArray();
+        freed
+            .ShouldHaveSingleItem()
+            .Furthest!.Yaml.ShouldSatisfyAllConditions( // 75 mm = 50 mm of suspension and 25 mm of tyres, half the growth
+                job => Total(job).ShouldBe(new Fraction(75)),
+                job => job.ShouldContain("suspension-lift: 50 mm"),
+                job => job.ShouldContain("tyre-diameter-growth: 50 mm")
+            );
         freed.ShouldAllBe(change => Says(change, "stability-control", "yes"));
     }
 
     [Fact]
     public void Between_125_and_150_mm_what_no_approved_person_certified_becomes_a_certificate()
     {
-        // lift-standards-2018: 125 mm certified since 2012; standards-notifications-2018: up to 150 mm. booklet-2008: what the scheme does not reach is
-        // for the department, and whether it approved such a lift is not established.
+        // lift-standards-2018: 125 mm certified since 2012; standards-notifications-2018: up to 150 mm. booklet-2008: what the scheme does
+        // not reach is for the department, and whether it approved such a lift is not established.
         var opened = Report.Answers.Where(change => change.Before == Departments && change.After == Only(Pathway.Certificate)).ToArray();
         opened.ShouldNotBeEmpty();
         foreach (var change in opened)
@@ -65,7 +75,14 @@ public sealed class QueenslandTests
     [InlineData("yes", 50, 50, 0, Pathway.Certificate, Pathway.NoCertificate)] // 75 mm = 50 mm of suspension and 25 mm of tyres
     [InlineData("no", 50, 50, 0, Pathway.NoCertificate, Pathway.NoCertificate)]
     [InlineData("yes", 50, 0, 0, Pathway.NoCertificate, Pathway.NoCertificate)]
-    public void The_jobs_that_the_sources_describe_change_as_they_say(string control, int suspension, int growth, int body, Pathway before, Pathway after)
+    public void The_jobs_that_the_sources_describe_change_as_they_say(
+        string control,
+        int suspension,
+        int growth,
+        int body,
+        Pathway before,
+        Pathway after
+    )
     {
         var job = $$"""
             registered-in: au-qld
@@ -94,9 +111,11 @@ public sealed class QueenslandTests
 
     [Fact]
     public void The_rule_that_decides_is_named_with_its_place_in_the_file() => // derived: the file is read here
-        Report.Answers.ShouldAllBe(change => change.Rule == "au-qld/ride-height/raise-four-wheel-drive"
+        Report.Answers.ShouldAllBe(change =>
+            change.Rule == "au-qld/ride-height/raise-four-wheel-drive"
             && change.Mark.File == "jurisdictions/au-qld/ride-height.yaml"
-            && change.Mark.Line > Array.FindIndex(Lines(change.Mark.File), line => line.Contains("from: 2018-10-26")));
+            && change.Mark.Line > Array.FindIndex(Lines(change.Mark.File), line => line.Contains("from: 2018-10-26"))
+        );
 
     private static string[] Lines(string file) => File.ReadAllLines(Path.Combine(TestBook.Folder, file));
 
@@ -116,6 +135,12 @@ public sealed class QueenslandTests
         var at = text.IndexOf("      - from: 2018-10-26", StringComparison.Ordinal);
         var without = text.Remove(at, text.IndexOf("  - rule: raise-other-vehicle", StringComparison.Ordinal) - at);
         // The sources that stand on the rule name the versions that they are about.
-        return string.Join('\n', without.Replace(", 2018-10-26]", "]", StringComparison.Ordinal).Split('\n').Where(line => !line.Contains("of: 2018-10-26", StringComparison.Ordinal)));
+        return string.Join(
+            '\n',
+            without
+                .Replace(", 2018-10-26]", "]", StringComparison.Ordinal)
+                .Split('\n')
+                .Where(line => !line.Contains("of: 2018-10-26", StringComparison.Ordinal))
+        );
     }
 }

@@ -26,25 +26,33 @@ public sealed partial class RewordingTests
     {
         var reworded = EditedBook.Of(
             path => path.Split('/') is ["jurisdictions", _, not ("jurisdiction.yaml" or "certification.yaml")],
-            text => Note().Replace(Title().Replace(text, "$1title: Something else"), "$1note: Said otherwise"));
+            text => Note().Replace(Title().Replace(text, "$1title: Something else"), "$1note: Said otherwise")
+        );
 
         BookChanges.Between(TestBook.Book, reworded).IsEmpty.ShouldBeTrue();
     }
 
     [Theory]
-    [InlineData("provided: [suspension-travel-kept-two-thirds, tyres-suit-rims]", "provided: [tyres-suit-rims, suspension-travel-kept-two-thirds]")]
+    [InlineData(
+        "provided: [suspension-travel-kept-two-thirds, tyres-suit-rims]",
+        "provided: [tyres-suit-rims, suspension-travel-kept-two-thirds]"
+    )]
     [InlineData("within: { suspension-lift: 50 mm, body-lift: 0 mm }", "within: { body-lift: 0 mm, suspension-lift: 50 mm }")]
     [InlineData("suspension-lift: 75 mm", "suspension-lift: 7.5 cm")]
     [InlineData("pathway: certificate", "name: with-a-certificate\n      pathway: certificate")]
     [InlineData("sources: [{cite: law}]", "sources: [{cite: law, note: looked up again}]")]
-    public void The_same_put_otherwise_changes_nothing(string from, string to) => Nothing(Plain.Replace(from, to, StringComparison.Ordinal));
+    public void The_same_put_otherwise_changes_nothing(string from, string to) =>
+        Nothing(Plain.Replace(from, to, StringComparison.Ordinal));
 
     [Theory]
     [InlineData("pathway: certificate", "pathway: certificate\n      codes: [LS9]", RemarkKind.Other, "code LS9")]
     [InlineData("sources: [{cite: law}]", "sources: [{cite: law, clause: \"4.2\"}]", RemarkKind.Evidence, "law (4.2)")]
     public void What_no_answer_shows_is_told_beside_the_answers(string from, string to, RemarkKind kind, string says)
     {
-        var report = EditedBook.Between(SmallBook.WithVersions(Plain), SmallBook.WithVersions(Plain.Replace(from, to, StringComparison.Ordinal)));
+        var report = EditedBook.Between(
+            SmallBook.WithVersions(Plain),
+            SmallBook.WithVersions(Plain.Replace(from, to, StringComparison.Ordinal))
+        );
 
         report.Answers.ShouldBeEmpty();
         var remark = report.Remarks.ShouldHaveSingleItem();
@@ -68,7 +76,8 @@ public sealed partial class RewordingTests
     {
         var renamed = EditedBook.Of(
             path => path == "jurisdictions/au-qld/ride-height.yaml",
-            text => text.Replace("  - rule: lower\n", "  - rule: lower-suspension\n    aliases: [lower]\n", StringComparison.Ordinal));
+            text => text.Replace("  - rule: lower\n", "  - rule: lower-suspension\n    aliases: [lower]\n", StringComparison.Ordinal)
+        );
 
         BookChanges.Between(TestBook.Book, renamed).IsEmpty.ShouldBeTrue();
         BookChanges.Between(renamed, TestBook.Book).IsEmpty.ShouldBeTrue();
@@ -78,10 +87,15 @@ public sealed partial class RewordingTests
     public void A_rule_shared_out_between_two_by_vehicle_changes_no_answer()
     {
         var before = SmallBook.Of(("au-qld", RideHeight("{}", "raise")));
-        var after = SmallBook.Of(("au-qld", $"""
-            {RideHeight("{ four-wheel-drive: yes }", "raise")}
-            {RideHeight("{ four-wheel-drive: no }", "raise-other", head: "")}
-            """));
+        var after = SmallBook.Of(
+            (
+                "au-qld",
+                $"""
+                {RideHeight("{ four-wheel-drive: yes }", "raise")}
+                {RideHeight("{ four-wheel-drive: no }", "raise-other", head: "")}
+                """
+            )
+        );
 
         var report = EditedBook.Between(before, after);
         report.Answers.ShouldBeEmpty();

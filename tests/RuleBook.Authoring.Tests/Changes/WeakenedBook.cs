@@ -27,17 +27,26 @@ internal static class WeakenedBook
     /// <summary>The same of several places, one after another.</summary>
     public static Book With(params (string Path, string From, string To)[] edits)
     {
-        var edited = edits.GroupBy(edit => edit.Path).ToDictionary(group => group.Key, group => YamlText.Read(group.Aggregate(Text(group.Key), Edited), group.Key));
+        var edited = edits
+            .GroupBy(edit => edit.Path)
+            .ToDictionary(group => group.Key, group => YamlText.Read(group.Aggregate(Text(group.Key), Edited), group.Key));
         var problems = new List<Problem>();
         var book = BookReader.Read(
-            [.. Sound.Value.Files.Select(file => edited.TryGetValue(file.Path, out var root) ? new BookFile(file.Path, root) : file)], "sha256:weakened", problems);
+            [.. Sound.Value.Files.Select(file => edited.TryGetValue(file.Path, out var root) ? new BookFile(file.Path, root) : file)],
+            "sha256:weakened",
+            problems
+        );
         problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
         return book;
     }
 
     /// <summary>What an inspection says of the book with some files more.</summary>
-    public static InspectionReport And(params (string Path, string Text)[] files) => Inspection.Run(
-        [.. Sound.Value.Files, .. files.Select(file => new BookFile(file.Path, YamlText.Read(file.Text, file.Path)))], "sha256:more", new DateOnly(2026, 11, 28));
+    public static InspectionReport And(params (string Path, string Text)[] files) =>
+        Inspection.Run(
+            [.. Sound.Value.Files, .. files.Select(file => new BookFile(file.Path, YamlText.Read(file.Text, file.Path)))],
+            "sha256:more",
+            new DateOnly(2026, 11, 28)
+        );
 
     private static string Text(string path) => Sound.Value.Texts.Single(file => file.Path == path).Text;
 
@@ -50,12 +59,26 @@ internal static class WeakenedBook
 
     /// <summary>The cases of the place whose file it is that fail on the book.</summary>
     public static IEnumerable<CaseResult> Failing(Book weakened, string path) =>
-        TestBook.Cases.Where(one => one.Jurisdiction == Touched(path)).Select(one => CaseRun.Run(weakened, one)).Where(result => !result.Passed);
+        TestBook
+            .Cases.Where(one => one.Jurisdiction == Touched(path))
+            .Select(one => CaseRun.Run(weakened, one))
+            .Where(result => !result.Passed);
 
-    /// <summary>What changes in the place whose file it is; of a word or figure of no single place, in North Carolina, which has few rules.</summary>
+    /// <summary>
+    /// What changes in the place whose file it is; of a word or figure of no single place, in North Carolina, which has few rules.
+    /// </summary>
     public static ChangeReport Changes(Book weakened, string path)
     {
-        Book Of(Book book) => book with { Jurisdictions = [.. book.Jurisdictions.Where(place => place.Id == Touched(path) || Touched(path).StartsWith($"{place.Id}-", StringComparison.Ordinal))] };
+        Book Of(Book book) =>
+            book with
+            {
+                Jurisdictions =
+                [
+                    .. book.Jurisdictions.Where(place =>
+                        place.Id == Touched(path) || Touched(path).StartsWith($"{place.Id}-", StringComparison.Ordinal)
+                    ),
+                ],
+            };
         return BookChanges.Between(Of(TestBook.Book), Of(weakened));
     }
 

@@ -4,8 +4,8 @@ using RuleBook.Authoring.Tests.Inspecting;
 namespace RuleBook.Authoring.Tests.Changes;
 
 /// <summary>
-/// Edits of the book of this repository that make it say something else, one a line of <c>weakenings.txt</c>: a case that names its source fails, or
-/// <c>changes</c> tells it. None passes in silence. What each case expects, and from which source, stands in the case files.
+/// Edits of the book of this repository that make it say something else, one a line of <c>weakenings.txt</c>: a case that names its source
+/// fails, or <c>changes</c> tells it. None passes in silence. What each case expects, and from which source, stands in the case files.
 /// </summary>
 public sealed class WeakeningTests
 {
@@ -19,18 +19,27 @@ public sealed class WeakeningTests
     [MemberData(nameof(Weakenings))]
     public void An_edit_that_weakens_the_book_is_named(string line)
     {
-        string[] parts = [.. line.Replace("\\n", "\n", StringComparison.Ordinal).Split(" |").Select(part => part.StartsWith(' ') ? part[1..] : part)];
+        string[] parts =
+        [
+            .. line.Replace("\\n", "\n", StringComparison.Ordinal).Split(" |").Select(part => part.StartsWith(' ') ? part[1..] : part),
+        ];
         var (path, names) = (parts[0], parts[3].Split(' ', 3));
         var weakened = WeakenedBook.With(path, parts[1], parts[2]);
         var named = names switch
         {
-            ["cases", var id] => WeakenedBook.Failing(weakened, path).Any(result => result.Case.Id.StartsWith(id, StringComparison.Ordinal) && result.Case.Because.Source != null),
+            ["cases", var id] => WeakenedBook
+                .Failing(weakened, path)
+                .Any(result => result.Case.Id.StartsWith(id, StringComparison.Ordinal) && result.Case.Because.Source != null),
             ["changes", "answers"] => !WeakenedBook.Changes(weakened, path).Answers.IsEmpty,
-            [_, var kind, var text] => WeakenedBook.Changes(weakened, path).Remarks
-                .Any(remark => Kind(remark.Kind) == kind && $"{remark.About}: {remark.Text}".Contains(text, StringComparison.Ordinal)),
+            [_, var kind, var text] => WeakenedBook
+                .Changes(weakened, path)
+                .Remarks.Any(remark =>
+                    Kind(remark.Kind) == kind && $"{remark.About}: {remark.Text}".Contains(text, StringComparison.Ordinal)
+                ),
             _ => false,
         };
-        if (!named) Assert.Fail(Told(weakened, path));
+        if (!named)
+            Assert.Fail(Told(weakened, path));
     }
 
     private static string Kind(RemarkKind kind) => kind == RemarkKind.DecidedBy ? "decided-by" : $"{kind}".ToLowerInvariant();
@@ -38,8 +47,13 @@ public sealed class WeakeningTests
     private static string Told(RuleBook.Law.Book weakened, string path)
     {
         var report = WeakenedBook.Changes(weakened, path);
-        return string.Join('\n', report.Answers.Select(answer => $"answer: {answer.Rule}: {answer.Witness.Says}").Take(3)
-            .Concat(report.Remarks.Select(remark => $"{Kind(remark.Kind)}: {remark.About}: {remark.Text}"))
-            .Concat(WeakenedBook.Failing(weakened, path).Select(result => $"case {result.Case.Id}: {result.Failures[0]}").Take(3)));
+        return string.Join(
+            '\n',
+            report
+                .Answers.Select(answer => $"answer: {answer.Rule}: {answer.Witness.Says}")
+                .Take(3)
+                .Concat(report.Remarks.Select(remark => $"{Kind(remark.Kind)}: {remark.About}: {remark.Text}"))
+                .Concat(WeakenedBook.Failing(weakened, path).Select(result => $"case {result.Case.Id}: {result.Failures[0]}").Take(3))
+        );
     }
 }

@@ -7,7 +7,9 @@ using static RuleBook.Authoring.Tests.Changes.EditedBook;
 
 namespace RuleBook.Authoring.Tests.Changes;
 
-/// <summary>A maintainer's usual edits, made on the book of this repository as DEVELOPERS.md tells them. The new figures are invented.</summary>
+/// <summary>
+/// A maintainer's usual edits, made on the book of this repository as DEVELOPERS.md tells them. The new figures are invented.
+/// </summary>
 public sealed class WorkedExampleTests
 {
     private const string National = "jurisdictions/au/ride-height.yaml";
@@ -22,7 +24,8 @@ public sealed class WorkedExampleTests
         var lines = Block("**A version says only what changes.**");
         var amended = WeakenedBook.With(
             ("jurisdictions/au/sources.yaml", "sources:\n", Source),
-            (National, "\n  - rule: raise-other-vehicle\n", $"\n{lines}  - rule: raise-other-vehicle\n"));
+            (National, "\n  - rule: raise-other-vehicle\n", $"\n{lines}  - rule: raise-other-vehicle\n")
+        );
 
         lines.Count(letter => letter == '\n').ShouldBeLessThanOrEqualTo(6);
         Victorian(amended, "2027-06-30", "130 mm").ShouldBe(Victorian(TestBook.Book, "2027-06-30", "130 mm"));
@@ -41,7 +44,8 @@ public sealed class WorkedExampleTests
         const string End = "        beyond: not-established\n        disputed:\n          - about: who may be certified up to 150 mm\n";
         var corrected = WeakenedBook.With(
             (Queensland, Figure, Figure.Replace("75 mm", "65 mm", StringComparison.Ordinal)),
-            (Queensland, End, Block("**A figure was wrong.**") + End));
+            (Queensland, End, Block("**A figure was wrong.**") + End)
+        );
 
         var report = WeakenedBook.Changes(corrected, Queensland);
 
@@ -49,7 +53,9 @@ public sealed class WorkedExampleTests
         told.Text.ShouldStartWith("past answers were wrong");
         told.From.ShouldBe(new DateOnly(2018, 10, 26)); // standards-notifications-2018
         report.Answers.ShouldAllBe(change => change.From == new DateOnly(2018, 10, 26));
-        EditionDraft.News(report, new DateOnly(2026, 11, 27)).ShouldContain(news => news.Kind == NewsKind.Corrected && news.Text.Contains("past answers were wrong"));
+        EditionDraft
+            .News(report, new DateOnly(2026, 11, 27))
+            .ShouldContain(news => news.Kind == NewsKind.Corrected && news.Text.Contains("past answers were wrong"));
     }
 
     /// <summary>A place that does not exist, with an invented table of two classes.</summary>
@@ -58,48 +64,68 @@ public sealed class WorkedExampleTests
     [InlineData("4500 lb", "24.1 in", Pathway.Prohibited)]
     [InlineData("4501 lb", "24.1 in", Pathway.NoCertificate)]
     [InlineData("4501 lb", "27.1 in", Pathway.Prohibited)]
-    public void A_province_with_a_table_by_classes_is_three_files_and_judges_each_class_by_its_own_row(string gvm, string front, Pathway pathway)
+    public void A_province_with_a_table_by_classes_is_three_files_and_judges_each_class_by_its_own_row(
+        string gvm,
+        string front,
+        Pathway pathway
+    )
     {
         var report = Province.Value;
 
         report.Problems.Where(problem => problem.Mark.File.Contains("/ca-zz/", StringComparison.Ordinal)).ShouldBeEmpty();
-        Answer(report.Book!, $$"""
-            registered-in: ca-zz
-            on: 2026-11-28
-            vehicle: { category: MC, ratings: { gvm: {{gvm}} } }
-            modification: { suspension-lift: 1 in }
-            measured: { front-bumper-height: {{front}}, rear-bumper-height: 25 in }
-            shown: { bumper-at-least-4-5-in-high: yes }
-            """).ShouldBe(Only(pathway));
+        Answer(
+                report.Book!,
+                $$"""
+                registered-in: ca-zz
+                on: 2026-11-28
+                vehicle: { category: MC, ratings: { gvm: {{gvm}} } }
+                modification: { suspension-lift: 1 in }
+                measured: { front-bumper-height: {{front}}, rear-bumper-height: 25 in }
+                shown: { bumper-at-least-4-5-in-high: yes }
+                """
+            )
+            .ShouldBe(Only(pathway));
     }
 
-    private static readonly Lazy<InspectionReport> Province = new(() => WeakenedBook.And(
-        ("jurisdictions/ca-zz/jurisdiction.yaml", """
-            jurisdiction: ca-zz
-            name: Invented province
-            registers: yes
-            ask: { authority: The province's department }
-            coverage:
-              - { topic: ride-height, state: partial, lacks: Everything; it is invented. }
-              - { topic: other, state: none, lacks: Nothing collected. }
-            """),
-        ("jurisdictions/ca-zz/sources.yaml", """
-            jurisdiction: ca-zz
-            sources:
-              - { source: act, title: Invented act, publisher: The province, read-as: primary, checked: 2026-11-28, recheck-after: 2027-11-28 }
-            """),
-        ("jurisdictions/ca-zz/ride-height.yaml", $$"""
-            jurisdiction: ca-zz
-            topic: ride-height
-            rules:
-              - rule: bumper-height
-                title: Bumper height
-                versions:
-                  - from: 2020-01-01
-                    sources: [ { cite: act, clause: "1" } ]
-            {{Block("**A table by classes**").TrimEnd()}}
-                    beyond: prohibited
-            """)));
+    private static readonly Lazy<InspectionReport> Province = new(() =>
+        WeakenedBook.And(
+            (
+                "jurisdictions/ca-zz/jurisdiction.yaml",
+                """
+                jurisdiction: ca-zz
+                name: Invented province
+                registers: yes
+                ask: { authority: The province's department }
+                coverage:
+                  - { topic: ride-height, state: partial, lacks: Everything; it is invented. }
+                  - { topic: other, state: none, lacks: Nothing collected. }
+                """
+            ),
+            (
+                "jurisdictions/ca-zz/sources.yaml",
+                """
+                jurisdiction: ca-zz
+                sources:
+                  - { source: act, title: Invented act, publisher: The province, read-as: primary, checked: 2026-11-28, recheck-after: 2027-11-28 }
+                """
+            ),
+            (
+                "jurisdictions/ca-zz/ride-height.yaml",
+                $$"""
+                jurisdiction: ca-zz
+                topic: ride-height
+                rules:
+                  - rule: bumper-height
+                    title: Bumper height
+                    versions:
+                      - from: 2020-01-01
+                        sources: [ { cite: act, clause: "1" } ]
+                {{Block("**A table by classes**").TrimEnd()}}
+                        beyond: prohibited
+                """
+            )
+        )
+    );
 
     /// <summary>The first block of YAML after a heading of DEVELOPERS.md.</summary>
     private static string Block(string after)
@@ -108,10 +134,14 @@ public sealed class WorkedExampleTests
         return developers[developers.IndexOf(after, StringComparison.Ordinal)..].Split("```yaml\n")[1].Split("```")[0];
     }
 
-    private static Outcome Victorian(Book book, string on, string lift) => Answer(book, $$"""
-        registered-in: au-vic
-        on: {{on}}
-        vehicle: { category: MC, four-wheel-drive: yes, stability-control: no }
-        modification: { suspension-lift: {{lift}} }
-        """);
+    private static Outcome Victorian(Book book, string on, string lift) =>
+        Answer(
+            book,
+            $$"""
+            registered-in: au-vic
+            on: {{on}}
+            vehicle: { category: MC, four-wheel-drive: yes, stability-control: no }
+            modification: { suspension-lift: {{lift}} }
+            """
+        );
 }

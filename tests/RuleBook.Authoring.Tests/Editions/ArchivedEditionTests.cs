@@ -7,14 +7,20 @@ using RuleBook.Telling;
 namespace RuleBook.Authoring.Tests.Editions;
 
 /// <summary>
-/// Editions that were packed once, and answers that were kept with them (<c>tests/editions</c>, never changed): every later version reads the one and
-/// decides the other alike. Words may differ; what decides may not.
+/// Editions that were packed once, and answers that were kept with them (<c>tests/editions</c>, never changed): every later version reads
+/// the one and decides the other alike. Words may differ; what decides may not.
 /// </summary>
 public sealed class ArchivedEditionTests
 {
     private static readonly string Folder = Path.Combine(TestBook.Folder, "tests", "editions");
 
-    public static TheoryData<string> Editions => [.. Directory.GetFiles(Folder, "*.rulebook.gz").Select(file => Path.GetFileName(file)[..^".rulebook.gz".Length]).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Editions =>
+        [
+            .. Directory
+                .GetFiles(Folder, "*.rulebook.gz")
+                .Select(file => Path.GetFileName(file)[..^".rulebook.gz".Length])
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Editions))]

@@ -9,7 +9,10 @@ public sealed class BookExportTests
 {
     private static readonly Lazy<BookExport> Export = new(() => BookExport.Sql(TestBook.Book, new DateOnly(2026, 11, 27)));
 
-    /// <summary>The 50 mm of Queensland: National Code of Practice VSB 14, LS 2.4.1 table, adopted; second hand (au/forum-vsi8-13-2 for the same figure).</summary>
+    /// <summary>
+    /// The 50 mm of Queensland: National Code of Practice VSB 14, LS 2.4.1 table, adopted; second hand (au/forum-vsi8-13-2 for the same
+    /// figure).
+    /// </summary>
     [Fact]
     public void In_Queensland_50_mm_of_suspension_are_free_and_a_tenth_more_is_not()
     {
@@ -24,7 +27,13 @@ public sealed class BookExportTests
     public void What_nobody_judges_is_said()
     {
         using var connection = Opened();
-        State(connection, ("misspelt", "suspensionlift", "45"), ("beside", "suspension-lift", "45"), ("beside", "suspension-travel-lost", "10"), ("unchanged", "suspension-lift", "0"));
+        State(
+            connection,
+            ("misspelt", "suspensionlift", "45"),
+            ("beside", "suspension-lift", "45"),
+            ("beside", "suspension-travel-lost", "10"),
+            ("unchanged", "suspension-lift", "0")
+        );
         Run(connection, "INSERT INTO vehicles VALUES ('before', 'au-qld', DATE '1999-01-01')");
         var given = Verdicts(connection);
         given["misspelt"].ShouldBe(("not judged", 1, "suspensionlift"));
@@ -37,7 +46,10 @@ public sealed class BookExportTests
     public void A_bound_of_the_limits_is_a_row_with_its_standing_and_source()
     {
         using var connection = Opened();
-        using var read = Query(connection, "SELECT high, unit, closed, exact, standing, source FROM limits WHERE rule = 'au-qld/ride-height/raise-four-wheel-drive' AND pathway = 'no-certificate' AND measure = 'suspension-lift' AND high IS NOT NULL");
+        using var read = Query(
+            connection,
+            "SELECT high, unit, closed, exact, standing, source FROM limits WHERE rule = 'au-qld/ride-height/raise-four-wheel-drive' AND pathway = 'no-certificate' AND measure = 'suspension-lift' AND high IS NOT NULL"
+        );
         read.Read().ShouldBeTrue();
         (read.GetDecimal(0), read.GetString(1), read.GetString(2), read.GetString(3)).ShouldBe((50m, "mm", "yes", "yes"));
         read.GetString(4).ShouldNotBeEmpty();
@@ -50,7 +62,14 @@ public sealed class BookExportTests
         using var folder = new TemporaryFolder();
         var (target, export) = (Path.Combine(folder.Path, "out"), new BookExport([new("judge.sql", "one"), new("README.txt", "")], []));
         ExportFolder.Write(export, target, TestContext.Current.CancellationToken);
-        ExportFolder.Write(export with { Files = [new("judge.sql", "two"), new("README.txt", "")] }, target, TestContext.Current.CancellationToken);
+        ExportFolder.Write(
+            export with
+            {
+                Files = [new("judge.sql", "two"), new("README.txt", "")],
+            },
+            target,
+            TestContext.Current.CancellationToken
+        );
         File.ReadAllText(Path.Combine(target, "judge.sql")).ShouldBe("two");
         Directory.GetFileSystemEntries(folder.Path).ShouldBe([target]);
 
@@ -68,7 +87,9 @@ public sealed class BookExportTests
         var target = Path.Combine(folder.Path, "out");
         var export = new BookExport([new("judge.sql", "one"), new("README.txt", "")], []);
         ExportFolder.Write(export, target, TestContext.Current.CancellationToken);
-        Should.Throw<OperationCanceledException>(() => ExportFolder.Write(export with { Files = [new("judge.sql", "two")] }, target, new CancellationToken(true)));
+        Should.Throw<OperationCanceledException>(() =>
+            ExportFolder.Write(export with { Files = [new("judge.sql", "two")] }, target, new CancellationToken(true))
+        );
         File.ReadAllText(Path.Combine(target, "judge.sql")).ShouldBe("one");
         Directory.GetFileSystemEntries(folder.Path).ShouldBe([target]);
     }
@@ -77,16 +98,30 @@ public sealed class BookExportTests
     private static void State(DuckDBConnection connection, params (string Vehicle, string Fact, string Value)[] stated)
     {
         foreach (var vehicle in stated.Select(each => each.Vehicle).Distinct())
-            Run(connection, $"INSERT INTO vehicles VALUES ('{vehicle}', 'au-qld', DATE '2026-11-27'); INSERT INTO stated VALUES "
-                + string.Join(", ", new[] { ("category", "MC"), ("four-wheel-drive", "yes"), ("stability-control", "yes"), ("registered", "yes") }.Select(word => $"('{vehicle}', '{word.Item1}', '{word.Item2}', NULL, NULL)")));
-        foreach (var (vehicle, fact, value) in stated) Run(connection, $"INSERT INTO stated VALUES ('{vehicle}', '{fact}', NULL, {value}, {value})");
+            Run(
+                connection,
+                $"INSERT INTO vehicles VALUES ('{vehicle}', 'au-qld', DATE '2026-11-27'); INSERT INTO stated VALUES "
+                    + string.Join(
+                        ", ",
+                        new[]
+                        {
+                            ("category", "MC"),
+                            ("four-wheel-drive", "yes"),
+                            ("stability-control", "yes"),
+                            ("registered", "yes"),
+                        }.Select(word => $"('{vehicle}', '{word.Item1}', '{word.Item2}', NULL, NULL)")
+                    )
+            );
+        foreach (var (vehicle, fact, value) in stated)
+            Run(connection, $"INSERT INTO stated VALUES ('{vehicle}', '{fact}', NULL, {value}, {value})");
     }
 
     private static Dictionary<string, (string Verdict, long Left, string? First)> Verdicts(DuckDBConnection connection)
     {
         using var read = Query(connection, Text("judge.sql"));
         var given = new Dictionary<string, (string, long, string?)>();
-        while (read.Read()) given[read.GetString(0)] = (read.GetString(3), Convert.ToInt64(read.GetValue(6)), read.IsDBNull(7) ? null : read.GetString(7));
+        while (read.Read())
+            given[read.GetString(0)] = (read.GetString(3), Convert.ToInt64(read.GetValue(6)), read.IsDBNull(7) ? null : read.GetString(7));
         return given;
     }
 

@@ -17,9 +17,9 @@ using RuleBook.Units;
 namespace RuleBook.Authoring.Tests.Exports;
 
 /// <summary>
-/// The decision tables are models of DMN 1.3 by the schema that the OMG publishes (DMN13.xsd, as the package dmn-moddle ships it), and the engine feelin
-/// finds in them what the evaluator finds: of the cases of the present day and random vehicles, or, where RULEBOOK_RANDOM_VEHICLES says how many of these, of
-/// every case of every day.
+/// The decision tables are models of DMN 1.3 by the schema that the OMG publishes (DMN13.xsd, as the package dmn-moddle ships it), and the
+/// engine feelin finds in them what the evaluator finds: of the cases of the present day and random vehicles, or, where
+/// RULEBOOK_RANDOM_VEHICLES says how many of these, of every case of every day.
 /// </summary>
 public sealed class DmnTests(ITestOutputHelper output) : IDisposable
 {
@@ -27,7 +27,9 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
 
     private static readonly DateOnly Day = new(2026, 11, 27);
     private static readonly bool All = Environment.GetEnvironmentVariable("RULEBOOK_RANDOM_VEHICLES") is not null;
-    private static readonly Lazy<Ruling[]> Rulings = new(() => [.. TestBook.Book.Jurisdictions.Select(place => Ruling.On(TestBook.Book, place, Day))]);
+    private static readonly Lazy<Ruling[]> Rulings = new(() =>
+        [.. TestBook.Book.Jurisdictions.Select(place => Ruling.On(TestBook.Book, place, Day))]
+    );
 
     private readonly string folder = Directory.CreateTempSubdirectory("rulebook-dmn-").FullName;
 
@@ -44,27 +46,50 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
     [Fact]
     public async Task An_engine_of_the_standard_gives_each_case_and_random_vehicles_what_the_evaluator_gives()
     {
-        if (await Tools() is not { } tools) return;
-        var models = new Dictionary<DecisionTable, (string File, List<object> Vehicles, HashSet<string> Seen)>(ReferenceEqualityComparer.Instance);
+        if (await Tools() is not { } tools)
+            return;
+        var models = new Dictionary<DecisionTable, (string File, List<object> Vehicles, HashSet<string> Seen)>(
+            ReferenceEqualityComparer.Instance
+        );
         foreach (var vehicle in Cases().Concat(RandomVehicles()))
         {
             var table = vehicle.Ruling.Table;
             if (!models.TryGetValue(table, out var model))
             {
                 models[table] = model = ($"{vehicle.Ruling.Place}-{models.Count}.dmn", [], []);
-                await File.WriteAllTextAsync(Path.Combine(folder, model.File), DmnModel.Of(vehicle.Ruling, "A test."), TestContext.Current.CancellationToken);
+                await File.WriteAllTextAsync(
+                    Path.Combine(folder, model.File),
+                    DmnModel.Of(vehicle.Ruling, "A test."),
+                    TestContext.Current.CancellationToken
+                );
             }
 
             var row = table.NewRow();
             row.Set(vehicle.Facts);
             var inputs = Inputs(table, row, vehicle.Facts);
-            if (model.Seen.Add(JsonSerializer.Serialize(inputs))) model.Vehicles.Add(new { name = vehicle.Name, inputs, gives = Gives(table, row) });
+            if (model.Seen.Add(JsonSerializer.Serialize(inputs)))
+                model.Vehicles.Add(
+                    new
+                    {
+                        name = vehicle.Name,
+                        inputs,
+                        gives = Gives(table, row),
+                    }
+                );
         }
 
         await File.WriteAllTextAsync(
-            Path.Combine(folder, "expected.json"), JsonSerializer.Serialize(models.Values.Select(model => new { model = model.File, vehicles = model.Vehicles })), TestContext.Current.CancellationToken);
+            Path.Combine(folder, "expected.json"),
+            JsonSerializer.Serialize(models.Values.Select(model => new { model = model.File, vehicles = model.Vehicles })),
+            TestContext.Current.CancellationToken
+        );
         Validate(Path.Combine(tools, "node_modules", "dmn-moddle", "resources", "dmn", "xsd"));
-        var (code, said) = await Run("node", Path.Combine(TestBook.Folder, "tests", "RuleBook.Authoring.Tests", "Exports", "run-dmn.mjs"), tools, folder);
+        var (code, said) = await Run(
+            "node",
+            Path.Combine(TestBook.Folder, "tests", "RuleBook.Authoring.Tests", "Exports", "run-dmn.mjs"),
+            tools,
+            folder
+        );
         output.WriteLine(said);
         (code, said.TrimEnd().EndsWith(" compared, 0 differ", StringComparison.Ordinal)).ShouldBe((0, true), said);
     }
@@ -75,10 +100,17 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
         {
             var place = TestBook.Book.Jurisdiction(one.Job.RegisteredIn)!;
             var now = Rulings.Value.First(ruling => ruling.Place == place.Id);
-            var isNow = new[] { one.Job.Dates.Work, one.Job.Dates.Certification, one.Job.Dates.Inspection }.All(day => day is null || (day >= now.First && day <= now.Last));
-            if (!All && !isNow) continue;
+            var isNow = new[] { one.Job.Dates.Work, one.Job.Dates.Certification, one.Job.Dates.Inspection }.All(day =>
+                day is null || (day >= now.First && day <= now.Last)
+            );
+            if (!All && !isNow)
+                continue;
             var ruling = isNow ? now : Ruling.Of(TestBook.Book, place, one.Job.Dates);
-            yield return new SqlVehicle(one.Id, ruling, Written(JobFacts.Of(one.Job, TestBook.Book.Vocabulary, one.Job.Dates.For(place.DecidedBy), DiameterBasis.Handbook)));
+            yield return new SqlVehicle(
+                one.Id,
+                ruling,
+                Written(JobFacts.Of(one.Job, TestBook.Book.Vocabulary, one.Job.Dates.For(place.DecidedBy), DiameterBasis.Handbook))
+            );
         }
     }
 
@@ -86,12 +118,20 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
     {
         var book = TestBook.Book;
         ImmutableArray<ImmutableArray<ResolvedVersion>>[] rules =
-            [.. Rulings.Value.Select(ruling => ruling.Table.RuleIds.Select(id => Resolver.Resolve(book, book.Rule(id)!, Day)).ToImmutableArray())];
+        [
+            .. Rulings.Value.Select(ruling =>
+                ruling.Table.RuleIds.Select(id => Resolver.Resolve(book, book.Rule(id)!, Day)).ToImmutableArray()
+            ),
+        ];
         for (var at = 0; at < (All ? SqlJudgingTests.Vehicles : FewVehicles); at++)
         {
             var random = new Random(unchecked(SqlJudgingTests.Seed + at));
             var place = random.Next(rules.Length);
-            yield return new SqlVehicle($"{at}", Rulings.Value[place], Written(new RandomFacts(book.Vocabulary, rules[place], random).Facts));
+            yield return new SqlVehicle(
+                $"{at}",
+                Rulings.Value[place],
+                Written(new RandomFacts(book.Vocabulary, rules[place], random).Facts)
+            );
         }
     }
 
@@ -99,8 +139,17 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
     private static FactSet Written(FactSet facts)
     {
         facts = SqlJudgingTests.AsWritten(facts);
-        return !facts.Measures.ContainsKey(KnownWords.Gvm) && facts.Words.TryGetValue(KnownWords.Category, out var category) && TestBook.Book.Vocabulary.CategoryGvms.TryGetValue(category, out var gvm)
-            ? facts with { Measures = facts.Measures.SetItem(KnownWords.Gvm, new Derived(new Interval(gvm.Over is { } over ? over + 1 : null, gvm.AtMost), "")) }
+        return
+            !facts.Measures.ContainsKey(KnownWords.Gvm)
+            && facts.Words.TryGetValue(KnownWords.Category, out var category)
+            && TestBook.Book.Vocabulary.CategoryGvms.TryGetValue(category, out var gvm)
+            ? facts with
+            {
+                Measures = facts.Measures.SetItem(
+                    KnownWords.Gvm,
+                    new Derived(new Interval(gvm.Over is { } over ? over + 1 : null, gvm.AtMost), "")
+                ),
+            }
             : facts;
     }
 
@@ -111,8 +160,14 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
         foreach (var input in table.Inputs)
         {
             var name = DmnTable.Name(input.Name);
-            if (input.Kind == InputKind.Word) inputs[name] = facts.Words.GetValueOrDefault(input.Name);
-            else if (input.Kind == InputKind.Condition) inputs[name] = facts.Shown.TryGetValue(input.Name, out var met) ? met ? "met" : "not met" : null;
+            if (input.Kind == InputKind.Word)
+                inputs[name] = facts.Words.GetValueOrDefault(input.Name);
+            else if (input.Kind == InputKind.Condition)
+                inputs[name] = facts.Shown.TryGetValue(input.Name, out var met)
+                    ? met
+                        ? "met"
+                        : "not met"
+                    : null;
             else
             {
                 var (measure, stated) = (table.Vocabulary.Measures[input.Name], row.Stated(input.At));
@@ -124,18 +179,23 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
         return inputs;
     }
 
-    private static decimal? Number(Measure measure, Exact? end) => end is { } known ? decimal.Parse(Decimals.Of(measure, known.Value), CultureInfo.InvariantCulture) : null;
+    private static decimal? Number(Measure measure, Exact? end) =>
+        end is { } known ? decimal.Parse(Decimals.Of(measure, known.Value), CultureInfo.InvariantCulture) : null;
 
     private static SortedDictionary<string, string> Gives(DecisionTable table, Row row)
     {
         var (gives, watch) = (new SortedDictionary<string, string>(StringComparer.Ordinal), default(NoWatch));
         for (var rule = 0; rule < table.Rules.Length; rule++)
-            for (var at = table.Rules[rule].FirstVersion; at < table.Rules[rule].EndVersion; at++)
-            {
-                var (binds, outcome) = (table.Binds(at, row.Cells), table.JudgeVersion(at, row.Cells, ref watch));
-                if (binds == Truth.Unknown) outcome = outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate));
-                gives[DmnModel.Id(table, rule, at)] = binds == Truth.No ? DmnTable.Nothing : outcome.Decided ? Answers.Wording.Of(outcome.Best) : DmnTable.Undecided;
-            }
+        for (var at = table.Rules[rule].FirstVersion; at < table.Rules[rule].EndVersion; at++)
+        {
+            var (binds, outcome) = (table.Binds(at, row.Cells), table.JudgeVersion(at, row.Cells, ref watch));
+            if (binds == Truth.Unknown)
+                outcome = outcome.Or(new Outcome(Pathway.NoCertificate, Pathway.NoCertificate));
+            gives[DmnModel.Id(table, rule, at)] =
+                binds == Truth.No ? DmnTable.Nothing
+                : outcome.Decided ? Answers.Wording.Of(outcome.Best)
+                : DmnTable.Undecided;
+        }
 
         return gives;
     }
@@ -177,7 +237,9 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
 
     private static async Task<(int Code, string Said)> Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true }
+        )!;
         var error = process.StandardError.ReadToEndAsync();
         var said = await process.StandardOutput.ReadToEndAsync();
         await process.WaitForExitAsync();

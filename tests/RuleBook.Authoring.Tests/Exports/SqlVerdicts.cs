@@ -23,11 +23,18 @@ internal sealed class SqlVerdicts : IDisposable
     public SqlVerdicts(Vocabulary vocabulary, IEnumerable<Ruling> rulings)
     {
         this.vocabulary = vocabulary;
-        foreach (var ruling in rulings) places[ruling] = $"{ruling.Place} {places.Count}";
+        foreach (var ruling in rulings)
+            places[ruling] = $"{ruling.Place} {places.Count}";
         connection.Open();
         Run("SET threads = 2");
-        foreach (var relation in (Relation[])
-            [.. VocabularyRelations.Of(vocabulary), .. JudgingRelations.Of(places.Select(pair => pair.Key with { Place = pair.Value })), .. BookExport.Vehicles])
+        foreach (
+            var relation in (Relation[])
+                [
+                    .. VocabularyRelations.Of(vocabulary),
+                    .. JudgingRelations.Of(places.Select(pair => pair.Key with { Place = pair.Value })),
+                    .. BookExport.Vehicles,
+                ]
+        )
         {
             Run(SqlScript.Create(relation));
             Fill(relation);
@@ -35,7 +42,8 @@ internal sealed class SqlVerdicts : IDisposable
     }
 
     /// <summary>What a day or a decimal column holds of a value.</summary>
-    public static decimal Decimal(Measure measure, Fraction value) => decimal.Parse(Decimals.Of(measure, value), CultureInfo.InvariantCulture);
+    public static decimal Decimal(Measure measure, Fraction value) =>
+        decimal.Parse(Decimals.Of(measure, value), CultureInfo.InvariantCulture);
 
     /// <summary>The outcome of each vehicle by its name; null where nothing of it is judged.</summary>
     public Dictionary<string, Outcome?> Judge(IReadOnlyCollection<SqlVehicle> vehicles)
@@ -45,25 +53,28 @@ internal sealed class SqlVerdicts : IDisposable
             foreach (var vehicle in vehicles)
                 rows.CreateRow().AppendValue(vehicle.Name).AppendValue(places[vehicle.Ruling]).AppendValue(vehicle.Ruling.First).EndRow();
         using (var rows = connection.CreateAppender("stated"))
-            foreach (var vehicle in vehicles) State(rows, vehicle);
+            foreach (var vehicle in vehicles)
+                State(rows, vehicle);
         using var command = connection.CreateCommand();
         command.CommandText = BookExport.Query;
         using var read = command.ExecuteReader();
         var given = new Dictionary<string, Outcome?>(vehicles.Count, StringComparer.Ordinal);
-        while (read.Read()) given[read.GetString(0)] = read.IsDBNull(4) ? null : new Outcome(Pathway(read.GetString(4)), Pathway(read.GetString(5)));
+        while (read.Read())
+            given[read.GetString(0)] = read.IsDBNull(4) ? null : new Outcome(Pathway(read.GetString(4)), Pathway(read.GetString(5)));
         return given;
     }
 
     public void Dispose() => connection.Dispose();
 
-    private static Pathway Pathway(string word) => word switch
-    {
-        "no-certificate" => Law.Pathway.NoCertificate,
-        "certificate" => Law.Pathway.Certificate,
-        "approval" => Law.Pathway.Approval,
-        "prohibited" => Law.Pathway.Prohibited,
-        _ => throw new ArgumentException($"'{word}' is no pathway", nameof(word)),
-    };
+    private static Pathway Pathway(string word) =>
+        word switch
+        {
+            "no-certificate" => Law.Pathway.NoCertificate,
+            "certificate" => Law.Pathway.Certificate,
+            "approval" => Law.Pathway.Approval,
+            "prohibited" => Law.Pathway.Prohibited,
+            _ => throw new ArgumentException($"'{word}' is no pathway", nameof(word)),
+        };
 
     /// <summary>What the INSERT statements of the export do, quicker.</summary>
     private void Fill(Relation relation)
@@ -87,14 +98,36 @@ internal sealed class SqlVerdicts : IDisposable
 
     private void State(DuckDBAppender rows, SqlVehicle vehicle)
     {
-        foreach (var (fact, word) in vehicle.Facts.Words) rows.CreateRow().AppendValue(vehicle.Name).AppendValue(fact).AppendValue(word).AppendNullValue().AppendNullValue().EndRow();
+        foreach (var (fact, word) in vehicle.Facts.Words)
+            rows.CreateRow().AppendValue(vehicle.Name).AppendValue(fact).AppendValue(word).AppendNullValue().AppendNullValue().EndRow();
         foreach (var (condition, met) in vehicle.Facts.Shown)
-            rows.CreateRow().AppendValue(vehicle.Name).AppendValue(condition).AppendValue(met ? "met" : "not met").AppendNullValue().AppendNullValue().EndRow();
+            rows.CreateRow()
+                .AppendValue(vehicle.Name)
+                .AppendValue(condition)
+                .AppendValue(met ? "met" : "not met")
+                .AppendNullValue()
+                .AppendNullValue()
+                .EndRow();
         foreach (var (name, known) in vehicle.Facts.Measures.Where(pair => vocabulary.Measures.ContainsKey(pair.Key)))
-            rows.CreateRow().AppendValue(vehicle.Name).AppendValue(name).AppendNullValue()
-                .AppendValue(End(name, known.Value.Low)).AppendValue(End(name, known.Value.High)).EndRow();
-        foreach (var unknown in vocabulary.Measures.Values.Where(measure => (measure.IfAbsent is not null || measure.Name == KnownWords.Gvm) && !vehicle.Facts.Measures.ContainsKey(measure.Name)))
-            rows.CreateRow().AppendValue(vehicle.Name).AppendValue(unknown.Name).AppendNullValue().AppendNullValue().AppendNullValue().EndRow();
+            rows.CreateRow()
+                .AppendValue(vehicle.Name)
+                .AppendValue(name)
+                .AppendNullValue()
+                .AppendValue(End(name, known.Value.Low))
+                .AppendValue(End(name, known.Value.High))
+                .EndRow();
+        foreach (
+            var unknown in vocabulary.Measures.Values.Where(measure =>
+                (measure.IfAbsent is not null || measure.Name == KnownWords.Gvm) && !vehicle.Facts.Measures.ContainsKey(measure.Name)
+            )
+        )
+            rows.CreateRow()
+                .AppendValue(vehicle.Name)
+                .AppendValue(unknown.Name)
+                .AppendNullValue()
+                .AppendNullValue()
+                .AppendNullValue()
+                .EndRow();
     }
 
     private decimal? End(string measure, Fraction? value) => value is { } known ? Decimal(vocabulary.Measures[measure], known) : null;

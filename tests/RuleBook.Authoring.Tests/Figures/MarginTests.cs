@@ -33,19 +33,26 @@ public sealed class MarginTests
 
     [Fact]
     public void Every_end_is_exact_at_it_the_pathway_holds_and_a_millionth_beyond_it_does_not() =>
-        Gen.Select(Among(Registering), Among("suspension-lift", "body-lift", FactSet.TyreGrowth), Gen.Int[0, 60]).Sample((place, measure, other) =>
-        {
-            var rest = measure == "suspension-lift" ? $"body-lift: {other} mm" : $"suspension-lift: {other} mm";
-            var margin = Margins.Of(RealBook.Book, Read(place, rest), RealBook.Book.Jurisdiction(place)!, measure)!;
-            return margin.Reaches.Where(reach => reach.Certain.Kind == ReachKind.UpTo).All(reach =>
-            {
-                var end = reach.Certain.Value!.Value;
-                var (at, beyond) = (At(end), At(end + new Fraction(1, 1_000_000)));
-                return (at.Worst <= reach.Pathway) == reach.Certain.Closed && beyond.Worst > reach.Pathway;
-            });
+        Gen.Select(Among(Registering), Among("suspension-lift", "body-lift", FactSet.TyreGrowth), Gen.Int[0, 60])
+            .Sample(
+                (place, measure, other) =>
+                {
+                    var rest = measure == "suspension-lift" ? $"body-lift: {other} mm" : $"suspension-lift: {other} mm";
+                    var margin = Margins.Of(RealBook.Book, Read(place, rest), RealBook.Book.Jurisdiction(place)!, measure)!;
+                    return margin
+                        .Reaches.Where(reach => reach.Certain.Kind == ReachKind.UpTo)
+                        .All(reach =>
+                        {
+                            var end = reach.Certain.Value!.Value;
+                            var (at, beyond) = (At(end), At(end + new Fraction(1, 1_000_000)));
+                            return (at.Worst <= reach.Pathway) == reach.Certain.Closed && beyond.Worst > reach.Pathway;
+                        });
 
-            Outcome At(Fraction value) => Assessor.Assess(RealBook.Book, Read(place, $"{rest}, {measure}: {Units.Numbers.Show(value, 9)} mm")).Between;
-        }, iter: 60);
+                    Outcome At(Fraction value) =>
+                        Assessor.Assess(RealBook.Book, Read(place, $"{rest}, {measure}: {Units.Numbers.Show(value, 9)} mm")).Between;
+                },
+                iter: 60
+            );
 
     [Fact]
     public void Sizes_that_fit_are_ranked_and_a_size_that_grows_too_much_is_not_among_them()
@@ -63,24 +70,37 @@ public sealed class MarginTests
     [Fact]
     public void The_least_load_index_for_an_axle_carries_it_and_the_next_lower_does_not()
     {
-        // UN Regulation 54, Annex 4, by the charts that agree: index 116 = 1250 kg, 115 = 1215 kg; two tyres under 2450 kg need 1225 kg each.
-        var load = Of("au-qld", "suspension-lift: 20 mm").Sizes.First(fit => fit.Size.Designation == "265/70R17").Loads.Single(each => each.Need.Axle == Physics.Masses.Axle.Rear);
+        // UN Regulation 54, Annex 4, by the charts that agree: index 116 = 1250 kg, 115 = 1215 kg; two tyres under 2450 kg need 1225 kg
+        // each.
+        var load = Of("au-qld", "suspension-lift: 20 mm")
+            .Sizes.First(fit => fit.Size.Designation == "265/70R17")
+            .Loads.Single(each => each.Need.Axle == Physics.Masses.Axle.Rear);
         load.Need.Index!.Value.ShouldBe(116);
         load.MarginKg.ShouldBe(50);
     }
 
-    private static readonly string[] Registering = [.. RealBook.Book.Jurisdictions.Where(place => place.Registers).Select(place => place.Id)];
+    private static readonly string[] Registering =
+    [
+        .. RealBook.Book.Jurisdictions.Where(place => place.Registers).Select(place => place.Id),
+    ];
 
     private static Reach Reach(Margin margin, Pathway pathway) => margin.Reaches.Single(reach => reach.Pathway == pathway).Certain;
 
     private static MarginAnswer Of(string place, string modification) => MarginFinder.Find(RealBook.Book, Read(place, modification));
 
-    private static Job Read(string place, string modification) => JobReader.Read(YamlText.Read($$"""
-        registered-in: {{place}}
-        on: 2026-11-20
-        vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, built: 2019-03, first-registered: 2020-03-02, ratings: { gvm: 3000 kg, front-axle: 1500 kg, rear-axle: 2450 kg }, tyres: 265/65R17 }
-        modification: { {{modification}} }
-        """, "job"), RealBook.Book);
+    private static Job Read(string place, string modification) =>
+        JobReader.Read(
+            YamlText.Read(
+                $$"""
+                registered-in: {{place}}
+                on: 2026-11-20
+                vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, built: 2019-03, first-registered: 2020-03-02, ratings: { gvm: 3000 kg, front-axle: 1500 kg, rear-axle: 2450 kg }, tyres: 265/65R17 }
+                modification: { {{modification}} }
+                """,
+                "job"
+            ),
+            RealBook.Book
+        );
 
     private static Gen<string> Among(params string[] words) => Gen.Int[0, words.Length - 1].Select(i => words[i]);
 }

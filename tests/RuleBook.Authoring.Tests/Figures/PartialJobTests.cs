@@ -8,9 +8,13 @@ public sealed class PartialJobTests
 {
     private static readonly string[] Vehicle =
     [
-        "wheelbase: 2850 mm", "ball-behind-rear-axle: 1250 mm", "tare: 2700 kg", "tare-axles: { front: 1420 kg, rear: 1280 kg }",
+        "wheelbase: 2850 mm",
+        "ball-behind-rear-axle: 1250 mm",
+        "tare: 2700 kg",
+        "tare-axles: { front: 1420 kg, rear: 1280 kg }",
         "ratings: { gvm: 3350 kg, gcm: 6850 kg, front-axle: 1650 kg, rear-axle: 2000 kg, braked-tow: 3500 kg }",
-        "tanks: [ { capacity: 80 L, fuel: diesel, behind-front-axle: 2000 mm } ]", "tyres: 265/65R17 116S",
+        "tanks: [ { capacity: 80 L, fuel: diesel, behind-front-axle: 2000 mm } ]",
+        "tyres: 265/65R17 116S",
     ];
 
     [Fact]
@@ -44,7 +48,8 @@ public sealed class PartialJobTests
     public void Without_the_ratings_each_of_them_is_named_with_what_it_would_add()
     {
         var masses = Without("ratings");
-        foreach (var rating in (string[])["gvm", "gcm", "front-axle", "rear-axle", "braked-tow"]) Adds(masses, $"vehicle.ratings.{rating}").ShouldContain("what is left");
+        foreach (var rating in (string[])["gvm", "gcm", "front-axle", "rear-axle", "braked-tow"])
+            Adds(masses, $"vehicle.ratings.{rating}").ShouldContain("what is left");
         masses.Loaded!.TotalKg.ShouldNotBeNull();
     }
 
@@ -59,17 +64,31 @@ public sealed class PartialJobTests
     [Fact]
     public void Springs_without_their_rate_leave_the_lift_open_and_name_the_rate()
     {
-        var answer = RealBook.Assess("au-qld", "category: MC, four-wheel-drive: yes", "", "2026-11-20", "springs: { rear: { height-gained: 50 mm, at-axle-load: 1200 kg } }");
+        var answer = RealBook.Assess(
+            "au-qld",
+            "category: MC, four-wheel-drive: yes",
+            "",
+            "2026-11-20",
+            "springs: { rear: { height-gained: 50 mm, at-axle-load: 1200 kg } }"
+        );
         answer.Verdict.ShouldBeNull();
         answer.Heights!.Missing.ShouldContain(missing => missing.Fact == "modification.springs.rear.wheel-rate");
     }
 
     private static string Adds(MassAnswer masses, string fact) => masses.Missing.Single(missing => missing.Fact == fact).Adds;
 
-    private static MassAnswer Without(params string[] keys) => RealBook.Assess($$"""
-        registered-in: au-qld
-        on: 2026-11-20
-        vehicle: { category: MC, {{string.Join(", ", Vehicle.Where(line => !keys.Any(key => line.StartsWith(key, StringComparison.Ordinal))))}} }
-        trailer: { mass: 2800 kg, ball-load: 240 kg, braked: yes, ratings: { atm: 3000 kg } }
-        """).Masses.ShouldNotBeNull();
+    private static MassAnswer Without(params string[] keys) =>
+        RealBook
+            .Assess(
+                $$"""
+                registered-in: au-qld
+                on: 2026-11-20
+                vehicle: { category: MC, {{string.Join(
+                    ", ",
+                    Vehicle.Where(line => !keys.Any(key => line.StartsWith(key, StringComparison.Ordinal)))
+                )}} }
+                trailer: { mass: 2800 kg, ball-load: 240 kg, braked: yes, ratings: { atm: 3000 kg } }
+                """
+            )
+            .Masses.ShouldNotBeNull();
 }

@@ -9,7 +9,20 @@ namespace RuleBook.Authoring.Tests.Figures;
 /// <param name="Accessories">Masses of fixed accessories midway between the axles, kg.</param>
 internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string, string> Facts, ImmutableArray<int> Accessories)
 {
-    private static readonly string[] Places = ["au-nsw", "au-vic", "au-qld", "au-sa", "au-wa", "au-tas", "au-nt", "au-act", "nz", "us-wv", "us-ca"];
+    private static readonly string[] Places =
+    [
+        "au-nsw",
+        "au-vic",
+        "au-qld",
+        "au-sa",
+        "au-wa",
+        "au-tas",
+        "au-nt",
+        "au-act",
+        "nz",
+        "us-wv",
+        "us-ca",
+    ];
 
     private static readonly (string Path, string[] Values)[] All =
     [
@@ -48,14 +61,24 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
     ];
 
     /// <summary>Jobs in Australia, New Zealand and two American states, each fact stated or not.</summary>
-    public static Gen<RandomJob> Jobs { get; } = Gen.Select(
-        Gen.Int[0, Places.Length - 1].Select(i => Places[i]),
-        Gen.Int[0, 11].Array[All.Length],
-        Gen.Int[10, 900].Array[0, 2],
-        (place, picks, accessories) => new RandomJob(
-            place,
-            All.Zip(picks).Where(each => each.Second < 6).ToImmutableSortedDictionary(each => each.First.Path, each => each.First.Values[each.Second % each.First.Values.Length]).Consistent(),
-            [.. accessories]));
+    public static Gen<RandomJob> Jobs { get; } =
+        Gen.Select(
+            Gen.Int[0, Places.Length - 1].Select(i => Places[i]),
+            Gen.Int[0, 11].Array[All.Length],
+            Gen.Int[10, 900].Array[0, 2],
+            (place, picks, accessories) =>
+                new RandomJob(
+                    place,
+                    All.Zip(picks)
+                        .Where(each => each.Second < 6)
+                        .ToImmutableSortedDictionary(
+                            each => each.First.Path,
+                            each => each.First.Values[each.Second % each.First.Values.Length]
+                        )
+                        .Consistent(),
+                    [.. accessories]
+                )
+        );
 
     /// <summary>The modifications stated.</summary>
     public IEnumerable<string> Modifications => Facts.Keys.Where(path => path.StartsWith("modification.", StringComparison.Ordinal));
@@ -63,14 +86,27 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
     /// <summary>With another value of one fact.</summary>
     public RandomJob With(string path, string value) => this with { Facts = Facts.SetItem(path, value) };
 
-    /// <summary>A vehicle that is all known and of which only heights, tyres and accessories change: what a workshop quotes every day.</summary>
-    public RandomJob WithoutRatings() => this with
-    {
-        Facts = Facts
-            .RemoveRange(Modifications.Where(path => path is not ("modification.suspension-lift" or "modification.body-lift" or "modification.tyre-diameter-growth")))
-            .RemoveRange(Facts.Keys.Where(path => path.StartsWith("trailer.", StringComparison.Ordinal) || path.StartsWith("shown.", StringComparison.Ordinal)))
-            .SetItem("vehicle.category", "MC").SetItem("vehicle.four-wheel-drive", "yes").SetItem("vehicle.stability-control", "yes"),
-    };
+    /// <summary>
+    /// A vehicle that is all known and of which only heights, tyres and accessories change: what a workshop quotes every day.
+    /// </summary>
+    public RandomJob WithoutRatings() =>
+        this with
+        {
+            Facts = Facts
+                .RemoveRange(
+                    Modifications.Where(path =>
+                        path is not ("modification.suspension-lift" or "modification.body-lift" or "modification.tyre-diameter-growth")
+                    )
+                )
+                .RemoveRange(
+                    Facts.Keys.Where(path =>
+                        path.StartsWith("trailer.", StringComparison.Ordinal) || path.StartsWith("shown.", StringComparison.Ordinal)
+                    )
+                )
+                .SetItem("vehicle.category", "MC")
+                .SetItem("vehicle.four-wheel-drive", "yes")
+                .SetItem("vehicle.stability-control", "yes"),
+        };
 
     /// <summary>Without one fact.</summary>
     public RandomJob Without(string path) => this with { Facts = Facts.Remove(path) };
@@ -78,15 +114,25 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
     /// <summary>The job as it is typed.</summary>
     public override string ToString()
     {
-        var facts = Accessories.IsEmpty ? Facts : Facts.Add("modification.accessories", $"[{string.Join(", ", Accessories.Select(kg => $"{{ name: item, mass: {kg} kg, behind-front-axle: 1400 mm }}"))}]");
+        var facts = Accessories.IsEmpty
+            ? Facts
+            : Facts.Add(
+                "modification.accessories",
+                $"[{string.Join(", ", Accessories.Select(kg => $"{{ name: item, mass: {kg} kg, behind-front-axle: 1400 mm }}"))}]"
+            );
         return $"registered-in: {Place}\non: 2026-11-20\n{Yaml(facts.Add("vehicle.tanks", "[ { capacity: 10 L, fuel: diesel, behind-front-axle: 1400 mm } ]"), "")}";
     }
 
-    private static string Yaml(IEnumerable<KeyValuePair<string, string>> facts, string indent) => string.Concat(facts
-        .GroupBy(fact => fact.Key.Split('.')[0])
-        .Select(same => same.First().Key == same.Key
-            ? $"{indent}{same.Key}: {same.First().Value}\n"
-            : $"{indent}{same.Key}:\n{Yaml(same.Select(fact => KeyValuePair.Create(fact.Key[(same.Key.Length + 1)..], fact.Value)), indent + "  ")}"));
+    private static string Yaml(IEnumerable<KeyValuePair<string, string>> facts, string indent) =>
+        string.Concat(
+            facts
+                .GroupBy(fact => fact.Key.Split('.')[0])
+                .Select(same =>
+                    same.First().Key == same.Key
+                        ? $"{indent}{same.Key}: {same.First().Value}\n"
+                        : $"{indent}{same.Key}:\n{Yaml(same.Select(fact => KeyValuePair.Create(fact.Key[(same.Key.Length + 1)..], fact.Value)), indent + "  ")}"
+                )
+        );
 }
 
 /// <summary>Facts that a job may not contradict.</summary>
@@ -94,8 +140,11 @@ internal static class RandomFacts
 {
     /// <summary>The axles' tare is that of the vehicle, or is left out; a growth in diameter stands without a tyre.</summary>
     public static ImmutableSortedDictionary<string, string> Consistent(this ImmutableSortedDictionary<string, string> facts) =>
-        (facts.GetValueOrDefault("vehicle.tare") == "2100 kg" && facts.ContainsKey("vehicle.tare-axles.front") && facts.ContainsKey("vehicle.tare-axles.rear")
-            ? facts
-            : facts.RemoveRange(["vehicle.tare-axles.front", "vehicle.tare-axles.rear"]))
-        .RemoveRange(facts.ContainsKey("modification.tyres") ? ["modification.tyre-diameter-growth"] : []);
+        (
+            facts.GetValueOrDefault("vehicle.tare") == "2100 kg"
+            && facts.ContainsKey("vehicle.tare-axles.front")
+            && facts.ContainsKey("vehicle.tare-axles.rear")
+                ? facts
+                : facts.RemoveRange(["vehicle.tare-axles.front", "vehicle.tare-axles.rear"])
+        ).RemoveRange(facts.ContainsKey("modification.tyres") ? ["modification.tyre-diameter-growth"] : []);
 }

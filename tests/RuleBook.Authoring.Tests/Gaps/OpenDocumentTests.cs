@@ -5,8 +5,8 @@ using RuleBook.Law;
 namespace RuleBook.Authoring.Tests.Gaps;
 
 /// <summary>
-/// Which document to open first. Basis: the second round of evidence on the four places without a lift limit, which names for each the document
-/// that would hold it.
+/// Which document to open first. Basis: the second round of evidence on the four places without a lift limit, which names for each the
+/// document that would hold it.
 /// </summary>
 public sealed class OpenDocumentTests
 {
@@ -43,20 +43,24 @@ public sealed class OpenDocumentTests
     {
         var read = Changes.EditedBook.Of(
             path => path == "jurisdictions/au-nt/ride-height.yaml",
-            text => text[..text.IndexOf("rules:", StringComparison.Ordinal)] + """
-                rules:
-                  - rule: raise-four-wheel-drive
-                    title: An invented limit, for this test alone
-                    versions:
-                      - from: 2002-11-01
-                        sources: [ { cite: bulletin-list } ]
-                        tiers: [ { pathway: no-certificate, within: { total-lift: { at-least: -200 mm, at-most: 500 mm } } } ]
-                        beyond: prohibited
-                """.ReplaceLineEndings("\n"));
+            text =>
+                text[..text.IndexOf("rules:", StringComparison.Ordinal)]
+                + """
+                    rules:
+                      - rule: raise-four-wheel-drive
+                        title: An invented limit, for this test alone
+                        versions:
+                          - from: 2002-11-01
+                            sources: [ { cite: bulletin-list } ]
+                            tiers: [ { pathway: no-certificate, within: { total-lift: { at-least: -200 mm, at-most: 500 mm } } } ]
+                            beyond: prohibited
+                    """.ReplaceLineEndings("\n")
+        );
         var before = Ranked(TestBook.Book, "au-nt").Sum(open => open.Alone);
         var after = Ranked(read, "au-nt").Sum(open => open.Alone);
         after.ShouldBeLessThan(before / 2);
     }
 
-    private static System.Collections.Immutable.ImmutableArray<OpenDocument> Ranked(Book book, string place) => TypicalJobs.Rank(book, Day, [book.Jurisdiction(place)!]);
+    private static System.Collections.Immutable.ImmutableArray<OpenDocument> Ranked(Book book, string place) =>
+        TypicalJobs.Rank(book, Day, [book.Jurisdiction(place)!]);
 }

@@ -5,7 +5,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Inspecting;
 
-/// <summary>Every code fires on a book that has the fault, where the fault is, and nothing else does (places set by hand: derived).</summary>
+/// <summary>
+/// Every code fires on a book that has the fault, where the fault is, and nothing else does (places set by hand: derived).
+/// </summary>
 public sealed class BadBookTests
 {
     private static readonly DateOnly Today = new(2026, 11, 25);
@@ -19,7 +21,9 @@ public sealed class BadBookTests
         using var book = BadBook.Open(code);
 
         var problems = Inspection.Run(book.Folder, Today).Problems;
-        var found = problems.Select(problem => $"{(problem.Mark.File == book.Folder ? "." : problem.Mark.File)}:{problem.Mark.Line}:{problem.Mark.Column} {problem.Code}");
+        var found = problems.Select(problem =>
+            $"{(problem.Mark.File == book.Folder ? "." : problem.Mark.File)}:{problem.Mark.Line}:{problem.Mark.Column} {problem.Code}"
+        );
 
         found.ShouldBe(book.Expected);
         problems.ShouldAllBe(problem => problem.Text.Length > 0 && CheckList.All.Any(info => info.Code == problem.Code));
@@ -31,9 +35,14 @@ public sealed class BadBookTests
     public void A_book_with_an_error_is_never_used_and_is_refused_with_what_an_inspection_prints(string code)
     {
         using var book = BadBook.Open(code);
-        Problem[] errors = [.. Inspection.Run(book.Folder, DateOnly.MaxValue).Problems.Where(problem => problem.Severity == Severity.Error)];
-        if (errors.Length == 0) BookReading.Open(book.Folder).ShouldNotBeNull();
-        else Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.ShouldBe(errors);
+        Problem[] errors =
+        [
+            .. Inspection.Run(book.Folder, DateOnly.MaxValue).Problems.Where(problem => problem.Severity == Severity.Error),
+        ];
+        if (errors.Length == 0)
+            BookReading.Open(book.Folder).ShouldNotBeNull();
+        else
+            Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.ShouldBe(errors);
     }
 
     [Theory]
@@ -47,8 +56,14 @@ public sealed class BadBookTests
         {
             text.Append(CultureInfo.InvariantCulture, $"  - rule: r{rule}\n    title: Rule {rule}\n    versions:\n");
             for (var version = 0; version < 12; version++)
-                text.Append(CultureInfo.InvariantCulture, $"      - from: \"[2001-01-{version + 1:00}..2020-01-{version + 1:00}]\"\n        sources: [ {{ cite: code, clause: \"1\" }} ]\n")
-                    .Append(CultureInfo.InvariantCulture, $"        adopts: {{ rule: xa/ride-height/r{(rule + 1) % rules}, as-of: amended }}\n");
+                text.Append(
+                        CultureInfo.InvariantCulture,
+                        $"      - from: \"[2001-01-{version + 1:00}..2020-01-{version + 1:00}]\"\n        sources: [ {{ cite: code, clause: \"1\" }} ]\n"
+                    )
+                    .Append(
+                        CultureInfo.InvariantCulture,
+                        $"        adopts: {{ rule: xa/ride-height/r{(rule + 1) % rules}, as-of: amended }}\n"
+                    );
         }
 
         File.WriteAllText(Path.Combine(book.Folder, "jurisdictions/xa/ride-height.yaml"), text.ToString());
@@ -72,8 +87,7 @@ public sealed class BadBookTests
     }
 
     [Fact]
-    public void Every_code_has_a_bad_book_and_every_bad_book_a_code() =>
-        CheckList.All.Select(info => info.Code).ShouldBe(BadBook.Codes);
+    public void Every_code_has_a_bad_book_and_every_bad_book_a_code() => CheckList.All.Select(info => info.Code).ShouldBe(BadBook.Codes);
 
     [Fact]
     public void Every_code_says_what_why_and_what_would_be_right() =>

@@ -3,16 +3,50 @@ using RuleBook.Authoring.Inspecting;
 
 namespace RuleBook.Authoring.Tests.Inspecting;
 
-/// <summary>A book damaged at random gives problems that are explained and placed, and never an exception (a property; no source needed).</summary>
+/// <summary>
+/// A book damaged at random gives problems that are explained and placed, and never an exception (a property; no source needed).
+/// </summary>
 public sealed class DamagedBookTests
 {
     private static readonly DateOnly Today = new(2026, 11, 25);
 
     private static readonly string[] Words =
     [
-        "[]", "{}", "''", "~", "x", "-1 mm", "9999", "9999~", "0000", "1900~", "\"[9998..9999]\"", "unknown", "none", "not-established", "amended", "yes",
-        "xa/ride-height/raise", "xa-n/ride-height/raise", "a/b/c/d", "////", "{ a: { b: [c] } }", "[[[]]]", "99999999999999999999999999999999 mm", "50 mm",
-        "{ at-least: 1 mm, under: 1 mm }", "no-certificate", "0001-01-01", "9999-12-31", "2011-01-01", "%", "AUD", "1 AUD", "null", "é", "😀",
+        "[]",
+        "{}",
+        "''",
+        "~",
+        "x",
+        "-1 mm",
+        "9999",
+        "9999~",
+        "0000",
+        "1900~",
+        "\"[9998..9999]\"",
+        "unknown",
+        "none",
+        "not-established",
+        "amended",
+        "yes",
+        "xa/ride-height/raise",
+        "xa-n/ride-height/raise",
+        "a/b/c/d",
+        "////",
+        "{ a: { b: [c] } }",
+        "[[[]]]",
+        "99999999999999999999999999999999 mm",
+        "50 mm",
+        "{ at-least: 1 mm, under: 1 mm }",
+        "no-certificate",
+        "0001-01-01",
+        "9999-12-31",
+        "2011-01-01",
+        "%",
+        "AUD",
+        "1 AUD",
+        "null",
+        "é",
+        "😀",
     ];
 
     [Theory]
@@ -53,11 +87,21 @@ public sealed class DamagedBookTests
         var word = Words[random.Next(Words.Length)];
         switch (random.Next(5))
         {
-            case 0: lines.RemoveAt(at); break;
-            case 1: lines.Insert(at, lines[random.Next(lines.Count)]); break;
-            case 2: (lines[at], lines[random.Next(lines.Count)]) = (lines[random.Next(lines.Count)], lines[at]); break;
-            case 3: lines[at] = Replaced(lines[at], ": ", $": {word} #"); break;
-            default: lines[at] = ReplacedWord(lines[at], word, random); break;
+            case 0:
+                lines.RemoveAt(at);
+                break;
+            case 1:
+                lines.Insert(at, lines[random.Next(lines.Count)]);
+                break;
+            case 2:
+                (lines[at], lines[random.Next(lines.Count)]) = (lines[random.Next(lines.Count)], lines[at]);
+                break;
+            case 3:
+                lines[at] = Replaced(lines[at], ": ", $": {word} #");
+                break;
+            default:
+                lines[at] = ReplacedWord(lines[at], word, random);
+                break;
         }
 
         return string.Join('\n', lines);

@@ -6,12 +6,17 @@ using RuleBook.Text;
 namespace RuleBook.Authoring.Tests.Inspecting;
 
 /// <summary>
-/// What a maintainer mistypes in the sound book of <c>tests/bad-books</c>, one mistake a line of <c>mistakes.txt</c>: the first problem told is at
-/// the place of the caret, has the code, and its text names what would be right.
+/// What a maintainer mistypes in the sound book of <c>tests/bad-books</c>, one mistake a line of <c>mistakes.txt</c>: the first problem
+/// told is at the place of the caret, has the code, and its text names what would be right.
 /// </summary>
 public sealed class MistakeTests
 {
-    private static readonly BookBytes[] Sound = [.. BookFolder.Load(Path.Combine(BadBook.Root, "sound")).Files.Select(one => new BookBytes(one.Path, Encoding.UTF8.GetBytes(one.Text)))];
+    private static readonly BookBytes[] Sound =
+    [
+        .. BookFolder
+            .Load(Path.Combine(BadBook.Root, "sound"))
+            .Files.Select(one => new BookBytes(one.Path, Encoding.UTF8.GetBytes(one.Text))),
+    ];
 
     public static TheoryData<string> Mistakes() => Lines("mistakes.txt");
 
@@ -30,20 +35,31 @@ public sealed class MistakeTests
 
         var report = Inspected(file, wrong);
         var told = string.Join('\n', report.Problems);
-        var first = report.Problems.Where(problem => problem.Mark == report.Problems.FirstOrDefault(any => any.Mark.File == file)?.Mark).ToArray();
+        var first = report
+            .Problems.Where(problem => problem.Mark == report.Problems.FirstOrDefault(any => any.Mark.File == file)?.Mark)
+            .ToArray();
         first.ShouldContain(problem => problem.Code == code && problem.ToString().Contains(says, StringComparison.OrdinalIgnoreCase), told);
-        if (at >= 0) first[0].Mark.ShouldBe(new Mark(file, marked[..at].Count(letter => letter == '\n') + 1, at - marked[..at].LastIndexOf('\n')), told);
+        if (at >= 0)
+            first[0]
+                .Mark.ShouldBe(new Mark(file, marked[..at].Count(letter => letter == '\n') + 1, at - marked[..at].LastIndexOf('\n')), told);
         report.Problems.Length.ShouldBeLessThanOrEqualTo(5, told);
     }
 
-    /// <summary>What lies just on the right side of a check. Beside each bad book, for what a check compares; what a book simply lacks has no near side.</summary>
+    /// <summary>
+    /// What lies just on the right side of a check. Beside each bad book, for what a check compares; what a book simply lacks has no near
+    /// side.
+    /// </summary>
     [Theory]
     [MemberData(nameof(NearMisses))]
     public void What_is_only_near_to_a_mistake_is_none(string line)
     {
         var (file, text, code, _) = Edit(line);
         BadBook.Codes.ShouldContain(code);
-        Inspected(file, text).Problems.ShouldNotContain(problem => problem.Code == code || problem.Severity == Severity.Error, string.Join('\n', Inspected(file, text).Problems));
+        Inspected(file, text)
+            .Problems.ShouldNotContain(
+                problem => problem.Code == code || problem.Severity == Severity.Error,
+                string.Join('\n', Inspected(file, text).Problems)
+            );
     }
 
     private static TheoryData<string> Lines(string name) =>
@@ -54,7 +70,8 @@ public sealed class MistakeTests
     {
         string[] parts =
         [
-            .. line.Replace("\\n", "\n", StringComparison.Ordinal).Replace("\\t", "\t", StringComparison.Ordinal)
+            .. line.Replace("\\n", "\n", StringComparison.Ordinal)
+                .Replace("\\t", "\t", StringComparison.Ordinal)
                 .Split(" |")
                 .Select(part => part.StartsWith(' ') ? part[1..] : part),
         ];
@@ -65,6 +82,9 @@ public sealed class MistakeTests
         return (file, text.Remove(at, parts[1].Length).Insert(at, parts[2]), parts[3], parts.ElementAtOrDefault(4) ?? "");
     }
 
-    private static InspectionReport Inspected(string file, string text) => Inspection.Run(
-        BookFolder.Of([.. Sound.Where(one => one.Path != file), new BookBytes(file, Encoding.UTF8.GetBytes(text))]), new DateOnly(2026, 11, 27));
+    private static InspectionReport Inspected(string file, string text) =>
+        Inspection.Run(
+            BookFolder.Of([.. Sound.Where(one => one.Path != file), new BookBytes(file, Encoding.UTF8.GetBytes(text))]),
+            new DateOnly(2026, 11, 27)
+        );
 }

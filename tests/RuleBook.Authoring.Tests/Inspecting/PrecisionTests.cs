@@ -10,12 +10,14 @@ public sealed class PrecisionTests
     private const string Second = "          - pathway: certificate\n            within: { suspension-lift: 75 mm }";
 
     [Fact]
-    public void A_less_onerous_tier_may_follow_when_it_is_for_other_vehicles() => Codes(
-        National,
-        "          - pathway: no-certificate\n            within: { suspension-lift: 50 mm }\n" + Second,
-        "          - pathway: certificate\n            when: { four-wheel-drive: no }\n            within: { suspension-lift: 50 mm }\n"
-        + "          - pathway: no-certificate\n            when: { four-wheel-drive: yes }\n            within: { suspension-lift: 75 mm }")
-        .ShouldNotContain("tiers-out-of-order");
+    public void A_less_onerous_tier_may_follow_when_it_is_for_other_vehicles() =>
+        Codes(
+                National,
+                "          - pathway: no-certificate\n            within: { suspension-lift: 50 mm }\n" + Second,
+                "          - pathway: certificate\n            when: { four-wheel-drive: no }\n            within: { suspension-lift: 50 mm }\n"
+                    + "          - pathway: no-certificate\n            when: { four-wheel-drive: yes }\n            within: { suspension-lift: 75 mm }"
+            )
+            .ShouldNotContain("tiers-out-of-order");
 
     [Theory]
     [InlineData("suspension-lift: { at-most: 50 mm }", true)]
@@ -29,9 +31,13 @@ public sealed class PrecisionTests
         Codes(National, "within: { suspension-lift: 75 mm }", $"within: {{ {limit} }}").Contains("tier-unreachable").ShouldBe(unreachable);
 
     [Fact]
-    public void A_tier_with_the_same_limits_is_reached_when_the_earlier_one_asks_for_more() => Codes(
-        National, "            within: { suspension-lift: 50 mm }", "            within: { suspension-lift: 75 mm }\n            provided: [lane-change-test]\n            when: { four-wheel-drive: yes }")
-        .ShouldNotContain("tier-unreachable");
+    public void A_tier_with_the_same_limits_is_reached_when_the_earlier_one_asks_for_more() =>
+        Codes(
+                National,
+                "            within: { suspension-lift: 50 mm }",
+                "            within: { suspension-lift: 75 mm }\n            provided: [lane-change-test]\n            when: { four-wheel-drive: yes }"
+            )
+            .ShouldNotContain("tier-unreachable");
 
     [Theory]
     [InlineData("2011-01-01", "2011-01-02", null)]
@@ -48,7 +54,10 @@ public sealed class PrecisionTests
         Edit(book, National, "from: 2011-01-01", $"from: {first}");
         Edit(book, National, "from: 2018-01", $"from: {second}");
 
-        Inspection.Run(book.Folder, new DateOnly(2026, 11, 25)).Problems.Select(problem => problem.Code).Intersect(dates)
+        Inspection
+            .Run(book.Folder, new DateOnly(2026, 11, 25))
+            .Problems.Select(problem => problem.Code)
+            .Intersect(dates)
             .ShouldBe(code is null ? [] : [code]);
     }
 
@@ -58,7 +67,8 @@ public sealed class PrecisionTests
     [InlineData("2018-02-01", "versions-overlap")]
     [InlineData("2018-01-15", "partial-dates-overlap")]
     public void A_stated_end_must_be_the_start_of_the_next_version(string until, string? code) =>
-        Codes(National, "      - from: 2011-01-01", $"      - from: 2011-01-01\n        until: {until}").ShouldBe(code is null ? [] : [code]);
+        Codes(National, "      - from: 2011-01-01", $"      - from: 2011-01-01\n        until: {until}")
+            .ShouldBe(code is null ? [] : [code]);
 
     [Theory]
     [InlineData("{ at-least: 50 mm, at-most: 50 mm }", false)]

@@ -87,13 +87,15 @@ public sealed class PackedBookTests
 
     private static byte[] Sealed(byte[] body) => [.. body, .. SHA256.HashData(body)];
 
-    private static Problem Refused(byte[] bytes) => Should.Throw<InputException>(() => PackedBook.Read(bytes, "book")).Problems.ShouldHaveSingleItem();
+    private static Problem Refused(byte[] bytes) =>
+        Should.Throw<InputException>(() => PackedBook.Read(bytes, "book")).Problems.ShouldHaveSingleItem();
 
-    private static string Told(Node node) => node switch
-    {
-        Scalar scalar => $"{scalar.Mark}={scalar.Text}",
-        Sequence list => $"{list.Mark}[{string.Join(',', list.Items.Select(item => Told(item)))}]",
-        Mapping keys => $"{keys.Mark}{{{string.Join(',', keys.Entries.Select(entry => $"{Told(entry.Key)}:{Told(entry.Value)}"))}}}",
-        _ => throw new ArgumentException("no such node", nameof(node)),
-    };
+    private static string Told(Node node) =>
+        node switch
+        {
+            Scalar scalar => $"{scalar.Mark}={scalar.Text}",
+            Sequence list => $"{list.Mark}[{string.Join(',', list.Items.Select(item => Told(item)))}]",
+            Mapping keys => $"{keys.Mark}{{{string.Join(',', keys.Entries.Select(entry => $"{Told(entry.Key)}:{Told(entry.Value)}"))}}}",
+            _ => throw new ArgumentException("no such node", nameof(node)),
+        };
 }

@@ -15,36 +15,49 @@ public sealed class PinnerTests
     private const string Law = "sources: [{cite: law}]";
 
     private static readonly Book FiftyFree = SmallBook.WithVersions(
-        $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}");
+        $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}"
+    );
 
     [Theory]
     [InlineData(1000, 999, 99)]
     [InlineData(1000, 1000, 100)]
     [InlineData(3, 2, 66)]
-    public void A_share_of_100_per_cent_means_all(int points, int pinned, int told) => new PinReport(points, pinned, points, 0, []).Percent.ShouldBe(told);
+    public void A_share_of_100_per_cent_means_all(int points, int pinned, int told) =>
+        new PinReport(points, pinned, points, 0, []).Percent.ShouldBe(told);
 
     [Fact]
     public void A_limit_is_held_by_a_case_on_it_and_one_a_tenth_of_a_millimetre_past_it()
     {
-        var report = Pin(FiftyFree, ("50 mm", "2012-01-01", "no-certificate"), ("50.1 mm", "2012-01-01", "prohibited"), ("50 mm", "2011-12-31", "undecided"));
+        var report = Pin(
+            FiftyFree,
+            ("50 mm", "2012-01-01", "no-certificate"),
+            ("50.1 mm", "2012-01-01", "prohibited"),
+            ("50 mm", "2011-12-31", "undecided")
+        );
 
-        report.ShouldSatisfyAllConditions(
-            () => report.Unnoticed.ShouldBeEmpty(),
-            () => report.Percent.ShouldBe(100));
+        report.ShouldSatisfyAllConditions(() => report.Unnoticed.ShouldBeEmpty(), () => report.Percent.ShouldBe(100));
     }
 
     [Fact]
     public void A_limit_that_could_be_a_tenth_higher_is_told_with_its_place_and_a_job_that_shows_it()
     {
-        var report = Pin(FiftyFree, ("50 mm", "2012-01-01", "no-certificate"), ("51 mm", "2012-01-01", "prohibited"), ("50 mm", "2011-12-31", "undecided"));
+        var report = Pin(
+            FiftyFree,
+            ("50 mm", "2012-01-01", "no-certificate"),
+            ("51 mm", "2012-01-01", "prohibited"),
+            ("50 mm", "2011-12-31", "undecided")
+        );
 
-        report.Unnoticed.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            one => one.Mark.File.ShouldBe("jurisdictions/au-qld/ride-height.yaml"),
-            one => one.What.ShouldBe("suspension-lift at most 50 mm"),
-            one => one.To.ShouldBe("at most 50.1 mm"),
-            one => one.Witness.Yaml(FiftyFree.Vocabulary).ShouldContain("suspension-lift: 50.1 mm"),
-            one => one.Before.ShouldBe("prohibited"),
-            one => one.After.ShouldBe("no-certificate"));
+        report
+            .Unnoticed.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                one => one.Mark.File.ShouldBe("jurisdictions/au-qld/ride-height.yaml"),
+                one => one.What.ShouldBe("suspension-lift at most 50 mm"),
+                one => one.To.ShouldBe("at most 50.1 mm"),
+                one => one.Witness.Yaml(FiftyFree.Vocabulary).ShouldContain("suspension-lift: 50.1 mm"),
+                one => one.Before.ShouldBe("prohibited"),
+                one => one.After.ShouldBe("no-certificate")
+            );
         report.Percent.ShouldBeLessThan(100);
         using var json = JsonDocument.Parse(PinJson.Write(FiftyFree, report));
         var told = json.RootElement.GetProperty("unnoticed")[0];
@@ -54,21 +67,35 @@ public sealed class PinnerTests
     [Fact]
     public void A_first_day_that_could_be_a_day_later_is_told()
     {
-        var report = Pin(FiftyFree, ("50 mm", "2012-01-02", "no-certificate"), ("50.1 mm", "2012-01-02", "prohibited"), ("50 mm", "2011-12-31", "undecided"));
+        var report = Pin(
+            FiftyFree,
+            ("50 mm", "2012-01-02", "no-certificate"),
+            ("50.1 mm", "2012-01-02", "prohibited"),
+            ("50 mm", "2011-12-31", "undecided")
+        );
 
-        report.Unnoticed.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            one => one.What.ShouldBe("from 2012-01-01"),
-            one => one.To.ShouldBe("2012-01-02"),
-            one => one.Witness.Day.ShouldBe(new DateOnly(2012, 1, 1)));
+        report
+            .Unnoticed.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                one => one.What.ShouldBe("from 2012-01-01"),
+                one => one.To.ShouldBe("2012-01-02"),
+                one => one.Witness.Day.ShouldBe(new DateOnly(2012, 1, 1))
+            );
     }
 
     [Fact]
     public void A_condition_that_no_case_leaves_unmet_or_lists_is_told()
     {
         var book = SmallBook.WithVersions(
-            $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: certificate, within: {{suspension-lift: 50 mm}}, provided: [lane-change-test]}}], beyond: prohibited}}");
+            $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: certificate, within: {{suspension-lift: 50 mm}}, provided: [lane-change-test]}}], beyond: prohibited}}"
+        );
 
-        var report = Pin(book, ("50 mm", "2012-01-01", "certificate"), ("50.1 mm", "2012-01-01", "prohibited"), ("50 mm", "2011-12-31", "undecided"));
+        var report = Pin(
+            book,
+            ("50 mm", "2012-01-01", "certificate"),
+            ("50.1 mm", "2012-01-01", "prohibited"),
+            ("50 mm", "2011-12-31", "undecided")
+        );
 
         report.Unnoticed.Select(one => one.What).ShouldContain("condition lane-change-test of tier 'certificate'");
     }
@@ -77,7 +104,8 @@ public sealed class PinnerTests
     public void A_figure_that_the_rest_implies_needs_no_case()
     {
         var book = SmallBook.WithVersions(
-            $"- {{from: 2012-01-01, {Law}, measured: {{total: [suspension-lift, body-lift]}}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm, body-lift: 0 mm, total-lift: 80 mm}}}}], beyond: prohibited}}");
+            $"- {{from: 2012-01-01, {Law}, measured: {{total: [suspension-lift, body-lift]}}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm, body-lift: 0 mm, total-lift: 80 mm}}}}], beyond: prohibited}}"
+        );
 
         var report = Pin(book);
 
@@ -89,22 +117,34 @@ public sealed class PinnerTests
     public void A_figure_of_a_national_rule_may_be_held_by_a_case_of_a_state_that_adopts_it()
     {
         var book = SmallBook.Of(
-            ("au", Raise($"{{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}")),
-            ("au-qld", Raise($"{{from: 2012-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}")));
+            (
+                "au",
+                Raise(
+                    $"{{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}"
+                )
+            ),
+            ("au-qld", Raise($"{{from: 2012-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}"))
+        );
 
-        var report = Pin(book, (place, _) => place == "au", ("50 mm", "2012-01-01", "no-certificate"), ("50.1 mm", "2012-01-01", "prohibited"));
+        var report = Pin(
+            book,
+            (place, _) => place == "au",
+            ("50 mm", "2012-01-01", "no-certificate"),
+            ("50.1 mm", "2012-01-01", "prohibited")
+        );
 
         report.Unnoticed.ShouldNotContain(one => one.What == "suspension-lift at most 50 mm");
     }
 
-    private static string Raise(string version) => $"""
-        topic: ride-height
-        rules:
-          - rule: raise
-            title: Raising a vehicle
-            versions:
-              - {version}
-        """;
+    private static string Raise(string version) =>
+        $"""
+            topic: ride-height
+            rules:
+              - rule: raise
+                title: Raising a vehicle
+                versions:
+                  - {version}
+            """;
 
     private static PinReport Pin(Book book, params (string Lift, string On, string Verdict)[] cases) => Pin(book, (_, _) => true, cases);
 
@@ -114,8 +154,13 @@ public sealed class PinnerTests
     private static ImmutableArray<Case> Read(Book book, (string Lift, string On, string Verdict)[] cases)
     {
         var problems = new List<Problem>();
-        var text = "vehicles: {wagon: {category: MC}}\ncases:\n" + string.Concat(cases.Select(one =>
-            $"  - {{id: on-{one.On}-{one.Lift.Replace(' ', '-').Replace('.', '-')}, says: So., vehicle: wagon, changes: {{modification: {{suspension-lift: {one.Lift}}}}}, on: {one.On}, expect: {{verdict: {one.Verdict}}}, because: {{source: law}}}}\n"));
+        var text =
+            "vehicles: {wagon: {category: MC}}\ncases:\n"
+            + string.Concat(
+                cases.Select(one =>
+                    $"  - {{id: on-{one.On}-{one.Lift.Replace(' ', '-').Replace('.', '-')}, says: So., vehicle: wagon, changes: {{modification: {{suspension-lift: {one.Lift}}}}}, on: {one.On}, expect: {{verdict: {one.Verdict}}}, because: {{source: law}}}}\n"
+                )
+            );
         var read = new CaseReader(book, "au-qld", "ride-height", problems).Read(YamlText.Read(text, "cases"));
         problems.ShouldBeEmpty();
         read.ShouldAllBe(one => CaseRun.Run(book, one).Passed);

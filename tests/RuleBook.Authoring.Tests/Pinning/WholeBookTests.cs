@@ -10,7 +10,9 @@ public sealed class WholeBookTests(ITestOutputHelper output)
     {
         var report = new Pinner(TestBook.Book, TestBook.Cases).Run((_, _) => true);
 
-        output.WriteLine($"{report.Pinned} of {report.Points} pinned; {report.Changes} changes tried, {report.WithoutEffect} of them change nothing");
+        output.WriteLine(
+            $"{report.Pinned} of {report.Points} pinned; {report.Changes} changes tried, {report.WithoutEffect} of them change nothing"
+        );
         report.Unnoticed.Select(one => $"{one.Mark}: {one.Subject}: {one.What} -> {one.To}").ShouldBeEmpty();
         report.Points.ShouldBeGreaterThan(2250); // what stands once for several versions of a rule is one point
     }

@@ -3,10 +3,22 @@ using RuleBook.Law;
 
 namespace RuleBook.Authoring.Tests.Proof;
 
-/// <summary>A book of one jurisdiction with random rules on ride height: a few tiers, bounds of both kinds, tests, conditions, what is not established.</summary>
+/// <summary>
+/// A book of one jurisdiction with random rules on ride height: a few tiers, bounds of both kinds, tests, conditions, what is not
+/// established.
+/// </summary>
 internal static class RandomBook
 {
-    private static readonly string[] Measures = ["suspension-lift", "body-lift", "tyre-lift", "total-lift", "tyre-diameter-growth", "new-gvm", "frame-height"];
+    private static readonly string[] Measures =
+    [
+        "suspension-lift",
+        "body-lift",
+        "tyre-lift",
+        "total-lift",
+        "tyre-diameter-growth",
+        "new-gvm",
+        "frame-height",
+    ];
     private static readonly string[] Conditions = ["lane-change-test", "suspension-travel-kept-two-thirds"];
     private static readonly string[] Pathways = ["no-certificate", "certificate", "approval", "prohibited"];
 
@@ -17,47 +29,57 @@ internal static class RandomBook
         return SmallBook.Of(("au-qld", $"topic: ride-height\nrules:\n{text}"));
     }
 
-    private static string Rule(Random random, int at) => $$"""
-          - rule: rule-{{Word(at)}}
-            title: Rule {{Word(at)}}
-            for: { {{Tests(random)}} }
-            versions:
-        {{Versions(random)}}
-        """;
+    private static string Rule(Random random, int at) =>
+        $$"""
+              - rule: rule-{{Word(at)}}
+                title: Rule {{Word(at)}}
+                for: { {{Tests(random)}} }
+                versions:
+            {{Versions(random)}}
+            """;
 
     private static string Versions(Random random)
     {
         var until = random.Next(3) == 0 ? "2026" : "2020-01-01";
-        return random.Next(2) == 0
-            ? Version(random, "2010-01-01")
-            : $"{Version(random, "2010-01-01")}\n{Version(random, until)}";
+        return random.Next(2) == 0 ? Version(random, "2010-01-01") : $"{Version(random, "2010-01-01")}\n{Version(random, until)}";
     }
 
-    private static string Version(Random random, string from) => $$"""
-              - from: {{from}}
-                sources: [{ cite: law, clause: "1" }]
-                measured: { total: [{{(random.Next(2) == 0 ? "suspension-lift, tyre-lift" : "suspension-lift, body-lift, tyre-lift")}}] }
-        {{(random.Next(8) == 0 ? "        not-established: { ask: Somebody }" : Tiers(random))}}
-        """;
+    private static string Version(Random random, string from) =>
+        $$"""
+                  - from: {{from}}
+                    sources: [{ cite: law, clause: "1" }]
+                    measured: { total: [{{(
+                random.Next(2) == 0 ? "suspension-lift, tyre-lift" : "suspension-lift, body-lift, tyre-lift"
+            )}}] }
+            {{(random.Next(8) == 0 ? "        not-established: { ask: Somebody }" : Tiers(random))}}
+            """;
 
     private static string Tiers(Random random)
     {
         var count = random.Next(1, 4);
         var first = random.Next(2);
-        var tiers = Enumerable.Range(0, count).Select(at =>
-            $"          - {{ name: tier-{Word(at)}, pathway: {Pathways[Math.Min(first + at, 3)]}, when: {{ {Tests(random)} }}, within: {{ {Limits(random)} }}, provided: [{Provided(random)}] }}");
+        var tiers = Enumerable
+            .Range(0, count)
+            .Select(at =>
+                $"          - {{ name: tier-{Word(at)}, pathway: {Pathways[Math.Min(first + at, 3)]}, when: {{ {Tests(random)} }}, within: {{ {Limits(random)} }}, provided: [{Provided(random)}] }}"
+            );
         return $"        tiers:\n{string.Join('\n', tiers)}\n        beyond: {(random.Next(3) == 0 ? "not-established" : Pathways[random.Next(1, 4)])}";
     }
 
-    private static string Tests(Random random) => random.Next(4) switch
-    {
-        0 => "four-wheel-drive: yes",
-        1 => "category: [MC, NA]",
-        2 => $"new-gvm: {{ at-most: {Amount(random)} kg }}",
-        _ => "",
-    };
+    private static string Tests(Random random) =>
+        random.Next(4) switch
+        {
+            0 => "four-wheel-drive: yes",
+            1 => "category: [MC, NA]",
+            2 => $"new-gvm: {{ at-most: {Amount(random)} kg }}",
+            _ => "",
+        };
 
-    private static string Limits(Random random) => string.Join(", ", Measures.Where(_ => random.Next(3) == 0).Select(measure => $"{measure}: {Limit(random, measure == "new-gvm" ? "kg" : "mm")}"));
+    private static string Limits(Random random) =>
+        string.Join(
+            ", ",
+            Measures.Where(_ => random.Next(3) == 0).Select(measure => $"{measure}: {Limit(random, measure == "new-gvm" ? "kg" : "mm")}")
+        );
 
     private static string Limit(Random random, string unit)
     {

@@ -7,7 +7,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Authoring.Tests.Proof;
 
-/// <summary>What a random job makes known: mostly all, sometimes much less; measures at the bounds of the rules, a tenth beside them, or anywhere.</summary>
+/// <summary>
+/// What a random job makes known: mostly all, sometimes much less; measures at the bounds of the rules, a tenth beside them, or anywhere.
+/// </summary>
 internal sealed class RandomFacts
 {
     private readonly Random random;
@@ -19,15 +21,22 @@ internal sealed class RandomFacts
         var versions = rules.SelectMany(candidates => candidates).ToArray();
         var words = ImmutableDictionary.CreateBuilder<string, string>();
         foreach (var fact in vocabulary.Facts.Values.OrderBy(fact => fact.Name, StringComparer.Ordinal))
-            if (random.Next(100) >= unknown) words[fact.Name] = fact.Values[random.Next(fact.Values.Length)];
+            if (random.Next(100) >= unknown)
+                words[fact.Name] = fact.Values[random.Next(fact.Values.Length)];
         var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
-        foreach (var measure in vocabulary.Measures.Values.Where(measure => !IsSum(measure.Name)).OrderBy(measure => measure.Name, StringComparer.Ordinal))
-            if (random.Next(100) >= unknown && Value(measure, versions) is { } value) measures[measure.Name] = new Derived(value, "");
+        foreach (
+            var measure in vocabulary
+                .Measures.Values.Where(measure => !IsSum(measure.Name))
+                .OrderBy(measure => measure.Name, StringComparer.Ordinal)
+        )
+            if (random.Next(100) >= unknown && Value(measure, versions) is { } value)
+                measures[measure.Name] = new Derived(value, "");
         var conditions = versions.SelectMany(Interpreter.Tiers).SelectMany(tier => tier.Provided).Distinct().Order(StringComparer.Ordinal);
         Facts = new FactSet(
             words.ToImmutable(),
             measures.ToImmutable(),
-            conditions.Where(_ => random.Next(4) == 0).ToImmutableDictionary(name => name, _ => random.Next(3) > 0));
+            conditions.Where(_ => random.Next(4) == 0).ToImmutableDictionary(name => name, _ => random.Next(3) > 0)
+        );
     }
 
     public FactSet Facts { get; }
@@ -36,16 +45,24 @@ internal sealed class RandomFacts
 
     private Interval? Value(Measure measure, ResolvedVersion[] versions)
     {
-        if (measure.IfAbsent is { } absent && random.Next(3) == 0) return Interval.Of(absent);
-        if (measure.IfAbsent is null && !measure.IsDate && random.Next(3) == 0) return null;
+        if (measure.IfAbsent is { } absent && random.Next(3) == 0)
+            return Interval.Of(absent);
+        if (measure.IfAbsent is null && !measure.IsDate && random.Next(3) == 0)
+            return null;
         Fraction[] bounds = [.. versions.SelectMany(version => Bounds(version, measure.Name))];
-        var near = bounds.Length > 0 && random.Next(4) > 0 ? bounds[random.Next(bounds.Length)] : measure.IsDate ? new DateOnly(2015, 1, 1).DayNumber + random.Next(4_000) : random.Next(-60, 200);
+        var near =
+            bounds.Length > 0 && random.Next(4) > 0 ? bounds[random.Next(bounds.Length)]
+            : measure.IsDate ? new DateOnly(2015, 1, 1).DayNumber + random.Next(4_000)
+            : random.Next(-60, 200);
         var value = near + (measure.IsDate ? random.Next(-1, 2) : new Fraction(random.Next(-1, 2), random.Next(2) == 0 ? 10 : 7));
         return !measure.IsDerived && random.Next(30) == 0 ? new Interval(value, value + random.Next(1, 60)) : Interval.Of(value);
     }
 
-    private static IEnumerable<Fraction> Bounds(ResolvedVersion version, string measure) => Interpreter.Tests(version).Select(test => (test.Fact, test.Bounds))
-        .Concat(Interpreter.Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
-        .Where(pair => Interpreter.Parts(pair.Item1, version).Contains(measure))
-        .SelectMany(pair => new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }.OfType<Bound>().Select(bound => bound.Value));
+    private static IEnumerable<Fraction> Bounds(ResolvedVersion version, string measure) =>
+        Interpreter
+            .Tests(version)
+            .Select(test => (test.Fact, test.Bounds))
+            .Concat(Interpreter.Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
+            .Where(pair => Interpreter.Parts(pair.Item1, version).Contains(measure))
+            .SelectMany(pair => new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }.OfType<Bound>().Select(bound => bound.Value));
 }

@@ -13,13 +13,19 @@ internal sealed record World(
     ImmutableDictionary<string, string> Words,
     ImmutableDictionary<string, Fraction> Measures,
     ImmutableHashSet<string> Unmet,
-    ImmutableArray<int> Versions)
+    ImmutableArray<int> Versions
+)
 {
-    /// <summary>The measure; tyre lift is half of the growth and total lift the sum of <paramref name="parts"/> unless they are given themselves.</summary>
-    public Fraction? Measure(string name, ImmutableArray<string> parts) => Measures.TryGetValue(name, out var value) ? value : name switch
-    {
-        FactSet.TyreLift => Measure(FactSet.TyreGrowth, parts) / 2,
-        FactSet.TotalLift => parts.Aggregate((Fraction?)Fraction.Zero, (sum, part) => sum + Measure(part, parts)),
-        _ => null,
-    };
+    /// <summary>
+    /// The measure; tyre lift is half of the growth and total lift the sum of <paramref name="parts"/> unless they are given themselves.
+    /// </summary>
+    public Fraction? Measure(string name, ImmutableArray<string> parts) =>
+        Measures.TryGetValue(name, out var value)
+            ? value
+            : name switch
+            {
+                FactSet.TyreLift => Measure(FactSet.TyreGrowth, parts) / 2,
+                FactSet.TotalLift => parts.Aggregate((Fraction?)Fraction.Zero, (sum, part) => sum + Measure(part, parts)),
+                _ => null,
+            };
 }

@@ -8,8 +8,8 @@ using RuleBook.Units;
 namespace RuleBook.Authoring.Tests.Proof;
 
 /// <summary>
-/// The worlds that what is known leaves open: every word, every version, and of a measure each bound that a rule sets on it or on a sum of it, a point
-/// between each two, and one before and after all.
+/// The worlds that what is known leaves open: every word, every version, and of a measure each bound that a rule sets on it or on a sum of
+/// it, a point between each two, and one before and after all.
 /// </summary>
 internal sealed class Worlds
 {
@@ -18,19 +18,37 @@ internal sealed class Worlds
     private readonly List<(string Name, string[] Values)> words = [];
     private readonly List<(string Name, Fraction[] Values)> measures = [];
 
-    public Worlds(Vocabulary vocabulary, ImmutableArray<ImmutableArray<ResolvedVersion>> rules, FactSet facts, ImmutableHashSet<string> topics)
+    public Worlds(
+        Vocabulary vocabulary,
+        ImmutableArray<ImmutableArray<ResolvedVersion>> rules,
+        FactSet facts,
+        ImmutableHashSet<string> topics
+    )
     {
         (this.rules, this.facts) = (rules, facts);
         ResolvedVersion[] versions = [.. rules.SelectMany(candidates => candidates).Where(version => topics.Contains(version.Rule.Topic))];
-        var read = versions.SelectMany(Interpreter.Reads).Concat(vocabulary.Measures.Values.Where(measure => measure.NeedsOwnRule).Select(measure => measure.Name)).ToHashSet();
+        var read = versions
+            .SelectMany(Interpreter.Reads)
+            .Concat(vocabulary.Measures.Values.Where(measure => measure.NeedsOwnRule).Select(measure => measure.Name))
+            .ToHashSet();
         foreach (var fact in vocabulary.Facts.Values.Where(fact => read.Contains(fact.Name) && !facts.Words.ContainsKey(fact.Name)))
             words.Add((fact.Name, [.. fact.Values]));
-        foreach (var name in read.Where(name => vocabulary.Measures.ContainsKey(name) && name is not (FactSet.TotalLift or FactSet.TyreLift)).Order(StringComparer.Ordinal))
-            if (Known(name) is var known && known.Exact is null) measures.Add((name, Witnesses(name, known, versions, vocabulary.Measures[name])));
-        var sums = measures.Count(each => versions.Any(version => version.Parts.SelectMany(part => Interpreter.Parts(part, version)).Contains(each.Name)
-            && Interpreter.Reads(version).Contains(FactSet.TotalLift)));
+        foreach (
+            var name in read.Where(name => vocabulary.Measures.ContainsKey(name) && name is not (FactSet.TotalLift or FactSet.TyreLift))
+                .Order(StringComparer.Ordinal)
+        )
+            if (Known(name) is var known && known.Exact is null)
+                measures.Add((name, Witnesses(name, known, versions, vocabulary.Measures[name])));
+        var sums = measures.Count(each =>
+            versions.Any(version =>
+                version.Parts.SelectMany(part => Interpreter.Parts(part, version)).Contains(each.Name)
+                && Interpreter.Reads(version).Contains(FactSet.TotalLift)
+            )
+        );
         IsComplete = sums < 2 || facts.Measures.ContainsKey(FactSet.TotalLift);
-        Count = words.Aggregate(1.0, (product, each) => product * each.Values.Length) * measures.Aggregate(1.0, (product, each) => product * each.Values.Length)
+        Count =
+            words.Aggregate(1.0, (product, each) => product * each.Values.Length)
+            * measures.Aggregate(1.0, (product, each) => product * each.Values.Length)
             * rules.Aggregate(1.0, (product, candidates) => product * candidates.Length);
     }
 
@@ -60,13 +78,18 @@ internal sealed class Worlds
         return digit;
     }
 
-    private World Build(Func<int, int> pick) => new(
-        words.Aggregate(facts.Words, (all, each) => all.SetItem(each.Name, each.Values[pick(each.Values.Length)])),
-        measures.Aggregate(
-            facts.Measures.Where(pair => pair.Value.Value.Exact is not null).ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Value.Exact!.Value),
-            (all, each) => all.SetItem(each.Name, each.Values[pick(each.Values.Length)])),
-        [.. facts.Shown.Where(pair => !pair.Value).Select(pair => pair.Key)],
-        [.. rules.Select(candidates => pick(candidates.Length))]);
+    private World Build(Func<int, int> pick) =>
+        new(
+            words.Aggregate(facts.Words, (all, each) => all.SetItem(each.Name, each.Values[pick(each.Values.Length)])),
+            measures.Aggregate(
+                facts
+                    .Measures.Where(pair => pair.Value.Value.Exact is not null)
+                    .ToImmutableDictionary(pair => pair.Key, pair => pair.Value.Value.Exact!.Value),
+                (all, each) => all.SetItem(each.Name, each.Values[pick(each.Values.Length)])
+            ),
+            [.. facts.Shown.Where(pair => !pair.Value).Select(pair => pair.Key)],
+            [.. rules.Select(candidates => pick(candidates.Length))]
+        );
 
     private Interval Known(string name) => facts.Measures.TryGetValue(name, out var derived) ? derived.Value : Interval.Anything;
 
@@ -74,34 +97,60 @@ internal sealed class Worlds
     {
         Fraction[] edges =
         [
-            .. versions.SelectMany(version => Bounds(version).SelectMany(pair => InTermsOf(name, pair.Measure, pair.Value, version)))
+            .. versions
+                .SelectMany(version => Bounds(version).SelectMany(pair => InTermsOf(name, pair.Measure, pair.Value, version)))
                 .Append(measure.IfAbsent ?? Fraction.Zero)
                 .Concat(new[] { known.Low, known.High }.OfType<Fraction>())
                 .Distinct()
                 .Order(),
         ];
-        var witnesses = edges.Concat(edges.Zip(edges.Skip(1), (left, right) => (left + right) / 2)).Append(edges[0] - 1).Append(edges[^1] + 1);
-        if (measure.IsDate) witnesses = witnesses.Where(value => value.Denominator.IsOne).Concat(edges.Select(edge => edge + 1)).Concat(edges.Select(edge => edge - 1));
-        return [.. witnesses.Distinct().Where(value => (known.Low is not { } low || value >= low) && (known.High is not { } high || value <= high))];
+        var witnesses = edges
+            .Concat(edges.Zip(edges.Skip(1), (left, right) => (left + right) / 2))
+            .Append(edges[0] - 1)
+            .Append(edges[^1] + 1);
+        if (measure.IsDate)
+            witnesses = witnesses
+                .Where(value => value.Denominator.IsOne)
+                .Concat(edges.Select(edge => edge + 1))
+                .Concat(edges.Select(edge => edge - 1));
+        return
+        [
+            .. witnesses
+                .Distinct()
+                .Where(value => (known.Low is not { } low || value >= low) && (known.High is not { } high || value <= high)),
+        ];
     }
 
     /// <summary>Where a bound on a sum falls on one of its parts, what is known of the others taken off.</summary>
     private IEnumerable<Fraction> InTermsOf(string name, string bounded, Fraction edge, ResolvedVersion version)
     {
-        if (bounded == name) return [edge];
-        if (facts.Measures.ContainsKey(bounded)) return [];
+        if (bounded == name)
+            return [edge];
+        if (facts.Measures.ContainsKey(bounded))
+            return [];
         return bounded switch
         {
             FactSet.TyreLift => InTermsOf(name, FactSet.TyreGrowth, edge * 2, version),
-            FactSet.TotalLift => version.Parts.SelectMany(part => InTermsOf(
-                name, part, edge - version.Parts.Where(other => other != part).Aggregate(Fraction.Zero, (sum, other) => sum + Exactly(other)), version)),
+            FactSet.TotalLift => version.Parts.SelectMany(part =>
+                InTermsOf(
+                    name,
+                    part,
+                    edge - version.Parts.Where(other => other != part).Aggregate(Fraction.Zero, (sum, other) => sum + Exactly(other)),
+                    version
+                )
+            ),
             _ => [],
         };
     }
 
     private Fraction Exactly(string part) => facts.Measure(part, []).Exact ?? Fraction.Zero;
 
-    private static IEnumerable<(string Measure, Fraction Value)> Bounds(ResolvedVersion version) => Interpreter.Tests(version).Select(test => (test.Fact, test.Bounds))
-        .Concat(Interpreter.Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
-        .SelectMany(pair => new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }.OfType<Bound>().Select(bound => (pair.Item1, bound.Value)));
+    private static IEnumerable<(string Measure, Fraction Value)> Bounds(ResolvedVersion version) =>
+        Interpreter
+            .Tests(version)
+            .Select(test => (test.Fact, test.Bounds))
+            .Concat(Interpreter.Tiers(version).SelectMany(tier => tier.Limits).Select(limit => (limit.Measure, limit.Bounds)))
+            .SelectMany(pair =>
+                new[] { pair.Bounds?.Lower, pair.Bounds?.Upper }.OfType<Bound>().Select(bound => (pair.Item1, bound.Value))
+            );
 }

@@ -7,7 +7,9 @@ using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests.Records;
 
-/// <summary>A kept answer is made again from what was kept, and what differs is told by its kind. Derived: the book is edited by hand here.</summary>
+/// <summary>
+/// A kept answer is made again from what was kept, and what differs is told by its kind. Derived: the book is edited by hand here.
+/// </summary>
 public sealed class RecordTests
 {
     private const string Rule = "au-qld/ride-height/raise-four-wheel-drive";
@@ -33,16 +35,30 @@ public sealed class RecordTests
     [Fact]
     public void Other_words_in_the_book_are_told_as_words_only()
     {
-        var comparison = Against(text => text.Replace("Points and mass state of the present codes were not read.", "The present codes were not opened.", StringComparison.Ordinal));
+        var comparison = Against(text =>
+            text.Replace(
+                "Points and mass state of the present codes were not read.",
+                "The present codes were not opened.",
+                StringComparison.Ordinal
+            )
+        );
         (comparison.Same, comparison.OnlyWords).ShouldBe((false, true));
     }
 
     [Fact]
     public void A_corrected_figure_is_told_with_its_rule_and_both_values()
     {
-        var comparison = Against(text => InForce(text, "within: { suspension-lift: 50 mm, tyre-lift: 25 mm, body-lift: 0 mm, total-lift: 75 mm }", "within: { suspension-lift: 40 mm, tyre-lift: 25 mm, body-lift: 0 mm, total-lift: 75 mm }"));
+        var comparison = Against(text =>
+            InForce(
+                text,
+                "within: { suspension-lift: 50 mm, tyre-lift: 25 mm, body-lift: 0 mm, total-lift: 75 mm }",
+                "within: { suspension-lift: 40 mm, tyre-lift: 25 mm, body-lift: 0 mm, total-lift: 75 mm }"
+            )
+        );
         comparison.Decision.ShouldBe(("allowed without a certificate", "allowed with a certificate"));
-        var corrected = comparison.Differences.Where(each => each.Kind == DifferenceKind.FigureCorrected && each.What == "suspension-lift (no-certificate)").ShouldHaveSingleItem();
+        var corrected = comparison
+            .Differences.Where(each => each.Kind == DifferenceKind.FigureCorrected && each.What == "suspension-lift (no-certificate)")
+            .ShouldHaveSingleItem();
         (corrected.Rule, corrected.Before, corrected.Now).ShouldBe((Rule, "at-most 50 mm", "at-most 40 mm"));
         comparison.Differences.ShouldNotContain(each => each.Kind == DifferenceKind.RuleChanged);
     }

@@ -6,11 +6,17 @@ using RuleBook.Text;
 namespace RuleBook.Authoring.Tests.Reports;
 
 /// <summary>
-/// What SARIF requires, from OASIS Standard "Static Analysis Results Interchange Format (SARIF) Version 2.1.0" with errata 01; sections named.
+/// What SARIF requires, from OASIS Standard "Static Analysis Results Interchange Format (SARIF) Version 2.1.0" with errata 01; sections
+/// named.
 /// </summary>
 public sealed class InspectionSarifTests
 {
-    private static readonly Problem Problem = Text.Problem.Error("unknown-key", new Mark("jurisdictions/au-sa/ride height.yaml", 3, 7), "'rulez' is not a key here", "did you mean 'rules'?");
+    private static readonly Problem Problem = Text.Problem.Error(
+        "unknown-key",
+        new Mark("jurisdictions/au-sa/ride height.yaml", 3, 7),
+        "'rulez' is not a key here",
+        "did you mean 'rules'?"
+    );
 
     [Fact]
     public void The_log_names_its_version_and_has_runs() // 3.13.2 version is "2.1.0"; 3.13.4 runs is required
@@ -34,12 +40,20 @@ public sealed class InspectionSarifTests
     [Fact]
     public void Every_rule_has_an_id_once_and_texts() // 3.49.3 id; 3.19.23 rules are unique; 3.12.3 text
     {
-        var rules = Write().GetProperty("runs")[0].GetProperty("tool").GetProperty("driver").GetProperty("rules").EnumerateArray().ToArray();
+        var rules = Write()
+            .GetProperty("runs")[0]
+            .GetProperty("tool")
+            .GetProperty("driver")
+            .GetProperty("rules")
+            .EnumerateArray()
+            .ToArray();
 
         rules.Select(rule => rule.GetProperty("id").GetString()).ShouldBeUnique();
-        rules.ShouldAllBe(rule => rule.GetProperty("shortDescription").GetProperty("text").GetString()!.Length > 0
+        rules.ShouldAllBe(rule =>
+            rule.GetProperty("shortDescription").GetProperty("text").GetString()!.Length > 0
             && rule.GetProperty("fullDescription").GetProperty("text").GetString()!.Length > 0
-            && rule.GetProperty("help").GetProperty("text").GetString()!.Length > 0);
+            && rule.GetProperty("help").GetProperty("text").GetString()!.Length > 0
+        );
     }
 
     [Fact]
@@ -50,7 +64,12 @@ public sealed class InspectionSarifTests
 
         result.GetProperty("message").GetProperty("text").GetString().ShouldBe("'rulez' is not a key here. Did you mean 'rules'?");
         result.GetProperty("level").GetString().ShouldBe("error");
-        Write(Problem with { Severity = Severity.Warning }).GetProperty("runs")[0].GetProperty("results")[0].GetProperty("level").GetString().ShouldBe("warning");
+        Write(Problem with { Severity = Severity.Warning })
+            .GetProperty("runs")[0]
+            .GetProperty("results")[0]
+            .GetProperty("level")
+            .GetString()
+            .ShouldBe("warning");
         var rule = run.GetProperty("tool").GetProperty("driver").GetProperty("rules")[result.GetProperty("ruleIndex").GetInt32()];
         rule.GetProperty("id").GetString().ShouldBe(result.GetProperty("ruleId").GetString());
     }
@@ -58,7 +77,11 @@ public sealed class InspectionSarifTests
     [Fact]
     public void A_place_is_a_relative_address_and_a_region_that_counts_from_one() // 3.4.3 uri (RFC 3986), 3.30.5 startLine, 3.30.6 startColumn
     {
-        var place = Write(Problem).GetProperty("runs")[0].GetProperty("results")[0].GetProperty("locations")[0].GetProperty("physicalLocation");
+        var place = Write(Problem)
+            .GetProperty("runs")[0]
+            .GetProperty("results")[0]
+            .GetProperty("locations")[0]
+            .GetProperty("physicalLocation");
 
         place.GetProperty("artifactLocation").GetProperty("uri").GetString().ShouldBe("jurisdictions/au-sa/ride%20height.yaml");
         place.GetProperty("region").GetProperty("startLine").GetInt32().ShouldBe(3);

@@ -15,7 +15,8 @@ public sealed class InspectionTextTests
         ],
         Files: 2,
         Digest: "sha256:0",
-        Book: null);
+        Book: null
+    );
 
     [Fact]
     public void The_text_has_a_line_for_each_problem_and_one_that_sums_up()
@@ -23,8 +24,11 @@ public sealed class InspectionTextTests
         using var output = new StringWriter();
         InspectionText.Write(Report, output);
 
-        output.ToString().ShouldBe(
-            "a.yaml:1:2: error no-source: the version cites no source (add one)\nb.yaml:3:4: warning source-overdue: it is overdue\n1 error, 1 warning in 2 files\n");
+        output
+            .ToString()
+            .ShouldBe(
+                "a.yaml:1:2: error no-source: the version cites no source (add one)\nb.yaml:3:4: warning source-overdue: it is overdue\n1 error, 1 warning in 2 files\n"
+            );
     }
 
     [Fact]
@@ -39,9 +43,12 @@ public sealed class InspectionTextTests
         var root = JsonDocument.Parse(stream.ToArray()).RootElement;
 
         root.GetProperty("sound").GetBoolean().ShouldBeFalse();
-        (root.GetProperty("errors").GetInt32(), root.GetProperty("warnings").GetInt32(), root.GetProperty("files").GetInt32()).ShouldBe((1, 1, 2));
+        (root.GetProperty("errors").GetInt32(), root.GetProperty("warnings").GetInt32(), root.GetProperty("files").GetInt32()).ShouldBe(
+            (1, 1, 2)
+        );
         var second = root.GetProperty("problems")[1];
-        $"{second.GetProperty("file")}:{second.GetProperty("line")}:{second.GetProperty("column")} {second.GetProperty("severity")} {second.GetProperty("code")}"
-            .ShouldBe("b.yaml:3:4 warning source-overdue");
+        $"{second.GetProperty("file")}:{second.GetProperty("line")}:{second.GetProperty("column")} {second.GetProperty("severity")} {second.GetProperty("code")}".ShouldBe(
+            "b.yaml:3:4 warning source-overdue"
+        );
     }
 }

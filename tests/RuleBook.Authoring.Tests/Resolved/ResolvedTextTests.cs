@@ -9,7 +9,9 @@ public sealed class ResolvedTextTests
 
     [Fact]
     public void The_resolved_texts_are_those_of_the_book() =>
-        ResolvedFolder.Stale(ResolvedFolder.Within(TestBook.Folder), TestBook.Book).ShouldBeEmpty("run 'rulebook resolved --write' and look at what changed");
+        ResolvedFolder
+            .Stale(ResolvedFolder.Within(TestBook.Folder), TestBook.Book)
+            .ShouldBeEmpty("run 'rulebook resolved --write' and look at what changed");
 
     [Fact]
     public void A_change_of_an_adopted_rule_shows_in_the_text_of_the_adopting_jurisdiction()
@@ -20,7 +22,8 @@ public sealed class ResolvedTextTests
         {
             var book = SmallBook.Of(
                 ("au", RideHeight($"tiers: [{{pathway: no-certificate, within: {{total-lift: {limit}}}}}], beyond: prohibited")),
-                ("au-qld", RideHeight("adopts: {rule: au/ride-height/raise, as-of: amended}")));
+                ("au-qld", RideHeight("adopts: {rule: au/ride-height/raise, as-of: amended}"))
+            );
             return ResolvedText.Of(book, book.Jurisdiction("au-qld")!);
         }
 
@@ -37,8 +40,12 @@ public sealed class ResolvedTextTests
         using var folder = new TemporaryFolder();
         folder.Write("au-gone.txt", "limits of a place that the book has no more");
         var book = SmallBook.WithVersions($"- {{from: 2012-01-01, {Sources}, not-regulated: no rule}}");
-        ResolvedFolder.Refresh(folder.Path, book).ShouldContain("au-gone.txt");
-        Directory.GetFiles(folder.Path).Select(Path.GetFileName).Order().ShouldBe(book.Jurisdictions.Select(place => $"{place.Id}.txt").Order());
+        ResolvedFolder.Refresh(folder.Path, book, TestContext.Current.CancellationToken).ShouldContain("au-gone.txt");
+        Directory
+            .GetFiles(folder.Path)
+            .Select(Path.GetFileName)
+            .Order()
+            .ShouldBe(book.Jurisdictions.Select(place => $"{place.Id}.txt").Order());
         ResolvedFolder.Stale(folder.Path, book).ShouldBeEmpty();
     }
 

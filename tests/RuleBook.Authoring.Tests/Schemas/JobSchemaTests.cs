@@ -15,7 +15,8 @@ public sealed class JobSchemaTests
     public void Every_fact_and_measure_that_a_job_may_state_is_a_key_of_the_schema()
     {
         var vocabulary = TestBook.Book.Vocabulary;
-        vocabulary.Facts.Values.Select(fact => fact.Job)
+        vocabulary
+            .Facts.Values.Select(fact => fact.Job)
             .Concat(vocabulary.Measures.Values.Where(measure => !measure.IsDerived).Select(measure => measure.Job))
             .Distinct()
             .Where(path => path.Contains('.', StringComparison.Ordinal) && Find(path) is null)
@@ -58,19 +59,28 @@ public sealed class JobSchemaTests
 
     private static IEnumerable<string> Paths(JToken schema, string path)
     {
-        if (Resolved(schema) is not JObject at) yield break;
+        if (Resolved(schema) is not JObject at)
+            yield break;
         foreach (var property in (at["properties"] as JObject)?.Properties() ?? [])
         {
             var inner = path.Length == 0 ? property.Name : $"{path}.{property.Name}";
             var below = Paths(property.Value, inner).ToArray();
-            if (below.Length == 0 && Resolved(property.Value)["items"] is { } items) below = [.. Paths(items, inner + "[]")];
-            if (below.Length == 0) yield return inner;
-            foreach (var each in below) yield return each;
+            if (below.Length == 0 && Resolved(property.Value)["items"] is { } items)
+                below = [.. Paths(items, inner + "[]")];
+            if (below.Length == 0)
+                yield return inner;
+            foreach (var each in below)
+                yield return each;
         }
     }
 
     private static JToken? Find(string path) =>
-        path.Split('.').Aggregate((JToken?)Schema, (at, key) => at is null ? null : Resolved(at)["properties"]?[key] ?? Resolved(Resolved(at)["items"] ?? at)["properties"]?[key]);
+        path.Split('.')
+            .Aggregate(
+                (JToken?)Schema,
+                (at, key) =>
+                    at is null ? null : Resolved(at)["properties"]?[key] ?? Resolved(Resolved(at)["items"] ?? at)["properties"]?[key]
+            );
 
     private static JToken Resolved(JToken at) => (string?)at["$ref"] is { } named ? Schema["definitions"]![named.Split('/')[^1]]! : at;
 }

@@ -12,25 +12,26 @@ public sealed class KeywordTests
 {
     private static readonly string[] Annotations = ["$schema", "title", "description", "examples", "definitions"];
 
-    public static TheoryData<string, string, string> Honoured => new()
-    {
-        { "type", "{\"type\": \"string\"}", "1" }, // 6.1.1
-        { "enum", "{\"enum\": [\"a\"]}", "\"b\"" }, // 6.1.2
-        { "maxLength", "{\"type\": \"string\", \"maxLength\": 1}", "\"ab\"" }, // 6.3.1
-        { "minLength", "{\"type\": \"string\", \"minLength\": 2}", "\"a\"" }, // 6.3.2
-        { "pattern", "{\"type\": \"string\", \"pattern\": \"^a$\"}", "\"b\"" }, // 6.3.3
-        { "items", "{\"type\": \"array\", \"items\": {\"type\": \"string\"}}", "[1]" }, // 6.4.1
-        { "maxItems", "{\"type\": \"array\", \"maxItems\": 1}", "[1, 2]" }, // 6.4.3
-        { "minItems", "{\"type\": \"array\", \"minItems\": 1}", "[]" }, // 6.4.4
-        { "uniqueItems", "{\"type\": \"array\", \"uniqueItems\": true}", "[\"a\", \"a\"]" }, // 6.4.5
-        { "maxProperties", "{\"type\": \"object\", \"maxProperties\": 1}", "{\"a\": 1, \"b\": 2}" }, // 6.5.1
-        { "minProperties", "{\"type\": \"object\", \"minProperties\": 1}", "{}" }, // 6.5.2
-        { "required", "{\"type\": \"object\", \"required\": [\"a\"]}", "{}" }, // 6.5.3
-        { "properties", "{\"type\": \"object\", \"properties\": {\"a\": {\"type\": \"string\"}}}", "{\"a\": 1}" }, // 6.5.4
-        { "patternProperties", "{\"type\": \"object\", \"patternProperties\": {\"^a\": {\"type\": \"string\"}}}", "{\"ab\": 1}" }, // 6.5.5
-        { "additionalProperties", "{\"type\": \"object\", \"additionalProperties\": false}", "{\"a\": 1}" }, // 6.5.6
-        { "$ref", "{\"$ref\": \"#/definitions/a\", \"definitions\": {\"a\": {\"type\": \"string\"}}}", "1" }, // Core 8.3
-    };
+    public static TheoryData<string, string, string> Honoured =>
+        new()
+        {
+            { "type", "{\"type\": \"string\"}", "1" }, // 6.1.1
+            { "enum", "{\"enum\": [\"a\"]}", "\"b\"" }, // 6.1.2
+            { "maxLength", "{\"type\": \"string\", \"maxLength\": 1}", "\"ab\"" }, // 6.3.1
+            { "minLength", "{\"type\": \"string\", \"minLength\": 2}", "\"a\"" }, // 6.3.2
+            { "pattern", "{\"type\": \"string\", \"pattern\": \"^a$\"}", "\"b\"" }, // 6.3.3
+            { "items", "{\"type\": \"array\", \"items\": {\"type\": \"string\"}}", "[1]" }, // 6.4.1
+            { "maxItems", "{\"type\": \"array\", \"maxItems\": 1}", "[1, 2]" }, // 6.4.3
+            { "minItems", "{\"type\": \"array\", \"minItems\": 1}", "[]" }, // 6.4.4
+            { "uniqueItems", "{\"type\": \"array\", \"uniqueItems\": true}", "[\"a\", \"a\"]" }, // 6.4.5
+            { "maxProperties", "{\"type\": \"object\", \"maxProperties\": 1}", "{\"a\": 1, \"b\": 2}" }, // 6.5.1
+            { "minProperties", "{\"type\": \"object\", \"minProperties\": 1}", "{}" }, // 6.5.2
+            { "required", "{\"type\": \"object\", \"required\": [\"a\"]}", "{}" }, // 6.5.3
+            { "properties", "{\"type\": \"object\", \"properties\": {\"a\": {\"type\": \"string\"}}}", "{\"a\": 1}" }, // 6.5.4
+            { "patternProperties", "{\"type\": \"object\", \"patternProperties\": {\"^a\": {\"type\": \"string\"}}}", "{\"ab\": 1}" }, // 6.5.5
+            { "additionalProperties", "{\"type\": \"object\", \"additionalProperties\": false}", "{\"a\": 1}" }, // 6.5.6
+            { "$ref", "{\"$ref\": \"#/definitions/a\", \"definitions\": {\"a\": {\"type\": \"string\"}}}", "1" }, // Core 8.3
+        };
 
     [Theory]
     [MemberData(nameof(Honoured))]
@@ -63,7 +64,12 @@ public sealed class KeywordTests
     {
         string[] allowed = [.. Annotations, .. Honoured.Select(row => row.Data.Item1)];
 
-        Schemas(Parse(name)).SelectMany(schema => schema.EnumerateObject()).Select(entry => entry.Name).Distinct().Except(allowed).ShouldBeEmpty();
+        Schemas(Parse(name))
+            .SelectMany(schema => schema.EnumerateObject())
+            .Select(entry => entry.Name)
+            .Distinct()
+            .Except(allowed)
+            .ShouldBeEmpty();
     }
 
     [Theory]
@@ -83,7 +89,8 @@ public sealed class KeywordTests
     [Fact]
     public void A_definition_says_the_same_in_every_schema()
     {
-        var definitions = SchemaCheck.Names.Select(Parse)
+        var definitions = SchemaCheck
+            .Names.Select(Parse)
             .Where(root => root.TryGetProperty("definitions", out _))
             .SelectMany(root => root.GetProperty("definitions").EnumerateObject())
             .GroupBy(entry => entry.Name, entry => entry.Value.GetRawText());
@@ -98,23 +105,27 @@ public sealed class KeywordTests
 
     private static JsonElement Parse(string name) => JsonDocument.Parse(SchemaCheck.Text(name)).RootElement;
 
-    private static JsonElement Followed(JsonElement root, JsonElement schema) => schema.TryGetProperty("$ref", out var reference)
-        ? root.GetProperty("definitions").GetProperty(reference.GetString()!.Split('/')[^1])
-        : schema;
+    private static JsonElement Followed(JsonElement root, JsonElement schema) =>
+        schema.TryGetProperty("$ref", out var reference)
+            ? root.GetProperty("definitions").GetProperty(reference.GetString()!.Split('/')[^1])
+            : schema;
 
     /// <summary>The schema and every schema inside it.</summary>
     private static IEnumerable<JsonElement> Schemas(JsonElement schema)
     {
-        if (schema.ValueKind != JsonValueKind.Object) yield break;
+        if (schema.ValueKind != JsonValueKind.Object)
+            yield break;
         yield return schema;
         foreach (var entry in schema.EnumerateObject())
         {
-            var inner = entry.Name is "properties" or "patternProperties" or "definitions"
-                ? entry.Value.EnumerateObject().Select(named => named.Value)
+            var inner =
+                entry.Name is "properties" or "patternProperties" or "definitions"
+                    ? entry.Value.EnumerateObject().Select(named => named.Value)
                 : entry.Value.ValueKind == JsonValueKind.Object ? [entry.Value]
                 : entry.Value.ValueKind == JsonValueKind.Array ? entry.Value.EnumerateArray()
                 : [];
-            foreach (var one in inner.SelectMany(Schemas)) yield return one;
+            foreach (var one in inner.SelectMany(Schemas))
+                yield return one;
         }
     }
 }

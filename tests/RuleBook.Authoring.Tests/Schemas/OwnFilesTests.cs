@@ -17,17 +17,20 @@ public sealed class OwnFilesTests
 {
     private static readonly string Root = Path.GetFullPath(Path.Combine(BadBook.Root, "..", ".."));
 
-    public static TheoryData<string> Examples => [.. Directory.GetFiles(Path.Combine(Root, "examples"), "*.yaml").Select(path => Path.GetFileName(path)).Order()];
+    public static TheoryData<string> Examples =>
+        [.. Directory.GetFiles(Path.Combine(Root, "examples"), "*.yaml").Select(path => Path.GetFileName(path)).Order()];
 
     [Fact]
     public void The_book_has_no_error() => // the grammar of the data; warnings (an overdue source) are allowed
         Inspection.Run(Root, new DateOnly(2026, 11, 25)).Problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
 
     [Fact]
-    public void Every_file_of_the_book_has_the_shape_of_its_schema() => BookFolder.Load(Root).Files
-        .Where(file => SchemaCheck.NameFor(file.Path) is not null)
-        .SelectMany(file => SchemaCheck.Find(SchemaCheck.NameFor(file.Path)!, YamlText.Read(file.Text, file.Path)))
-        .ShouldBeEmpty();
+    public void Every_file_of_the_book_has_the_shape_of_its_schema() =>
+        BookFolder
+            .Load(Root)
+            .Files.Where(file => SchemaCheck.NameFor(file.Path) is not null)
+            .SelectMany(file => SchemaCheck.Find(SchemaCheck.NameFor(file.Path)!, YamlText.Read(file.Text, file.Path)))
+            .ShouldBeEmpty();
 
     [Theory]
     [MemberData(nameof(Examples))]
@@ -48,11 +51,16 @@ public sealed class OwnFilesTests
         Undescribed(answer, schema, "").ShouldBeEmpty();
     }
 
-    private static IEnumerable<string> Undescribed(JToken token, JsonSchema schema, string path) => token switch
-    {
-        JObject keys when schema.ActualSchema.Properties.Count > 0 => keys.Properties().SelectMany(entry =>
-            schema.ActualSchema.Properties.TryGetValue(entry.Name, out var inner) ? Undescribed(entry.Value, inner.ActualSchema, $"{path}/{entry.Name}") : [$"{path}/{entry.Name}"]),
-        JArray items when schema.ActualSchema.Item is { } item => items.SelectMany(each => Undescribed(each, item.ActualSchema, path)),
-        _ => [],
-    };
+    private static IEnumerable<string> Undescribed(JToken token, JsonSchema schema, string path) =>
+        token switch
+        {
+            JObject keys when schema.ActualSchema.Properties.Count > 0 => keys.Properties()
+                .SelectMany(entry =>
+                    schema.ActualSchema.Properties.TryGetValue(entry.Name, out var inner)
+                        ? Undescribed(entry.Value, inner.ActualSchema, $"{path}/{entry.Name}")
+                        : [$"{path}/{entry.Name}"]
+                ),
+            JArray items when schema.ActualSchema.Item is { } item => items.SelectMany(each => Undescribed(each, item.ActualSchema, path)),
+            _ => [],
+        };
 }

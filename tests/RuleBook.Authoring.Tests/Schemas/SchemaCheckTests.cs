@@ -26,10 +26,12 @@ public sealed class SchemaCheckTests
             jurisdiction: au
             """;
 
-        var found = SchemaCheck.Find("rules", YamlText.Read(text, "f")).OrderBy(problem => problem.Mark).Select(problem => $"{problem.Mark} {problem.Code}");
+        var found = SchemaCheck
+            .Find("rules", YamlText.Read(text, "f"))
+            .OrderBy(problem => problem.Mark)
+            .Select(problem => $"{problem.Mark} {problem.Code}");
 
-        found.ShouldBe(
-        [
+        found.ShouldBe([
             "f:2:1 unknown-key",
             "f:4:9 not-well-formed",
             "f:5:9 wrong-shape",
@@ -45,11 +47,17 @@ public sealed class SchemaCheckTests
 
     [Fact]
     public void A_key_that_lacks_is_reported_at_the_mapping_that_lacks_it() =>
-        SchemaCheck.Find("sources", YamlText.Read("\nfoo: 1\n", "f")).Single(problem => problem.Code == "missing-key").Mark.Line.ShouldBe(2);
+        SchemaCheck
+            .Find("sources", YamlText.Read("\nfoo: 1\n", "f"))
+            .Single(problem => problem.Code == "missing-key")
+            .Mark.Line.ShouldBe(2);
 
     [Fact]
     public void A_misspelt_key_comes_with_the_right_one() =>
-        SchemaCheck.Find("sources", YamlText.Read("sorces: []", "f")).First(problem => problem.Code == "unknown-key").Tip.ShouldContain("'sources'");
+        SchemaCheck
+            .Find("sources", YamlText.Read("sorces: []", "f"))
+            .First(problem => problem.Code == "unknown-key")
+            .Tip.ShouldContain("'sources'");
 
     [Theory]
     [InlineData("2018-10-26")]
@@ -59,6 +67,13 @@ public sealed class SchemaCheckTests
     [InlineData("\"[2018-05-15..2026-11-25]\"")]
     [InlineData("unknown")]
     public void Every_way_of_writing_a_partial_date_is_accepted(string date) => // ISO 8601-2:2019 (EDTF), levels 0 and 1
-        SchemaCheck.Find("rules", YamlText.Read(
-            $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: e}}]}}], jurisdiction: au}}", "f")).ShouldBeEmpty();
+        SchemaCheck
+            .Find(
+                "rules",
+                YamlText.Read(
+                    $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: e}}]}}], jurisdiction: au}}",
+                    "f"
+                )
+            )
+            .ShouldBeEmpty();
 }

@@ -18,7 +18,14 @@ public sealed class BrowserSite : IAsyncLifetime
 
     private static readonly string[] Switches =
     [
-        "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
     ];
 
     private readonly CancellationTokenSource stop = new();
@@ -33,7 +40,8 @@ public sealed class BrowserSite : IAsyncLifetime
     /// <summary>The folder that is served.</summary>
     internal string Folder { get; private set; } = "";
 
-    internal static string Bundle { get; } = Path.Combine(TheBook.Folder, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
+    internal static string Bundle { get; } =
+        Path.Combine(TheBook.Folder, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
 
     /// <summary>A page of its own; fails under CI, and is skipped elsewhere, when there is no browser or no published evaluator.</summary>
     public async Task<IPage> OpenAsync(BrowserNewContextOptions? options = null)
@@ -46,12 +54,18 @@ public sealed class BrowserSite : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        lacking = !File.Exists(Chromium) ? $"{Chromium} is not installed"
-            : !File.Exists(Path.Combine(Bundle, "_framework", "dotnet.js")) ? "the evaluator is not published: dotnet publish src/RuleBook.Browser -c Release"
+        lacking =
+            !File.Exists(Chromium) ? $"{Chromium} is not installed"
+            : !File.Exists(Path.Combine(Bundle, "_framework", "dotnet.js"))
+                ? "the evaluator is not published: dotnet publish src/RuleBook.Browser -c Release"
             : null;
-        if (lacking is not null) return;
+        if (lacking is not null)
+            return;
         var folder = Folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
-        SiteFolder.Write(SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder), Since = SampleEdition.OfEachKind }), Path.Combine(folder, SubPath));
+        SiteFolder.Write(
+            SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder), Since = SampleEdition.OfEachKind }),
+            Path.Combine(folder, SubPath)
+        );
         var port = FreePort();
         Root = $"http://127.0.0.1:{port}/{SubPath}/";
         serving = Preview.ServeAsync(folder, port, TextWriter.Null, stop.Token);
@@ -61,7 +75,8 @@ public sealed class BrowserSite : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
-        if (browser is not null) await browser.DisposeAsync();
+        if (browser is not null)
+            await browser.DisposeAsync();
         playwright?.Dispose();
         await stop.CancelAsync();
         await serving;
@@ -83,8 +98,10 @@ public sealed class BrowserSite : IAsyncLifetime
 
     private void Need()
     {
-        if (lacking is null) return;
-        if (Environment.GetEnvironmentVariable("CI") == "true") Assert.Fail(lacking);
+        if (lacking is null)
+            return;
+        if (Environment.GetEnvironmentVariable("CI") == "true")
+            Assert.Fail(lacking);
         Assert.Skip(lacking);
     }
 

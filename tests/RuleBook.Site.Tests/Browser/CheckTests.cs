@@ -24,7 +24,10 @@ public sealed class CheckTests(BrowserSite site)
 
     private static async Task<string?> AnswerAsync(IPage page, string job)
     {
-        await page.EvaluateAsync("job => new Promise(done => { document.addEventListener('settled', () => done(), { once: true }); location.hash = '#' + encodeURIComponent(job); })", job);
+        await page.EvaluateAsync(
+            "job => new Promise(done => { document.addEventListener('settled', () => done(), { once: true }); location.hash = '#' + encodeURIComponent(job); })",
+            job
+        );
         return await page.Locator("#more").IsHiddenAsync() ? null : await page.Locator("#json").TextContentAsync();
     }
 
@@ -55,7 +58,9 @@ public sealed class CheckTests(BrowserSite site)
         var files = Directory.GetFiles(Path.Combine(TheBook.Folder, "examples"), "*.yaml");
         files.Length.ShouldBeGreaterThan(5);
         foreach (var file in files.Order(StringComparer.Ordinal))
-            TheCommand.FirstDifference(await AnswerAsync(page, TheCommand.Json(file)), await TheCommand.AssessAsync(file)).ShouldBeNull(file);
+            TheCommand
+                .FirstDifference(await AnswerAsync(page, TheCommand.Json(file)), await TheCommand.AssessAsync(file))
+                .ShouldBeNull(file);
     }
 
     [Fact]
@@ -67,7 +72,8 @@ public sealed class CheckTests(BrowserSite site)
         {
             var expected = TheCommand.Assess(job);
             TheCommand.FirstDifference(await AnswerAsync(page, job), expected).ShouldBeNull(job);
-            if (expected is not null) answered++;
+            if (expected is not null)
+                answered++;
         }
 
         answered.ShouldBeGreaterThan(4);
@@ -110,9 +116,15 @@ public sealed class CheckTests(BrowserSite site)
     public async Task What_people_write_is_taken_and_shown_as_it_was_read_and_an_empty_form_can_be_taken_back()
     {
         var page = await site.CheckAsync(Wagon);
-        foreach (var (label, typed, shown) in ((string, string, string)[])[
-            ("suspension lift", "2\"", "2 in"), ("body lift", "1 1/2 inches", "1.5 in"), ("tyres fitted", "265/70/17", "265/70R17"),
-            ("first registered (day/month/year, or not-yet)", "15/03/2021", "2021-03-15")])
+        foreach (
+            var (label, typed, shown) in ((string, string, string)[])
+                [
+                    ("suspension lift", "2\"", "2 in"),
+                    ("body lift", "1 1/2 inches", "1.5 in"),
+                    ("tyres fitted", "265/70/17", "265/70R17"),
+                    ("first registered (day/month/year, or not-yet)", "15/03/2021", "2021-03-15"),
+                ]
+        )
         {
             var field = page.GetByLabel(label, new() { Exact = true });
             await field.FillAsync(typed);
@@ -160,7 +172,9 @@ public sealed class CheckTests(BrowserSite site)
     [Fact]
     public async Task A_question_is_answered_by_a_button_of_the_card()
     {
-        var page = await site.CheckAsync("""{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"},"modification":{"suspension-lift":"45 mm"}}""");
+        var page = await site.CheckAsync(
+            """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"},"modification":{"suspension-lift":"45 mm"}}"""
+        );
         await page.Locator(".verdict.undecided").WaitForAsync();
         await page.Locator("button.option", new() { HasText = "yes" }).First.ClickAsync();
         await page.Locator(".verdict:not(.undecided)").WaitForAsync();
@@ -170,7 +184,12 @@ public sealed class CheckTests(BrowserSite site)
     [Fact]
     public async Task The_first_page_answers_two_states_side_by_side_and_each_card_opens_the_whole_answer()
     {
-        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 390, Height = 844 } });
+        var page = await site.OpenAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 390, Height = 844 },
+            }
+        );
         await page.GotoAsync($"{site.Root}index.html");
         await page.GetByLabel("Queensland", new() { Exact = true }).CheckAsync();
         await page.GetByLabel("Victoria", new() { Exact = true }).CheckAsync();
@@ -184,12 +203,21 @@ public sealed class CheckTests(BrowserSite site)
         (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("50");
     }
 
-    /// <summary>Ironbark's touring wagon with a trailer of 3 t: 2740 kg of tare and 619 kg of accessories alone leave 141 kg of 3500 kg, and both tanks hold more.</summary>
+    /// <summary>
+    /// Ironbark's touring wagon with a trailer of 3 t: 2740 kg of tare and 619 kg of accessories alone leave 141 kg of 3500 kg, and both
+    /// tanks hold more.
+    /// </summary>
     [Fact]
     public async Task At_a_desk_the_touring_wagon_with_its_trailer_is_told_as_over_its_gvm_without_scrolling()
     {
         var job = TheCommand.Json(Path.Combine(TheBook.Folder, "examples", "wagon-touring.yaml"));
-        var page = await site.CheckAsync(job.Insert(job.LastIndexOf('}'), ", \"trailer\": { \"mass\": \"3000 kg\" }"), new() { ViewportSize = new() { Width = 1440, Height = 900 } });
+        var page = await site.CheckAsync(
+            job.Insert(job.LastIndexOf('}'), ", \"trailer\": { \"mass\": \"3000 kg\" }"),
+            new()
+            {
+                ViewportSize = new() { Width = 1440, Height = 900 },
+            }
+        );
         (await page.EvaluateAsync<double>("scrollY")).ShouldBe(0);
         var told = page.Locator("text=kg over GVM >> visible=true").First;
         var box = await told.BoundingBoxAsync();
@@ -202,7 +230,12 @@ public sealed class CheckTests(BrowserSite site)
     [Fact]
     public async Task By_keyboard_alone_the_first_page_answers_after_ten_tabs_at_most_and_the_states_are_one_of_them()
     {
-        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 } });
+        var page = await site.OpenAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 1440, Height = 900 },
+            }
+        );
         await page.GotoAsync($"{site.Root}index.html");
         await page.Locator("#quick").WaitForAsync();
         var (tabs, focused) = (0, "");
@@ -222,7 +255,8 @@ public sealed class CheckTests(BrowserSite site)
         await page.Keyboard.PressAsync("Enter"); // to the content
         tabs = 1;
         await TabTo("place");
-        while (await page.EvaluateAsync<string>("document.activeElement.value") != "au-qld") await page.Keyboard.PressAsync("ArrowRight");
+        while (await page.EvaluateAsync<string>("document.activeElement.value") != "au-qld")
+            await page.Keyboard.PressAsync("ArrowRight");
         await page.Keyboard.PressAsync("Space");
         await TabTo("lift");
         await page.Keyboard.TypeAsync("50");
@@ -252,9 +286,12 @@ public sealed class CheckTests(BrowserSite site)
     {
         var page = await site.CheckAsync(Wagon);
         var answer = await page.Locator("#json").TextContentAsync();
-        await page.EvaluateAsync("navigator.serviceWorker.ready.then(ready => !ready.active || new Promise(done => { const wait = () => ready.active.state === 'activated' ? done() : setTimeout(wait, 50); wait(); }))");
+        await page.EvaluateAsync(
+            "navigator.serviceWorker.ready.then(ready => !ready.active || new Promise(done => { const wait = () => ready.active.state === 'activated' ? done() : setTimeout(wait, 50); wait(); }))"
+        );
         await page.GetByRole(AriaRole.Switch).CheckAsync();
-        await page.Locator("#offline [role=status]", new() { HasText = "Every page works without a connection." }).WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator("#offline [role=status]", new() { HasText = "Every page works without a connection." })
+            .WaitForAsync(new() { Timeout = 60_000 });
         await page.Context.SetOfflineAsync(true);
         await page.ReloadAsync();
         await page.Locator(".verdict").WaitForAsync();
@@ -276,7 +313,9 @@ public sealed class CheckTests(BrowserSite site)
         var page = await site.CheckAsync(Wagon);
         var opened = false;
         page.Dialog += (_, _) => opened = true;
-        var names = await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#job [data-add]')].map(button => button.click()) && [...document.querySelectorAll('#job input[name]')].map((field, i) => field.id ||= 'h-' + i)");
+        var names = await page.EvaluateAsync<string[]>(
+            "[...document.querySelectorAll('#job [data-add]')].map(button => button.click()) && [...document.querySelectorAll('#job input[name]')].map((field, i) => field.id ||= 'h-' + i)"
+        );
         foreach (var name in names.Where(name => !name.StartsWith("i-dates.", StringComparison.Ordinal) && name != "i-on"))
         {
             await page.EvaluateAsync(TypeIn, new[] { name, hostile });
@@ -286,7 +325,10 @@ public sealed class CheckTests(BrowserSite site)
 
         foreach (var key in new[] { hostile, "__proto__", "constructor" })
         {
-            await AnswerAsync(page, $"{{\"{key.Replace("\"", "\\\"", StringComparison.Ordinal)}\":{{\"x\":1}},\"registered-in\":\"au-qld\",\"on\":\"2026-11-20\"}}");
+            await AnswerAsync(
+                page,
+                $"{{\"{key.Replace("\"", "\\\"", StringComparison.Ordinal)}\":{{\"x\":1}},\"registered-in\":\"au-qld\",\"on\":\"2026-11-20\"}}"
+            );
             (await page.Locator("#problems").InnerTextAsync()).ShouldContain(key == hostile ? "<script>" : key);
         }
 
@@ -298,16 +340,35 @@ public sealed class CheckTests(BrowserSite site)
     [Fact]
     public void Everything_that_the_check_page_loads_is_less_than_three_megabytes_compressed()
     {
-        if (!Directory.Exists(BrowserSite.Bundle)) Assert.Skip("the evaluator is not published");
-        var files = SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(BrowserSite.Bundle, TheBook.Folder) })
-            .Where(file => file.Path.StartsWith("_framework/", StringComparison.Ordinal) || file.Path is "check.html" or "check.js" or "form.js" or "yaml.js" or "answer.js" or "asking.js" or "card.js" or "spelling.js" or "evaluator.js" or "site.css" or "data/book.json" or "worker.js" or "icon.svg");
+        if (!Directory.Exists(BrowserSite.Bundle))
+            Assert.Skip("the evaluator is not published");
+        var files = SiteBuild
+            .Render(TheBook.Input with { Check = SiteCommand.Bundle(BrowserSite.Bundle, TheBook.Folder) })
+            .Where(file =>
+                file.Path.StartsWith("_framework/", StringComparison.Ordinal)
+                || file.Path
+                    is "check.html"
+                        or "check.js"
+                        or "form.js"
+                        or "yaml.js"
+                        or "answer.js"
+                        or "asking.js"
+                        or "card.js"
+                        or "spelling.js"
+                        or "evaluator.js"
+                        or "site.css"
+                        or "data/book.json"
+                        or "worker.js"
+                        or "icon.svg"
+            );
         files.Sum(file => Compressed(file.Content.Span)).ShouldBeLessThan(3_000_000);
     }
 
     private static long Compressed(ReadOnlySpan<byte> content)
     {
         using var counted = new MemoryStream();
-        using (var gzip = new GZipStream(counted, CompressionLevel.Optimal, leaveOpen: true)) gzip.Write(content);
+        using (var gzip = new GZipStream(counted, CompressionLevel.Optimal, leaveOpen: true))
+            gzip.Write(content);
         return counted.Length;
     }
 }

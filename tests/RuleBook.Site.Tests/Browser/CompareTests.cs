@@ -35,26 +35,38 @@ public sealed class CompareTests(BrowserSite site)
         (await older.Locator("#vehicle").InputValueAsync()).ShouldBe("wagon-without");
     }
 
-    /// <summary>Queensland: 125 mm with a certificate before 26 October 2018, 150 mm from that day (department's notifications of 2018).</summary>
+    /// <summary>
+    /// Queensland: 125 mm with a certificate before 26 October 2018, 150 mm from that day (department's notifications of 2018).
+    /// </summary>
     [Theory]
     [InlineData("2018-10-25", "25 October 2018", "125 mm in all", "150 mm in all")]
     [InlineData("2018-10-26", "26 October 2018", "150 mm in all", "125 mm in all")]
     [InlineData("2018-10-27", "27 October 2018", "150 mm in all", "125 mm in all")]
-    public async Task The_day_asked_for_is_the_day_shown_with_the_limits_in_force_on_it(string day, string words, string holds, string other)
+    public async Task The_day_asked_for_is_the_day_shown_with_the_limits_in_force_on_it(
+        string day,
+        string words,
+        string holds,
+        string other
+    )
     {
         var page = await OpenAsync("compare.html?vehicle=wagon-without");
         await page.Locator("#on").FillAsync(day);
         await page.Locator("#go").ClickAsync();
         await page.WaitForURLAsync($"**/compare/au/*on={day}*");
         await page.Locator("html[data-shown]").WaitForAsync();
-        (await page.Locator(".lead").InnerTextAsync()).ShouldStartWith(day == "2018-10-26" ? $"As on {words}, for a vehicle" : $"As on {words}, unchanged since ");
+        (await page.Locator(".lead").InnerTextAsync()).ShouldStartWith(
+            day == "2018-10-26" ? $"As on {words}, for a vehicle" : $"As on {words}, unchanged since "
+        );
         var cell = await Cell(page, "au-qld", "Certified up to").InnerTextAsync();
         cell.ShouldContain(holds);
         cell.ShouldNotContain(other);
         (await page.Locator("#vehicle").InputValueAsync()).ShouldBe("wagon-without");
     }
 
-    /// <summary>California Vehicle Code, 24008.5(b)(2): 27 in for up to 4,500 lb, 30 in for up to 7,500 lb; its section has held since 1 January 1988.</summary>
+    /// <summary>
+    /// California Vehicle Code, 24008.5(b)(2): 27 in for up to 4,500 lb, 30 in for up to 7,500 lb; its section has held since 1 January
+    /// 1988.
+    /// </summary>
     [Theory]
     [InlineData("compare.html")]
     [InlineData("compare/au/2018-10-26.html")]
@@ -99,7 +111,12 @@ public sealed class CompareTests(BrowserSite site)
     [Fact]
     public async Task All_states_and_the_national_code_fit_1440_pixels_and_heads_stay_in_sight()
     {
-        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 1440, Height = 600 } });
+        var page = await site.OpenAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 1440, Height = 600 },
+            }
+        );
         await page.GotoAsync($"{site.Root}compare.html");
         await page.Locator("html[data-shown]").WaitForAsync();
         var box = page.Locator(".compared .tall:visible");
@@ -107,7 +124,9 @@ public sealed class CompareTests(BrowserSite site)
         await box.EvaluateAsync("box => { box.scrollTop = 600; }");
         var header = await page.Locator("#ride-height thead th").First.BoundingBoxAsync();
         (header!.Y - (await box.BoundingBoxAsync())!.Y).ShouldBeLessThan(3);
-        (await page.Locator("#ride-height thead th").First.EvaluateAsync<string>("cell => getComputedStyle(cell).backgroundColor")).ShouldStartWith("rgb(");
+        (
+            await page.Locator("#ride-height thead th").First.EvaluateAsync<string>("cell => getComputedStyle(cell).backgroundColor")
+        ).ShouldStartWith("rgb(");
     }
 
     [Fact]
@@ -116,7 +135,9 @@ public sealed class CompareTests(BrowserSite site)
         var page = await site.OpenAsync();
         var opened = false;
         page.Dialog += (_, _) => opened = true;
-        await page.GotoAsync($"{site.Root}compare.html?category=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&on=2018-99-99&columns=%22%3E%3Cscript%3Ealert(1)%3C/script%3E#%22onload=");
+        await page.GotoAsync(
+            $"{site.Root}compare.html?category=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&on=2018-99-99&columns=%22%3E%3Cscript%3Ealert(1)%3C/script%3E#%22onload="
+        );
         (await page.Locator("#comparison").CountAsync()).ShouldBe(1);
         (await page.Locator("img, script:not([src])").CountAsync()).ShouldBe(0);
         opened.ShouldBeFalse();

@@ -13,10 +13,14 @@ public sealed class FilterTests(BrowserSite site)
         var shown = await page.Locator("li[data-kind]:visible").CountAsync();
         shown.ShouldBeInRange(1, all - 1);
         (await page.Locator("#shown").InnerTextAsync()).ShouldBe($"{shown} entries");
-        (await page.Locator("li[data-kind]:visible").EvaluateAllAsync<string[]>("entries => entries.map(entry => entry.dataset.place)")).ShouldAllBe(place => place == "au-qld");
+        (
+            await page.Locator("li[data-kind]:visible").EvaluateAllAsync<string[]>("entries => entries.map(entry => entry.dataset.place)")
+        ).ShouldAllBe(place => place == "au-qld");
 
         // An entry opens its smallest job as it is answered on the day before and from the day on.
-        await page.Locator("li[data-kind=law]:visible", new() { HasText = "26 October 2018" }).GetByText("the day before", new() { Exact = true }).ClickAsync();
+        await page.Locator("li[data-kind=law]:visible", new() { HasText = "26 October 2018" })
+            .GetByText("the day before", new() { Exact = true })
+            .ClickAsync();
         await page.WaitForURLAsync("**/check.html*");
         await page.WaitForSelectorAsync(".verdict");
         (await page.Locator("#i-on").InputValueAsync()).ShouldBe("2018-10-25");

@@ -21,7 +21,9 @@ public sealed class FormTests(BrowserSite site)
             await TypeAsync(page, "", JsonNode.Parse(TheCommand.Json(file))!);
             await SettleAsync(page);
             (await page.Locator("#rest").InputValueAsync()).ShouldBe("", file);
-            TheCommand.FirstDifference(await page.Locator("#json").TextContentAsync(), await TheCommand.AssessAsync(file)).ShouldBeNull(file);
+            TheCommand
+                .FirstDifference(await page.Locator("#json").TextContentAsync(), await TheCommand.AssessAsync(file))
+                .ShouldBeNull(file);
         }
     }
 
@@ -51,8 +53,15 @@ public sealed class FormTests(BrowserSite site)
     public async Task A_file_that_the_command_refuses_is_refused_with_its_reason_and_place(string text, string reason)
     {
         var page = await site.CheckAsync();
-        await page.Locator("#open").SetInputFilesAsync(
-            new FilePayload { Name = "job.yaml", MimeType = "application/yaml", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
+        await page.Locator("#open")
+            .SetInputFilesAsync(
+                new FilePayload
+                {
+                    Name = "job.yaml",
+                    MimeType = "application/yaml",
+                    Buffer = System.Text.Encoding.UTF8.GetBytes(text),
+                }
+            );
         await page.Locator("#problems:not(:empty)").WaitForAsync();
         (await page.Locator("#problems").InnerTextAsync()).ShouldContain(reason);
         (await page.Locator(".verdict").CountAsync()).ShouldBe(0);
@@ -72,7 +81,9 @@ public sealed class FormTests(BrowserSite site)
         (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("4.5 cm");
         (await page.GetByLabel("placard size 1, size").InputValueAsync()).ShouldBe("265/65R17 112S");
         (await page.Locator("#rest").InputValueAsync()).ShouldContain("bar");
-        TheCommand.FirstDifference(await TheCommand.AssessAsync(await SaveAsync(page)), await page.Locator("#json").TextContentAsync()).ShouldBeNull();
+        TheCommand
+            .FirstDifference(await TheCommand.AssessAsync(await SaveAsync(page)), await page.Locator("#json").TextContentAsync())
+            .ShouldBeNull();
     }
 
     [Fact]
@@ -110,7 +121,9 @@ public sealed class FormTests(BrowserSite site)
         await page.Keyboard.PressAsync("Tab");
         await page.Locator("td [aria-invalid]").WaitForAsync();
         (await page.GetByLabel("accessory 2, mass, kg").GetAttributeAsync("aria-describedby")).ShouldNotBeNull();
-        (await page.Locator("#problems").InnerTextAsync()).ShouldContain("accessory 2, mass, kg: 'heavy': a quantity is a number and its unit");
+        (await page.Locator("#problems").InnerTextAsync()).ShouldContain(
+            "accessory 2, mass, kg: 'heavy': a quantity is a number and its unit"
+        );
     }
 
     private static async Task TypeAsync(IPage page, string path, JsonNode node)
@@ -118,16 +131,20 @@ public sealed class FormTests(BrowserSite site)
         switch (node)
         {
             case JsonObject map:
-                foreach (var (key, value) in map) await TypeAsync(page, path.Length == 0 ? key : $"{path}.{key}", value!);
+                foreach (var (key, value) in map)
+                    await TypeAsync(page, path.Length == 0 ? key : $"{path}.{key}", value!);
                 break;
             case JsonArray list:
                 for (var i = 0; i < list.Count; i++)
                 {
                     var rows = page.Locator($"[data-rows='{path}'] tbody tr");
-                    if (await rows.CountAsync() == i) await page.Locator($"[data-rows='{path}'] [data-add]").ClickAsync();
+                    if (await rows.CountAsync() == i)
+                        await page.Locator($"[data-rows='{path}'] [data-add]").ClickAsync();
                     if (list[i] is JsonObject row)
-                        foreach (var (key, value) in row) await TypeAsync(rows.Nth(i).Locator($"[data-key='{key}']"), value!.GetValue<string>());
-                    else await TypeAsync(rows.Nth(i).Locator("[data-key='']"), list[i]!.GetValue<string>());
+                        foreach (var (key, value) in row)
+                            await TypeAsync(rows.Nth(i).Locator($"[data-key='{key}']"), value!.GetValue<string>());
+                    else
+                        await TypeAsync(rows.Nth(i).Locator("[data-key='']"), list[i]!.GetValue<string>());
                 }
 
                 break;

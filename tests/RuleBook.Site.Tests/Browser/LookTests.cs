@@ -42,9 +42,11 @@ public sealed class LookTests(BrowserSite site)
         foreach (var kind in PageKinds.All)
         {
             await page.GotoAsync(site.Root + kind);
-            if (kind == "check.html") await page.WaitForSelectorAsync("html[data-ready]");
+            if (kind == "check.html")
+                await page.WaitForSelectorAsync("html[data-ready]");
             await page.EvaluateAsync(Thin);
-            if (kind == "changes.html") await page.EvaluateAsync("document.querySelectorAll('details').forEach(part => part.open = true)");
+            if (kind == "changes.html")
+                await page.EvaluateAsync("document.querySelectorAll('details').forEach(part => part.open = true)");
             Barriers(kind, await page.RunAxe(Looked(scheme))).ShouldBeEmpty();
         }
 
@@ -59,19 +61,28 @@ public sealed class LookTests(BrowserSite site)
     }
 
     /// <summary>Everything in the light; only what the colours decide in the dark.</summary>
-    private static AxeRunOptions Looked(ColorScheme scheme) => new()
-    {
-        ResultTypes = [ResultType.Violations],
-        RunOnly = scheme == ColorScheme.Dark ? new RunOnlyOptions { Type = "rule", Values = ["color-contrast", "link-in-text-block"] } : null,
-    };
+    private static AxeRunOptions Looked(ColorScheme scheme) =>
+        new()
+        {
+            ResultTypes = [ResultType.Violations],
+            RunOnly =
+                scheme == ColorScheme.Dark ? new RunOnlyOptions { Type = "rule", Values = ["color-contrast", "link-in-text-block"] } : null,
+        };
 
-    private static IEnumerable<string> Barriers(string kind, AxeResult result) => result.Violations
-        .Select(found => $"{kind}: {found.Id}: {found.Help}: {string.Join(" | ", found.Nodes.Take(2).Select(node => node.Html))}");
+    private static IEnumerable<string> Barriers(string kind, AxeResult result) =>
+        result.Violations.Select(found =>
+            $"{kind}: {found.Id}: {found.Help}: {string.Join(" | ", found.Nodes.Take(2).Select(node => node.Html))}"
+        );
 
     [Fact]
     public async Task A_phone_of_360_pixels_never_scrolls_a_page_sideways()
     {
-        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 360, Height = 740 } });
+        var page = await site.OpenAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 360, Height = 740 },
+            }
+        );
         foreach (var kind in PageKinds.All)
         {
             await page.GotoAsync(site.Root + kind);
@@ -96,13 +107,21 @@ public sealed class LookTests(BrowserSite site)
         (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(360, "check.html with a job");
     }
 
-    /// <summary>Of a screen of 1280 pixels a zoom of 200 % leaves 640; text alone at 200 % leaves them all (WCAG 2.2, 1.4.4 and 1.4.10).</summary>
+    /// <summary>
+    /// Of a screen of 1280 pixels a zoom of 200 % leaves 640; text alone at 200 % leaves them all (WCAG 2.2, 1.4.4 and 1.4.10).
+    /// </summary>
     [Theory]
     [InlineData(640, "100%")]
     [InlineData(1280, "200%")]
     public async Task At_twice_the_size_no_page_scrolls_sideways_and_nothing_is_cut_off(int width, string text)
     {
-        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = width, Height = 400 }, DeviceScaleFactor = 2 });
+        var page = await site.OpenAsync(
+            new()
+            {
+                ViewportSize = new() { Width = width, Height = 400 },
+                DeviceScaleFactor = 2,
+            }
+        );
         foreach (var kind in PageKinds.All)
         {
             await page.GotoAsync(site.Root + kind);
@@ -134,17 +153,21 @@ public sealed class LookTests(BrowserSite site)
         page.PageError += (_, error) => said.Add($"{page.Url}: {error}");
         page.Context.Request += (_, request) =>
         {
-            var isOwn = request.Url.StartsWith(site.Root, StringComparison.Ordinal) || request.Url.StartsWith("blob:", StringComparison.Ordinal);
-            if (!isOwn) said.Add($"asked for {request.Url}");
+            var isOwn =
+                request.Url.StartsWith(site.Root, StringComparison.Ordinal) || request.Url.StartsWith("blob:", StringComparison.Ordinal);
+            if (!isOwn)
+                said.Add($"asked for {request.Url}");
         };
         page.Response += (_, answer) =>
         {
-            if (answer.Status >= 400) said.Add($"{answer.Status} {answer.Url}");
+            if (answer.Status >= 400)
+                said.Add($"{answer.Status} {answer.Url}");
         };
         foreach (var kind in PageKinds.All)
         {
             await page.GotoAsync(site.Root + kind);
-            if (kind == "check.html") await page.WaitForSelectorAsync("html[data-ready]");
+            if (kind == "check.html")
+                await page.WaitForSelectorAsync("html[data-ready]");
         }
 
         said.ShouldBeEmpty();
@@ -153,7 +176,12 @@ public sealed class LookTests(BrowserSite site)
     [Fact]
     public async Task The_comparison_fits_the_width_of_a_printed_sheet_and_a_record_prints()
     {
-        var page = await site.OpenAsync(new() { ViewportSize = new() { Width = 1047, Height = 700 } });
+        var page = await site.OpenAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 1047, Height = 700 },
+            }
+        );
         await page.GotoAsync($"{site.Root}compare.html");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         (await page.EvaluateAsync<int>("document.documentElement.scrollWidth")).ShouldBeLessThanOrEqualTo(1047);
@@ -166,18 +194,34 @@ public sealed class LookTests(BrowserSite site)
     public async Task What_the_check_page_prints_is_the_sheet_of_the_command_and_nothing_else()
     {
         var page = await site.CheckAsync(CheckTests.Wagon);
-        var today = DateOnly.Parse(await page.EvaluateAsync<string>("new Date().toLocaleDateString('sv')"), System.Globalization.CultureInfo.InvariantCulture);
+        var today = DateOnly.Parse(
+            await page.EvaluateAsync<string>("new Date().toLocaleDateString('sv')"),
+            System.Globalization.CultureInfo.InvariantCulture
+        );
         var job = JobReader.Read(YamlText.Read(CheckTests.Wagon, "job"), TheBook.Input.Book);
         var assessment = Assessor.Assess(TheBook.Input.Book, job);
-        var sheet = RecordSheet.Of(TheBook.Input.Book, job, assessment, Remedies.Find(TheBook.Input.Book, job, null, assessment), "the check page", today);
-        (await page.Locator("#sheet").InnerHTMLAsync()).ShouldBe(new AngleSharp.Html.Parser.HtmlParser().ParseDocument(sheet).Body!.InnerHtml);
+        var sheet = RecordSheet.Of(
+            TheBook.Input.Book,
+            job,
+            assessment,
+            Remedies.Find(TheBook.Input.Book, job, null, assessment),
+            "the check page",
+            today
+        );
+        (await page.Locator("#sheet").InnerHTMLAsync()).ShouldBe(
+            new AngleSharp.Html.Parser.HtmlParser().ParseDocument(sheet).Body!.InnerHtml
+        );
         (await page.Locator("#sheet").IsVisibleAsync()).ShouldBeFalse();
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         (await page.Locator("#sheet").IsVisibleAsync()).ShouldBeTrue();
         (await page.Locator("#said").IsVisibleAsync()).ShouldBeFalse();
         (await page.Locator("form").First.IsVisibleAsync()).ShouldBeFalse();
-        await page.EvaluateAsync("document.querySelector('#job [name=\"on\"], #job input[type=\"text\"]').value = 'x'; document.getElementById('job').dispatchEvent(new Event('input', { bubbles: true }))");
-        await page.WaitForFunctionAsync("document.getElementById('sheet').childNodes.length === 0 || document.getElementById('answer').getAttribute('aria-busy') === 'false'");
+        await page.EvaluateAsync(
+            "document.querySelector('#job [name=\"on\"], #job input[type=\"text\"]').value = 'x'; document.getElementById('job').dispatchEvent(new Event('input', { bubbles: true }))"
+        );
+        await page.WaitForFunctionAsync(
+            "document.getElementById('sheet').childNodes.length === 0 || document.getElementById('answer').getAttribute('aria-busy') === 'false'"
+        );
     }
 
     [Fact]

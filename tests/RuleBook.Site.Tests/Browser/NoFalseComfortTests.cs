@@ -2,7 +2,10 @@ using Microsoft.Playwright;
 
 namespace RuleBook.Site.Tests.Browser;
 
-/// <summary>What the check page shows when there is no answer, when something stands in the way, and when there is nothing to judge: words and states.</summary>
+/// <summary>
+/// What the check page shows when there is no answer, when something stands in the way, and when there is nothing to judge: words and
+/// states.
+/// </summary>
 public sealed class NoFalseComfortTests(BrowserSite site)
 {
     private const string Empty = """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"}}""";
@@ -35,10 +38,22 @@ public sealed class NoFalseComfortTests(BrowserSite site)
     [InlineData("garbage", "")]
     [InlineData("nothing", "")]
     [InlineData("halfway", "")]
-    public async Task When_the_evaluator_fails_nothing_of_the_last_verdict_stays_and_the_page_says_that_there_is_no_answer(string way, string reason)
+    public async Task When_the_evaluator_fails_nothing_of_the_last_verdict_stays_and_the_page_says_that_there_is_no_answer(
+        string way,
+        string reason
+    )
     {
-        var page = await site.OpenAsync(new() { ServiceWorkers = ServiceWorkerPolicy.Block, ViewportSize = new() { Width = 360, Height = 740 } });
-        await page.RouteAsync("**/_framework/dotnet.js", route => route.FulfillAsync(new() { ContentType = "text/javascript", Body = Broken }));
+        var page = await site.OpenAsync(
+            new()
+            {
+                ServiceWorkers = ServiceWorkerPolicy.Block,
+                ViewportSize = new() { Width = 360, Height = 740 },
+            }
+        );
+        await page.RouteAsync(
+            "**/_framework/dotnet.js",
+            route => route.FulfillAsync(new() { ContentType = "text/javascript", Body = Broken })
+        );
         await page.GotoAsync($"{site.Root}check.html#{Uri.EscapeDataString("""{"registered-in":"au-qld"}""")}");
         await page.Locator(".verdict").WaitForAsync();
         (await page.Locator("#brief").InnerTextAsync()).ShouldContain("Allowed");
@@ -72,11 +87,15 @@ public sealed class NoFalseComfortTests(BrowserSite site)
         (await page.Locator(".verdict").CountAsync()).ShouldBe(0);
     }
 
-    /// <summary>What the axles carry beyond the trailer's mass is taken off the ball (statics: the sum of the supports is the weight).</summary>
+    /// <summary>
+    /// What the axles carry beyond the trailer's mass is taken off the ball (statics: the sum of the supports is the weight).
+    /// </summary>
     [Fact]
     public async Task A_trailer_that_weighs_less_than_its_axles_carry_lifts_the_vehicle_and_that_is_the_first_line()
     {
-        var page = await site.CheckAsync("""{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","tare":"2000 kg"},"trailer":{"mass":"1000 kg","axles":"1200 kg"}}""");
+        var page = await site.CheckAsync(
+            """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","tare":"2000 kg"},"trailer":{"mass":"1000 kg","axles":"1200 kg"}}"""
+        );
         await page.Locator(".verdict.blocked").WaitForAsync();
         (await page.Locator(".verdict").InnerTextAsync()).ShouldContain("the trailer lifts the back of the vehicle");
     }
@@ -94,7 +113,13 @@ public sealed class NoFalseComfortTests(BrowserSite site)
     [Fact]
     public async Task A_job_that_changes_nothing_is_nothing_to_judge_and_never_green()
     {
-        var page = await site.CheckAsync(Empty, new() { ViewportSize = new() { Width = 360, Height = 740 } });
+        var page = await site.CheckAsync(
+            Empty,
+            new()
+            {
+                ViewportSize = new() { Width = 360, Height = 740 },
+            }
+        );
         await page.Locator(".verdict.nothing-to-judge").WaitForAsync();
         (await page.Locator(".verdict").InnerTextAsync()).ShouldStartWith("Nothing to judge");
         (await page.Locator("#brief").InnerTextAsync()).ShouldStartWith("Nothing to judge");
@@ -104,7 +129,13 @@ public sealed class NoFalseComfortTests(BrowserSite site)
     [Fact]
     public async Task What_stands_in_the_way_is_the_first_line_and_the_pathway_the_second_on_screen_phone_and_paper()
     {
-        var page = await site.CheckAsync(Overloaded, new() { ViewportSize = new() { Width = 360, Height = 740 } });
+        var page = await site.CheckAsync(
+            Overloaded,
+            new()
+            {
+                ViewportSize = new() { Width = 360, Height = 740 },
+            }
+        );
         await page.Locator(".verdict.blocked").WaitForAsync();
         (await page.Locator(".verdict").InnerTextAsync()).ShouldStartWith("Not as planned: ");
         var second = await page.Locator("#said > p").AllInnerTextsAsync();
@@ -114,7 +145,10 @@ public sealed class NoFalseComfortTests(BrowserSite site)
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         var paper = page.Locator("#sheet .decision p");
         (await paper.First.IsVisibleAsync()).ShouldBeTrue();
-        (await paper.AllInnerTextsAsync()).Take(2).Select(line => line.Split(':')[0]).ShouldBe(["NOT AS PLANNED", "The modification itself"]);
+        (await paper.AllInnerTextsAsync())
+            .Take(2)
+            .Select(line => line.Split(':')[0])
+            .ShouldBe(["NOT AS PLANNED", "The modification itself"]);
     }
 
     [Fact]
@@ -126,9 +160,15 @@ public sealed class NoFalseComfortTests(BrowserSite site)
         var token = TestContext.Current.CancellationToken;
         await File.WriteAllTextAsync(Path.Combine(folder, "index.html"), "<!DOCTYPE html><title>x</title>", token);
         var worker = await File.ReadAllTextAsync(Path.Combine(templates, "worker.js"), token);
-        await File.WriteAllTextAsync(Path.Combine(folder, "worker.js"), $"const version = '1'; const files = ['index.html'];\n{worker}", token);
+        await File.WriteAllTextAsync(
+            Path.Combine(folder, "worker.js"),
+            $"const version = '1'; const files = ['index.html'];\n{worker}",
+            token
+        );
         await page.GotoAsync(new Uri(new Uri(site.Root), "../../retiring/index.html").ToString());
-        await page.EvaluateAsync("async () => { await caches.open('rulebook:/elsewhere/:1'); await navigator.serviceWorker.register('worker.js'); await navigator.serviceWorker.ready; }");
+        await page.EvaluateAsync(
+            "async () => { await caches.open('rulebook:/elsewhere/:1'); await navigator.serviceWorker.register('worker.js'); await navigator.serviceWorker.ready; }"
+        );
         (await page.EvaluateAsync<string[]>("() => caches.keys()")).ShouldContain("rulebook:/retiring/:1");
 
         File.Copy(Path.Combine(templates, "retire.js"), Path.Combine(folder, "worker.js"), overwrite: true);

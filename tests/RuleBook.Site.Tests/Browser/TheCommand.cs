@@ -48,16 +48,20 @@ internal static class TheCommand
     /// <summary>The first line in which two answers differ, or null.</summary>
     public static string? FirstDifference(string? given, string? expected)
     {
-        if (given == expected) return null;
+        if (given == expected)
+            return null;
         var (left, right) = ((given ?? "refused").Split('\n'), (expected ?? "refused").Split('\n'));
-        var at = Enumerable.Range(0, Math.Min(left.Length, right.Length)).FirstOrDefault(i => left[i] != right[i], Math.Min(left.Length, right.Length) - 1);
+        var at = Enumerable
+            .Range(0, Math.Min(left.Length, right.Length))
+            .FirstOrDefault(i => left[i] != right[i], Math.Min(left.Length, right.Length) - 1);
         return $"line {at + 1}: page '{left[at]}', command '{right[at]}'";
     }
 
     public static string Json(string file)
     {
         var buffer = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(buffer)) NodeJson.Write(json, YamlText.ReadFile(file));
+        using (var json = new Utf8JsonWriter(buffer))
+            NodeJson.Write(json, YamlText.ReadFile(file));
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
 }

@@ -13,9 +13,15 @@ public sealed class TableTests
     {
         var schema = await JsonSchema.FromJsonAsync(File("data/limits.schema.json"), TestContext.Current.CancellationToken);
         schema.Validate(File("data/limits.json")).ShouldBeEmpty();
-        var types = JsonDocument.Parse(File("data/limits.json")).RootElement.GetProperty("limits").EnumerateArray()
+        var types = JsonDocument
+            .Parse(File("data/limits.json"))
+            .RootElement.GetProperty("limits")
+            .EnumerateArray()
             .SelectMany(row => row.EnumerateObject())
-            .GroupBy(field => field.Name, field => field.Value.ValueKind is JsonValueKind.False ? JsonValueKind.True : field.Value.ValueKind);
+            .GroupBy(
+                field => field.Name,
+                field => field.Value.ValueKind is JsonValueKind.False ? JsonValueKind.True : field.Value.ValueKind
+            );
         types.Where(field => field.Distinct().Count() > 1).Select(field => field.Key).ShouldBeEmpty();
     }
 
@@ -26,22 +32,41 @@ public sealed class TableTests
         foreach (var resource in package.GetProperty("resources").EnumerateArray())
         {
             var rows = Csv(File($"data/{resource.GetProperty("path").GetString()}"));
-            var names = resource.GetProperty("schema").GetProperty("fields").EnumerateArray().Select(field => field.GetProperty("name").GetString()!).ToArray();
-            if (rows.Count > 0) rows[0].ShouldBe(names);
+            var names = resource
+                .GetProperty("schema")
+                .GetProperty("fields")
+                .EnumerateArray()
+                .Select(field => field.GetProperty("name").GetString()!)
+                .ToArray();
+            if (rows.Count > 0)
+                rows[0].ShouldBe(names);
             rows.ShouldAllBe(row => row.Count == names.Length);
             var json = JsonDocument.Parse(File($"data/{resource.GetProperty("name").GetString()}.json")).RootElement;
             json.GetProperty("limits").GetArrayLength().ShouldBe(Math.Max(0, rows.Count - 1));
         }
     }
 
-    /// <summary>Queensland from 26 October 2018: 75 mm without and 150 mm with a certificate (minister's release and notifications of 2018).</summary>
+    /// <summary>
+    /// Queensland from 26 October 2018: 75 mm without and 150 mm with a certificate (minister's release and notifications of 2018).
+    /// </summary>
     [Fact]
     public void A_row_says_amount_unit_pathway_and_clause()
     {
-        var rows = JsonDocument.Parse(File("data/au-qld.json")).RootElement.GetProperty("limits").EnumerateArray()
-            .Where(row => row.GetProperty("rule").GetString() == "raise-four-wheel-drive" && row.TryGetProperty("from", out var from) && from.GetString() == "2018-10-26"
-                && row.TryGetProperty("measure", out var measure) && measure.GetString() == "total-lift").ToArray();
-        rows.Select(row => (row.GetProperty("pathway").GetString(), row.GetProperty("upper").GetDecimal(), row.GetProperty("unit").GetString()))
+        var rows = JsonDocument
+            .Parse(File("data/au-qld.json"))
+            .RootElement.GetProperty("limits")
+            .EnumerateArray()
+            .Where(row =>
+                row.GetProperty("rule").GetString() == "raise-four-wheel-drive"
+                && row.TryGetProperty("from", out var from)
+                && from.GetString() == "2018-10-26"
+                && row.TryGetProperty("measure", out var measure)
+                && measure.GetString() == "total-lift"
+            )
+            .ToArray();
+        rows.Select(row =>
+                (row.GetProperty("pathway").GetString(), row.GetProperty("upper").GetDecimal(), row.GetProperty("unit").GetString())
+            )
             .ShouldBe([("no-certificate", 75m, "mm"), ("certificate", 150m, "mm")]);
     }
 
@@ -52,17 +77,21 @@ public sealed class TableTests
         var (row, field, quoted) = (new List<string>(), new System.Text.StringBuilder(), false);
         for (var i = 0; i < text.Length; i++)
         {
-            if (quoted && text[i] == '"' && i + 1 < text.Length && text[i + 1] == '"') field.Append(text[i++]);
-            else if (text[i] == '"') quoted = !quoted;
+            if (quoted && text[i] == '"' && i + 1 < text.Length && text[i + 1] == '"')
+                field.Append(text[i++]);
+            else if (text[i] == '"')
+                quoted = !quoted;
             else if (!quoted && text[i] is ',' or '\n' && !quoted)
             {
                 row.Add(field.ToString());
                 field.Clear();
-                if (text[i] != '\n') continue;
+                if (text[i] != '\n')
+                    continue;
                 rows.Add(row);
                 row = [];
             }
-            else if (quoted || text[i] != '\r') field.Append(text[i]);
+            else if (quoted || text[i] != '\r')
+                field.Append(text[i]);
         }
 
         return rows;

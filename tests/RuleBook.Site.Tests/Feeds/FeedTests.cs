@@ -12,7 +12,9 @@ public sealed class FeedTests
 
     private static string File(string path) => TheBook.Site.Single(file => file.Path == path).Text();
 
-    /// <summary>RFC 4287, 4.1.1 and 4.1.2: id, title and updated once in the feed and in each entry; an author; ids unlike one another.</summary>
+    /// <summary>
+    /// RFC 4287, 4.1.1 and 4.1.2: id, title and updated once in the feed and in each entry; an author; ids unlike one another.
+    /// </summary>
     [Fact]
     public void The_feed_has_what_the_standard_asks_for()
     {
@@ -25,11 +27,19 @@ public sealed class FeedTests
         {
             each.Elements(Atom + "title").Count().ShouldBe(1);
             new Uri(each.Elements(Atom + "id").ShouldHaveSingleItem().Value).IsAbsoluteUri.ShouldBeTrue();
-            DateTimeOffset.ParseExact(each.Elements(Atom + "updated").ShouldHaveSingleItem().Value, "yyyy-MM-dd'T'HH:mm:ssZ", CultureInfo.InvariantCulture);
+            DateTimeOffset.ParseExact(
+                each.Elements(Atom + "updated").ShouldHaveSingleItem().Value,
+                "yyyy-MM-dd'T'HH:mm:ssZ",
+                CultureInfo.InvariantCulture
+            );
         }
 
         entries.Select(entry => entry.Element(Atom + "id")!.Value).ShouldBeUnique();
-        entries.ShouldAllBe(entry => TheBook.Site.Any(file => file.Path == entry.Element(Atom + "link")!.Attribute("href")!.Value.Split('#', StringSplitOptions.None)[0]));
+        entries.ShouldAllBe(entry =>
+            TheBook.Site.Any(file =>
+                file.Path == entry.Element(Atom + "link")!.Attribute("href")!.Value.Split('#', StringSplitOptions.None)[0]
+            )
+        );
     }
 
     [Fact]
@@ -71,5 +81,6 @@ public sealed class FeedTests
 
     /// <summary>RFC 9562, 5.8: version 8, variant 10.</summary>
     [Fact]
-    public void A_name_is_a_uuid_of_version_8() => AtomFeed.Name("x").ShouldMatch("^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$");
+    public void A_name_is_a_uuid_of_version_8() =>
+        AtomFeed.Name("x").ShouldMatch("^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$");
 }

@@ -9,7 +9,8 @@ public sealed class SayTests
 {
     private static readonly Measure Lift = new("x", "x", Unit.Find("mm")!, "x", null, false, false, false, "x", default);
 
-    private static string Say(Bound? lower, Bound? upper) => Site.Limits.Say.Limit(Lift, new Limit("x", LimitKind.Bounded, new Bounds(lower, upper), default(Mark)));
+    private static string Say(Bound? lower, Bound? upper) =>
+        Site.Limits.Say.Limit(Lift, new Limit("x", LimitKind.Bounded, new Bounds(lower, upper), default(Mark)));
 
     [Fact]
     public void A_closed_upper_end_is_at_most() => Say(null, new Bound(50, true)).ShouldBe("at most 50 mm");

@@ -18,16 +18,22 @@ public sealed class EditionTests
         var page = Page([SampleEdition.Freed]);
 
         page.QuerySelector("#edition")!.TextContent.ShouldBe("What this edition of the book changes, by consequence");
-        Headings(page)[..4].ShouldBe(["H1 What changes", "H2 What this edition of the book changes, by consequence", "H3 Queensland", "H4 Ride height"]);
+        Headings(page)[..4]
+            .ShouldBe(["H1 What changes", "H2 What this edition of the book changes, by consequence", "H3 Queensland", "H4 Ride height"]);
         var entry = page.All("h4 + .changes > li").Single();
-        Words(entry.TextContent).ShouldStartWith(
-            "From 26 October 2018, four-wheel drive yes, electronic stability control yes. Earlier edition: allowed with a certificate; "
-            + "this edition: allowed without a certificate. "
-            + "Smallest job that shows it: suspension lift 50 mm. Largest: suspension lift 50 mm, growth in tyre diameter 50 mm.");
+        Words(entry.TextContent)
+            .ShouldStartWith(
+                "From 26 October 2018, four-wheel drive yes, electronic stability control yes. Earlier edition: allowed with a certificate; "
+                    + "this edition: allowed without a certificate. "
+                    + "Smallest job that shows it: suspension lift 50 mm. Largest: suspension lift 50 mm, growth in tyre diameter 50 mm."
+            );
         entry.QuerySelector("details pre")!.TextContent.ShouldBe("registered-in: au-qld\non: 2018-10-26");
         foreach (var address in entry.QuerySelectorAll("a").Select(link => link.GetAttribute("href")!))
-            Parsed.Of(TheBook.Site.Where(file => file.Path == address.Split('#')[0])).Single().Document
-                .GetElementById(address.Split('#')[1]).ShouldNotBeNull(address);
+            Parsed
+                .Of(TheBook.Site.Where(file => file.Path == address.Split('#')[0]))
+                .Single()
+                .Document.GetElementById(address.Split('#')[1])
+                .ShouldNotBeNull(address);
         entry.QuerySelectorAll("a").Length.ShouldBe(2);
     }
 
@@ -56,18 +62,25 @@ public sealed class EditionTests
             [],
             new OtherChange("au-qld", "Queensland", SampleEdition.Raise.Id, "measured at loaded instead of at unladen"),
             new OtherChange("au-qld", "Queensland", "a scheme", "certification scheme of Queensland changed"),
-            new OtherChange("xx-gone", "Somewhere", "xx-gone", "only the old book has this jurisdiction"));
+            new OtherChange("xx-gone", "Somewhere", "xx-gone", "only the old book has this jurisdiction")
+        );
 
-        page.All("h3 + .changes").First().Children.Select(entry => entry.QuerySelector("a")?.GetAttribute("href"))
+        page.All("h3 + .changes")
+            .First()
+            .Children.Select(entry => entry.QuerySelector("a")?.GetAttribute("href"))
             .ShouldBe([Links.Rule(SampleEdition.Raise), "jurisdictions/au-qld.html#certification", null]);
     }
 
     [Fact]
     public void An_answer_that_is_no_longer_decided_is_told_as_undecided()
     {
-        var entry = Page([SampleEdition.Freed with { After = new Outcome(Pathway.Approval, Pathway.Prohibited) }]).All("h4 + .changes > li").Single();
+        var entry = Page([SampleEdition.Freed with { After = new Outcome(Pathway.Approval, Pathway.Prohibited) }])
+            .All("h4 + .changes > li")
+            .Single();
 
-        entry.QuerySelector(".p.not-established")!.TextContent.ShouldBe("undecided: from allowed with the authority's approval first to not allowed");
+        entry
+            .QuerySelector(".p.not-established")!
+            .TextContent.ShouldBe("undecided: from allowed with the authority's approval first to not allowed");
     }
 
     [Fact]
@@ -85,14 +98,38 @@ public sealed class EditionTests
         var mark = new Mark(Hostile, 1, 1);
         var page = Page(
             [
-                new ChangedAnswer(Hostile, Hostile, Hostile, Hostile, SampleEdition.Freed.Before, SampleEdition.Freed.After, Hostile, mark, Hostile, Hostile, Hostile),
-                SampleEdition.Freed with { Topic = Hostile, Vehicles = Hostile, Days = Hostile, Line = mark, Smallest = Hostile, Furthest = Hostile, Job = Hostile },
+                new ChangedAnswer(
+                    Hostile,
+                    Hostile,
+                    Hostile,
+                    Hostile,
+                    SampleEdition.Freed.Before,
+                    SampleEdition.Freed.After,
+                    Hostile,
+                    mark,
+                    Hostile,
+                    Hostile,
+                    Hostile
+                ),
+                SampleEdition.Freed with
+                {
+                    Topic = Hostile,
+                    Vehicles = Hostile,
+                    Days = Hostile,
+                    Line = mark,
+                    Smallest = Hostile,
+                    Furthest = Hostile,
+                    Job = Hostile,
+                },
             ],
             new OtherChange(Hostile, Hostile, Hostile, Hostile),
-            new OtherChange("au-qld", Hostile, Hostile, Hostile));
+            new OtherChange("au-qld", Hostile, Hostile, Hostile)
+        );
 
         page.All("script:not([src]), img, [onerror]").ShouldBeEmpty();
-        page.All("[href]").Select(element => element.GetAttribute("href")!).ShouldNotContain(address => address.StartsWith("javascript", StringComparison.Ordinal));
+        page.All("[href]")
+            .Select(element => element.GetAttribute("href")!)
+            .ShouldNotContain(address => address.StartsWith("javascript", StringComparison.Ordinal));
         page.Body!.TextContent.ShouldNotContain("1000013");
         page.Body!.TextContent.ShouldContain(Hostile);
     }
@@ -101,7 +138,9 @@ public sealed class EditionTests
     public void More_changes_than_a_page_holds_leave_it_below_150_kilobytes_and_each_topic_its_share()
     {
         string[] topics = ["ride height", "towing", "tyres and wheels"];
-        var many = topics.SelectMany(topic => Enumerable.Range(0, 500).Select(i => SampleEdition.Freed with { Topic = topic, Smallest = $"suspension lift {i} mm" }));
+        var many = topics.SelectMany(topic =>
+            Enumerable.Range(0, 500).Select(i => SampleEdition.Freed with { Topic = topic, Smallest = $"suspension lift {i} mm" })
+        );
         var others = Enumerable.Range(0, 500).Select(i => new OtherChange("au-qld", "Queensland", $"scheme {i}", "changed")).ToArray();
         var input = With([.. many], others);
         var file = ChangesPage.Of(new SiteBook(input)).Write(new SiteBook(input));
@@ -111,7 +150,9 @@ public sealed class EditionTests
         var shown = page.All("h4 + .changes").Select(list => list.ChildElementCount).ToArray();
         shown.Length.ShouldBe(3);
         (shown.Max() - shown.Min()).ShouldBeLessThan(2);
-        page.All("h4 + .changes + p").Select(left => int.Parse(left.TextContent.Split(' ')[0], null)).ShouldBe(shown.Select(count => 500 - count));
+        page.All("h4 + .changes + p")
+            .Select(left => int.Parse(left.TextContent.Split(' ')[0], null))
+            .ShouldBe(shown.Select(count => 500 - count));
         page.All("h4 + .changes + p").ShouldAllBe(left => left.TextContent.Contains("rulebook changes OLD", StringComparison.Ordinal));
         Words(page.QuerySelector("#edition + p")!.TextContent).ShouldContain("1500 answers change; 500 things beside the answers do.");
     }
@@ -125,7 +166,10 @@ public sealed class EditionTests
     }
 
     private static SiteInput With(ImmutableArray<ChangedAnswer> answers, OtherChange[] others) =>
-        TheBook.Input with { Since = new EditionChanges("main~3", "sha256:0", answers, [.. others]) };
+        TheBook.Input with
+        {
+            Since = new EditionChanges("main~3", "sha256:0", answers, [.. others]),
+        };
 
     private static string[] Headings(IHtmlDocument page) =>
         [.. page.All("h1, h2, h3, h4").Select(heading => $"{heading.TagName} {Words(heading.TextContent)}")];

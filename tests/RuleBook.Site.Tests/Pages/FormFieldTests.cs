@@ -24,10 +24,13 @@ public sealed class FormFieldTests
     public void Every_fact_and_measure_that_a_job_can_state_has_a_field()
     {
         var words = TheBook.Input.Book.Vocabulary;
-        words.Facts.Values.Select(fact => fact.Job)
+        words
+            .Facts.Values.Select(fact => fact.Job)
             .Concat(words.Measures.Values.Where(measure => !measure.IsDerived).Select(measure => measure.Job))
             .Concat(words.Conditions.Keys.Select(name => $"shown.{name}"))
-            .Distinct().Except(Named).ShouldBeEmpty();
+            .Distinct()
+            .Except(Named)
+            .ShouldBeEmpty();
     }
 
     [Fact]
@@ -38,16 +41,18 @@ public sealed class FormFieldTests
     {
         if (schema.TryGetProperty("properties", out var properties))
             return properties.EnumerateObject().SelectMany(each => Keys(each.Value, path.Length == 0 ? each.Name : $"{path}.{each.Name}"));
-        if (schema.TryGetProperty("items", out var items)) return Keys(items, $"{path}[]");
+        if (schema.TryGetProperty("items", out var items))
+            return Keys(items, $"{path}[]");
         return [path];
     }
 
     private static IEnumerable<string> Names()
     {
         var page = Parsed.Of([CheckPage.Of(new SiteBook(TheBook.Input)).Write(new SiteBook(TheBook.Input))]).Single().Document;
-        foreach (var field in page.All("#job [name]")) yield return field.GetAttribute("name")!;
+        foreach (var field in page.All("#job [name]"))
+            yield return field.GetAttribute("name")!;
         foreach (var rows in page.All("#job [data-rows]"))
-            foreach (var key in Parsed.InTemplates(rows))
-                yield return key.Length > 0 ? $"{rows.GetAttribute("data-rows")}[].{key}" : $"{rows.GetAttribute("data-rows")}[]";
+        foreach (var key in Parsed.InTemplates(rows))
+            yield return key.Length > 0 ? $"{rows.GetAttribute("data-rows")}[].{key}" : $"{rows.GetAttribute("data-rows")}[]";
     }
 }

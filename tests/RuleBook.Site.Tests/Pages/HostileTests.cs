@@ -14,21 +14,56 @@ public sealed class HostileTests
     public void Hostile_text_in_every_field_of_the_book_stays_text()
     {
         var files = Poison(TheBook.Texts(), out var keys);
-        keys.ShouldBe(keys.Union(["title", "note", "url", "publisher", "clause", "definition", "text", "about", "says", "because", "ask", "lacks", "caution"]), ignoreOrder: true);
-        var site = SiteBuild.Render(TheBook.Make(files) with { ReportTo = "javascript:alert(4)//", ReportMail = "a@b.example?bcc=c@d.example" });
+        keys.ShouldBe(
+            keys.Union([
+                "title",
+                "note",
+                "url",
+                "publisher",
+                "clause",
+                "definition",
+                "text",
+                "about",
+                "says",
+                "because",
+                "ask",
+                "lacks",
+                "caution",
+            ]),
+            ignoreOrder: true
+        );
+        var site = SiteBuild.Render(
+            TheBook.Make(files) with
+            {
+                ReportTo = "javascript:alert(4)//",
+                ReportMail = "a@b.example?bcc=c@d.example",
+            }
+        );
 
         foreach (var (path, document, errors) in Parsed.Of(site))
         {
             errors.ShouldBeEmpty();
             document.All("script:not([src])").ShouldBeEmpty(path);
-            document.All("script[src]").Select(script => script.GetAttribute("src")!.Split('/')[^1]).ShouldBeSubsetOf(["compare.js", "check.js", "changes.js", "report.js", "fold.js"]);
+            document
+                .All("script[src]")
+                .Select(script => script.GetAttribute("src")!.Split('/')[^1])
+                .ShouldBeSubsetOf(["compare.js", "check.js", "changes.js", "report.js", "fold.js"]);
             document.All("img, iframe, object, [onerror]").ShouldBeEmpty(path);
-            document.All("[href]").Select(element => element.GetAttribute("href")!).Where(address => address.Split(':')[0] is not ("http" or "https") && address.Contains(':', StringComparison.Ordinal)).ShouldBeEmpty(path);
+            document
+                .All("[href]")
+                .Select(element => element.GetAttribute("href")!)
+                .Where(address => address.Split(':')[0] is not ("http" or "https") && address.Contains(':', StringComparison.Ordinal))
+                .ShouldBeEmpty(path);
             document.Body!.TextContent.ShouldNotContain("1000013", Case.Sensitive, path);
         }
 
-        Parsed.Of(site).ShouldContain(page => page.Document.Body!.TextContent.Contains("<script>alert(1)</script>", StringComparison.Ordinal));
-        System.Xml.Linq.XDocument.Parse(site.Single(file => file.Path == "changes.atom").Text()).Descendants().ShouldNotContain(element => element.Name.LocalName == "script");
+        Parsed
+            .Of(site)
+            .ShouldContain(page => page.Document.Body!.TextContent.Contains("<script>alert(1)</script>", StringComparison.Ordinal));
+        System
+            .Xml.Linq.XDocument.Parse(site.Single(file => file.Path == "changes.atom").Text())
+            .Descendants()
+            .ShouldNotContain(element => element.Name.LocalName == "script");
     }
 
     [Fact]
@@ -57,7 +92,8 @@ public sealed class HostileTests
         foreach (var key in files.SelectMany(file => Keys(file.Root)).Distinct().Order(StringComparer.Ordinal).ToArray())
         {
             ImmutableArray<SiteSource> tried = [.. files.Select(file => file with { Root = Poison(file.Root, key, false) })];
-            if (!Reads(tried)) continue;
+            if (!Reads(tried))
+                continue;
             files = tried;
             done.Add(key);
         }
@@ -77,24 +113,30 @@ public sealed class HostileTests
                 && book.Jurisdictions.All(place => place.Rules.All(rule => RuleBook.InForce.Resolver.Resolve(book, rule, day).Length > 0))
                 && book.Jurisdictions.All(place => RuleBook.Tables.TableBook.Of(book).Table(place.Id, day).RuleIds.Length >= 0);
         }
-        catch (Exception refused) when (refused is InputException or ArgumentException or InvalidOperationException or KeyNotFoundException or FormatException)
+        catch (Exception refused)
+            when (refused is InputException or ArgumentException or InvalidOperationException or KeyNotFoundException or FormatException)
         {
             return false;
         }
     }
 
-    private static IEnumerable<string> Keys(Node node) => node switch
-    {
-        Mapping map => map.Entries.SelectMany(entry => Keys(entry.Value).Append(entry.Key.Text)),
-        Sequence list => list.Items.SelectMany(Keys),
-        _ => [],
-    };
+    private static IEnumerable<string> Keys(Node node) =>
+        node switch
+        {
+            Mapping map => map.Entries.SelectMany(entry => Keys(entry.Value).Append(entry.Key.Text)),
+            Sequence list => list.Items.SelectMany(Keys),
+            _ => [],
+        };
 
-    private static Node Poison(Node node, string key, bool under) => node switch
-    {
-        Scalar scalar when under => scalar with { Text = scalar.Text + Hostile },
-        Sequence list => list with { Items = [.. list.Items.Select(item => Poison(item, key, under && item is Scalar))] },
-        Mapping map => map with { Entries = [.. map.Entries.Select(entry => KeyValuePair.Create(entry.Key, Poison(entry.Value, key, entry.Key.Text == key)))] },
-        _ => node,
-    };
+    private static Node Poison(Node node, string key, bool under) =>
+        node switch
+        {
+            Scalar scalar when under => scalar with { Text = scalar.Text + Hostile },
+            Sequence list => list with { Items = [.. list.Items.Select(item => Poison(item, key, under && item is Scalar))] },
+            Mapping map => map with
+            {
+                Entries = [.. map.Entries.Select(entry => KeyValuePair.Create(entry.Key, Poison(entry.Value, key, entry.Key.Text == key)))],
+            },
+            _ => node,
+        };
 }

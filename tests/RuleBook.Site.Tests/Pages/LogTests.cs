@@ -13,20 +13,29 @@ namespace RuleBook.Site.Tests.Pages;
 /// <summary>The log of changes, as it stands in the page.</summary>
 public sealed class LogTests
 {
-    private static readonly Lazy<IHtmlDocument> Page = new(() => Parsed.Of(TheBook.Site.Where(file => file.Path == "changes.html")).Single().Document);
+    private static readonly Lazy<IHtmlDocument> Page = new(() =>
+        Parsed.Of(TheBook.Site.Where(file => file.Path == "changes.html")).Single().Document
+    );
 
     /// <summary>Queensland, 26 October 2018: from 125 to 150 mm with a certificate (the department's notifications of 2018).</summary>
     [Fact]
     public void Queensland_s_amendment_of_2018_tells_125_before_and_150_after_with_its_source()
     {
-        var entry = Page.Value.All("li[data-place=au-qld][data-topic=ride-height][data-kind=law]")
-            .Single(each => Words(each).StartsWith("26 October 2018 ", StringComparison.Ordinal) && Words(each).Contains("150 mm in all", StringComparison.Ordinal));
+        var entry = Page
+            .Value.All("li[data-place=au-qld][data-topic=ride-height][data-kind=law]")
+            .Single(each =>
+                Words(each).StartsWith("26 October 2018 ", StringComparison.Ordinal)
+                && Words(each).Contains("150 mm in all", StringComparison.Ordinal)
+            );
         Words(entry.QuerySelector("dd")!).ShouldContain("125 mm in all");
         Words(entry.QuerySelectorAll("dd")[1]).ShouldContain("with a certificate: 150 mm in all");
         entry.QuerySelector(".says a")!.GetAttribute("href")!.ShouldStartWith("sources/au-qld/");
     }
 
-    /// <summary>Up to 50 mm of tyre growth need no certificate with stability control either from 26 October 2018 (the minister's release, second hand).</summary>
+    /// <summary>
+    /// Up to 50 mm of tyre growth need no certificate with stability control either from 26 October 2018 (the minister's release, second
+    /// hand).
+    /// </summary>
     [Fact]
     public void Queensland_s_amendment_of_2018_shows_in_a_larger_tyre_that_needed_a_certificate_the_day_before()
     {
@@ -34,29 +43,40 @@ public sealed class LogTests
         shown.Smallest.ShouldStartWith("growth in tyre diameter ");
         Pathways(shown).ShouldBe([Pathway.Certificate, Pathway.NoCertificate]);
         shown.Before.Replace("2018-10-25", "2018-10-26", StringComparison.Ordinal).ShouldBe(shown.After);
-        Page.Value.All("dd").Select(Words).ShouldContain($"{shown.Smallest}: the day before allowed with a certificate, from then on allowed without a certificate");
+        Page.Value.All("dd")
+            .Select(Words)
+            .ShouldContain($"{shown.Smallest}: the day before allowed with a certificate, from then on allowed without a certificate");
     }
 
     [Fact]
     public void Every_job_of_the_log_is_told_what_the_log_says_the_day_before_and_from_then_on()
     {
         TheBook.Input.Shown.Length.ShouldBeGreaterThan(30);
-        foreach (var shown in TheBook.Input.Shown) Pathways(shown).ShouldBe([Verdict(shown.Was), Verdict(shown.Is)], shown.Rule);
+        foreach (var shown in TheBook.Input.Shown)
+            Pathways(shown).ShouldBe([Verdict(shown.Was), Verdict(shown.Is)], shown.Rule);
 
         static Pathway? Verdict(Outcome outcome) => outcome.Decided ? outcome.Best : null;
     }
 
     private static Pathway?[] Pathways(ShownChange shown) =>
-        [.. new[] { shown.Before, shown.After }.Select(job => Assessor.Assess(TheBook.Input.Book, JobReader.Read(JsonNodes.Read(job), TheBook.Input.Book)).Verdict)];
+        [
+            .. new[] { shown.Before, shown.After }.Select(job =>
+                Assessor.Assess(TheBook.Input.Book, JobReader.Read(JsonNodes.Read(job), TheBook.Input.Book)).Verdict
+            ),
+        ];
 
     [Fact]
     public void Every_entry_says_where_on_what_and_of_which_kind()
     {
         var entries = Page.Value.All("li[data-kind]").ToArray();
         entries.Length.ShouldBeGreaterThan(50);
-        entries.ShouldAllBe(entry => entry.QuerySelector(".marks") != null && entry.QuerySelectorAll("dd").All(text => text.TextContent.Length > 0));
+        entries.ShouldAllBe(entry =>
+            entry.QuerySelector(".marks") != null && entry.QuerySelectorAll("dd").All(text => text.TextContent.Length > 0)
+        );
         foreach (var field in new[] { "place", "topic", "kind" })
-            entries.Select(entry => entry.GetAttribute($"data-{field}")!).Where(value => value.Length > 0)
+            entries
+                .Select(entry => entry.GetAttribute($"data-{field}")!)
+                .Where(value => value.Length > 0)
                 .ShouldBeSubsetOf(Page.Value.All($"#{field} option").Select(option => option.GetAttribute("value")!));
     }
 
@@ -67,14 +87,30 @@ public sealed class LogTests
         var rule = SampleEdition.Raise;
         var version = rule.Versions[^1];
         var day = new DateOnly(2031, 2, 3);
-        var corrected = version with { Corrected = [new Correction(day, "175 mm with a certificate", "the notice was read", version.Mark)] };
+        var corrected = version with
+        {
+            Corrected = [new Correction(day, "175 mm with a certificate", "the notice was read", version.Mark)],
+        };
         var place = site.Places.Single(each => each.Id == "au-qld");
         var change = new VersionChange(place, rule, version, "");
         var later = new VersionChange(place, rule, corrected, "");
 
         later.Checked(site.Book).ShouldBe(day);
         later.Name.ShouldBe(change.Name);
-        var book = TheBook.Input.Book with { Jurisdictions = [.. TheBook.Input.Book.Jurisdictions.Select(each => each.Id != place.Id ? each : each with { Rules = each.Rules.Replace(rule, rule with { Versions = rule.Versions.Replace(version, corrected) }) })] };
+        var book = TheBook.Input.Book with
+        {
+            Jurisdictions =
+            [
+                .. TheBook.Input.Book.Jurisdictions.Select(each =>
+                    each.Id != place.Id
+                        ? each
+                        : each with
+                        {
+                            Rules = each.Rules.Replace(rule, rule with { Versions = rule.Versions.Replace(version, corrected) }),
+                        }
+                ),
+            ],
+        };
         var entry = LogEntry.All(new SiteBook(TheBook.Input with { Book = book }), []).First(each => each.Kind == "corrected");
         entry.Before.ShouldBe(["175 mm with a certificate"]);
         entry.After.ShouldBe(["the notice was read"]);
@@ -86,12 +122,19 @@ public sealed class LogTests
     {
         var page = Parsed.Of(TheBook.Site.Where(file => file.Path == "reread.html")).Single().Document;
         page.All("main li").Count().ShouldBe(TheBook.Input.Book.Jurisdictions.Sum(place => place.Sources.Length));
-        page.All("main h2").Select(Words).ShouldBe(
-            TheBook.Input.Book.Jurisdictions.SelectMany(place => place.Sources)
-                .OrderBy(source => source.RecheckAfter.Earliest).ThenBy(source => source.Checked.Earliest)
-                .Select(source => $"After {source.RecheckAfter} compared {source.Checked}").Distinct());
+        page.All("main h2")
+            .Select(Words)
+            .ShouldBe(
+                TheBook
+                    .Input.Book.Jurisdictions.SelectMany(place => place.Sources)
+                    .OrderBy(source => source.RecheckAfter.Earliest)
+                    .ThenBy(source => source.Checked.Earliest)
+                    .Select(source => $"After {source.RecheckAfter} compared {source.Checked}")
+                    .Distinct()
+            );
         Page.Value.QuerySelector("a[href='reread.html']").ShouldNotBeNull();
     }
 
-    private static string Words(IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Words(IElement element) =>
+        string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

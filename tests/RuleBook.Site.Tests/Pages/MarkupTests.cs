@@ -12,23 +12,34 @@ public sealed class MarkupTests
     public void An_id_stands_once_on_a_page()
     {
         foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
-            document.All("[id]").GroupBy(element => element.Id).Where(group => group.Count() > 1).Select(group => $"{path}#{group.Key}").ShouldBeEmpty();
+            document
+                .All("[id]")
+                .GroupBy(element => element.Id)
+                .Where(group => group.Count() > 1)
+                .Select(group => $"{path}#{group.Key}")
+                .ShouldBeEmpty();
     }
 
     [Fact]
     public void Every_internal_link_and_anchor_resolves()
     {
-        var pages = Parsed.Of(TheBook.Site).ToDictionary(page => page.Path, page => page.Document.All("[id]").Select(element => element.Id!).ToHashSet());
+        var pages = Parsed
+            .Of(TheBook.Site)
+            .ToDictionary(page => page.Path, page => page.Document.All("[id]").Select(element => element.Id!).ToHashSet());
         var files = TheBook.Site.Select(file => file.Path).ToHashSet();
         var broken = new SortedSet<string>();
         foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
-            foreach (var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!))
-            {
-                if (address.Contains("://", StringComparison.Ordinal)) continue;
-                var at = new Uri(new Uri($"http://site.example/{path}"), address);
-                var file = at.AbsolutePath[1..];
-                if (!files.Contains(file) || (at.Fragment.Length > 1 && !pages[file].Contains(Uri.UnescapeDataString(at.Fragment[1..])))) broken.Add($"{path} -> {address}");
-            }
+        foreach (
+            var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!)
+        )
+        {
+            if (address.Contains("://", StringComparison.Ordinal))
+                continue;
+            var at = new Uri(new Uri($"http://site.example/{path}"), address);
+            var file = at.AbsolutePath[1..];
+            if (!files.Contains(file) || (at.Fragment.Length > 1 && !pages[file].Contains(Uri.UnescapeDataString(at.Fragment[1..]))))
+                broken.Add($"{path} -> {address}");
+        }
 
         broken.ShouldBeEmpty();
     }
@@ -37,11 +48,14 @@ public sealed class MarkupTests
     public void A_link_leads_within_the_site_or_to_http_and_no_address_starts_at_the_root_of_the_host()
     {
         foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
-            foreach (var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!))
-            {
-                address.StartsWith('/').ShouldBeFalse(path);
-                if (address.Contains(':', StringComparison.Ordinal)) address.ShouldMatch("^https?://");
-            }
+        foreach (
+            var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!)
+        )
+        {
+            address.StartsWith('/').ShouldBeFalse(path);
+            if (address.Contains(':', StringComparison.Ordinal))
+                address.ShouldMatch("^https?://");
+        }
     }
 
     [Fact]
@@ -55,8 +69,12 @@ public sealed class MarkupTests
             policy.ShouldContain("style-src 'self';");
             policy.ShouldNotContain("unsafe-inline");
             document.All("script:not([src]), style, [style]").ShouldBeEmpty(path);
-            document.All("*").SelectMany(element => element.Attributes).Select(attribute => attribute.Name)
-                .Where(name => name.StartsWith("on", StringComparison.Ordinal)).ShouldBeEmpty(path);
+            document
+                .All("*")
+                .SelectMany(element => element.Attributes)
+                .Select(attribute => attribute.Name)
+                .Where(name => name.StartsWith("on", StringComparison.Ordinal))
+                .ShouldBeEmpty(path);
         }
     }
 
@@ -64,9 +82,11 @@ public sealed class MarkupTests
     public void Nothing_is_loaded_from_elsewhere()
     {
         foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
-            document.All("link[href], script[src], img[src], [srcset], iframe, object, embed")
+            document
+                .All("link[href], script[src], img[src], [srcset], iframe, object, embed")
                 .Select(element => element.GetAttribute("href") ?? element.GetAttribute("src") ?? "://")
-                .Where(address => address.Contains("//", StringComparison.Ordinal)).ShouldBeEmpty(path);
+                .Where(address => address.Contains("//", StringComparison.Ordinal))
+                .ShouldBeEmpty(path);
         TheBook.Site.Single(file => file.Path == "site.css").Text().ShouldNotContain("url(");
     }
 
@@ -97,17 +117,35 @@ public sealed class MarkupTests
     {
         var input = TheBook.Input with { Address = new Uri("https://limits.example/book/") };
         var page = new Page("compare/us.html", "x", "compare", new RuleBook.Site.Templating.Html(""), []);
-        page.Write(new SiteBook(input)).Text().ShouldContain("<meta property=\"og:image\" content=\"https://limits.example/book/preview.png\">");
-        var map = System.Xml.Linq.XDocument.Parse(Building.SiteMap.Of(input, TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal))).Single().Text()).Root!;
+        page.Write(new SiteBook(input))
+            .Text()
+            .ShouldContain("<meta property=\"og:image\" content=\"https://limits.example/book/preview.png\">");
+        var map = System
+            .Xml.Linq.XDocument.Parse(
+                Building
+                    .SiteMap.Of(input, TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal)))
+                    .Single()
+                    .Text()
+            )
+            .Root!;
         map.Name.ToString().ShouldBe("{http://www.sitemaps.org/schemas/sitemap/0.9}urlset");
-        map.Descendants().Where(each => each.Name.LocalName == "loc").Select(each => each.Value).ShouldContain("https://limits.example/book/jurisdictions/au-qld.html");
-        TheBook.Site.Single(file => file.Path == "preview.png").Content.Span[..8].SequenceEqual((byte[])[137, 80, 78, 71, 13, 10, 26, 10]).ShouldBeTrue();
+        map.Descendants()
+            .Where(each => each.Name.LocalName == "loc")
+            .Select(each => each.Value)
+            .ShouldContain("https://limits.example/book/jurisdictions/au-qld.html");
+        TheBook
+            .Site.Single(file => file.Path == "preview.png")
+            .Content.Span[..8]
+            .SequenceEqual((byte[])[137, 80, 78, 71, 13, 10, 26, 10])
+            .ShouldBeTrue();
         TheBook.Site.ShouldNotContain(file => file.Path == Building.SiteMap.Path);
         Parsed.Of(TheBook.Site).ShouldAllBe(each => each.Document.QuerySelector("meta[property]") == null);
     }
 
     [Fact]
     public void A_page_is_smaller_than_200_kilobytes() =>
-        TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal) && file.Content.Length >= 200_000)
-            .Select(file => $"{file.Path} {file.Content.Length}").ShouldBeEmpty();
+        TheBook
+            .Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal) && file.Content.Length >= 200_000)
+            .Select(file => $"{file.Path} {file.Content.Length}")
+            .ShouldBeEmpty();
 }

@@ -6,9 +6,14 @@ namespace RuleBook.Site.Tests.Pages;
 /// <summary>The comparison as it stands in the page, without script: for the vehicle that is chosen first.</summary>
 public sealed class MatrixTests
 {
-    private static readonly Lazy<IHtmlDocument> Compare = new(() => Parsed.Of(TheBook.Site.Where(file => file.Path == "compare.html")).Single().Document);
+    private static readonly Lazy<IHtmlDocument> Compare = new(() =>
+        Parsed.Of(TheBook.Site.Where(file => file.Path == "compare.html")).Single().Document
+    );
 
-    /// <summary>Queensland from 26 October 2018: 150 mm with a certificate (department's notifications); 75 mm without (minister's release, second hand).</summary>
+    /// <summary>
+    /// Queensland from 26 October 2018: 150 mm with a certificate (department's notifications); 75 mm without (minister's release, second
+    /// hand).
+    /// </summary>
     [Fact]
     public void Queensland_frees_75_and_certifies_150_millimetres_and_each_cell_says_how_that_is_known()
     {
@@ -31,7 +36,8 @@ public sealed class MatrixTests
     [Fact]
     public void No_cell_is_empty_and_what_nobody_established_says_so()
     {
-        foreach (var cell in Compare.Value.All("#comparison td")) Words(cell.TextContent).ShouldNotBeEmpty();
+        foreach (var cell in Compare.Value.All("#comparison td"))
+            Words(cell.TextContent).ShouldNotBeEmpty();
         Cell("au-act", "Free up to").ShouldBe("not established whom to ask");
     }
 
@@ -41,7 +47,11 @@ public sealed class MatrixTests
         var places = Compare.Value.All("[name=state]").Select(box => box.GetAttribute("value")!).ToArray();
         places.ShouldContain("au");
         foreach (var topic in Compare.Value.All(".compared"))
-            topic.QuerySelectorAll("tbody tr:not([hidden])").Select(row => row.GetAttribute("data-c")).Distinct().ShouldBe(places, topic.Id);
+            topic
+                .QuerySelectorAll("tbody tr:not([hidden])")
+                .Select(row => row.GetAttribute("data-c"))
+                .Distinct()
+                .ShouldBe(places, topic.Id);
     }
 
     [Fact]

@@ -6,20 +6,25 @@ namespace RuleBook.Site.Tests.Pages;
 public sealed class MeasurePageTests
 {
     private static readonly Lazy<(string Place, string[] Cells, IElement Row)[]> Rows = new(() =>
-    [
-        .. Parsed.Of(TheBook.Site.Where(file => file.Path == "topics/ride-height/suspension-lift.html")).Single().Document.All("table.measures tbody")
-            .SelectMany(place => place.QuerySelectorAll("tr:has(td)"), (place, row) => (
-                Words(place.QuerySelector("th")!),
-                row.QuerySelectorAll("td").Select(Words).ToArray(),
-                row)),
-    ]);
+        [
+            .. Parsed
+                .Of(TheBook.Site.Where(file => file.Path == "topics/ride-height/suspension-lift.html"))
+                .Single()
+                .Document.All("table.measures tbody")
+                .SelectMany(
+                    place => place.QuerySelectorAll("tr:has(td)"),
+                    (place, row) => (Words(place.QuerySelector("th")!), row.QuerySelectorAll("td").Select(Words).ToArray(), row)
+                ),
+        ]
+    );
 
     [Fact]
     public void A_limit_stands_once_for_each_kind_of_vehicle_however_many_clauses_say_it()
     {
         Rows.Value.Select(row => (row.Place, row.Cells[0], row.Cells[1])).ShouldBeUnique();
         Rows.Value.Where(row => row.Row.QuerySelectorAll("span.clause").Length > 1).ShouldNotBeEmpty();
-        foreach (var (_, _, row) in Rows.Value) row.QuerySelectorAll("a[href*='lines/']").ShouldNotBeEmpty();
+        foreach (var (_, _, row) in Rows.Value)
+            row.QuerySelectorAll("a[href*='lines/']").ShouldNotBeEmpty();
     }
 
     /// <summary>California Vehicle Code 24008.5 limits the height of the frame; it has no figure for springs.</summary>
@@ -31,5 +36,6 @@ public sealed class MeasurePageTests
         told.ShouldNotContain("California");
     }
 
-    private static string Words(IElement element) => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Words(IElement element) =>
+        string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -17,7 +17,9 @@ public sealed class OpenPageTests
             cells[2].ShouldBe($"{open.Answers}");
             cells[3].ShouldBe($"{open.Alone}");
             row.QuerySelectorAll("li").Length.ShouldBe(open.LookFor.Length);
-            row.QuerySelectorAll("a.line").Select(link => link.GetAttribute("href")!.Split('#')[1]).ShouldBe(open.Edit.Select(mark => $"L{mark.Line}"));
+            row.QuerySelectorAll("a.line")
+                .Select(link => link.GetAttribute("href")!.Split('#')[1])
+                .ShouldBe(open.Edit.Select(mark => $"L{mark.Line}"));
         }
     }
 }

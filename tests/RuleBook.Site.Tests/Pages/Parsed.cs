@@ -14,7 +14,12 @@ internal static class Parsed
         {
             var errors = new List<string>();
             var parser = new HtmlParser(new HtmlParserOptions { IsKeepingSourceReferences = true });
-            parser.Error += (_, problem) => errors.Add(problem is AngleSharp.Html.Dom.Events.HtmlErrorEvent html ? $"{file.Path}:{html.Position.Line}: {html.Message}" : file.Path);
+            parser.Error += (_, problem) =>
+                errors.Add(
+                    problem is AngleSharp.Html.Dom.Events.HtmlErrorEvent html
+                        ? $"{file.Path}:{html.Position.Line}: {html.Message}"
+                        : file.Path
+                );
             var document = parser.ParseDocument(Encoding.UTF8.GetString(file.Content.Span));
             yield return (file.Path, document, errors);
         }
@@ -25,6 +30,9 @@ internal static class Parsed
     public static IEnumerable<IElement> All(this IHtmlDocument document, string selector) => document.QuerySelectorAll(selector);
 
     /// <summary>The keys of the row that a list's template holds.</summary>
-    public static IEnumerable<string> InTemplates(IElement rows) => rows.QuerySelectorAll("template").OfType<IHtmlTemplateElement>()
-        .SelectMany(template => template.Content.QuerySelectorAll("[data-key]")).Select(field => field.GetAttribute("data-key")!);
+    public static IEnumerable<string> InTemplates(IElement rows) =>
+        rows.QuerySelectorAll("template")
+            .OfType<IHtmlTemplateElement>()
+            .SelectMany(template => template.Content.QuerySelectorAll("[data-key]"))
+            .Select(field => field.GetAttribute("data-key")!);
 }

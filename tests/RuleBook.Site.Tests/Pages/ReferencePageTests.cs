@@ -1,10 +1,14 @@
 namespace RuleBook.Site.Tests.Pages;
 
-/// <summary>The tables of no single place stand on a page with their values, and each says where it comes from and how that is known.</summary>
+/// <summary>
+/// The tables of no single place stand on a page with their values, and each says where it comes from and how that is known.
+/// </summary>
 public sealed class ReferencePageTests
 {
-    private static readonly AngleSharp.Html.Dom.IHtmlDocument Page =
-        Parsed.Of(TheBook.Site.Where(file => file.Path == "reference.html")).Single().Document;
+    private static readonly AngleSharp.Html.Dom.IHtmlDocument Page = Parsed
+        .Of(TheBook.Site.Where(file => file.Path == "reference.html"))
+        .Single()
+        .Document;
 
     [Theory]
     [InlineData("load-index", "112: 1120 kg")] // three charts of the tyre trade
@@ -23,7 +27,10 @@ public sealed class ReferencePageTests
         {
             var sources = section.QuerySelectorAll("ul.sources > li").ToArray();
             sources.ShouldNotBeEmpty(section.QuerySelector("h2")!.TextContent);
-            sources.ShouldAllBe(source => source.ClassName != null && source.QuerySelector("a")!.GetAttribute("href")!.StartsWith("sources/", StringComparison.Ordinal));
+            sources.ShouldAllBe(source =>
+                source.ClassName != null
+                && source.QuerySelector("a")!.GetAttribute("href")!.StartsWith("sources/", StringComparison.Ordinal)
+            );
         }
     }
 }

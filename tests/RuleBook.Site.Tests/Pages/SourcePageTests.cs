@@ -5,15 +5,16 @@ namespace RuleBook.Site.Tests.Pages;
 /// <summary>A page for each source, against the data files: what cites it, which parts of it were read.</summary>
 public sealed class SourcePageTests
 {
-    private static readonly IElement[] Rows =
-        [.. Page("sources/au-vic/vsi8-2011.html").QuerySelectorAll("#carries + ul > li")];
+    private static readonly IElement[] Rows = [.. Page("sources/au-vic/vsi8-2011.html").QuerySelectorAll("#carries + ul > li")];
 
     [Fact]
     public void Every_citation_in_the_files_is_a_row_that_leads_to_its_rule()
     {
         var files = Directory.GetFiles(Path.Combine(TheBook.Folder, "jurisdictions", "au-vic"), "*.yaml").Select(File.ReadAllText);
         Rows.Length.ShouldBe(files.Sum(text => text.Split("cite: vsi8-2011,").Length - 1));
-        Rows.ShouldContain(row => row.TextContent.Contains("from 2011-10, 13.2, 13.3.1 (contents page) carries the first day", StringComparison.Ordinal));
+        Rows.ShouldContain(row =>
+            row.TextContent.Contains("from 2011-10, 13.2, 13.3.1 (contents page) carries the first day", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -28,7 +29,9 @@ public sealed class SourcePageTests
     public void Every_source_of_the_book_has_its_page_and_something_leans_on_it()
     {
         foreach (var source in TheBook.Input.Book.Jurisdictions.SelectMany(place => place.Sources))
-            Page($"sources/{source.Jurisdiction}/{source.Id}.html").QuerySelectorAll("#carries + ul > li").Length.ShouldBeGreaterThan(0, source.Id);
+            Page($"sources/{source.Jurisdiction}/{source.Id}.html")
+                .QuerySelectorAll("#carries + ul > li")
+                .Length.ShouldBeGreaterThan(0, source.Id);
     }
 
     private static string Read(string path) =>

@@ -16,7 +16,9 @@ public sealed class TradeQuestionTests
     /// <summary>On the rear axle by moments about the front one: tare, 70 L of diesel, and a bull bar ahead of the front axle.</summary>
     private const double RearOfUte = 920 + (70 * 0.835 * 1900 / 3150) + (55 * -850.0 / 3150);
 
-    private static readonly Lazy<IHtmlDocument> Page = new(() => Parsed.Of(TheBook.Site.Where(file => file.Path == "questions.html")).Single().Document);
+    private static readonly Lazy<IHtmlDocument> Page = new(() =>
+        Parsed.Of(TheBook.Site.Where(file => file.Path == "questions.html")).Single().Document
+    );
 
     private static readonly Dictionary<string, string> Expected = new()
     {
@@ -24,7 +26,8 @@ public sealed class TradeQuestionTests
         ["registration qld"] = "allowed without a certificate",
         // The minister's release of 20 September 2018: 75 mm as 50 mm of suspension and 25 mm of tyres.
         ["registration qld-limit"] = Mm(75),
-        // Common practice, no source: 50 mm in total in South Australia; beyond it the department's approval (its fact sheet on ride height).
+        // Common practice, no source: 50 mm in total in South Australia; beyond it the department's approval (its fact sheet on ride
+        // height).
         ["registration sa-limit"] = Mm(50),
         ["registration sa"] = "allowed with the authority's approval first",
         // Section 24 of the Road Vehicle Standards Act 2018: approval of a second stage before the vehicle is provided.
@@ -66,19 +69,22 @@ public sealed class TradeQuestionTests
         ["certifier who"] = "approved person",
         // What another state's certifier is worth in Queensland was looked for and not found.
         ["certifier may"] = "not established",
-        ["moving nsw"] = "Inspection at an authorised station for unregistered vehicles and, if the vehicle is significantly modified, a VSCCS compliance "
+        ["moving nsw"] =
+            "Inspection at an authorised station for unregistered vehicles and, if the vehicle is significantly modified, a VSCCS compliance "
             + "certificate; a certificate or plate of another state is not listed as enough.",
     };
 
     [Fact]
     public void Every_figure_of_an_answer_is_what_a_hand_calculation_gives()
     {
-        var shown = Page.Value.All("[data-figure]")
+        var shown = Page
+            .Value.All("[data-figure]")
             .Select(figure => (Name: $"{figure.Closest("section")!.Id} {figure.GetAttribute("data-figure")}", figure.TextContent))
             .ToDictionary(figure => figure.Name, figure => figure.TextContent);
 
         shown.Keys.ShouldBe(Expected.Keys, ignoreOrder: true);
-        foreach (var (name, value) in Expected) shown[name].ShouldBe(value, name);
+        foreach (var (name, value) in Expected)
+            shown[name].ShouldBe(value, name);
     }
 
     [Fact]
@@ -99,8 +105,15 @@ public sealed class TradeQuestionTests
     {
         var questions = QuestionsPage.All(new SiteBook(TheBook.Input));
         foreach (var question in questions)
-            foreach (var word in question.Claims.SelectMany(claim => claim.Parts).Where(part => part.Figure.Length == 0).SelectMany(part => part.Text.Split(' ')))
-                if (word.Any(char.IsAsciiDigit) && word is not "10") Uri.UnescapeDataString(question.Job).ShouldContain(new string([.. word.Where(char.IsAsciiDigit)]), customMessage: question.Id);
+        foreach (
+            var word in question
+                .Claims.SelectMany(claim => claim.Parts)
+                .Where(part => part.Figure.Length == 0)
+                .SelectMany(part => part.Text.Split(' '))
+        )
+            if (word.Any(char.IsAsciiDigit) && word is not "10")
+                Uri.UnescapeDataString(question.Job)
+                    .ShouldContain(new string([.. word.Where(char.IsAsciiDigit)]), customMessage: question.Id);
     }
 
     [Fact]

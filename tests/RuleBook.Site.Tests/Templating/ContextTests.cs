@@ -11,7 +11,8 @@ public sealed class ContextTests
     private static string Render(string template, params (string Name, object? Value)[] values)
     {
         var globals = new ScriptObject();
-        foreach (var (name, value) in values) globals[name] = value;
+        foreach (var (name, value) in values)
+            globals[name] = value;
         return Template.Parse(template).Render(Contexts.Create(globals));
     }
 

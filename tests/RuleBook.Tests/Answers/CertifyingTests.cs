@@ -50,7 +50,12 @@ public sealed class CertifyingTests
     public void The_scheme_is_that_of_the_day_of_certification(string day, string? certifier)
     {
         var book = Book();
-        var job = RuleBook.Jobs.Reading.JobReader.Read(Jobs.Nodes.Of($$"""{ "registered-in": "au-a", "dates": { "work": "2012-01-01", "certification": "{{day}}" }, {{Lift("60 mm")}} }"""), book);
+        var job = RuleBook.Jobs.Reading.JobReader.Read(
+            Jobs.Nodes.Of(
+                $$"""{ "registered-in": "au-a", "dates": { "work": "2012-01-01", "certification": "{{day}}" }, {{Lift("60 mm")}} }"""
+            ),
+            book
+        );
         Assessor.Assess(book, job).Certification?.Version.Certifier.ShouldBe(certifier);
         (Assessor.Assess(book, job).Certification is null).ShouldBe(certifier is null);
     }
@@ -80,7 +85,8 @@ public sealed class CertifyingTests
     {
         var book = Book(
             Rule("raise", Since("2012-01-01", Tiers)),
-            ("jurisdictions/au-a/certification", Scheme.Replace(""" "accepts-appointed-in": [ "au-b" ],""", "", StringComparison.Ordinal)));
+            ("jurisdictions/au-a/certification", Scheme.Replace(""" "accepts-appointed-in": [ "au-b" ],""", "", StringComparison.Ordinal))
+        );
         var certification = Assess(book, Lift("60 mm") + """, "certifier": { "appointed-in": [ "au-b" ] } """).Certification!;
         certification.MayCertify.ShouldBe(Truth.Unknown);
         certification.Why.ShouldNotBeNull().ShouldContain("not established");
@@ -103,9 +109,17 @@ public sealed class CertifyingTests
     public void Rules_of_use_are_those_of_the_state_of_registration_and_of_each_road_that_is_travelled()
     {
         var tiers = """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited" """;
-        var book = Book(Rule("raise", Since("2012-01-01", Tiers)),
+        var book = Book(
+            Rule("raise", Since("2012-01-01", Tiers)),
             ("jurisdictions/au-a/road-use", Topic("road-use", Rule("home", Since("2012-01-01", tiers)))),
-            ("jurisdictions/au-b/road-use", Topic("road-use", $$"""{{Rule("road", Since("2012-01-01", tiers), """ "governed-by": "travel", """)}}, {{Rule("papers", Since("2012-01-01", tiers))}}, {{Rule("goods", Since("2012-01-01", tiers), """ "governed-by": "travel", "for": { "category": "NA" }, """)}}""")));
+            (
+                "jurisdictions/au-b/road-use",
+                Topic(
+                    "road-use",
+                    $$"""{{Rule("road", Since("2012-01-01", tiers), """ "governed-by": "travel", """)}}, {{Rule("papers", Since("2012-01-01", tiers))}}, {{Rule("goods", Since("2012-01-01", tiers), """ "governed-by": "travel", "for": { "category": "NA" }, """)}}"""
+                )
+            )
+        );
         var vehicle = """, "vehicle": { "category": "MC" } """;
         var answer = Assess(book, Lift("40 mm") + vehicle + """, "travels-through": [ "au-b", "au-b" ] """);
         answer.OfUse.Select(finding => finding.Version.Rule.Id).ShouldBe(["au-a/road-use/home", "au-b/road-use/road"]);
@@ -124,14 +138,20 @@ public sealed class CertifyingTests
     public void What_is_not_known_from_the_document_itself_is_said_to_be(string source, string? how)
     {
         var cautions = Assess(Book(Rule("raise", Since("2012-01-01", Tiers, source))), Lift("60 mm")).Cautions;
-        cautions.Where(caution => caution.StartsWith("raise", StringComparison.Ordinal)).Select(caution => caution.Contains(how ?? "?")).ShouldBe(how is null ? [] : [true]);
+        cautions
+            .Where(caution => caution.StartsWith("raise", StringComparison.Ordinal))
+            .Select(caution => caution.Contains(how ?? "?"))
+            .ShouldBe(how is null ? [] : [true]);
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void A_source_that_is_due_for_a_re_check_is_named_and_a_cautions_of_state_and_book_are_passed_on()
     {
-        var cautions = Assess(Book(Rule("raise", Since("2012-01-01", Tiers, "stale"))), Lift("60 mm") + """, "vehicle": { "stability-control": "yes" } """).Cautions;
+        var cautions = Assess(
+            Book(Rule("raise", Since("2012-01-01", Tiers, "stale"))),
+            Lift("60 mm") + """, "vehicle": { "stability-control": "yes" } """
+        ).Cautions;
         cautions.ShouldContain(caution => caution.Contains("due for a re-check since 2026-01-01"));
         cautions.ShouldContain("take care with stability control");
         cautions[^1].ShouldBe("not legal advice");
@@ -145,20 +165,32 @@ public sealed class CertifyingTests
     public void Where_it_is_not_established_which_day_counts_every_day_was_tried_and_is_said_to_be()
     {
         var book = Book(null, ("jurisdictions/au-b/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers)))));
-        Cautions("2026-11-24").ShouldContain(caution => caution.StartsWith("Which day picks the version in State B", StringComparison.Ordinal));
+        Cautions("2026-11-24")
+            .ShouldContain(caution => caution.StartsWith("Which day picks the version in State B", StringComparison.Ordinal));
         Cautions("2026-11-25").ShouldBe(["not legal advice"]);
 
-        IEnumerable<string> Cautions(string work) => Assessor.Assess(book, RuleBook.Jobs.Reading.JobReader.Read(
-            Jobs.Nodes.Of($$"""{ "registered-in": "au-b", "dates": { "work": "{{work}}", "certification": "2026-11-25" }, {{Lift("60 mm")}} }"""), book)).Cautions;
+        IEnumerable<string> Cautions(string work) =>
+            Assessor
+                .Assess(
+                    book,
+                    RuleBook.Jobs.Reading.JobReader.Read(
+                        Jobs.Nodes.Of(
+                            $$"""{ "registered-in": "au-b", "dates": { "work": "{{work}}", "certification": "2026-11-25" }, {{Lift("60 mm")}} }"""
+                        ),
+                        book
+                    )
+                )
+                .Cautions;
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void Where_sources_disagree_the_readings_the_one_taken_and_the_reason_are_told()
     {
-        var dispute = """ "disputed": [ { "about": "the figure", "readings": [ { "says": "50 mm" }, { "says": "45 mm" } ], "taken": "50 mm", "because": "it is newer" } ], """;
-        Assess(Book(Rule("raise", Since("2012-01-01", dispute + Tiers))), Lift("60 mm")).Cautions
-            .ShouldContain("Sources disagree on the figure: 50 mm; 45 mm. Taken here: 50 mm. Why: it is newer");
+        var dispute =
+            """ "disputed": [ { "about": "the figure", "readings": [ { "says": "50 mm" }, { "says": "45 mm" } ], "taken": "50 mm", "because": "it is newer" } ], """;
+        Assess(Book(Rule("raise", Since("2012-01-01", dispute + Tiers))), Lift("60 mm"))
+            .Cautions.ShouldContain("Sources disagree on the figure: 50 mm; 45 mm. Taken here: 50 mm. Why: it is newer");
     }
 
     [Fact]
@@ -171,13 +203,18 @@ public sealed class CertifyingTests
         Cautions(30).ShouldNotContain(caution => caution.StartsWith("The basis", StringComparison.Ordinal));
 
         IEnumerable<string> Cautions(int limit) =>
-            Assess(Stating($$""" "tiers": [ { "pathway": "no-certificate", "within": { "tyre-diameter-growth": "{{limit}} mm" } } ], "beyond": "prohibited" """), sizes).Cautions;
+            Assess(
+                Stating(
+                    $$""" "tiers": [ { "pathway": "no-certificate", "within": { "tyre-diameter-growth": "{{limit}} mm" } } ], "beyond": "prohibited" """
+                ),
+                sizes
+            ).Cautions;
     }
 
     private static Book Book() => Book(Rule("raise", Since("2012-01-01", Tiers)));
 
-    private static Book Book(string rules, params (string Path, string Text)[] more) => Scenario.Book(
-        rules, [("jurisdictions/au-a/certification", Scheme), ("jurisdictions/au/certification", National), .. more]);
+    private static Book Book(string rules, params (string Path, string Text)[] more) =>
+        Scenario.Book(rules, [("jurisdictions/au-a/certification", Scheme), ("jurisdictions/au/certification", National), .. more]);
 
     private static Book Book(string? rules, (string Path, string Text) more) => Scenario.Book(rules, more);
 

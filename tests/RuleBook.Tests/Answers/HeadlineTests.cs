@@ -4,7 +4,9 @@ using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Answers;
 
-/// <summary>The first line never permits what nobody judged or what must not be driven. Basis: the project's own promise on answers; no law.</summary>
+/// <summary>
+/// The first line never permits what nobody judged or what must not be driven. Basis: the project's own promise on answers; no law.
+/// </summary>
 public sealed class HeadlineTests
 {
     [Theory]
@@ -13,11 +15,13 @@ public sealed class HeadlineTests
     [InlineData(""" "vehicle": { } """)]
     [InlineData(""" "modification": { "suspension-lift": "0 mm" } """)]
     public void A_vehicle_on_which_nothing_is_fitted_is_nothing_to_judge_and_not_allowed(string job) =>
-        Assess(Stating(Tiers), job).ShouldSatisfyAllConditions(
-            answer => answer.Headline.ShouldBe(Headline.NothingToJudge),
-            answer => answer.Verdict.ShouldBeNull(),
-            answer => AssessmentJson.Write(answer).ShouldContain("\"verdict\": \"nothing-to-judge\""),
-            answer => AssessmentJson.Write(answer).ShouldContain("\"headline\": \"nothing-to-judge\""));
+        Assess(Stating(Tiers), job)
+            .ShouldSatisfyAllConditions(
+                answer => answer.Headline.ShouldBe(Headline.NothingToJudge),
+                answer => answer.Verdict.ShouldBeNull(),
+                answer => AssessmentJson.Write(answer).ShouldContain("\"verdict\": \"nothing-to-judge\""),
+                answer => AssessmentJson.Write(answer).ShouldContain("\"headline\": \"nothing-to-judge\"")
+            );
 
     [Theory]
     [Trait("Basis", "derived")]

@@ -16,9 +16,12 @@ internal static class Made
     public static readonly Mark Mark = new("made.yaml", 1, 1);
 
     public static readonly Content FiftyThenSeventyFive = new Stated(
-        [Tier(Pathway.NoCertificate, AtMost(Lift, 50)), Tier(Pathway.Certificate, AtMost(Lift, 75))], Pathway.Prohibited);
+        [Tier(Pathway.NoCertificate, AtMost(Lift, 50)), Tier(Pathway.Certificate, AtMost(Lift, 75))],
+        Pathway.Prohibited
+    );
 
-    public static Limit AtMost(string measure, Fraction value) => new(measure, LimitKind.Bounded, new Bounds(null, new Bound(value, true)), Mark);
+    public static Limit AtMost(string measure, Fraction value) =>
+        new(measure, LimitKind.Bounded, new Bounds(null, new Bound(value, true)), Mark);
 
     public static Limit Of(string measure, LimitKind kind) => new(measure, kind, null, Mark);
 
@@ -32,28 +35,51 @@ internal static class Made
 
     public static Citation Cite(string source) => new(source, "1", null, Mark);
 
-    public static Source Source(string place, string id, ReadAs readAs = ReadAs.Primary) => new(
-        id, place, ["old-" + id], id, "Somebody", null, null, null, readAs, Date("2026-01-01"), Date("2027-01-01"), null, Mark);
+    public static Source Source(string place, string id, ReadAs readAs = ReadAs.Primary) =>
+        new(id, place, ["old-" + id], id, "Somebody", null, null, null, readAs, Date("2026-01-01"), Date("2027-01-01"), null, Mark);
 
     public static Rule Rule(string place, params ImmutableArray<RuleVersion> versions) =>
         new(place, "ride-height", "raise", ["lift"], "Raising", Predicate.Always, null, false, versions, Mark);
 
-    public static Adoption Adopting(string rule, DateOnly? asOf, params ImmutableArray<Departure> exceptions) => new(rule, asOf, exceptions, Mark);
+    public static Adoption Adopting(string rule, DateOnly? asOf, params ImmutableArray<Departure> exceptions) =>
+        new(rule, asOf, exceptions, Mark);
 
     public static Departure Departing(string tier, params ImmutableArray<Limit> limits) => new(tier, limits, null, false, null, [], Mark);
 
-    public static Jurisdiction Place(string id, params ImmutableArray<Rule> rules) => new(
-        id, ["former-" + id], "Place " + id, null, true, null, null, new Authority("Authority of " + id, null), [], [],
-        [Source(id, "law"), Source(id, "note", ReadAs.Secondary)], rules, [], Mark);
+    public static Jurisdiction Place(string id, params ImmutableArray<Rule> rules) =>
+        new(
+            id,
+            ["former-" + id],
+            "Place " + id,
+            null,
+            true,
+            null,
+            null,
+            new Authority("Authority of " + id, null),
+            [],
+            [],
+            [Source(id, "law"), Source(id, "note", ReadAs.Secondary)],
+            rules,
+            [],
+            Mark
+        );
 
-    public static Book Book(params ImmutableArray<Jurisdiction> places) => new(
-        "made",
-        new Vocabulary(
-            ImmutableDictionary<string, Measure>.Empty.Add(Lift, MeasureOf(Lift)),
-            ImmutableDictionary<string, FactWord>.Empty.Add("stability-control", new FactWord("stability-control", "sc", "vehicle.stability-control", ["yes", "no", "certified"], "sc", Mark)), ImmutableDictionary<string, Term>.Empty,
-            ImmutableDictionary<string, Topic>.Empty, ImmutableDictionary<string, Term>.Empty),
-        [],
-        places);
+    public static Book Book(params ImmutableArray<Jurisdiction> places) =>
+        new(
+            "made",
+            new Vocabulary(
+                ImmutableDictionary<string, Measure>.Empty.Add(Lift, MeasureOf(Lift)),
+                ImmutableDictionary<string, FactWord>.Empty.Add(
+                    "stability-control",
+                    new FactWord("stability-control", "sc", "vehicle.stability-control", ["yes", "no", "certified"], "sc", Mark)
+                ),
+                ImmutableDictionary<string, Term>.Empty,
+                ImmutableDictionary<string, Topic>.Empty,
+                ImmutableDictionary<string, Term>.Empty
+            ),
+            [],
+            places
+        );
 
     public static Measure MeasureOf(string name) => new(name, name, Unit.Find("mm")!, name, null, false, false, false, name, Mark);
 

@@ -6,7 +6,9 @@ using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Answers;
 
-/// <summary>The smallest changes that mend a job. Derived, on limits of a scenario of our own: every figure is reckoned beside its check.</summary>
+/// <summary>
+/// The smallest changes that mend a job. Derived, on limits of a scenario of our own: every figure is reckoned beside its check.
+/// </summary>
 public sealed class RemedyTests
 {
     private const string Blocks = """
@@ -14,7 +16,8 @@ public sealed class RemedyTests
                    { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "body-lift": "50 mm", "total-lift": { "under": "100 mm" } } } ], "beyond": "prohibited"
         """;
 
-    private const string Vehicle = """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
+    private const string Vehicle =
+        """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -30,7 +33,8 @@ public sealed class RemedyTests
     [Trait("Basis", "derived")]
     public void Where_no_single_change_is_enough_two_together_are_proposed()
     {
-        // 60 mm and blocks of 25 mm: without a certificate only 50 mm and no blocks; with one everything holds already (85 mm under 100 mm).
+        // 60 mm and blocks of 25 mm: without a certificate only 50 mm and no blocks; with one everything holds already (85 mm under 100
+        // mm).
         var remedies = Find(Blocks, """ "modification": { "suspension-lift": "60 mm", "body-lift": "25 mm" } """);
         Told(remedies).ShouldBe([(Pathway.NoCertificate, "suspension lift 50 mm and no body lift")]);
     }
@@ -40,7 +44,8 @@ public sealed class RemedyTests
     public void An_open_limit_is_kept_from_inside()
     {
         // 70 + 40 mm make 110; under 100 mm in all leave less than 60 mm of suspension, or less than 30 mm of blocks.
-        var remedies = Find(Blocks, """ "modification": { "suspension-lift": "70 mm", "body-lift": "40 mm" } """).Where(remedy => remedy.Goal.Within == Pathway.Certificate);
+        var remedies = Find(Blocks, """ "modification": { "suspension-lift": "70 mm", "body-lift": "40 mm" } """)
+            .Where(remedy => remedy.Goal.Within == Pathway.Certificate);
         Told(remedies).ShouldBe([(Pathway.Certificate, "suspension lift 59 mm"), (Pathway.Certificate, "body lift 29 mm")]);
     }
 
@@ -49,11 +54,14 @@ public sealed class RemedyTests
     public void A_load_over_the_GVM_is_mended_by_the_fewest_accessories_and_the_least_mass()
     {
         // 2400 + 40 + 60 + 90 = 2590 of 2500 kg: 90 kg over. The tent alone is enough; bar and drawers would be two.
-        var job = Reckoned.Read(Vehicle + """
-            "ratings": { "gvm": "2500 kg" } }, "modification": { "accessories": [
-                { "name": "bar", "mass": "40 kg", "behind-front-axle": "1425 mm" }, { "name": "drawers", "mass": "60 kg", "behind-front-axle": "1425 mm" },
-                { "name": "tent", "mass": "90 kg", "behind-front-axle": "1425 mm" } ] }
-            """);
+        var job = Reckoned.Read(
+            Vehicle
+                + """
+                "ratings": { "gvm": "2500 kg" } }, "modification": { "accessories": [
+                    { "name": "bar", "mass": "40 kg", "behind-front-axle": "1425 mm" }, { "name": "drawers", "mass": "60 kg", "behind-front-axle": "1425 mm" },
+                    { "name": "tent", "mass": "90 kg", "behind-front-axle": "1425 mm" } ] }
+                """
+        );
         var now = Assessor.Assess(Reckoned.Book, job);
         now.Blockers.Select(blocker => blocker.Id).ShouldBe(["over-rating/gvm/unladen"]);
         var left = Remedies.Find(Reckoned.Book, job, null, now).Single(remedy => remedy.Changes[0].Lever == RemedyLever.Accessories);
@@ -66,20 +74,27 @@ public sealed class RemedyTests
     [Trait("Basis", "derived")]
     public void What_is_not_known_to_weigh_anything_is_never_left_off_and_no_GVM_is_asked_for_that_may_not_carry_it()
     {
-        var job = Reckoned.Read(Vehicle + """
-            "ratings": { "gvm": "2450 kg" } }, "modification": { "accessories": [ { "name": "bar", "mass": "100 kg", "behind-front-axle": "0 mm" }, { "name": "winch", "behind-front-axle": "0 mm" } ] }
-            """);
+        var job = Reckoned.Read(
+            Vehicle
+                + """
+                "ratings": { "gvm": "2450 kg" } }, "modification": { "accessories": [ { "name": "bar", "mass": "100 kg", "behind-front-axle": "0 mm" }, { "name": "winch", "behind-front-axle": "0 mm" } ] }
+                """
+        );
         var now = Assessor.Assess(Reckoned.Book, job);
         now.Blockers.ShouldContain(blocker => blocker.Subject == "gvm" && blocker.AtLeast);
         var remedies = Remedies.Find(Reckoned.Book, job, null, now);
-        remedies.SelectMany(remedy => remedy.Changes).ShouldNotContain(change => change.Lever == RemedyLever.Gvm || change.Names.Contains("winch"));
+        remedies
+            .SelectMany(remedy => remedy.Changes)
+            .ShouldNotContain(change => change.Lever == RemedyLever.Gvm || change.Names.Contains("winch"));
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void A_job_that_nothing_mends_says_what_stands_in_the_way()
     {
-        var book = Stating(""" "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm" }, "provided": [ "lane-change-test" ] } ], "beyond": "prohibited" """);
+        var book = Stating(
+            """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm" }, "provided": [ "lane-change-test" ] } ], "beyond": "prohibited" """
+        );
         var job = Read(book, Lift("40 mm") + """, "shown": { "lane-change-test": "no" } """);
         var now = Assessor.Assess(book, job);
         var remedies = Remedies.Find(book, job, null, now);
@@ -104,5 +119,6 @@ public sealed class RemedyTests
         return [.. Remedies.Find(book, job, null, Assessor.Assess(book, job))];
     }
 
-    private static IEnumerable<(Pathway?, string)> Told(IEnumerable<Remedy> remedies) => remedies.Select(remedy => (remedy.Goal.Within, RemedyText.Changes(remedy)));
+    private static IEnumerable<(Pathway?, string)> Told(IEnumerable<Remedy> remedies) =>
+        remedies.Select(remedy => (remedy.Goal.Within, RemedyText.Changes(remedy)));
 }

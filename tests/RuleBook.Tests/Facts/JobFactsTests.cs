@@ -26,7 +26,8 @@ public sealed class JobFactsTests
     [Trait("Basis", "published")]
     public void A_GVM_that_is_not_stated_lies_within_the_bounds_of_the_category()
     {
-        // ADR Definitions and Vehicle Categories: NB1 is over 3.5 t and up to 4.5 t of GVM. That a passenger vehicle is no heavier is assumed.
+        // ADR Definitions and Vehicle Categories: NB1 is over 3.5 t and up to 4.5 t of GVM. That a passenger vehicle is no heavier is
+        // assumed.
         Value(""" "vehicle": { "category": "NB1" } """, "gvm").ShouldBe(new Interval(3501, 4500));
         Value(""" "vehicle": { "category": "MC" } """, "gvm").ShouldBe(new Interval(null, 4500));
         Value(""" "vehicle": { "category": "MC", "ratings": { "gvm": "4900 kg" } } """, "gvm").ShouldBe(Interval.Of(4900));
@@ -59,7 +60,8 @@ public sealed class JobFactsTests
     public void A_growth_that_is_stated_over_known_sizes_gives_its_share_of_them()
     {
         // 28 mm over 265/65R17, 776 mm by the handbook; the smaller placard size 245/75R16 is 406 + 2 x 184 = 774 mm.
-        const string Stated = """ "vehicle": { "tyres": [ "265/65R17", "245/75R16" ] }, "modification": { "tyre-diameter-growth": "28 mm" } """;
+        const string Stated =
+            """ "vehicle": { "tyres": [ "265/65R17", "245/75R16" ] }, "modification": { "tyre-diameter-growth": "28 mm" } """;
         Value(Stated, "tyre-diameter-growth-percent").Exact.ShouldBe(new Fraction(2800, 776));
         Value(Stated, "tyre-diameter-reduction-percent").Exact.ShouldBe(new Fraction(-2800, 776));
         Value(Stated, "tyre-diameter-reduction").Exact.ShouldBe((Fraction)(774 - 776 - 28));
@@ -95,26 +97,34 @@ public sealed class JobFactsTests
     [Trait("Basis", "common practice")]
     public void The_gvm_is_held_against_the_sum_of_the_axle_ratings_after_the_re_rating() // common practice, no source
     {
-        Value(""" "vehicle": { "ratings": { "gvm": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "ratings": { "gvm": "3500 kg" } } """,
-            "new-gvm-over-axle-ratings").Exact.ShouldBe((Fraction)300);
-        Value(""" "vehicle": { "ratings": { "gvm": "3000 kg", "front-axle": "1450 kg" } } """, "new-gvm-over-axle-ratings").ShouldBe(Interval.Anything);
+        Value(
+            """ "vehicle": { "ratings": { "gvm": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "ratings": { "gvm": "3500 kg" } } """,
+            "new-gvm-over-axle-ratings"
+        )
+            .Exact.ShouldBe((Fraction)300);
+        Value(""" "vehicle": { "ratings": { "gvm": "3000 kg", "front-axle": "1450 kg" } } """, "new-gvm-over-axle-ratings")
+            .ShouldBe(Interval.Anything);
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void The_lift_follows_from_the_corners_and_the_axle_that_rose_more_governs()
     {
-        var facts = JobBook.Facts($$""" "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{Raised}} } } """);
+        var facts = JobBook.Facts(
+            $$""" "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{Raised}} } } """
+        );
         facts.Measures["suspension-lift"].Value.Exact.ShouldBe((Fraction)50);
         facts.Measures["suspension-lift"].Derivation.ShouldContain("the rear axle governs");
         facts.Uncertainty("suspension-lift", []).ShouldBe((Fraction)5); // the usual figure of the reference
         facts.GuardFactor.ShouldBe(new Fraction(1, 2));
 
         // The front rose by 50 mm and the rear by 40: the front governs.
-        var front = JobBook.Facts("""
+        var front = JobBook.Facts(
+            """
             "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm", "rear-left": "520 mm", "rear-right": "520 mm" },
             "after": { "mass-state": "tare", "front-left": "530 mm", "front-right": "530 mm", "rear-left": "560 mm", "rear-right": "560 mm" }, "uncertainty": { "suspension-lift": "3 mm" } }
-            """);
+            """
+        );
         front.Measures["suspension-lift"].Derivation.ShouldContain("the front axle governs");
         front.Uncertainty("suspension-lift", []).ShouldBe((Fraction)3);
     }
@@ -131,8 +141,11 @@ public sealed class JobFactsTests
     [Fact]
     [Trait("Basis", "derived")]
     public void A_body_lift_is_taken_out_of_what_the_corners_rose() =>
-        Value($$""" "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{Raised}} } } """,
-            "suspension-lift").Exact.ShouldBe((Fraction)30);
+        Value(
+            $$""" "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{Raised}} } } """,
+            "suspension-lift"
+        )
+            .Exact.ShouldBe((Fraction)30);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -144,7 +157,10 @@ public sealed class JobFactsTests
             "modification": { "springs": { "front": { "wheel-rate": "30 N/mm", "height-gained": "50 mm", "at-axle-load": "1190 kg" } } }
             """;
         Value(Front, "suspension-lift").Exact.ShouldBe((Fraction)50);
-        Value(Front.Replace("\"front\": { \"wheel-rate\"", "\"rear\": { \"wheel-rate\"").Replace("1190 kg\" } } }", "1050 kg\" } } }"), "suspension-lift")
+        Value(
+            Front.Replace("\"front\": { \"wheel-rate\"", "\"rear\": { \"wheel-rate\"").Replace("1190 kg\" } } }", "1050 kg\" } } }"),
+            "suspension-lift"
+        )
             .Exact.ShouldBe((Fraction)50);
     }
 
@@ -173,7 +189,10 @@ public sealed class JobFactsTests
     [InlineData("\"not-yet\"", "no")]
     [InlineData("\"unknown\"", null)]
     public void Whether_a_vehicle_is_registered_is_told_by_its_first_day(string first, string? registered) =>
-        JobBook.Facts($$""" "vehicle": { "first-registered": {{first}} } """).Words.GetValueOrDefault(JobFacts.Registered).ShouldBe(registered);
+        JobBook
+            .Facts($$""" "vehicle": { "first-registered": {{first}} } """)
+            .Words.GetValueOrDefault(JobFacts.Registered)
+            .ShouldBe(registered);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -191,9 +210,14 @@ public sealed class JobFactsTests
     [InlineData("265/70R17 115S", true)] // UN Regulation 54, Annex 4: 1215 kg, more than 112 = 1120 kg
     [InlineData("265/70R17 116S", true)]
     [InlineData("265/70R17 111S", false)] // 1090 kg: less than either
-    public void A_tyre_keeps_the_load_rating_where_it_carries_as_much_as_the_placards_and_does_not_where_it_carries_less(string fitted, bool kept) =>
-        JobBook.Facts($$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "{{fitted}}" } """)
-            .Shown["tyre-load-rating-kept"].ShouldBe(kept);
+    public void A_tyre_keeps_the_load_rating_where_it_carries_as_much_as_the_placards_and_does_not_where_it_carries_less(
+        string fitted,
+        bool kept
+    ) =>
+        JobBook
+            .Facts($$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "{{fitted}}" } """)
+            .Shown["tyre-load-rating-kept"]
+            .ShouldBe(kept);
 
     [Fact]
     [Trait("Basis", "published")]
@@ -203,9 +227,12 @@ public sealed class JobFactsTests
         Shown("265/65R17 112S", "245/75R16").ShouldBeFalse();
         Shown("265/65R17 112S", "245/75R16 113S").ShouldBeTrue();
 
-        static bool Shown(params string[] placard) => JobBook
-            .Facts($$""" "vehicle": { "tyres": [ {{string.Join(", ", placard.Select(size => $"\"{size}\""))}} ] }, "modification": { "tyres": "265/70R17 115S" } """)
-            .Shown.ContainsKey("tyre-load-rating-kept");
+        static bool Shown(params string[] placard) =>
+            JobBook
+                .Facts(
+                    $$""" "vehicle": { "tyres": [ {{string.Join(", ", placard.Select(size => $"\"{size}\""))}} ] }, "modification": { "tyres": "265/70R17 115S" } """
+                )
+                .Shown.ContainsKey("tyre-load-rating-kept");
     }
 
     [Theory]
@@ -218,10 +245,14 @@ public sealed class JobFactsTests
     [InlineData(null, "3000 kg", "2890 kg", null)]
     public void A_trailer_is_within_its_ratings_by_the_maker_and_by_the_towbar(string? maker, string? towbar, string trailer, bool? within)
     {
-        var vehicle = string.Join(", ", new[]
-        {
-            maker is null ? null : $$""" "ratings": { "braked-tow": "{{maker}}" } """, towbar is null ? null : $$""" "towbar": { "mass": "{{towbar}}" } """,
-        }.OfType<string>());
+        var vehicle = string.Join(
+            ", ",
+            new[]
+            {
+                maker is null ? null : $$""" "ratings": { "braked-tow": "{{maker}}" } """,
+                towbar is null ? null : $$""" "towbar": { "mass": "{{towbar}}" } """,
+            }.OfType<string>()
+        );
         var shown = JobBook.Facts($$""" "vehicle": { {{vehicle}} }, "trailer": { "braked": "yes", "mass": "{{trailer}}" } """).Shown;
         shown["trailer-braked"].ShouldBeTrue();
         (shown.TryGetValue("trailer-within-tow-ratings", out var met) ? met : (bool?)null).ShouldBe(within);

@@ -18,13 +18,20 @@ public sealed class MoreFactsTests
     {
         Vocabulary = JobBook.Book.Vocabulary with
         {
-            Measures = JobBook.Book.Vocabulary.Measures.Add("tyre-diameter", Made.MeasureOf("tyre-diameter") with { Job = "measured.tyre-diameter" }),
+            Measures = JobBook.Book.Vocabulary.Measures.Add(
+                "tyre-diameter",
+                Made.MeasureOf("tyre-diameter") with
+                {
+                    Job = "measured.tyre-diameter",
+                }
+            ),
         },
         Reference = JobBook.Book.Reference with
         {
             Categories =
             [
-                new CategoryBounds("NA", "goods", null, 3500, null, null, []), new CategoryBounds("NB1", "goods", 3500, 4500, null, null, []),
+                new CategoryBounds("NA", "goods", null, 3500, null, null, []),
+                new CategoryBounds("NB1", "goods", 3500, 4500, null, null, []),
                 new CategoryBounds("MC", null, null, null, null, 9, []),
             ],
         },
@@ -38,7 +45,9 @@ public sealed class MoreFactsTests
     [InlineData("MC", "3900 kg", "MC")] // a passenger vehicle has no bound of mass
     public void A_re_rating_over_3500_kg_makes_a_light_goods_vehicle_a_medium_one(string stated, string gvm, string judged)
     {
-        var job = Read($$""" "vehicle": { "category": "{{stated}}", "ratings": { "gvm": "3200 kg" } }, "modification": { "ratings": { "gvm": "{{gvm}}" } } """);
+        var job = Read(
+            $$""" "vehicle": { "category": "{{stated}}", "ratings": { "gvm": "3200 kg" } }, "modification": { "ratings": { "gvm": "{{gvm}}" } } """
+        );
         Facts(job).Words["category"].ShouldBe(judged);
         Assessor(job).Category?.Judged.Single().Category.ShouldBe(stated == judged ? null : judged);
     }
@@ -65,11 +74,14 @@ public sealed class MoreFactsTests
     public void A_measured_tyre_is_the_basis_of_the_growth_and_not_its_size()
     {
         // 265/65R17 by the handbook 776 mm; the tyre marked 265/70R17 measures 801 and not the handbook's 804 mm.
-        const string Sizes = """ "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17" }, "measured": { "tyre-diameter": "801 mm" } """;
+        const string Sizes =
+            """ "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17" }, "measured": { "tyre-diameter": "801 mm" } """;
         var growth = Facts(Read(Sizes)).Measures[FactSet.TyreGrowth];
         growth.Value.Exact.ShouldBe((Fraction)25);
         growth.Derivation.ShouldContain("measured");
-        Facts(Read(""" "vehicle": { "tyres": [ "265/65R17" ] }, "measured": { "tyre-diameter": "801 mm" } """)).Measure(FactSet.TyreGrowth, []).Exact.ShouldBe((Fraction)25);
+        Facts(Read(""" "vehicle": { "tyres": [ "265/65R17" ] }, "measured": { "tyre-diameter": "801 mm" } """))
+            .Measure(FactSet.TyreGrowth, [])
+            .Exact.ShouldBe((Fraction)25);
     }
 
     private static Job Read(string more) => JobReader.Read(Nodes.Of($$"""{ "registered-in": "xa", "on": "2026-11-25", {{more}} }"""), Book);

@@ -11,7 +11,9 @@ using RuleBook.Tests.Jobs.Reading;
 
 namespace RuleBook.Tests.Figures;
 
-/// <summary>Answers to jobs in a scenario of our own: the figures of the reference are invented, their form is that of the real rules.</summary>
+/// <summary>
+/// Answers to jobs in a scenario of our own: the figures of the reference are invented, their form is that of the real rules.
+/// </summary>
 internal static class Reckoned
 {
     internal static readonly Book Book = JobBook.Book with

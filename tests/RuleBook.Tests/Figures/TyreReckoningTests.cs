@@ -42,9 +42,10 @@ public sealed class TyreReckoningTests
     public void The_rated_axles_are_held_against_what_two_tyres_carry_and_the_index_that_they_need_is_named()
     {
         var tyres = TyresOf($$""" "vehicle": { {{Wagon}}, "tyres": [ "265/65R17 112S" ] }, {{Larger}} """);
-        tyres.Loads.Select(load => (load.ValueKg, load.LimitKg, load.LimitFact)).ShouldBe([(1650, 2430, "modification.tyres"), (2100, 2430, "modification.tyres")]);
-        tyres.Needs.ShouldBe(
-        [
+        tyres
+            .Loads.Select(load => (load.ValueKg, load.LimitKg, load.LimitFact))
+            .ShouldBe([(1650, 2430, "modification.tyres"), (2100, 2430, "modification.tyres")]);
+        tyres.Needs.ShouldBe([
             new LoadIndexNeed(Axle.Front, 1650, 2, new LoadIndex(101)), // 825 kg a tyre: 101 = 825 kg
             new LoadIndexNeed(Axle.Rear, 2100, 2, new LoadIndex(110)), // 1050 kg a tyre: 110 = 1060 kg
         ]);
@@ -55,7 +56,9 @@ public sealed class TyreReckoningTests
     [Trait("Basis", "published")]
     public void Dual_rear_wheels_are_four_tyres_at_the_second_index()
     {
-        var tyres = TyresOf($$""" "vehicle": { {{Wagon}}, "dual-rear-wheels": "yes" }, "modification": { "tyres": "LT285/75R16 126/123Q" } """);
+        var tyres = TyresOf(
+            $$""" "vehicle": { {{Wagon}}, "dual-rear-wheels": "yes" }, "modification": { "tyres": "LT285/75R16 126/123Q" } """
+        );
         tyres.Capacity.Front.Amount.ShouldBe((Fraction)(2 * 1700)); // 126 = 1700 kg
         tyres.Capacity.Rear.Amount.ShouldBe((Fraction)(4 * 1550)); // 123 = 1550 kg
         tyres.Needs[1].ShouldBe(new LoadIndexNeed(Axle.Rear, 2100, 4, new LoadIndex(86))); // 525 kg a tyre: 86 = 530 kg, 85 = 515
@@ -64,8 +67,16 @@ public sealed class TyreReckoningTests
     [Fact]
     [Trait("Basis", "derived")]
     public void New_tyres_without_a_placard_or_an_index_name_what_lacks() =>
-        TyresOf(""" "modification": { "tyres": "265/70R17" } """).Missing.Select(missing => missing.Fact).ShouldBe(
-            ["vehicle.tyres", "modification.tyres", "vehicle.ratings.front-axle", "vehicle.ratings.rear-axle", "vehicle.built", "vehicle.speedometer"]);
+        TyresOf(""" "modification": { "tyres": "265/70R17" } """)
+            .Missing.Select(missing => missing.Fact)
+            .ShouldBe([
+                "vehicle.tyres",
+                "modification.tyres",
+                "vehicle.ratings.front-axle",
+                "vehicle.ratings.rear-axle",
+                "vehicle.built",
+                "vehicle.speedometer",
+            ]);
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -83,7 +94,9 @@ public sealed class TyreReckoningTests
     [Trait("Basis", "derived")]
     public void A_slow_tyre_is_not_enough_and_without_symbol_or_category_nothing_is_said()
     {
-        TyresOf(""" "vehicle": { "category": "MC" }, "modification": { "tyres": "265/70R17 115M" } """).Speeds.ShouldHaveSingleItem().Enough.ShouldBe(false); // M = 130 km/h
+        TyresOf(""" "vehicle": { "category": "MC" }, "modification": { "tyres": "265/70R17 115M" } """)
+            .Speeds.ShouldHaveSingleItem()
+            .Enough.ShouldBe(false); // M = 130 km/h
         TyresOf(""" "vehicle": { "category": "MC" }, "modification": { "tyres": "265/70R17" } """).Speeds.ShouldBeEmpty();
         TyresOf(Larger).Speeds.ShouldBeEmpty();
     }
@@ -92,7 +105,11 @@ public sealed class TyreReckoningTests
     [Trait("Basis", "derived")]
     [InlineData("2006-06-30", "old", SpeedometerFinding.Within)] // 100 shown, 103.6 true, at least 90 % of it
     [InlineData("2006-07-01", "new", SpeedometerFinding.ReadsLow)] // never below the true speed
-    public void The_speedometer_falls_under_the_rule_of_the_day_on_which_the_vehicle_was_built(string built, string rule, SpeedometerFinding finding)
+    public void The_speedometer_falls_under_the_rule_of_the_day_on_which_the_vehicle_was_built(
+        string built,
+        string rule,
+        SpeedometerFinding finding
+    )
     {
         var answer = TyresOf($$""" "vehicle": { "built": "{{built}}", "tyres": [ "265/65R17" ] }, {{Larger}} """).Speedometer!;
         answer.Assumed.ShouldBeTrue();
@@ -109,7 +126,9 @@ public sealed class TyreReckoningTests
     public void A_speedometer_that_was_read_starts_from_its_reading_and_one_of_unknown_age_falls_under_no_rule()
     {
         // Shown 100, true 95 km/h before; 95 x 804 / 776 = 98.43 km/h after: still not below what is shown.
-        var answer = TyresOf($$""" "vehicle": { "built": "2020", "tyres": [ "265/65R17" ], "speedometer": { "indicated": "100 km/h", "true": "95 km/h" } }, {{Larger}} """);
+        var answer = TyresOf(
+            $$""" "vehicle": { "built": "2020", "tyres": [ "265/65R17" ], "speedometer": { "indicated": "100 km/h", "true": "95 km/h" } }, {{Larger}} """
+        );
         answer.Speedometer!.Assumed.ShouldBeFalse();
         answer.Speedometer.TrueAfter.Amount.ShouldRead("98.43");
         answer.Speedometer.Findings.ShouldHaveSingleItem().Finding.ShouldBe(SpeedometerFinding.Within);
@@ -122,13 +141,15 @@ public sealed class TyreReckoningTests
     [Trait("Basis", "derived")]
     public void Clearance_midway_is_a_share_of_the_wheelbase_and_running_clearance_a_figure()
     {
-        var road = TyresOf(""" "vehicle": { "wheelbase": "3000 mm" }, "measured": { "clearance-midway": "99 mm" }, "modification": { "tyres": "265/70R17" } """).Road;
+        var road = TyresOf(
+            """ "vehicle": { "wheelbase": "3000 mm" }, "measured": { "clearance-midway": "99 mm" }, "modification": { "tyres": "265/70R17" } """
+        ).Road;
         road.LeastMidwayMm.ShouldBe((Fraction)100);
         road.Midway!.Holds.ShouldBeFalse();
         road.Midway.MarginMm.ShouldBe((Fraction)(-1));
         road.Running.ShouldBeNull();
-        TyresOf(""" "measured": { "clearance-midway": "99 mm" }, "modification": { "tyres": "265/70R17" } """).Road
-            .ShouldSatisfyAllConditions(each => each.LeastMidwayMm.ShouldBeNull(), each => each.Midway.ShouldBeNull());
+        TyresOf(""" "measured": { "clearance-midway": "99 mm" }, "modification": { "tyres": "265/70R17" } """)
+            .Road.ShouldSatisfyAllConditions(each => each.LeastMidwayMm.ShouldBeNull(), each => each.Midway.ShouldBeNull());
     }
 
     [Fact]
@@ -137,11 +158,14 @@ public sealed class TyreReckoningTests
     {
         // SSF = T / 2h (NHTSA): 1600 / 1440; with 40 + 14 + 26 = 80 mm more height and 40 mm more track 1640 / 1600.
         const string Vehicle = """ "vehicle": { "track": "1600 mm", "centre-of-mass": "720 mm", "tyres": [ "265/65R17" ] }""";
-        var road = TyresOf($$""" {{Vehicle}}, "modification": { "tyres": "265/70R17", "suspension-lift": "40 mm", "body-lift": "26 mm", "track-increase": "40 mm" } """).Road;
+        var road = TyresOf(
+            $$""" {{Vehicle}}, "modification": { "tyres": "265/70R17", "suspension-lift": "40 mm", "body-lift": "26 mm", "track-increase": "40 mm" } """
+        ).Road;
         road.StabilityBefore.ShouldBe(new Fraction(1600, 1440));
         road.StabilityAfter.ShouldBe(new Fraction(1640, 1600));
 
-        TyresOf($$""" {{Vehicle}}, "modification": { "tyre-diameter-growth": "20 mm" } """).Road.StabilityAfter.ShouldBe(new Fraction(1600, 1460));
+        TyresOf($$""" {{Vehicle}}, "modification": { "tyre-diameter-growth": "20 mm" } """)
+            .Road.StabilityAfter.ShouldBe(new Fraction(1600, 1460));
         TyresOf($$""" {{Vehicle}} """).Road.StabilityAfter.ShouldBe(new Fraction(1600, 1440));
         TyresOf($$""" {{Vehicle}}, "modification": { "springs": { "front": { } } } """).Road.StabilityAfter.ShouldBeNull(); // how far it rises is not known
         TyresOf(""" "vehicle": { "track": "1600 mm", "tyres": [ "265/65R17" ] } """).Road.StabilityBefore.ShouldBeNull();

@@ -23,9 +23,15 @@ public sealed class UnknownPartTests
         (answer.Unladen.Possible.Total.High - answer.Unladen.Possible.Total.Low).ShouldBe(new Fraction(63, 10));
         switch (gvm)
         {
-            case "over": (checks.Single().Known, checks.Single().Holds).ShouldBe((Known.AtLeast, false)); break;
-            case "within": (checks.Single().Known, checks.Single().Holds).ShouldBe((Known.AtMost, true)); break;
-            default: checks.ShouldBeEmpty(); break;
+            case "over":
+                (checks.Single().Known, checks.Single().Holds).ShouldBe((Known.AtLeast, false));
+                break;
+            case "within":
+                (checks.Single().Known, checks.Single().Holds).ShouldBe((Known.AtMost, true));
+                break;
+            default:
+                checks.ShouldBeEmpty();
+                break;
         }
 
         answer.Failing.Count().ShouldBe(gvm == "over" ? 1 : 0);
@@ -37,7 +43,9 @@ public sealed class UnknownPartTests
     public void An_added_tank_does_not_hide_that_the_makers_tank_is_not_known()
     {
         // 60 L more at 0.835 kg/L are 50.1 kg; what the maker's tank adds to tare is not known, so the vehicle has that or more.
-        var unladen = MassesOf(""" "vehicle": { "tare": "2000 kg" }, "modification": { "tanks": [ { "capacity": "60 L", "fuel": "diesel" } ] } """).Unladen;
+        var unladen = MassesOf(
+            """ "vehicle": { "tare": "2000 kg" }, "modification": { "tanks": [ { "capacity": "60 L", "fuel": "diesel" } ] } """
+        ).Unladen;
         unladen.TotalKg.ShouldBeNull();
         unladen.Possible.Total.ShouldBe(new Interval(new Fraction(20501, 10), null));
         unladen.Missing.ShouldContain(missing => missing.Fact == "vehicle.tanks");
@@ -50,9 +58,11 @@ public sealed class UnknownPartTests
     public void A_tank_that_replaces_the_makers_takes_over_the_ten_litres_of_tare(string makers)
     {
         // 2000 kg with 10 L; the new tank holds 138 L: 128 L x 0.835 kg/L = 106.88 kg more, whatever the maker's held.
-        var unladen = MassesOf($$"""
+        var unladen = MassesOf(
+            $$"""
             "vehicle": { {{makers}} "tare": "2000 kg" }, "modification": { "tanks": [ { "capacity": "138 L", "fuel": "diesel", "replaces": "yes" } ] }
-            """).Unladen;
+            """
+        ).Unladen;
         unladen.TotalKg.ShouldBe(new Fraction(210688, 100));
         unladen.Missing.ShouldNotContain(missing => missing.Fact == "vehicle.tanks");
     }
@@ -62,11 +72,17 @@ public sealed class UnknownPartTests
     public void A_vehicle_over_its_gvm_is_over_though_an_accessory_has_not_been_weighed()
     {
         // 2950 + 58.45 kg of fuel are over 3000 kg before the bar of unknown mass is counted.
-        var answer = MassesOf($$"""
+        var answer = MassesOf(
+            $$"""
             "vehicle": { "tare": "2950 kg", {{Ratings}}, "tanks": [ { "capacity": "80 L", "fuel": "diesel" } ] }, "modification": { "accessories": [ { "name": "bar" } ] }
-            """);
-        answer.Failing.Single().Check.ShouldSatisfyAllConditions(
-            check => check.ValueKg.ShouldBe(new Fraction(300845, 100)), check => check.Known.ShouldBe(Known.AtLeast));
+            """
+        );
+        answer
+            .Failing.Single()
+            .Check.ShouldSatisfyAllConditions(
+                check => check.ValueKg.ShouldBe(new Fraction(300845, 100)),
+                check => check.Known.ShouldBe(Known.AtLeast)
+            );
     }
 
     [Fact]

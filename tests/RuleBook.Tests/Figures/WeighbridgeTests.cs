@@ -27,17 +27,25 @@ public sealed class WeighbridgeTests
     [Fact]
     [Trait("Basis", "derived")]
     public void A_weighed_vehicle_without_a_tare_carries_the_planned_ball_load() => // 3400 + 240 kg, over 3500
-        MassesOf($$"""
-            "vehicle": { {{Wagon[Wagon.IndexOf("\"wheelbase", StringComparison.Ordinal)..]}} }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "braked": "yes" },
+        MassesOf(
+            $$"""
+            "vehicle": { {{Wagon[
+                Wagon.IndexOf("\"wheelbase", StringComparison.Ordinal)..
+            ]}} }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "braked": "yes" },
             "measured": { "weighbridge": { "mass": "3400 kg" } }
-            """).Failing.Single(each => each.Check.LimitFact == "vehicle.ratings.gvm").ShouldSatisfyAllConditions(
-                each => each.State.ShouldBe("planned"), each => each.Check.ValueKg.ShouldBe((Fraction)3640));
+            """
+        )
+            .Failing.Single(each => each.Check.LimitFact == "vehicle.ratings.gvm")
+            .ShouldSatisfyAllConditions(each => each.State.ShouldBe("planned"), each => each.Check.ValueKg.ShouldBe((Fraction)3640));
 
     [Fact]
     [Trait("Basis", "derived")]
     public void One_axle_weighed_while_hitched_is_judged_by_itself() =>
-        MassesOf($$""" "vehicle": { {{Wagon}} }, "measured": { "weighbridge": { "rear-hitched": "2150 kg", "trailer-axles": "2000 kg" } } """)
-            .Failing.Single().Check.What.ShouldBe("rear axle against its rating");
+        MassesOf(
+            $$""" "vehicle": { {{Wagon}} }, "measured": { "weighbridge": { "rear-hitched": "2150 kg", "trailer-axles": "2000 kg" } } """
+        )
+            .Failing.Single()
+            .Check.What.ShouldBe("rear axle against its rating");
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -48,9 +56,11 @@ public sealed class WeighbridgeTests
     public void A_weighed_mass_nearer_to_its_limit_than_the_guard_band_is_too_close_to_call(int kg, bool close)
     {
         // Guard band by JCGM 106:2012 (clause not opened): two axles of 20 kg each, times the factor of one half of this reference: 20 kg.
-        var answer = MassesOf($$"""
+        var answer = MassesOf(
+            $$"""
             "vehicle": { {{Wagon}} }, "measured": { "uncertainty": { "weighbridge": "20 kg" }, "weighbridge": { "mass": "{{kg}} kg" } }
-            """);
+            """
+        );
         var check = answer.Weighed!.Checks.Single(each => each.LimitFact == "vehicle.ratings.gvm");
         check.GuardKg.ShouldBe((Fraction)20);
         check.TooClose.ShouldBe(close);
@@ -65,7 +75,9 @@ public sealed class WeighbridgeTests
         var planned = MassesOf($$""" "vehicle": { {{Wagon}} }, "trailer": { "mass": "2000 kg", "axles": "2040 kg", "braked": "yes" } """);
         planned.Towing!.LiftsBallKg.ShouldBe((Fraction)40);
         planned.Towing.Planned!.Checks.ShouldNotContain(check => check.What.StartsWith("ball load", StringComparison.Ordinal));
-        var weighed = MassesOf($$""" "vehicle": { {{Wagon}} }, "measured": { "weighbridge": { "trailer-alone": "2000 kg", "trailer-axles": "2040 kg" } } """);
+        var weighed = MassesOf(
+            $$""" "vehicle": { {{Wagon}} }, "measured": { "weighbridge": { "trailer-alone": "2000 kg", "trailer-axles": "2040 kg" } } """
+        );
         weighed.Towing!.LiftsBallKg.ShouldBe((Fraction)40);
     }
 
@@ -76,9 +88,13 @@ public sealed class WeighbridgeTests
         // Design rule definitions as reproduced by trade pages: the lesser of the tow equipment's rating and GCM less GVM.
         const string Towing = """ "towbar": { "mass": "3600 kg" } """;
         var trailer = """ "trailer": { "mass": "2000 kg", "ball-load": "200 kg", "braked": "yes" } """;
-        MassesOf($$""" "vehicle": { {{Wagon}}, {{Towing}} }, {{trailer}} """).Towing!.Capacity.ShouldBe(new TowRating(3500, true, "vehicle.ratings.braked-tow"));
-        var without = Wagon.Replace("\"braked-tow\": \"3500 kg\", ", "", StringComparison.Ordinal).Replace("7000 kg", "6900 kg", StringComparison.Ordinal);
-        MassesOf($$""" "vehicle": { {{without}}, {{Towing}} }, {{trailer}} """).Towing!.Capacity.ShouldBe(new TowRating(3400, false, "vehicle.towbar.mass"));
+        MassesOf($$""" "vehicle": { {{Wagon}}, {{Towing}} }, {{trailer}} """)
+            .Towing!.Capacity.ShouldBe(new TowRating(3500, true, "vehicle.ratings.braked-tow"));
+        var without = Wagon
+            .Replace("\"braked-tow\": \"3500 kg\", ", "", StringComparison.Ordinal)
+            .Replace("7000 kg", "6900 kg", StringComparison.Ordinal);
+        MassesOf($$""" "vehicle": { {{without}}, {{Towing}} }, {{trailer}} """)
+            .Towing!.Capacity.ShouldBe(new TowRating(3400, false, "vehicle.towbar.mass"));
     }
 
     [Fact]
@@ -86,9 +102,11 @@ public sealed class WeighbridgeTests
     public void What_a_trailers_axles_may_carry_ends_at_its_own_gtm()
     {
         // GTM: most on the trailer's axles (design rule definitions, as reproduced by trade pages): 2500 kg, whatever the vehicle leaves.
-        var points = MassesOf($$"""
+        var points = MassesOf(
+            $$"""
             "vehicle": { {{Wagon}} }, "trailer": { "mass": "2000 kg", "ball-load": "200 kg", "braked": "yes", "ratings": { "atm": "2800 kg", "gtm": "2500 kg" } }
-            """).TradeOff;
+            """
+        ).TradeOff;
         points.ShouldAllBe(point => point.LeftKg <= 2500);
         points[0].Binding.ShouldBe(["GTM"]);
     }

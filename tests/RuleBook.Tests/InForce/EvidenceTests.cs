@@ -22,8 +22,16 @@ public sealed class EvidenceTests
     [InlineData($"{Notice}, {Account}", "certificate.suspension-lift", "no-source")]
     [InlineData($"{Notice}, {Account}", "beyond", "no-source")]
     [InlineData($$"""{{Notice}}, { "cite": "recalled" }""", "beyond", "memory")]
-    [InlineData("""{ "cite": "law", "carries": "existence" }, { "cite": "account", "carries": "limits" }""", "certificate.suspension-lift", "secondary")]
-    [InlineData("""{ "cite": "law", "carries": "existence" }, { "cite": "account", "carries": "limits" }""", "certificate.conditions", "no-source")]
+    [InlineData(
+        """{ "cite": "law", "carries": "existence" }, { "cite": "account", "carries": "limits" }""",
+        "certificate.suspension-lift",
+        "secondary"
+    )]
+    [InlineData(
+        """{ "cite": "law", "carries": "existence" }, { "cite": "account", "carries": "limits" }""",
+        "certificate.conditions",
+        "no-source"
+    )]
     [InlineData("""{ "cite": "law", "carries": "total-lift" }, { "cite": "account" }""", "certificate.total-lift", "primary")]
     [InlineData("""{ "cite": "law", "carries": "total-lift" }, { "cite": "account" }""", "certificate.suspension-lift", "secondary")]
     public void A_figure_is_known_by_the_best_citation_that_carries_it(string sources, string part, string standing) =>
@@ -49,11 +57,24 @@ public sealed class EvidenceTests
     [InlineData("account", "law", "", "secondary", "account")] // the adoption is
     [InlineData("law", "law", "", "primary", "law")]
     [InlineData("law", "recalled", """, "carries": [ "adopts", "total-lift" ]""", "primary", "law")] // the adopting text repeats the figure
-    public void An_adopted_figure_is_known_by_the_weaker_of_adoption_and_figure(string adopting, string adopted, string carries, string standing, string cite)
+    public void An_adopted_figure_is_known_by_the_weaker_of_adoption_and_figure(
+        string adopting,
+        string adopted,
+        string carries,
+        string standing,
+        string cite
+    )
     {
         var book = Book(
-            Rule("raise", Version($$"""{ "cite": "{{adopting}}" {{carries}} }""", """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" } """)),
-            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers, adopted)))));
+            Rule(
+                "raise",
+                Version(
+                    $$"""{ "cite": "{{adopting}}" {{carries}} }""",
+                    """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" } """
+                )
+            ),
+            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers, adopted))))
+        );
         var known = Resolve(book).Evidence.Of(PartOf("certificate.total-lift"));
         (Wording.Of(known), known.Cited!.Source.Id).ShouldBe((standing, cite));
     }
@@ -65,9 +86,28 @@ public sealed class EvidenceTests
     public void A_figure_of_an_exception_needs_no_adopted_one_unless_an_end_of_it_is_kept(string range, string standing)
     {
         var book = Book(
-            Rule("raise", Version("""{ "cite": "law" }""", """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" }, "except": [ { "tier": "certificate", "within": { "total-lift": "125 mm" } } ] """)),
-            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since(
-                "2012-01-01", $$""" "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "total-lift": {{range}} } } ], "beyond": "prohibited" """, "account")))));
+            Rule(
+                "raise",
+                Version(
+                    """{ "cite": "law" }""",
+                    """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" }, "except": [ { "tier": "certificate", "within": { "total-lift": "125 mm" } } ] """
+                )
+            ),
+            (
+                "jurisdictions/au/ride-height",
+                Topic(
+                    "ride-height",
+                    Rule(
+                        "raise",
+                        Since(
+                            "2012-01-01",
+                            $$""" "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "total-lift": {{range}} } } ], "beyond": "prohibited" """,
+                            "account"
+                        )
+                    )
+                )
+            )
+        );
         Wording.Of(Resolve(book).Evidence.Of(PartOf("certificate.total-lift"))).ShouldBe(standing);
         Wording.Of(Resolve(book).Evidence.Of(PartOf("certificate.suspension-lift"))).ShouldBe("secondary");
     }
@@ -93,7 +133,9 @@ public sealed class EvidenceTests
         const string Sources = """{ "cite": "law", "carries": [ "certificate", "no-certificate.total-lift" ] }, { "cite": "recalled" }""";
         var book = Book(Rule("raise", Version(Sources, Tiers)));
         Wording.Of(Assess(book, """ "modification": { "suspension-lift": "60 mm" } """).WeakestEvidence!.Standing).ShouldBe("memory");
-        Wording.Of(Assess(book, """ "modification": { "suspension-lift": "75 mm", "body-lift": "10 mm" } """).WeakestEvidence!.Standing).ShouldBe("primary");
+        Wording
+            .Of(Assess(book, """ "modification": { "suspension-lift": "75 mm", "body-lift": "10 mm" } """).WeakestEvidence!.Standing)
+            .ShouldBe("primary");
     }
 
     [Fact]
@@ -115,11 +157,17 @@ public sealed class EvidenceTests
     [Trait("Basis", "derived")]
     public void A_caution_stands_where_the_limit_that_decides_is_known_at_second_hand_though_another_is_primary()
     {
-        var book = Book(Rule("raise", Version("""{ "cite": "law", "carries": [ "from", "certificate" ] }, { "cite": "account", "carries": "limits" }""", Tiers)));
+        var book = Book(
+            Rule(
+                "raise",
+                Version("""{ "cite": "law", "carries": [ "from", "certificate" ] }, { "cite": "account", "carries": "limits" }""", Tiers)
+            )
+        );
         Assess(book, Lift("40 mm")).Cautions.ShouldContain(caution => caution.Contains("at second hand"));
     }
 
-    private static string Version(string sources, string content) => $$"""{ "from": "2012-01-01", "sources": [ {{sources}} ], {{content}} }""";
+    private static string Version(string sources, string content) =>
+        $$"""{ "from": "2012-01-01", "sources": [ {{sources}} ], {{content}} }""";
 
     private static ResolvedVersion Resolve(string version) => Resolve(Book(Rule("raise", version)));
 

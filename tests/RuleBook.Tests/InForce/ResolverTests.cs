@@ -6,7 +6,9 @@ using static RuleBook.Tests.Answers.Made;
 
 namespace RuleBook.Tests.InForce;
 
-/// <summary>Which version is in force, and adoption followed to its end. Derived, on a nation <c>xa</c> and states of a scenario of our own.</summary>
+/// <summary>
+/// Which version is in force, and adoption followed to its end. Derived, on a nation <c>xa</c> and states of a scenario of our own.
+/// </summary>
 public sealed class ResolverTests
 {
     private static readonly Content Hundred = new Stated([Tier(Pathway.Certificate, AtMost(Lift, 100))], Pathway.Prohibited);
@@ -51,7 +53,17 @@ public sealed class ResolverTests
     public void What_is_announced_or_proposed_never_decides()
     {
         var rule = Rule(
-            "xa", From("2012-01-01", FiftyThenSeventyFive), From(null, Hundred) with { Announced = Date("2020-07-01") }, From(null, Hundred) with { Proposed = true });
+            "xa",
+            From("2012-01-01", FiftyThenSeventyFive),
+            From(null, Hundred) with
+            {
+                Announced = Date("2020-07-01"),
+            },
+            From(null, Hundred) with
+            {
+                Proposed = true,
+            }
+        );
         Resolve(rule, "2026-11-25").ShouldHaveSingleItem().Content.ShouldBe(FiftyThenSeventyFive);
     }
 
@@ -64,7 +76,9 @@ public sealed class ResolverTests
     {
         var version = Resolve(State(Adopting("xa/ride-height/raise", asOf is null ? null : Day(asOf))), day).ShouldHaveSingleItem();
         version.Content.ShouldBe(hundred ? Hundred : FiftyThenSeventyFive);
-        version.Adopted.Select(step => (step.Rule, step.AsOf, step.Moving)).ShouldBe([("xa/ride-height/raise", Day(asOf ?? day), asOf is null)]);
+        version
+            .Adopted.Select(step => (step.Rule, step.AsOf, step.Moving))
+            .ShouldBe([("xa/ride-height/raise", Day(asOf ?? day), asOf is null)]);
         version.From.ShouldBe(Date("2013-01-01"));
     }
 
@@ -94,7 +108,9 @@ public sealed class ResolverTests
         Limit Limits(Limit own)
         {
             var state = State(Adopting("xa/ride-height/raise", null, Departing("Certificate", own)));
-            var resolved = Resolver.Resolve(Book(Place("xa", national), Place("xa-b", state)), state, Day("2021-01-01")).ShouldHaveSingleItem();
+            var resolved = Resolver
+                .Resolve(Book(Place("xa", national), Place("xa-b", state)), state, Day("2021-01-01"))
+                .ShouldHaveSingleItem();
             return ((Stated)resolved.Content).Tiers.ShouldHaveSingleItem().Limits.ShouldHaveSingleItem();
         }
 
@@ -109,7 +125,9 @@ public sealed class ResolverTests
         Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), dropped)).ShouldHaveSingleItem().Pathway.ShouldBe(Pathway.NoCertificate);
 
         var added = new Departure(null, [], null, false, Tier(Pathway.Certificate, AtMost(Lift, 55)) with { Name = "own" }, [], Mark);
-        Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), added)).Select(tier => tier.Name).ShouldBe(["NoCertificate", "Certificate", "own"]);
+        Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), added))
+            .Select(tier => tier.Name)
+            .ShouldBe(["NoCertificate", "Certificate", "own"]);
 
         var shown = Departing("Certificate") with { Provided = ["lane-change-test"] };
         var tiers = Tiers(Adopting("xa/ride-height/raise", Day("2019-01-01"), shown));
@@ -122,10 +140,15 @@ public sealed class ResolverTests
     [Trait("Basis", "derived")]
     public void A_verdict_by_adoption_leans_on_the_adopting_law_the_exception_and_the_adopted_rule()
     {
-        var national = National with { Versions = [.. National.Versions.Select(version => version with { Sources = [Cite("law")], Note = "theirs" })] };
+        var national = National with
+        {
+            Versions = [.. National.Versions.Select(version => version with { Sources = [Cite("law")], Note = "theirs" })],
+        };
         var exception = Departing("Certificate", AtMost(Lift, 90)) with { Sources = [Cite("note"), Cite("no-such-source")] };
         var own = From("2013-01-01", Adopting("xa/ride-height/raise", null, exception)) with { Sources = [Cite("law")], Note = "own" };
-        var version = Resolver.Resolve(Book(Place("xa", national), Place("xa-b", Rule("xa-b", own))), Rule("xa-b", own), Day("2021-01-01")).ShouldHaveSingleItem();
+        var version = Resolver
+            .Resolve(Book(Place("xa", national), Place("xa-b", Rule("xa-b", own))), Rule("xa-b", own), Day("2021-01-01"))
+            .ShouldHaveSingleItem();
         version.Sources.Select(cited => $"{cited.Source.Jurisdiction} {cited.Source.Id}").ShouldBe(["xa-b law", "xa-b note", "xa law"]);
         version.Notes.ShouldBe(["own", "theirs"]);
     }
@@ -134,7 +157,16 @@ public sealed class ResolverTests
     [Trait("Basis", "derived")]
     public void What_a_tier_cites_stays_a_source_of_the_jurisdiction_that_wrote_it()
     {
-        var national = Rule("xa", From("2012-01-01", new Stated([Tier(Pathway.Certificate, AtMost(Lift, 75)) with { Sources = [Cite("law"), Cite("xz/act")] }], Pathway.Prohibited)));
+        var national = Rule(
+            "xa",
+            From(
+                "2012-01-01",
+                new Stated(
+                    [Tier(Pathway.Certificate, AtMost(Lift, 75)) with { Sources = [Cite("law"), Cite("xz/act")] }],
+                    Pathway.Prohibited
+                )
+            )
+        );
         var exception = Departing("Certificate", AtMost(Lift, 60)) with { Sources = [Cite("note")] };
         var state = State(Adopting("xa/ride-height/raise", null, exception));
         var second = Rule("xa-c", From("2014-01-01", Adopting("xa-b/ride-height/raise", null)));
@@ -142,7 +174,10 @@ public sealed class ResolverTests
         Cites(state).ShouldBe(["xa/law", "xz/act", "note"]);
         Cites(second).ShouldBe(["xa/law", "xz/act", "xa-b/note"]);
 
-        IEnumerable<string> Cites(Rule rule) => ((Stated)Resolver.Resolve(book, rule, Day("2021-01-01")).ShouldHaveSingleItem().Content).Tiers[0].Sources.Select(each => each.Cite);
+        IEnumerable<string> Cites(Rule rule) =>
+            ((Stated)Resolver.Resolve(book, rule, Day("2021-01-01")).ShouldHaveSingleItem().Content)
+                .Tiers[0]
+                .Sources.Select(each => each.Cite);
     }
 
     [Fact]
@@ -177,7 +212,9 @@ public sealed class ResolverTests
     [Trait("Basis", "derived")]
     public void An_adoption_of_what_is_not_in_the_book_or_in_a_circle_is_not_established()
     {
-        Resolve(State(Adopting("xa/ride-height/nothing", null)), "2021-01-01").ShouldHaveSingleItem().Content.ShouldBeOfType<NotEstablished>();
+        Resolve(State(Adopting("xa/ride-height/nothing", null)), "2021-01-01")
+            .ShouldHaveSingleItem()
+            .Content.ShouldBeOfType<NotEstablished>();
         var circle = State(Adopting("xa-b/ride-height/raise", null));
         var version = Resolver.Resolve(Book(Place("xa-b", circle)), circle, Day("2021-01-01")).ShouldHaveSingleItem();
         version.Content.ShouldBeOfType<NotEstablished>();

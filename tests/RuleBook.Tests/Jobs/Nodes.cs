@@ -8,13 +8,17 @@ internal static class Nodes
 {
     public static Mapping Of(string json) => (Mapping)Read(JsonDocument.Parse(json).RootElement, "");
 
-    private static Node Read(JsonElement value, string path) => value.ValueKind switch
-    {
-        JsonValueKind.Object => new Mapping([.. value.EnumerateObject().Select(each => Entry(each, path))], At(path)),
-        JsonValueKind.Array => new Sequence([.. value.EnumerateArray().Select((item, index) => Read(item, $"{path}[{index}]"))], At(path)),
-        JsonValueKind.String => new Scalar(value.GetString()!, At(path)),
-        _ => new Scalar(value.GetRawText(), At(path)),
-    };
+    private static Node Read(JsonElement value, string path) =>
+        value.ValueKind switch
+        {
+            JsonValueKind.Object => new Mapping([.. value.EnumerateObject().Select(each => Entry(each, path))], At(path)),
+            JsonValueKind.Array => new Sequence(
+                [.. value.EnumerateArray().Select((item, index) => Read(item, $"{path}[{index}]"))],
+                At(path)
+            ),
+            JsonValueKind.String => new Scalar(value.GetString()!, At(path)),
+            _ => new Scalar(value.GetRawText(), At(path)),
+        };
 
     private static KeyValuePair<Scalar, Node> Entry(JsonProperty property, string path)
     {

@@ -16,7 +16,10 @@ public sealed class FiguredConditionTests
     public void With_its_figure_it_has_a_name_that_a_job_can_state_and_says_the_figure(string written, string name, string title)
     {
         var condition = new FiguredCondition(
-            "bumper-height", Dimension.Length, new Term("bumper-at-least-{figure}-high", "bumper {figure} high", "At least {figure}.", new Mark("conditions.yaml", 1, 1)));
+            "bumper-height",
+            Dimension.Length,
+            new Term("bumper-at-least-{figure}-high", "bumper {figure} high", "At least {figure}.", new Mark("conditions.yaml", 1, 1))
+        );
 
         var term = condition.With(Quantity.Parse(written));
 

@@ -5,7 +5,9 @@ using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Tables;
 
-/// <summary>The interface for a caller with many jobs, as its documentation shows it. Derived, on limits of a scenario of our own.</summary>
+/// <summary>
+/// The interface for a caller with many jobs, as its documentation shows it. Derived, on limits of a scenario of our own.
+/// </summary>
 public sealed class BatchTests
 {
     private const string ByStability = """
@@ -73,30 +75,37 @@ public sealed class BatchTests
 
     [Fact]
     [Trait("Basis", "derived")]
-    public void A_batch_gives_for_each_row_what_the_row_gives_alone() => Gen.Select(Gen.Int[1, 150], Gen.Int[0, 1_000_000]).Sample(
-        (rows, seed) =>
-        {
-            var table = TableBook.Of(Stating(ByStability)).Table("au-a", Day);
-            var batch = new Batch(table, rows);
-            var random = new Random(seed);
-            var (alone, together) = (new byte[rows], new byte[rows]);
-            var row = table.NewRow();
-            for (var i = 0; i < rows; i++)
-            {
-                row.Clear();
-                if (random.Next(4) > 0) row.Set(table.Input("stability-control"), random.Next(2) == 0 ? "yes" : "no");
-                foreach (var name in (string[])["suspension-lift", "body-lift", "tyre-diameter-growth", "track-increase"])
-                    if (random.Next(3) > 0) row.Set(table.Input(name), random.Next(-10, 110));
-                    else if (random.Next(9) == 0) row.Forget(table.Input(name));
-                if (random.Next(4) == 0) row.Set(table.Input("frame-height"), 500);
-                alone[i] = table.Judge(row).Pack();
-                batch.Set(i, row);
-            }
+    public void A_batch_gives_for_each_row_what_the_row_gives_alone() =>
+        Gen.Select(Gen.Int[1, 150], Gen.Int[0, 1_000_000])
+            .Sample(
+                (rows, seed) =>
+                {
+                    var table = TableBook.Of(Stating(ByStability)).Table("au-a", Day);
+                    var batch = new Batch(table, rows);
+                    var random = new Random(seed);
+                    var (alone, together) = (new byte[rows], new byte[rows]);
+                    var row = table.NewRow();
+                    for (var i = 0; i < rows; i++)
+                    {
+                        row.Clear();
+                        if (random.Next(4) > 0)
+                            row.Set(table.Input("stability-control"), random.Next(2) == 0 ? "yes" : "no");
+                        foreach (var name in (string[])["suspension-lift", "body-lift", "tyre-diameter-growth", "track-increase"])
+                            if (random.Next(3) > 0)
+                                row.Set(table.Input(name), random.Next(-10, 110));
+                            else if (random.Next(9) == 0)
+                                row.Forget(table.Input(name));
+                        if (random.Next(4) == 0)
+                            row.Set(table.Input("frame-height"), 500);
+                        alone[i] = table.Judge(row).Pack();
+                        batch.Set(i, row);
+                    }
 
-            table.Judge(batch, together);
-            together.Select(Outcome.Unpack).ShouldBe(alone.Select(Outcome.Unpack));
-        },
-        iter: 200);
+                    table.Judge(batch, together);
+                    together.Select(Outcome.Unpack).ShouldBe(alone.Select(Outcome.Unpack));
+                },
+                iter: 200
+            );
 
     [Fact]
     [Trait("Basis", "derived")]

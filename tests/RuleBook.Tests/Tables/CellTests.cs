@@ -8,7 +8,10 @@ namespace RuleBook.Tests.Tables;
 /// <summary>Stretches of a measure in words (derived: what is open and what is closed).</summary>
 public sealed class CellTests
 {
-    private static readonly Bound Fifty = new(50, true), Over50 = new(50, false), Seventy = new(70, true), Under70 = new(70, false);
+    private static readonly Bound Fifty = new(50, true),
+        Over50 = new(50, false),
+        Seventy = new(70, true),
+        Under70 = new(70, false);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -32,7 +35,14 @@ public sealed class CellTests
     [Fact]
     [Trait("Basis", "derived")]
     public void A_length_is_told_in_the_unit_of_its_measure() =>
-        new Cell(Made.MeasureOf("lift") with { Unit = RuleBook.Units.Unit.Find("in")! }, null, new Bound(new Fraction(508, 10), true)).Label.ShouldBe("at most 2 in");
+        new Cell(
+            Made.MeasureOf("lift") with
+            {
+                Unit = RuleBook.Units.Unit.Find("in")!,
+            },
+            null,
+            new Bound(new Fraction(508, 10), true)
+        ).Label.ShouldBe("at most 2 in");
 
     [Fact]
     [Trait("Basis", "derived")]

@@ -40,7 +40,10 @@ public sealed class JudgeTests
     [InlineData(76, 90, Pathway.Prohibited, Pathway.Prohibited)]
     public void A_lift_known_within_bounds_leaves_the_tiers_that_it_can_reach(int low, int high, Pathway best, Pathway worst)
     {
-        var facts = FactSet.Nothing with { Measures = FactSet.Nothing.Measures.Add(Lift, new Derived(new Interval(low, high), "measured")) };
+        var facts = FactSet.Nothing with
+        {
+            Measures = FactSet.Nothing.Measures.Add(Lift, new Derived(new Interval(low, high), "measured")),
+        };
         Try(FiftyThenSeventyFive, facts).ShouldBe(new Outcome(best, worst));
     }
 
@@ -59,8 +62,10 @@ public sealed class JudgeTests
     [InlineData(60, Pathway.Certificate, Pathway.Certificate)]
     [InlineData(80, Pathway.Approval, Pathway.Prohibited)] // past what a certificate reaches: no certificate alone, the rest is not said
     public void Where_a_rule_does_not_say_what_lies_beyond_it_is_at_least_more_onerous_than_the_last_tier_that_was_passed(
-        int lift, Pathway best, Pathway worst) =>
-        Try(((Stated)FiftyThenSeventyFive) with { Beyond = null }, Raised(lift)).ShouldBe(new Outcome(best, worst));
+        int lift,
+        Pathway best,
+        Pathway worst
+    ) => Try(((Stated)FiftyThenSeventyFive) with { Beyond = null }, Raised(lift)).ShouldBe(new Outcome(best, worst));
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -75,7 +80,8 @@ public sealed class JudgeTests
     [Fact]
     [Trait("Basis", "derived")]
     public void Past_a_tier_that_prohibits_nothing_is_more_onerous() =>
-        Try(new Stated([Tier(Pathway.Prohibited, AtMost(Lift, 10))], null), Raised(80)).ShouldBe(new Outcome(Pathway.NoCertificate, Pathway.Prohibited));
+        Try(new Stated([Tier(Pathway.Prohibited, AtMost(Lift, 10))], null), Raised(80))
+            .ShouldBe(new Outcome(Pathway.NoCertificate, Pathway.Prohibited));
 
     [Theory]
     [Trait("Basis", "derived")]

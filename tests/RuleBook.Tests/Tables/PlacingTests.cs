@@ -9,31 +9,32 @@ using static RuleBook.Tests.Answers.Made;
 namespace RuleBook.Tests.Tables;
 
 /// <summary>
-/// A legal limit is never decided by rounding: a measure is placed by exact comparison of rational numbers, whatever their size. Inch by the
-/// International Yard and Pound Agreement of 1959 (25.4 mm); the rest is arithmetic.
+/// A legal limit is never decided by rounding: a measure is placed by exact comparison of rational numbers, whatever their size. Inch by
+/// the International Yard and Pound Agreement of 1959 (25.4 mm); the rest is arithmetic.
 /// </summary>
 public sealed class PlacingTests
 {
     private static readonly Fraction Tiny = new(BigInteger.One, BigInteger.Pow(10, 60)); // far beyond 128 bits
 
-    public static TheoryData<Fraction, Pathway> AroundFifty => new()
-    {
-        { 50, Pathway.NoCertificate },
-        { new Fraction(501, 10), Pathway.Certificate },
-        { new Fraction(499, 10), Pathway.NoCertificate },
-        { Quantity.Parse("2 in").Base, Pathway.Certificate }, // 50.8 mm
-        { Quantity.Parse("1.9685 in").Base, Pathway.NoCertificate }, // 49.9999 mm
-        { new Fraction(50) + Tiny, Pathway.Certificate },
-        { new Fraction(50) - Tiny, Pathway.NoCertificate },
-        { new Fraction(BigInteger.Pow(7, 50) * 50, BigInteger.Pow(7, 50), false), Pathway.NoCertificate }, // 50, not reduced
-        { new Fraction(BigInteger.Pow(7, 50) * 50 + 1, BigInteger.Pow(7, 50)), Pathway.Certificate },
-        { new Fraction(long.MaxValue, 1), Pathway.Prohibited },
-        { new Fraction(long.MinValue, 1), Pathway.NoCertificate },
-        { new Fraction(BigInteger.Pow(10, 40)), Pathway.Prohibited },
-        { -new Fraction(BigInteger.Pow(10, 40)), Pathway.NoCertificate },
-        { 75, Pathway.Certificate },
-        { new Fraction(75) + Tiny, Pathway.Prohibited },
-    };
+    public static TheoryData<Fraction, Pathway> AroundFifty =>
+        new()
+        {
+            { 50, Pathway.NoCertificate },
+            { new Fraction(501, 10), Pathway.Certificate },
+            { new Fraction(499, 10), Pathway.NoCertificate },
+            { Quantity.Parse("2 in").Base, Pathway.Certificate }, // 50.8 mm
+            { Quantity.Parse("1.9685 in").Base, Pathway.NoCertificate }, // 49.9999 mm
+            { new Fraction(50) + Tiny, Pathway.Certificate },
+            { new Fraction(50) - Tiny, Pathway.NoCertificate },
+            { new Fraction(BigInteger.Pow(7, 50) * 50, BigInteger.Pow(7, 50), false), Pathway.NoCertificate }, // 50, not reduced
+            { new Fraction(BigInteger.Pow(7, 50) * 50 + 1, BigInteger.Pow(7, 50)), Pathway.Certificate },
+            { new Fraction(long.MaxValue, 1), Pathway.Prohibited },
+            { new Fraction(long.MinValue, 1), Pathway.NoCertificate },
+            { new Fraction(BigInteger.Pow(10, 40)), Pathway.Prohibited },
+            { -new Fraction(BigInteger.Pow(10, 40)), Pathway.NoCertificate },
+            { 75, Pathway.Certificate },
+            { new Fraction(75) + Tiny, Pathway.Prohibited },
+        };
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -76,14 +77,20 @@ public sealed class PlacingTests
     public void A_measure_with_more_edges_than_a_column_has_cells_is_told_apart_all_the_same()
     {
         // At most i mm on one of four pathways by turns, i from 1 to 100: two hundred cells.
-        var tiers = Enumerable.Range(1, 100).Select(i => Tier(i % 2 == 0 ? Pathway.NoCertificate : Pathway.Certificate, AtMost(Lift, i))).ToArray();
+        var tiers = Enumerable
+            .Range(1, 100)
+            .Select(i => Tier(i % 2 == 0 ? Pathway.NoCertificate : Pathway.Certificate, AtMost(Lift, i)))
+            .ToArray();
         var table = DecisionTable.Of(Book().Vocabulary, Resolved(new Stated([.. tiers], Pathway.Prohibited)));
         var row = table.NewRow();
         for (var tenth = 1; tenth <= 1010; tenth++)
         {
             row.Set(table.Input(Lift), tenth, 10);
             var whole = (tenth + 9) / 10;
-            var expected = whole > 100 ? Pathway.Prohibited : whole % 2 == 0 ? Pathway.NoCertificate : Pathway.Certificate;
+            var expected =
+                whole > 100 ? Pathway.Prohibited
+                : whole % 2 == 0 ? Pathway.NoCertificate
+                : Pathway.Certificate;
             table.Judge(row).ShouldBe(new Outcome(expected, expected), $"{tenth} tenths");
         }
     }

@@ -29,7 +29,8 @@ public sealed class AcrossTextTests
         told.ShouldContain("* State A|NOT AS PLANNED, 1 blocker; certificate");
         told.Count(line => line.Contains("guard-flare", StringComparison.Ordinal)).ShouldBe(1);
         told.ShouldContain("Everywhere:");
-        Tell([both[0], Asked.Value with { Jurisdiction = "au-b", JurisdictionName = "State B" }]).ShouldContain(line => line.StartsWith("- State A: ", StringComparison.Ordinal));
+        Tell([both[0], Asked.Value with { Jurisdiction = "au-b", JurisdictionName = "State B" }])
+            .ShouldContain(line => line.StartsWith("- State A: ", StringComparison.Ordinal));
     }
 
     private static List<string> Tell(Assessment[] assessments)

@@ -19,7 +19,11 @@ public sealed class FirstLinesTests
     public void A_condition_that_is_not_met_is_the_reason_and_not_some_limit()
     {
         var answer = Assess(Stating(Tiers), Lift("40 mm") + """, "shown": { "travel-kept": "no" } """);
-        answer.Findings.ShouldHaveSingleItem().Reason.ShouldHaveSingleItem().Conditions.Select(condition => condition.Name).ShouldBe(["travel-kept"]);
+        answer
+            .Findings.ShouldHaveSingleItem()
+            .Reason.ShouldHaveSingleItem()
+            .Conditions.Select(condition => condition.Name)
+            .ShouldBe(["travel-kept"]);
         FirstLines.Of(answer).First().ShouldBe("Not allowed (condition not met: travel kept). State A, 25 November 2026.");
         AssessmentJson.Write(answer).ShouldContain("\"reason\": true");
     }
@@ -30,26 +34,49 @@ public sealed class FirstLinesTests
     {
         var answer = Assess(Stating(Tiers), Lift("80 mm"));
         answer.Findings.ShouldHaveSingleItem().Reason.ShouldHaveSingleItem().Tier.Pathway.ShouldBe(Pathway.Certificate);
-        FirstLines.Of(answer).First().ShouldBe("Not allowed (suspension-lift 80 mm, limit 75 mm: 5 mm too much). State A, 25 November 2026.");
+        FirstLines
+            .Of(answer)
+            .First()
+            .ShouldBe("Not allowed (suspension-lift 80 mm, limit 75 mm: 5 mm too much). State A, 25 November 2026.");
     }
 
-    /// <summary>Load index 98 is 750 kg a tyre (ETRTO table, schema/reference/tables.yaml): 1500 kg an axle. Index 112 is 1120 kg.</summary>
+    /// <summary>
+    /// Load index 98 is 750 kg a tyre (ETRTO table, schema/reference/tables.yaml): 1500 kg an axle. Index 112 is 1120 kg.
+    /// </summary>
     [Theory]
     [Trait("Basis", "derived")]
-    [InlineData("98S", "Tyres fitted carry less than the axle rating: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further than they carry.")]
+    [InlineData(
+        "98S",
+        "Tyres fitted carry less than the axle rating: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further than they carry."
+    )]
     [InlineData("112S", null)]
     public void Tyres_that_carry_less_than_an_axle_rating_are_told_in_the_first_lines(string service, string? told) =>
-        FirstLines.Of(Figures.Reckoned.Assess($$""" "vehicle": { {{Figures.Reckoned.Wagon}} }, "modification": { "tyres": "265/65R17 {{service}}" } """))
-            .Where(line => line.StartsWith("Tyres fitted", StringComparison.Ordinal)).ShouldBe(told is null ? [] : [told]);
+        FirstLines
+            .Of(
+                Figures.Reckoned.Assess(
+                    $$""" "vehicle": { {{Figures.Reckoned.Wagon}} }, "modification": { "tyres": "265/65R17 {{service}}" } """
+                )
+            )
+            .Where(line => line.StartsWith("Tyres fitted", StringComparison.Ordinal))
+            .ShouldBe(told is null ? [] : [told]);
 
-    /// <summary>A rule that is only for heavier vehicles, and not established, is no answer for a vehicle whose mass nobody stated.</summary>
+    /// <summary>
+    /// A rule that is only for heavier vehicles, and not established, is no answer for a vehicle whose mass nobody stated.
+    /// </summary>
     [Fact]
     [Trait("Basis", "derived")]
     public void What_nobody_established_for_other_vehicles_does_not_stand_before_the_question_that_would_tell_which_it_is()
     {
-        var book = Book($"{Rule("raise", Since("2012-01-01", Tiers), """ "for": { "category": "MC" }, """)}, {Rule("raise-others", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "category": "NA" }, """)}");
-        FirstLines.Of(Assess(book, Lift("60 mm"))).First().ShouldStartWith("Undecided: allowed without a certificate or not allowed, the question below");
-        FirstLines.Of(Assess(book, Lift("60 mm") + """, "vehicle": { "category": "NA" } """)).First()
+        var book = Book(
+            $"{Rule("raise", Since("2012-01-01", Tiers), """ "for": { "category": "MC" }, """)}, {Rule("raise-others", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "category": "NA" }, """)}"
+        );
+        FirstLines
+            .Of(Assess(book, Lift("60 mm")))
+            .First()
+            .ShouldStartWith("Undecided: allowed without a certificate or not allowed, the question below");
+        FirstLines
+            .Of(Assess(book, Lift("60 mm") + """, "vehicle": { "category": "NA" } """))
+            .First()
             .ShouldStartWith("Undecided: nobody has established the limits for raise-others. Ask Office A.");
     }
 
@@ -58,14 +85,20 @@ public sealed class FirstLinesTests
     public void Where_a_certificate_is_needed_the_first_line_tells_what_would_have_been_free_as_such()
     {
         var answer = Assess(Stating(Tiers), Lift("60 mm"));
-        FirstLines.Of(answer).First().ShouldBe("Allowed with a certificate (without one: suspension-lift 60 mm, limit 50 mm: 10 mm too much). State A, 25 November 2026.");
+        FirstLines
+            .Of(answer)
+            .First()
+            .ShouldBe(
+                "Allowed with a certificate (without one: suspension-lift 60 mm, limit 50 mm: 10 mm too much). State A, 25 November 2026."
+            );
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void Alternatives_of_one_pathway_have_a_letter_and_a_name_each()
     {
-        var finding = Assess(Stating(Two), """ "modification": { "suspension-lift": "40 mm", "body-lift": "25 mm" } """).Findings.ShouldHaveSingleItem();
+        var finding = Assess(Stating(Two), """ "modification": { "suspension-lift": "40 mm", "body-lift": "25 mm" } """)
+            .Findings.ShouldHaveSingleItem();
         finding.Reason.Select(closed => Alternatives.Of(finding, closed.Tier)).ShouldBe(["A suspension-lift alone", "B body-lift alone"]);
         Alternatives.Of(finding, finding.Tier!).ShouldBe(""); // the only one of its pathway
     }
@@ -89,13 +122,28 @@ public sealed class FirstLinesTests
     {
         var book = Book(
             Rule("raise", Since("2012-01-01", Tiers)),
-            ("jurisdictions/au-a/road-use", Topic("road-use", Rule("no-raised-vehicle", Since("2012-01-01", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "20 mm" } } ], "beyond": "prohibited" """)))));
+            (
+                "jurisdictions/au-a/road-use",
+                Topic(
+                    "road-use",
+                    Rule(
+                        "no-raised-vehicle",
+                        Since(
+                            "2012-01-01",
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "20 mm" } } ], "beyond": "prohibited" """
+                        )
+                    )
+                )
+            )
+        );
         var answer = Assess(book, Lift("40 mm"));
         answer.Headline.ShouldBe(Headline.Blocked);
-        FirstLines.Of(answer).Take(2).ShouldBe(
-        [
-            "NOT AS PLANNED: past a rule of use, no-raised-vehicle: suspension-lift 40 mm, limit 20 mm: 20 mm too much.",
-            "The modification itself: allowed without a certificate, 10 mm left (suspension-lift). State A, 25 November 2026.",
-        ]);
+        FirstLines
+            .Of(answer)
+            .Take(2)
+            .ShouldBe([
+                "NOT AS PLANNED: past a rule of use, no-raised-vehicle: suspension-lift 40 mm, limit 20 mm: 20 mm too much.",
+                "The modification itself: allowed without a certificate, 10 mm left (suspension-lift). State A, 25 November 2026.",
+            ]);
     }
 }

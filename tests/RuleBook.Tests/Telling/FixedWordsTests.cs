@@ -14,7 +14,8 @@ public sealed class FixedWordsTests
     [InlineData(Truth.Yes, "[x]")]
     [InlineData(Truth.Unknown, "[ ]")]
     [InlineData(Truth.No, "x ")]
-    public void A_box_is_ticked_where_something_was_shown_and_crossed_where_it_is_not_so(Truth state, string box) => Phrases.Box(state).ShouldBe(box);
+    public void A_box_is_ticked_where_something_was_shown_and_crossed_where_it_is_not_so(Truth state, string box) =>
+        Phrases.Box(state).ShouldBe(box);
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -31,7 +32,8 @@ public sealed class FixedWordsTests
     [InlineData(Pathway.Certificate, "allowed with a certificate")]
     [InlineData(Pathway.Approval, "allowed with the authority's approval first")]
     [InlineData(Pathway.Prohibited, "not allowed")]
-    public void A_pathway_is_a_sentence_that_a_customer_understands(Pathway pathway, string told) => Phrases.Pathway(pathway).ShouldBe(told);
+    public void A_pathway_is_a_sentence_that_a_customer_understands(Pathway pathway, string told) =>
+        Phrases.Pathway(pathway).ShouldBe(told);
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -42,8 +44,11 @@ public sealed class FixedWordsTests
     public void A_limit_says_whether_its_end_belongs_to_it(string limit, string told)
     {
         var answer = Assess(
-            Stating($$""" "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": {{limit}} } } ], "beyond": "prohibited" """),
-            """ "measured": { "frame-height": "400 mm" } """);
+            Stating(
+                $$""" "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": {{limit}} } } ], "beyond": "prohibited" """
+            ),
+            """ "measured": { "frame-height": "400 mm" } """
+        );
         FirstLines.Reason(answer).ShouldNotBeNull().ShouldStartWith(told);
     }
 
@@ -56,7 +61,8 @@ public sealed class FixedWordsTests
     {
         var book = Book(
             Rule("raise", Since("2018-10-26", $$""" "adopts": { "rule": "au/ride-height/raise", "as-of": "{{asOf}}" } """)),
-            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers)))));
+            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers))))
+        );
         All(Assess(book, Lift("60 mm"))).ShouldContain(told);
     }
 
@@ -67,7 +73,8 @@ public sealed class FixedWordsTests
     public void A_source_that_is_overdue_is_told_whichever_rule_it_stands_under(string first, string second)
     {
         var book = Book($"{Rule("raise", Since("2012-01-01", Tiers, first))}, {Rule("raise-too", Since("2012-01-01", Tiers, second))}");
-        All(Assess(book, Lift("60 mm"))).ShouldContain("- \"stale\" was last compared 2025-11-25 and is due for a re-check since 2026-01-01.");
+        All(Assess(book, Lift("60 mm")))
+            .ShouldContain("- \"stale\" was last compared 2025-11-25 and is due for a re-check since 2026-01-01.");
     }
 
     /// <summary>The job in one line shows what changes: of the same size, its load index and speed symbol.</summary>
@@ -76,14 +83,20 @@ public sealed class FixedWordsTests
     [InlineData("265/70R17 98S", "tyres 265/65R17 -> 265/70R17")]
     [InlineData("265/65R17 98S", "tyres 265/65R17 112S -> 265/65R17 98S")]
     public void A_tyre_is_told_by_its_size_or_where_that_stays_by_its_rating(string fitted, string told) =>
-        JobLine.Of(Figures.Reckoned.Read($$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "{{fitted}}" } """)).ShouldContain(told);
+        JobLine
+            .Of(Figures.Reckoned.Read($$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "{{fitted}}" } """))
+            .ShouldContain(told);
 
     /// <summary>What stands on a plate is not what is carried: the load on the ball is told, its limit is not taken for it.</summary>
     [Fact]
     [Trait("Basis", "derived")]
     public void A_trailer_is_told_with_what_it_puts_on_the_ball_and_not_with_the_limit_of_the_ball()
     {
-        var line = JobLine.Of(Figures.Reckoned.Read($$""" "vehicle": { {{Figures.Reckoned.Wagon}} }, "trailer": { "mass": "3000 kg", "ball-load": "300 kg" } """));
+        var line = JobLine.Of(
+            Figures.Reckoned.Read(
+                $$""" "vehicle": { {{Figures.Reckoned.Wagon}} }, "trailer": { "mass": "3000 kg", "ball-load": "300 kg" } """
+            )
+        );
         line.ShouldContain("trailer 3000 kg with 300 kg on the ball");
         line.ShouldNotContain("350 kg");
     }

@@ -7,7 +7,8 @@ using static RuleBook.Tests.Answers.Scenario;
 namespace RuleBook.Tests.Telling;
 
 /// <summary>
-/// The JSON says what the answer says, in the units of the data: each figure worked out by hand beside it (derived, on a scenario of our own).
+/// The JSON says what the answer says, in the units of the data: each figure worked out by hand beside it (derived, on a scenario of our
+/// own).
 /// </summary>
 public sealed partial class JsonAnswerTests
 {
@@ -17,18 +18,43 @@ public sealed partial class JsonAnswerTests
     {
         var book = Book(
             Rule("raise", Since("2012-01-01", """ "adopts": { "rule": "au/ride-height/raise", "as-of": "2015-01-01" }, "note": "so" """)),
-            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", $$"""
-                {{Since("2011-06-01", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } }, { "pathway": "certificate", "codes": [ "LS9" ], "provided": [ "travel-kept", "lane-change-test" ], "within": { "suspension-lift": "75 mm", "total-lift": "none", "body-lift": "not-established" }, "sources": [ { "cite": "account" } ] } ], "beyond": "prohibited" """)}}, {{Since("2030", Tiers)}}
-                """))),
-            ("jurisdictions/au-a/certification", """
+            (
+                "jurisdictions/au/ride-height",
+                Topic(
+                    "ride-height",
+                    Rule(
+                        "raise",
+                        $$"""
+                        {{Since(
+                            "2011-06-01",
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } }, { "pathway": "certificate", "codes": [ "LS9" ], "provided": [ "travel-kept", "lane-change-test" ], "within": { "suspension-lift": "75 mm", "total-lift": "none", "body-lift": "not-established" }, "sources": [ { "cite": "account" } ] } ], "beyond": "prohibited" """
+                        )}}, {{Since("2030", Tiers)}}
+                        """
+                    )
+                )
+            ),
+            (
+                "jurisdictions/au-a/certification",
+                """
                 { "topic": "certification", "schemes": [ { "scheme": "e", "title": "Engineers", "versions": [ { "from": "2013", "certifier": "engineer", "appointed-by": "Office A", "decides": "certifier",
                   "issued": [ { "pathway": "certificate", "papers": [ "plate" ] } ], "steps": [ { "text": "first", "before-work": "yes", "pathways": "certificate" }, { "text": "then", "pathways": "certificate" } ],
                   "reregistering": "again", "not-established": [ "the fee" ], "sources": [ { "cite": "law", "clause": "7" } ] } ] } ] }
-                """));
-        var answer = Json(AssessmentJson.Write(Assess(book, """
-            "job": "W-1", "modification": { "suspension-lift": "60 mm" }, "measured": { "uncertainty": { "suspension-lift": "20 mm" } }, "shown": { "travel-kept": "yes" }, "certifier": { "appointed-in": [ "au-b" ] }
-            """)));
-        Told(answer, """
+                """
+            )
+        );
+        var answer = Json(
+            AssessmentJson.Write(
+                Assess(
+                    book,
+                    """
+                    "job": "W-1", "modification": { "suspension-lift": "60 mm" }, "measured": { "uncertainty": { "suspension-lift": "20 mm" } }, "shown": { "travel-kept": "yes" }, "certifier": { "appointed-in": [ "au-b" ] }
+                    """
+                )
+            )
+        );
+        Told(
+            answer,
+            """
             job = W-1
             verdict = undecided
             between.0 = certificate
@@ -101,7 +127,8 @@ public sealed partial class JsonAnswerTests
             certification.not-established.0 = the fee
             certification.sources.0.clause = 7
             cautions.0 = not legal advice
-            """);
+            """
+        );
         At(answer, "certification.why")!.ShouldContain("not established");
         At(answer, "not-established.0.what")!.ShouldContain("body-lift");
     }
@@ -111,7 +138,9 @@ public sealed partial class JsonAnswerTests
     public void What_is_open_with_what_each_answer_gives_and_what_a_guideline_would()
     {
         var open = Json(AssessmentJson.Write(Assess(Stating(Tiers), Lift("unknown"))));
-        Told(open, """
+        Told(
+            open,
+            """
             verdict = undecided
             undecided.0.fact = modification.suspension-lift
             undecided.0.kind = measure
@@ -119,22 +148,51 @@ public sealed partial class JsonAnswerTests
             undecided.0.gives.over 50 mm up to 75 mm = certificate
             undecided.0.gives.over 75 mm = prohibited
             certification = null
-            """);
+            """
+        );
         var indicated = Book(
             Rule("raise", Since("2012-01-01", """ "not-established": { "ask": "Office A", "indication": "au/ride-height/raise" } """)),
-            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers)))));
-        Told(Json(AssessmentJson.Write([Assess(indicated, Lift("60 mm"))], "au-a")), """
+            ("jurisdictions/au/ride-height", Topic("ride-height", Rule("raise", Since("2012-01-01", Tiers))))
+        );
+        Told(
+            Json(AssessmentJson.Write([Assess(indicated, Lift("60 mm"))], "au-a")),
+            """
             answers.0.findings.0.indication.rule = au/ride-height/raise
             answers.0.findings.0.indication.between.0 = certificate
             answers.0.findings.0.indication.between.1 = certificate
             answers.0.findings.0.tier = null
-            """);
-        Told(Json(AssessmentJson.Write(Assess(Stating(""" "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "over": "500 mm" } } } ], "beyond": "prohibited" """), """ "measured": { "frame-height": "600 mm" } """))), """
+            """
+        );
+        Told(
+            Json(
+                AssessmentJson.Write(
+                    Assess(
+                        Stating(
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "over": "500 mm" } } } ], "beyond": "prohibited" """
+                        ),
+                        """ "measured": { "frame-height": "600 mm" } """
+                    )
+                )
+            ),
+            """
             verdict = no-certificate
             findings.0.limits.0.bound = over
             findings.0.limits.0.margin = 100
-            """);
-        Told(Json(AssessmentJson.Write(Assess(Stating(""" "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "at-least": "500 mm" } } } ], "beyond": "prohibited" """), """ "measured": { "frame-height": "600 mm" } """))), "findings.0.limits.0.bound = at-least");
+            """
+        );
+        Told(
+            Json(
+                AssessmentJson.Write(
+                    Assess(
+                        Stating(
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "at-least": "500 mm" } } } ], "beyond": "prohibited" """
+                        ),
+                        """ "measured": { "frame-height": "600 mm" } """
+                    )
+                )
+            ),
+            "findings.0.limits.0.bound = at-least"
+        );
     }
 
     [Fact]
@@ -148,11 +206,23 @@ public sealed partial class JsonAnswerTests
     {
         var book = Stating(Tiers);
         book = book with { Reference = book.Reference with { TyreSizes = [Size("265/70R17")] } };
-        var answer = Json(MarginJson.Write(MarginFinder.Find(book, Read(book, """
-            "job": "W-2", "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "suspension-lift": "30 mm" },
-            "measured": { "weighbridge": { "mass": "2100 kg", "mass-state": "unladen" } }
-            """))));
-        Told(answer, """
+        var answer = Json(
+            MarginJson.Write(
+                MarginFinder.Find(
+                    book,
+                    Read(
+                        book,
+                        """
+                        "job": "W-2", "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "suspension-lift": "30 mm" },
+                        "measured": { "weighbridge": { "mass": "2100 kg", "mass-state": "unladen" } }
+                        """
+                    )
+                )
+            )
+        );
+        Told(
+            answer,
+            """
             job = W-2
             jurisdiction = au-a
             on = 2026-11-25
@@ -182,14 +252,21 @@ public sealed partial class JsonAnswerTests
             sizes.0.loads.0.margin = 10
             sizes.0.loads.1.axle = rear
             cautions.0 = not legal advice
-            """);
-        foreach (var key in new[] { "size-sources", "missing.0.fact", "sizes.0.speedometer" }) At(answer, key).ShouldNotBeNull(key);
-        var odd = Stating(""" "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond": "prohibited" """);
-        Told(Json(MarginJson.Write(MarginFinder.Find(odd, Read(odd, Lift("60 mm"))))), """
+            """
+        );
+        foreach (var key in new[] { "size-sources", "missing.0.fact", "sizes.0.speedometer" })
+            At(answer, key).ShouldNotBeNull(key);
+        var odd = Stating(
+            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond": "prohibited" """
+        );
+        Told(
+            Json(MarginJson.Write(MarginFinder.Find(odd, Read(odd, Lift("60 mm"))))),
+            """
             margins.0.within.0.certain.kind = under
             margins.1.within.0.certain.kind = none
             margins.1.within.0.certain.value = null
-            """);
+            """
+        );
         var free = Stating(""" "not-regulated": "no rule" """);
         Told(Json(MarginJson.Write(MarginFinder.Find(free, Read(free, Lift("60 mm"))))), "margins.0.within.0.certain.kind = no-limit");
     }
@@ -206,7 +283,10 @@ public sealed partial class JsonAnswerTests
     {
         foreach (var line in lines.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0))
         {
-            var (path, value) = (line[..line.IndexOf(" = ", StringComparison.Ordinal)], line[(line.IndexOf(" = ", StringComparison.Ordinal) + 3)..]);
+            var (path, value) = (
+                line[..line.IndexOf(" = ", StringComparison.Ordinal)],
+                line[(line.IndexOf(" = ", StringComparison.Ordinal) + 3)..]
+            );
             At(json, path).ShouldBe(value == "null" ? null : value, path);
         }
     }
@@ -219,7 +299,8 @@ public sealed partial class JsonAnswerTests
             if (json.ValueKind == JsonValueKind.Array)
             {
                 var index = int.Parse(key, System.Globalization.CultureInfo.InvariantCulture);
-                if (index >= json.GetArrayLength()) return null;
+                if (index >= json.GetArrayLength())
+                    return null;
                 json = json[index];
             }
             else

@@ -12,13 +12,22 @@ public sealed partial class JsonAnswerTests
     public void Masses_of_a_vehicle_and_its_trailer()
     {
         // 2650 kg and 100 L of diesel at 0.835 kg/L: 2733.5 kg; 240 kg on the ball: 2973.5 kg; with the trailer's axles 5623.5 kg.
-        var masses = Json(AssessmentJson.Write(Reckoned.Assess($$"""
-            "vehicle": { {{Reckoned.Wagon}}, "towbar": { "mass": "3300 kg" }, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] },
-            "modification": { "ratings": { "gvm": "3800 kg" } },
-            "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "braked": "yes" },
-            "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "2190 kg", "trailer-axles": "2650 kg", "trailer-alone": "3290 kg" } }
-            """))).GetProperty("masses");
-        Told(masses, """
+        var masses = Json(
+                AssessmentJson.Write(
+                    Reckoned.Assess(
+                        $$"""
+                        "vehicle": { {{Reckoned.Wagon}}, "towbar": { "mass": "3300 kg" }, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] },
+                        "modification": { "ratings": { "gvm": "3800 kg" } },
+                        "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "braked": "yes" },
+                        "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "2190 kg", "trailer-axles": "2650 kg", "trailer-alone": "3290 kg" } }
+                        """
+                    )
+                )
+            )
+            .GetProperty("masses");
+        Told(
+            masses,
+            """
             unladen.total = 2733.5
             unladen.known = 2733.5
             unladen.lines.0.item = tare
@@ -64,33 +73,74 @@ public sealed partial class JsonAnswerTests
             rear-load-against-ball.0.given = 0
             failing.0.state = weighed
             failing.0.what = rear axle against its rating
-            """);
-        foreach (var key in new[] { "unladen.front", "unladen.rear", "re-rating.condition", "re-rating.why-gcm-stays", "re-rating.missing", "towing.planned.front", "towing.planned.rear", "towing.down-rating.advisory", "towing.down-rating.checks", "missing.0.fact", "missing.0.adds" })
+            """
+        );
+        foreach (
+            var key in new[]
+            {
+                "unladen.front",
+                "unladen.rear",
+                "re-rating.condition",
+                "re-rating.why-gcm-stays",
+                "re-rating.missing",
+                "towing.planned.front",
+                "towing.planned.rear",
+                "towing.down-rating.advisory",
+                "towing.down-rating.checks",
+                "missing.0.fact",
+                "missing.0.adds",
+            }
+        )
             At(masses, key).ShouldNotBeNull(key);
         var alone = Json(AssessmentJson.Write(Reckoned.Assess($$""" "vehicle": { {{Reckoned.Wagon}} } """))).GetProperty("masses");
-        Told(alone, """
+        Told(
+            alone,
+            """
             loaded = null
             re-rating = null
             towing = null
-            """);
-        var planned = Json(AssessmentJson.Write(Reckoned.Assess($$""" "vehicle": { {{Reckoned.Wagon}}, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg" } """))).GetProperty("masses");
-        Told(planned, """
+            """
+        );
+        var planned = Json(
+                AssessmentJson.Write(
+                    Reckoned.Assess(
+                        $$""" "vehicle": { {{Reckoned.Wagon}}, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg" } """
+                    )
+                )
+            )
+            .GetProperty("masses");
+        Told(
+            planned,
+            """
             towing.weighed = null
             towing.down-rating.less = 100
             towing.down-rating.checks.0.limit = 3400
-            """);
-        Told(Json(AssessmentJson.Write(Reckoned.Assess(""" "trailer": { "mass": "2890 kg" } """))).GetProperty("masses"), "towing.down-rating = null");
+            """
+        );
+        Told(
+            Json(AssessmentJson.Write(Reckoned.Assess(""" "trailer": { "mass": "2890 kg" } """))).GetProperty("masses"),
+            "towing.down-rating = null"
+        );
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void Heights_measured_and_expected()
     {
-        var heights = Json(AssessmentJson.Write(Reckoned.Assess("""
-            "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", "front-left": "480 mm", "front-right": "482 mm", "rear-left": "520 mm" },
-            "after": { "mass-state": "unladen", "front-left": "530 mm", "front-right": "531 mm", "rear-left": "560 mm" } }
-            """))).GetProperty("heights");
-        Told(heights, """
+        var heights = Json(
+                AssessmentJson.Write(
+                    Reckoned.Assess(
+                        """
+                        "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", "front-left": "480 mm", "front-right": "482 mm", "rear-left": "520 mm" },
+                        "after": { "mass-state": "unladen", "front-left": "530 mm", "front-right": "531 mm", "rear-left": "560 mm" } }
+                        """
+                    )
+                )
+            )
+            .GetProperty("heights");
+        Told(
+            heights,
+            """
             suspension-lift = null
             suspension-lift-at-least = 29.5
             suspension-lift-at-most = null
@@ -107,15 +157,26 @@ public sealed partial class JsonAnswerTests
             measured.rear = null
             assumption = null
             denied = null
-            """);
+            """
+        );
         At(heights, "missing.0.fact").ShouldNotBeNull();
         var book = Stating(Tiers);
-        var springs = Json(AssessmentJson.Write(Assess(book, """
-            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "ball-behind-rear-axle": "1200 mm" },
-            "measured": { "weighbridge": { "front-alone": "1190 kg", "rear-alone": "1050 kg", "mass-state": "unladen" } },
-            "modification": { "suspension-lift": "70 mm", "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "80 mm", "at-axle-load": "1050 kg" } } }
-            """))).GetProperty("heights");
-        Told(springs, """
+        var springs = Json(
+                AssessmentJson.Write(
+                    Assess(
+                        book,
+                        """
+                        "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "ball-behind-rear-axle": "1200 mm" },
+                        "measured": { "weighbridge": { "front-alone": "1190 kg", "rear-alone": "1050 kg", "mass-state": "unladen" } },
+                        "modification": { "suspension-lift": "70 mm", "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "80 mm", "at-axle-load": "1050 kg" } } }
+                        """
+                    )
+                )
+            )
+            .GetProperty("heights");
+        Told(
+            springs,
+            """
             suspension-lift-at-least = 80
             suspension-lift-at-most = 80
             denied.stated = 70
@@ -131,25 +192,50 @@ public sealed partial class JsonAnswerTests
             predicted.0.mass-needed.0.on-axle = 600
             predicted.0.mass-needed.0.midway = 1200
             predicted.0.mass-needed.0.at-ball = 420
-            """); // 2 x 98.0665 N/mm carries 20 kg a mm: 30 mm are 600 kg on the axle, twice that midway, 600 x 2800 / 4000 at the ball
-        foreach (var key in new[] { "derivation", "assumption" }) At(springs, key).ShouldNotBeNull(key);
-        Told(Json(AssessmentJson.Write(Assess(book, """ "modification": { "springs": { "front": { "wheel-rate": "30 N/mm" } } } """))).GetProperty("heights"), "predicted.0.axle = front");
-        Told(Json(AssessmentJson.Write(Reckoned.Assess(""" "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm" }, "after": { "mass-state": "tare", "front-left": "500 mm", "front-right": "530 mm" } } """))).GetProperty("heights"), """
+            """
+        ); // 2 x 98.0665 N/mm carries 20 kg a mm: 30 mm are 600 kg on the axle, twice that midway, 600 x 2800 / 4000 at the ball
+        foreach (var key in new[] { "derivation", "assumption" })
+            At(springs, key).ShouldNotBeNull(key);
+        Told(
+            Json(AssessmentJson.Write(Assess(book, """ "modification": { "springs": { "front": { "wheel-rate": "30 N/mm" } } } """)))
+                .GetProperty("heights"),
+            "predicted.0.axle = front"
+        );
+        Told(
+            Json(
+                    AssessmentJson.Write(
+                        Reckoned.Assess(
+                            """ "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm" }, "after": { "mass-state": "tare", "front-left": "500 mm", "front-right": "530 mm" } } """
+                        )
+                    )
+                )
+                .GetProperty("heights"),
+            """
             measured.front.uneven = true
             uneven.0.axle = front
             uneven.0.apart = 30
-            """);
+            """
+        );
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void Tyres_speeds_and_the_road()
     {
-        var tyres = Json(AssessmentJson.Write(Reckoned.Assess($$"""
-            "vehicle": { {{Reckoned.Wagon}}, "category": "MC", "built": "2020", "tyres": [ "265/65R17 112S" ], "track": "1600 mm", "centre-of-mass": "720 mm" },
-            "modification": { "tyres": "265/70R17 115S" }, "measured": { "clearance-midway": "90 mm" }
-            """))).GetProperty("tyres");
-        Told(tyres, """
+        var tyres = Json(
+                AssessmentJson.Write(
+                    Reckoned.Assess(
+                        $$"""
+                        "vehicle": { {{Reckoned.Wagon}}, "category": "MC", "built": "2020", "tyres": [ "265/65R17 112S" ], "track": "1600 mm", "centre-of-mass": "720 mm" },
+                        "modification": { "tyres": "265/70R17 115S" }, "measured": { "clearance-midway": "90 mm" }
+                        """
+                    )
+                )
+            )
+            .GetProperty("tyres");
+        Told(
+            tyres,
+            """
             fitted = 265/70R17 115S
             growth.value = 28
             growth.unit = mm
@@ -186,19 +272,35 @@ public sealed partial class JsonAnswerTests
             road.stability-factor-before = 1.111111
             road.stability-factor-after = 1.089918
             missing.0.fact = vehicle.speedometer
-            """);
-        foreach (var key in new[] { "growth.derivation", "road.stability-caution", "road.sources", "speeds.0.sources", "speedometer.sources" }) At(tyres, key).ShouldNotBeNull(key);
-        Told(Json(AssessmentJson.Write(Reckoned.Assess(""" "vehicle": { "tyres": [ "265/65R17 112S" ] } """))).GetProperty("tyres"), """
+            """
+        );
+        foreach (
+            var key in new[] { "growth.derivation", "road.stability-caution", "road.sources", "speeds.0.sources", "speedometer.sources" }
+        )
+            At(tyres, key).ShouldNotBeNull(key);
+        Told(
+            Json(AssessmentJson.Write(Reckoned.Assess(""" "vehicle": { "tyres": [ "265/65R17 112S" ] } """))).GetProperty("tyres"),
+            """
             fitted = null
             growth = null
             speedometer = null
             road.stability-factor-before = null
             road.stability-caution = null
-            """);
+            """
+        );
         Enough("115M").ShouldBe("no"); // 130 km/h
         Enough("115H").ShouldBe("yes");
 
         static string? Enough(string marks) =>
-            At(Json(AssessmentJson.Write(Reckoned.Assess($$""" "vehicle": { "category": "MC", "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17 {{marks}}" } """))), "tyres.speeds.0.enough");
+            At(
+                Json(
+                    AssessmentJson.Write(
+                        Reckoned.Assess(
+                            $$""" "vehicle": { "category": "MC", "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17 {{marks}}" } """
+                        )
+                    )
+                ),
+                "tyres.speeds.0.enough"
+            );
     }
 }

@@ -27,12 +27,16 @@ public sealed class LimitPhraseTests
     [Fact]
     [Trait("Basis", "derived")]
     public void A_limit_that_must_not_be_reached_is_not_passed_by_nothing() =>
-        Phrases.Limit(Check(new Bounds(null, new Bound(50, false)), 50)).ShouldBe("suspension-lift 50 mm, limit under 50 mm: must not be reached");
+        Phrases
+            .Limit(Check(new Bounds(null, new Bound(50, false)), 50))
+            .ShouldBe("suspension-lift 50 mm, limit under 50 mm: must not be reached");
 
     [Fact]
     [Trait("Basis", "derived")]
     public void A_tier_for_lowered_vehicles_is_not_told_as_a_limit_that_a_lift_is_beyond() =>
-        Phrases.Limit(Check(new Bounds(null, new Bound(-50, false)), 28)).ShouldBe("suspension-lift 28 mm, limit more than 50 mm down: not lowered so far");
+        Phrases
+            .Limit(Check(new Bounds(null, new Bound(-50, false)), 28))
+            .ShouldBe("suspension-lift 28 mm, limit more than 50 mm down: not lowered so far");
 
     /// <summary>An inch is 25.4 mm; the ends are those of West Virginia Code 17C-15-48 for a bumper.</summary>
     [Fact]
@@ -45,7 +49,9 @@ public sealed class LimitPhraseTests
     [Fact]
     [Trait("Basis", "derived")]
     public void The_tenth_is_shown_where_it_decides() =>
-        Phrases.Limit(Check(new Bounds(null, new Bound(50, true)), new Fraction(501, 10))).ShouldBe("suspension-lift 50.1 mm, limit 50 mm: 0.1 mm too much");
+        Phrases
+            .Limit(Check(new Bounds(null, new Bound(50, true)), new Fraction(501, 10)))
+            .ShouldBe("suspension-lift 50.1 mm, limit 50 mm: 0.1 mm too much");
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -55,7 +61,13 @@ public sealed class LimitPhraseTests
     private static LimitCheck Check(Bounds bounds, Fraction value)
     {
         var limit = new Limit(Made.Lift, LimitKind.Bounded, bounds, Made.Mark);
-        return new LimitCheck(Made.Tier(Pathway.NoCertificate, limit), Made.MeasureOf(Made.Lift), limit, Interval.Of(value), Interval.Of(value).Within(bounds));
+        return new LimitCheck(
+            Made.Tier(Pathway.NoCertificate, limit),
+            Made.MeasureOf(Made.Lift),
+            limit,
+            Interval.Of(value),
+            Interval.Of(value).Within(bounds)
+        );
     }
 
     private static Bound? Closed(int? value) => value is { } known ? new Bound(known, true) : null;

@@ -7,7 +7,9 @@ public sealed class BoundTests
 {
     private static readonly Unit Millimetre = Unit.Find("mm")!;
 
-    /// <summary>27 in × 25.4 mm (International Yard and Pound Agreement, 1959); the figure of the California Vehicle Code, 24008.5(b)(2).</summary>
+    /// <summary>
+    /// 27 in × 25.4 mm (International Yard and Pound Agreement, 1959); the figure of the California Vehicle Code, 24008.5(b)(2).
+    /// </summary>
     private static readonly Bound Written = new(Quantity.Parse("27 in").Base, true) { Written = Quantity.Parse("27 in") };
 
     [Fact]
@@ -18,7 +20,9 @@ public sealed class BoundTests
     public void A_limit_in_the_unit_of_its_measure_is_told_once()
     {
         Written.Show(Unit.Find("in")!).ShouldBe("27 in");
-        new Bound(50, true) { Written = Quantity.Parse("50 mm") }.Show(Millimetre).ShouldBe("50 mm");
+        new Bound(50, true) { Written = Quantity.Parse("50 mm") }
+            .Show(Millimetre)
+            .ShouldBe("50 mm");
         new Bound(50, true).Show(Millimetre).ShouldBe("50 mm");
     }
 

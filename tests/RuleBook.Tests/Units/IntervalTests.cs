@@ -3,7 +3,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Tests.Units;
 
-/// <summary>Kleene's strong three-valued logic over what is known of a measure (S. C. Kleene, Introduction to Metamathematics, 1952, section 64).</summary>
+/// <summary>
+/// Kleene's strong three-valued logic over what is known of a measure (S. C. Kleene, Introduction to Metamathematics, 1952, section 64).
+/// </summary>
 public sealed class IntervalTests
 {
     [Theory]

@@ -33,8 +33,10 @@ public sealed class QuantityTests
     {
         ((double)Quantity.Parse("27 in").Base).ShouldBe(UnitsNet.Length.FromInches(27).Millimeters, 1e-9);
         ((double)Quantity.Parse("4500 lb").Base).ShouldBe(UnitsNet.Mass.FromPounds(4500).Kilograms, 1e-9);
-        ((double)Quantity.Parse("200 lbf/in").Base)
-            .ShouldBe(UnitsNet.ForcePerLength.FromPoundsForcePerInch(200).NewtonsPerMillimeter, 1e-6);
+        ((double)Quantity.Parse("200 lbf/in").Base).ShouldBe(
+            UnitsNet.ForcePerLength.FromPoundsForcePerInch(200).NewtonsPerMillimeter,
+            1e-6
+        );
     }
 
     [Theory]
@@ -110,12 +112,13 @@ public sealed class QuantityTests
     public void Money_is_written_with_the_code_of_its_currency(string text, string currency)
     {
         var money = Quantity.Parse(text);
-        (money.Dimension, money.Unit.Symbol, money.ToString()).ShouldBe((Dimension.Money, currency, text.Replace(".20", ".2", StringComparison.Ordinal)));
+        (money.Dimension, money.Unit.Symbol, money.ToString()).ShouldBe(
+            (Dimension.Money, currency, text.Replace(".20", ".2", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
-    public void One_currency_is_not_converted_to_another() =>
-        Quantity.Parse("5 NZD").Unit.ShouldNotBe(Quantity.Parse("5 AUD").Unit);
+    public void One_currency_is_not_converted_to_another() => Quantity.Parse("5 NZD").Unit.ShouldNotBe(Quantity.Parse("5 AUD").Unit);
 
     [Fact]
     public void Who_writes_an_unknown_unit_is_shown_those_that_are_known_from_the_smallest_up_by_kind()

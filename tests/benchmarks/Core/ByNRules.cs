@@ -8,7 +8,9 @@ using RuleBook.Tables;
 
 namespace RuleBook.Benchmarks;
 
-/// <summary>The lines as a network of the package NRules; a job is put in, the rules that match are fired, and it is taken out again.</summary>
+/// <summary>
+/// The lines as a network of the package NRules; a job is put in, the rules that match are fired, and it is taken out again.
+/// </summary>
 internal sealed class ByNRules
 {
     private readonly ISession session;

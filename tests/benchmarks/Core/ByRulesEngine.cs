@@ -14,12 +14,18 @@ internal sealed class ByRulesEngine
         new Workflow
         {
             WorkflowName = Name,
-            Rules = [.. Line.All.Select((line, at) => new RulesEngine.Models.Rule
-            {
-                RuleName = at.ToString(CultureInfo.InvariantCulture),
-                Expression = line.When,
-                SuccessEvent = at.ToString(CultureInfo.InvariantCulture),
-            })],
+            Rules =
+            [
+                .. Line.All.Select(
+                    (line, at) =>
+                        new RulesEngine.Models.Rule
+                        {
+                            RuleName = at.ToString(CultureInfo.InvariantCulture),
+                            Expression = line.When,
+                            SuccessEvent = at.ToString(CultureInfo.InvariantCulture),
+                        }
+                ),
+            ],
         },
     ]);
 
@@ -28,7 +34,8 @@ internal sealed class ByRulesEngine
         var verdict = new Outcome(Pathway.NoCertificate, Pathway.NoCertificate);
         var results = await engine.ExecuteAllRulesAsync(Name, new RuleParameter("input1", job));
         for (var at = 0; at < results.Count; at++)
-            if (results[at].IsSuccess) verdict = verdict.And(Line.All[at].Outcome);
+            if (results[at].IsSuccess)
+                verdict = verdict.And(Line.All[at].Outcome);
         return verdict;
     }
 }

@@ -23,7 +23,11 @@ internal sealed class ByTable
         Table = TableBook.Of(book).Table("au-qld", new DateOnly(2026, 11, 27));
         (category, fourWheelDrive, gvm) = (Table.Input("category"), Table.Input("four-wheel-drive"), Table.Input("gvm"));
         (suspensionLift, bodyLift, track) = (Table.Input("suspension-lift"), Table.Input("body-lift"), Table.Input("track-increase"));
-        (growth, reduction, width) = (Table.Input("tyre-diameter-growth"), Table.Input("tyre-diameter-reduction"), Table.Input("tyre-section-width-ratio"));
+        (growth, reduction, width) = (
+            Table.Input("tyre-diameter-growth"),
+            Table.Input("tyre-diameter-reduction"),
+            Table.Input("tyre-section-width-ratio")
+        );
         row = Table.NewRow();
     }
 

@@ -19,9 +19,13 @@ internal static class HandWritten
 
     private static Outcome RideHeight(Job job)
     {
-        if (job.Gvm > 4500 || job.SuspensionLift < 0 || !job.FourWheelDrive) return Outcome.Open;
-        if (job.SuspensionLift <= 50 && job.TyreGrowth <= 50 && job.BodyLift <= 0 && job.TwiceTotalLift <= 150) return Within;
-        return job.SuspensionLift <= 75 && job.TyreGrowth <= 50 && job.BodyLift <= 50 && job.TwiceTotalLift <= 300 ? Certified : BeyondCertificate;
+        if (job.Gvm > 4500 || job.SuspensionLift < 0 || !job.FourWheelDrive)
+            return Outcome.Open;
+        if (job.SuspensionLift <= 50 && job.TyreGrowth <= 50 && job.BodyLift <= 0 && job.TwiceTotalLift <= 150)
+            return Within;
+        return job.SuspensionLift <= 75 && job.TyreGrowth <= 50 && job.BodyLift <= 50 && job.TwiceTotalLift <= 300
+            ? Certified
+            : BeyondCertificate;
     }
 
     private static Outcome Tyres(Job job)
@@ -41,6 +45,8 @@ internal static class HandWritten
                 return Outcome.Open;
         }
 
-        return beyond ? BeyondNoCertificate : open ? Outcome.Open : Within;
+        return beyond ? BeyondNoCertificate
+            : open ? Outcome.Open
+            : Within;
     }
 }

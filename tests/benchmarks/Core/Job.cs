@@ -1,7 +1,19 @@
 namespace RuleBook.Benchmarks;
 
-/// <summary>A job of which everything is known that Queensland's rules of ride height and tyres ask for. Lengths in mm, mass in kg, width in per cent.</summary>
-public sealed record Job(string Category, bool FourWheelDrive, int Gvm, int SuspensionLift, int BodyLift, int TyreGrowth, int TyreWidth, int TrackIncrease)
+/// <summary>
+/// A job of which everything is known that Queensland's rules of ride height and tyres ask for. Lengths in mm, mass in kg, width in per
+/// cent.
+/// </summary>
+public sealed record Job(
+    string Category,
+    bool FourWheelDrive,
+    int Gvm,
+    int SuspensionLift,
+    int BodyLift,
+    int TyreGrowth,
+    int TyreWidth,
+    int TrackIncrease
+)
 {
     private static readonly string[] Categories = ["MC", "NA", "NB1", "MA", "MD1"];
 
@@ -21,8 +33,10 @@ public sealed record Job(string Category, bool FourWheelDrive, int Gvm, int Susp
                 One(0, 0, 0, 1, 25, 50, 51),
                 One(-20, 0, 0, 15, 16, 30, 50, 51, 60),
                 One(90, 100, 100, 110, 130, 131, 150, 151),
-                One(0, 0, 0, 25, 26, 50, 51));
-            if (job.Raises || job.HasOtherTyres) jobs.Add(job);
+                One(0, 0, 0, 25, 26, 50, 51)
+            );
+            if (job.Raises || job.HasOtherTyres)
+                jobs.Add(job);
         }
 
         return [.. jobs];

@@ -20,7 +20,8 @@ if (await verdicts.Difference() is { } difference)
 }
 
 Console.WriteLine($"{Verdicts.Count} jobs: all give the same verdicts");
-if (args is ["--check"]) return 0;
+if (args is ["--check"])
+    return 0;
 if (args is ["--ratios"])
 {
     Ratios.Print(verdicts);
@@ -28,10 +29,13 @@ if (args is ["--ratios"])
 }
 
 BenchmarkRunner.Run<Verdicts>(
-    DefaultConfig.Instance
-        .AddJob(BenchmarkDotNet.Jobs.Job.ShortRun.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(5), logOutput: true)))
+    DefaultConfig
+        .Instance.AddJob(
+            BenchmarkDotNet.Jobs.Job.ShortRun.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(5), logOutput: true))
+        )
         .AddColumn(StatisticColumn.OperationsPerSecond)
-        .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "rulebook-benchmarks")));
+        .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "rulebook-benchmarks"))
+);
 return 0;
 
 /// <summary>The program.</summary>

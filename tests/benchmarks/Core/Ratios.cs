@@ -3,8 +3,8 @@ using System.Globalization;
 namespace RuleBook.Benchmarks;
 
 /// <summary>
-/// Ratios on a machine that is busy with other things: processor time instead of the clock's, and all that is compared by turns, a slice each, so that
-/// what slows the machine slows all. The median of the rounds counts.
+/// Ratios on a machine that is busy with other things: processor time instead of the clock's, and all that is compared by turns, a slice
+/// each, so that what slows the machine slows all. The median of the rounds counts.
 /// </summary>
 internal static class Ratios
 {
@@ -25,17 +25,22 @@ internal static class Ratios
         ];
         var times = all.Select(_ => new List<double>()).ToArray();
         for (var round = -5; round < Rounds; round++) // the first ones let the runtime compile what is hot
-            for (var at = 0; at < all.Length; at++)
-            {
-                var time = Time(all[at].Run);
-                if (round >= 0) times[at].Add(time);
-            }
+        for (var at = 0; at < all.Length; at++)
+        {
+            var time = Time(all[at].Run);
+            if (round >= 0)
+                times[at].Add(time);
+        }
 
         var medians = times.Select(each => each.Order().ElementAt(Rounds / 2)).ToArray();
-        Console.WriteLine($"{"",-37} {"ns of CPU",9} {"million/s",9} {"by hand",8} {"RulesEngine",11} {"NRules",8}");
+        Console.WriteLine($"{"", -37} {"ns of CPU", 9} {"million/s", 9} {"by hand", 8} {"RulesEngine", 11} {"NRules", 8}");
         for (var at = 0; at < all.Length; at++)
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{all[at].Name,-37} {medians[at],9:0.0} {1e3 / medians[at],9:0.00} {medians[0] / medians[at],8:0.0000} {medians[^2] / medians[at],11:0.0} {medians[^1] / medians[at],8:0.0}"));
+            Console.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{all[at].Name, -37} {medians[at], 9:0.0} {1e3 / medians[at], 9:0.00} {medians[0] / medians[at], 8:0.0000} {medians[^2] / medians[at], 11:0.0} {medians[^1] / medians[at], 8:0.0}"
+                )
+            );
     }
 
     /// <summary>Nanoseconds of processor time for one job.</summary>
@@ -48,8 +53,7 @@ internal static class Ratios
             run();
             jobs += Verdicts.Count;
             used = Environment.CpuUsage.TotalTime - start;
-        }
-        while (used < Slice);
+        } while (used < Slice);
         return used.TotalNanoseconds / jobs;
     }
 

@@ -28,7 +28,8 @@ public class Verdicts
     public int ByHand()
     {
         var sum = 0;
-        foreach (var job in jobs) sum += (int)HandWritten.Judge(job).Worst;
+        foreach (var job in jobs)
+            sum += (int)HandWritten.Judge(job).Worst;
         return sum;
     }
 
@@ -36,7 +37,8 @@ public class Verdicts
     public int Placed()
     {
         var sum = 0;
-        foreach (var job in jobs) sum += (int)table.Judge(job).Worst;
+        foreach (var job in jobs)
+            sum += (int)table.Judge(job).Worst;
         return sum;
     }
 
@@ -44,7 +46,8 @@ public class Verdicts
     public int Judged()
     {
         var sum = 0;
-        foreach (var row in rows) sum += (int)table.Table.Judge(row).Worst;
+        foreach (var row in rows)
+            sum += (int)table.Table.Judge(row).Worst;
         return sum;
     }
 
@@ -62,7 +65,8 @@ public class Verdicts
     public async Task<int> ByRulesEngine()
     {
         var sum = 0;
-        foreach (var job in jobs) sum += (int)(await rulesEngine.JudgeAsync(job)).Worst;
+        foreach (var job in jobs)
+            sum += (int)(await rulesEngine.JudgeAsync(job)).Worst;
         return sum;
     }
 
@@ -70,7 +74,8 @@ public class Verdicts
     public int ByNRules()
     {
         var sum = 0;
-        foreach (var job in jobs) sum += (int)rules.Judge(job).Worst;
+        foreach (var job in jobs)
+            sum += (int)rules.Judge(job).Worst;
         return sum;
     }
 
@@ -82,7 +87,8 @@ public class Verdicts
         {
             var (job, byHand) = (jobs[at], HandWritten.Judge(jobs[at]));
             var all = new[] { table.Judge(job), Outcome.Unpack(outcomes[at]), await rulesEngine.JudgeAsync(job), rules.Judge(job) };
-            if (all.Any(each => each != byHand)) return $"{job}: by hand {byHand}; table, columns, RulesEngine, NRules: {string.Join("; ", all)}";
+            if (all.Any(each => each != byHand))
+                return $"{job}: by hand {byHand}; table, columns, RulesEngine, NRules: {string.Join("; ", all)}";
         }
 
         return null;

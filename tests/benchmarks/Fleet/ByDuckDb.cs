@@ -6,9 +6,17 @@ namespace RuleBook.Benchmarks;
 internal sealed class ByDuckDb : IDisposable
 {
     private static readonly (string Column, string Fact)[] Words =
-        [("vehicle.category", "category"), ("vehicle.four-wheel-drive", "four-wheel-drive"), ("vehicle.stability-control", "stability-control")];
+    [
+        ("vehicle.category", "category"),
+        ("vehicle.four-wheel-drive", "four-wheel-drive"),
+        ("vehicle.stability-control", "stability-control"),
+    ];
 
-    private static readonly (string Column, string Fact)[] Measures = [("modification.suspension-lift", "suspension-lift"), ("modification.body-lift", "body-lift")];
+    private static readonly (string Column, string Fact)[] Measures =
+    [
+        ("modification.suspension-lift", "suspension-lift"),
+        ("modification.body-lift", "body-lift"),
+    ];
 
     private readonly DuckDBConnection connection = new("Data Source=:memory:");
     private readonly string query;
@@ -26,9 +34,12 @@ internal sealed class ByDuckDb : IDisposable
     {
         Run($"CREATE TABLE fleet AS SELECT * FROM read_csv('{file}', header = true, all_varchar = true)");
         Run("INSERT INTO vehicles SELECT job, \"registered-in\", CAST(\"on\" AS DATE) FROM fleet");
-        foreach (var (column, fact) in Words) Run($"INSERT INTO stated SELECT job, '{fact}', \"{column}\", NULL, NULL FROM fleet");
+        foreach (var (column, fact) in Words)
+            Run($"INSERT INTO stated SELECT job, '{fact}', \"{column}\", NULL, NULL FROM fleet");
         foreach (var (column, fact) in Measures)
-            Run($"INSERT INTO stated SELECT job, '{fact}', NULL, CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)), CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)) FROM fleet");
+            Run(
+                $"INSERT INTO stated SELECT job, '{fact}', NULL, CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)), CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)) FROM fleet"
+            );
         Run($"CREATE TABLE verdicts AS {query}");
     }
 
@@ -40,7 +51,8 @@ internal sealed class ByDuckDb : IDisposable
             $"SELECT v.vehicle, v.place, v.verdict, t.verdict FROM verdicts v JOIN read_csv('{told}', header = true, all_varchar = true) t ON t.job = v.vehicle WHERE replace(v.verdict, ' ', '-') <> t.verdict";
         using var read = command.ExecuteReader();
         var differ = new List<string>();
-        while (read.Read()) differ.Add($"{read.GetString(0)} in {read.GetString(1)}: DuckDB {read.GetString(2)}, the command {read.GetString(3)}");
+        while (read.Read())
+            differ.Add($"{read.GetString(0)} in {read.GetString(1)}: DuckDB {read.GetString(2)}, the command {read.GetString(3)}");
         return differ;
     }
 

@@ -4,8 +4,8 @@ using nietras.SeparatedValues;
 namespace RuleBook.Benchmarks;
 
 /// <summary>
-/// The package RulesEngine over a fleet on all cores, for its time alone: every row by the sixteen lines of Queensland, lengths in whole millimetres, and only
-/// the verdicts counted, not written.
+/// The package RulesEngine over a fleet on all cores, for its time alone: every row by the sixteen lines of Queensland, lengths in whole
+/// millimetres, and only the verdicts counted, not written.
 /// </summary>
 internal static class RulesOverRows
 {
@@ -24,7 +24,16 @@ internal static class RulesOverRows
         while (reader.MoveNext())
         {
             var row = reader.Current;
-            yield return new Job(row[3].ToString(), row[4].Span is "yes", 3200, Millimetres(row[6].Span), Millimetres(row[7].Span), 0, 100, 0);
+            yield return new Job(
+                row[3].ToString(),
+                row[4].Span is "yes",
+                3200,
+                Millimetres(row[6].Span),
+                Millimetres(row[7].Span),
+                0,
+                100,
+                0
+            );
         }
     }
 

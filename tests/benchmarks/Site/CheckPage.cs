@@ -6,11 +6,20 @@ namespace RuleBook.Benchmarks;
 /// <summary>From the address to a form that answers.</summary>
 internal static class CheckPage
 {
-    public static BrowserTypeLaunchOptions Launch { get; } = new()
-    {
-        ExecutablePath = "/usr/bin/chromium",
-        Args = ["--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update"],
-    };
+    public static BrowserTypeLaunchOptions Launch { get; } =
+        new()
+        {
+            ExecutablePath = "/usr/bin/chromium",
+            Args =
+            [
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+            ],
+        };
 
     /// <summary>Visits with nothing kept from before, and visits after one in the same browser.</summary>
     public static async Task<(List<TimeSpan> First, List<TimeSpan> Again)> VisitAsync(string root, int visits)

@@ -27,7 +27,8 @@ internal sealed class Command : IAsyncDisposable
     {
         var serving = new Command(Start(command, "site", Path.Combine(folder, "site"), "--preview", "--port", $"{Port}"));
         while (await serving.process.StandardOutput.ReadLineAsync() is { } line)
-            if (line.StartsWith(serving.Root, StringComparison.Ordinal)) return serving;
+            if (line.StartsWith(serving.Root, StringComparison.Ordinal))
+                return serving;
         throw new InvalidOperationException("the preview did not start");
     }
 

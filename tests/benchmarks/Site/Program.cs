@@ -1,4 +1,5 @@
-// How long the site takes to make, and the check page to become usable: measured from outside, on the published command, beside what was promised.
+// How long the site takes to make, and the check page to become usable: measured from outside, on the published command, beside what was
+// promised.
 using RuleBook.Benchmarks;
 
 const int Visits = 5;
@@ -22,13 +23,15 @@ try
     }
 
     var builds = new List<TimeSpan>();
-    for (var i = 0; i < Builds; i++) builds.Add(await Command.BuildAsync(command, folder));
+    for (var i = 0; i < Builds; i++)
+        builds.Add(await Command.BuildAsync(command, folder));
     await using var serving = await Command.ServeAsync(command, folder);
     var (first, again) = await CheckPage.VisitAsync(serving.Root, Visits);
     return new Table(
         new("site of the whole book, process and all", builds, TimeSpan.FromSeconds(5)),
         new("check page usable, first visit", first, TimeSpan.FromSeconds(2)),
-        new("check page usable, seen before", again, TimeSpan.FromSeconds(2))).Write(Console.Out);
+        new("check page usable, seen before", again, TimeSpan.FromSeconds(2))
+    ).Write(Console.Out);
 }
 finally
 {

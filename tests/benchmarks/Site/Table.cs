@@ -20,7 +20,9 @@ internal sealed record Table(params Measurement[] Measurements)
         foreach (var each in Measurements)
         {
             var times = string.Join(", ", each.Times.Select(Seconds));
-            output.WriteLine($"{each.Name}: median {Seconds(each.Median)} of {times}; limit {Seconds(each.Limit)}: {(each.Holds ? "holds" : "BROKEN")}");
+            output.WriteLine(
+                $"{each.Name}: median {Seconds(each.Median)} of {times}; limit {Seconds(each.Limit)}: {(each.Holds ? "holds" : "BROKEN")}"
+            );
         }
 
         return Measurements.All(each => each.Holds) ? 0 : 1;

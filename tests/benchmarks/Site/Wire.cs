@@ -3,7 +3,10 @@ using System.Net.Sockets;
 
 namespace RuleBook.Benchmarks;
 
-/// <summary>A wire between a browser and a server on loopback: so many bytes a second towards the browser over all connections together, and counted.</summary>
+/// <summary>
+/// A wire between a browser and a server on loopback: so many bytes a second towards the browser over all connections together, and
+/// counted.
+/// </summary>
 /// <remarks>The browser's own throttling does not reach its workers, in which the evaluator loads.</remarks>
 internal sealed class Wire : IAsyncDisposable
 {
@@ -75,7 +78,8 @@ internal sealed class Wire : IAsyncDisposable
             await turn.WaitAsync(stop.Token);
             try
             {
-                if (!double.IsInfinity(bytesASecond)) await Task.Delay(TimeSpan.FromSeconds(read / bytesASecond), stop.Token);
+                if (!double.IsInfinity(bytesASecond))
+                    await Task.Delay(TimeSpan.FromSeconds(read / bytesASecond), stop.Token);
             }
             finally
             {

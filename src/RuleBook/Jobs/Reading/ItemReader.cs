@@ -11,7 +11,8 @@ internal sealed class ItemReader(Reference reference)
 {
     public static IEnumerable<MassItem> Items(Fields? under, string path, string key, ItemKind kind, bool mayBeNegative = false)
     {
-        if (under?.Node(key) is not { } node) yield break;
+        if (under?.Node(key) is not { } node)
+            yield break;
         var nodes = node is Sequence many ? many.Items : [node];
         for (var i = 0; i < nodes.Length; i++)
         {
@@ -21,7 +22,8 @@ internal sealed class ItemReader(Reference reference)
                 fields.Text("name") ?? $"{key} {i + 1}",
                 kind,
                 mayBeNegative ? fields.Signed("mass", Dimension.Mass) : fields.Mass("mass"),
-                fields.Signed("behind-front-axle", Dimension.Length));
+                fields.Signed("behind-front-axle", Dimension.Length)
+            );
             fields.Done();
         }
     }
@@ -31,7 +33,8 @@ internal sealed class ItemReader(Reference reference)
     /// <param name="auxiliary">What a tank is unless it says otherwise.</param>
     public IEnumerable<FuelTank> Tanks(Fields? under, string path, bool auxiliary)
     {
-        if (under?.Node("tanks") is not { } node) yield break;
+        if (under?.Node("tanks") is not { } node)
+            yield break;
         var nodes = node is Sequence many ? many.Items : [node];
         for (var i = 0; i < nodes.Length; i++)
         {
@@ -44,7 +47,8 @@ internal sealed class ItemReader(Reference reference)
                 fields.AboveZero("capacity", Dimension.Volume),
                 density,
                 fields.Signed("behind-front-axle", Dimension.Length),
-                fields.YesNo("auxiliary") ?? (auxiliary && !replaces))
+                fields.YesNo("auxiliary") ?? (auxiliary && !replaces)
+            )
             {
                 Replaces = replaces,
                 AnyFuel = density is null ? AnyFuel() : MassRange.FromZero,
@@ -54,15 +58,26 @@ internal sealed class ItemReader(Reference reference)
     }
 
     /// <summary>Of the fuels recorded, from the lightest to the heaviest.</summary>
-    private Interval AnyFuel() => reference.Fluids.IsEmpty
-        ? MassRange.FromZero
-        : new Interval(reference.Fluids.Values.Min(fluid => fluid.DensityKgPerL), reference.Fluids.Values.Max(fluid => fluid.DensityKgPerL));
+    private Interval AnyFuel() =>
+        reference.Fluids.IsEmpty
+            ? MassRange.FromZero
+            : new Interval(
+                reference.Fluids.Values.Min(fluid => fluid.DensityKgPerL),
+                reference.Fluids.Values.Max(fluid => fluid.DensityKgPerL)
+            );
 
     private Fraction? Density(Fields fields)
     {
-        if (fields.Node("fuel") is not { } node || fields.TextOf(node) is not { } fuel || fuel == "unknown") return null;
-        if (reference.Fluids.TryGetValue(fuel, out var fluid)) return fluid.DensityKgPerL;
-        fields.Add("unknown-fuel", node.Mark, $"'{fuel}' is not a fuel whose density is recorded", Spelling.Tip(fuel, [.. reference.Fluids.Keys]));
+        if (fields.Node("fuel") is not { } node || fields.TextOf(node) is not { } fuel || fuel == "unknown")
+            return null;
+        if (reference.Fluids.TryGetValue(fuel, out var fluid))
+            return fluid.DensityKgPerL;
+        fields.Add(
+            "unknown-fuel",
+            node.Mark,
+            $"'{fuel}' is not a fuel whose density is recorded",
+            Spelling.Tip(fuel, [.. reference.Fluids.Keys])
+        );
         return null;
     }
 }

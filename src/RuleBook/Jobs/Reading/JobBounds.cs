@@ -2,7 +2,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Jobs.Reading;
 
-/// <summary>How much a job may hold: far more than any vehicle needs, and little enough that reading and judging it is a matter of milliseconds.</summary>
+/// <summary>
+/// How much a job may hold: far more than any vehicle needs, and little enough that reading and judging it is a matter of milliseconds.
+/// </summary>
 public static class JobBounds
 {
     /// <summary>The most entries of a list: occupants, accessories, sizes on the placard.</summary>
@@ -22,13 +24,16 @@ public static class JobBounds
             case Mapping { Entries.Length: > MostKeys } keys:
                 throw TooMany(keys.Mark, $"{keys.Entries.Length} keys stand here, and at most {MostKeys} may");
             case Sequence list:
-                foreach (var item in list.Items) Check(item);
+                foreach (var item in list.Items)
+                    Check(item);
                 break;
             case Mapping keys:
-                foreach (var (_, value) in keys.Entries) Check(value);
+                foreach (var (_, value) in keys.Entries)
+                    Check(value);
                 break;
         }
     }
 
-    private static InputException TooMany(Mark mark, string text) => new(Problem.Error("too-many", mark, text, "put what belongs together into one entry"));
+    private static InputException TooMany(Mark mark, string text) =>
+        new(Problem.Error("too-many", mark, text, "put what belongs together into one entry"));
 }

@@ -24,10 +24,14 @@ public static class JobReader
         var measured = fields.Nested("measured");
         var stated = new StatedMeasures(book.Vocabulary);
 
-        if (vehicle is not null) ReadVehicle(vehicle, stated);
-        if (modification is not null) ReadModification(modification, stated);
-        if (measured is not null) stated.ReadAll(measured, "measured");
-        if (fields.Nested("trailer") is { } trailer) stated.ReadAll(trailer, "trailer");
+        if (vehicle is not null)
+            ReadVehicle(vehicle, stated);
+        if (modification is not null)
+            ReadModification(modification, stated);
+        if (measured is not null)
+            stated.ReadAll(measured, "measured");
+        if (fields.Nested("trailer") is { } trailer)
+            stated.ReadAll(trailer, "trailer");
         var plan = PlanReader.Read(fields, vehicle, modification, measured, book);
         var (first, notYet) = vehicle is null ? (null, false) : ReadFirstRegistered(vehicle);
 
@@ -58,33 +62,52 @@ public static class JobReader
         CheckAgreement(fields, modification, job);
         PlanChecks.Run(fields, vehicle, modification, measured, job, book.Vocabulary);
         Contradictions.Find(fields, vehicle, modification, job);
-        Problem[] found = [.. problems.DistinctBy(problem => (problem.Code, problem.Mark, problem.Code == "negative" ? "" : problem.Text)).OrderBy(problem => problem.Mark)];
-        return found.All(problem => problem.Severity == Severity.Warning) ? job with { Warnings = [.. found] } : throw new InputException(found);
+        Problem[] found =
+        [
+            .. problems
+                .DistinctBy(problem => (problem.Code, problem.Mark, problem.Code == "negative" ? "" : problem.Text))
+                .OrderBy(problem => problem.Mark),
+        ];
+        return found.All(problem => problem.Severity == Severity.Warning)
+            ? job with
+            {
+                Warnings = [.. found],
+            }
+            : throw new InputException(found);
     }
 
     private static void ReadVehicle(Fields vehicle, StatedMeasures stated)
     {
         stated.ReadAll(vehicle, "vehicle");
-        if (vehicle.Nested("ratings") is not { } ratings) return;
+        if (vehicle.Nested("ratings") is not { } ratings)
+            return;
         stated.ReadAll(ratings, "vehicle.ratings");
     }
 
     private static void ReadModification(Fields modification, StatedMeasures stated)
     {
         stated.ReadAll(modification, "modification");
-        if (modification.Nested("ratings") is not { } ratings) return;
+        if (modification.Nested("ratings") is not { } ratings)
+            return;
         stated.ReadAll(ratings, "modification.ratings");
     }
 
     private static ImmutableDictionary<string, string> ReadWords(Fields? fields, string under, Vocabulary vocabulary)
     {
         var words = ImmutableDictionary.CreateBuilder<string, string>();
-        if (fields is null) return words.ToImmutable();
-        foreach (var fact in vocabulary.Facts.Values.Where(fact => fact.Job.StartsWith(under, StringComparison.Ordinal) && fact.Name != JobFacts.Registered))
+        if (fields is null)
+            return words.ToImmutable();
+        foreach (
+            var fact in vocabulary.Facts.Values.Where(fact =>
+                fact.Job.StartsWith(under, StringComparison.Ordinal) && fact.Name != JobFacts.Registered
+            )
+        )
         {
             var key = fact.Job[under.Length..];
-            if (fields.Node(key) is Scalar { Text: "unknown" }) continue;
-            if (fields.Word(key, fact.Values.AsSpan()) is { } word) words[fact.Name] = word;
+            if (fields.Node(key) is Scalar { Text: "unknown" })
+                continue;
+            if (fields.Word(key, fact.Values.AsSpan()) is { } word)
+                words[fact.Name] = word;
         }
 
         return words.ToImmutable();
@@ -95,9 +118,16 @@ public static class JobReader
 
     private static string? KnownPlace(Fields fields, Node node, Book book)
     {
-        if (fields.TextOf(node) is not { } id) return null;
-        if (book.Jurisdiction(id) is { } jurisdiction) return jurisdiction.Id;
-        fields.Add("unknown-jurisdiction", node.Mark, $"'{id}' is not a jurisdiction of the book", Spelling.Tip(id, [.. book.Jurisdictions.Select(place => place.Id)]));
+        if (fields.TextOf(node) is not { } id)
+            return null;
+        if (book.Jurisdiction(id) is { } jurisdiction)
+            return jurisdiction.Id;
+        fields.Add(
+            "unknown-jurisdiction",
+            node.Mark,
+            $"'{id}' is not a jurisdiction of the book",
+            Spelling.Tip(id, [.. book.Jurisdictions.Select(place => place.Id)])
+        );
         return null;
     }
 
@@ -106,33 +136,54 @@ public static class JobReader
         var on = fields.Day("on");
         if (fields.Nested("dates") is not { } dates)
         {
-            if (!fields.Has("on")) fields.Add("missing-key", fields.Mark, "the job has no day", "add 'on: 2026-11-25', or dates of work, certification and inspection");
+            if (!fields.Has("on"))
+                fields.Add(
+                    "missing-key",
+                    fields.Mark,
+                    "the job has no day",
+                    "add 'on: 2026-11-25', or dates of work, certification and inspection"
+                );
             return JobDates.On(on ?? DateOnly.MinValue);
         }
 
-        if (fields.Has("on")) fields.Add("contradiction", dates.Mark, "the job gives both 'on' and 'dates'", "keep one of the two");
+        if (fields.Has("on"))
+            fields.Add("contradiction", dates.Mark, "the job gives both 'on' and 'dates'", "keep one of the two");
         var read = new JobDates(dates.Day("work"), dates.Day("certification"), dates.Day("inspection"));
         dates.Done();
         if (read is { Work: { } work, Certification: { } certification } && certification < work)
-            fields.Add("contradiction", dates.Mark, "certification comes before the work", "give the day of certification on or after that of the work");
+            fields.Add(
+                "contradiction",
+                dates.Mark,
+                "certification comes before the work",
+                "give the day of certification on or after that of the work"
+            );
         if (read is { Work: { } done, Inspection: { } inspection } && inspection < done)
-            fields.Add("contradiction", dates.Mark, "the inspection comes before the work", "give the day of inspection on or after that of the work");
+            fields.Add(
+                "contradiction",
+                dates.Mark,
+                "the inspection comes before the work",
+                "give the day of inspection on or after that of the work"
+            );
         return read == new JobDates(null, null, null) ? JobDates.On(DateOnly.MinValue) : read;
     }
 
-    private static PartialDate? Built(Fields vehicle) => vehicle.Node("built") is Scalar { Text: "unknown" } ? null : vehicle.Partial("built");
+    private static PartialDate? Built(Fields vehicle) =>
+        vehicle.Node("built") is Scalar { Text: "unknown" } ? null : vehicle.Partial("built");
 
-    private static (PartialDate? First, bool NotYet) ReadFirstRegistered(Fields vehicle) => vehicle.Node("first-registered") switch
-    {
-        null or Scalar { Text: "unknown" } => (null, false),
-        Scalar { Text: "not-yet" } => (null, true),
-        _ => (vehicle.Partial("first-registered"), false),
-    };
+    private static (PartialDate? First, bool NotYet) ReadFirstRegistered(Fields vehicle) =>
+        vehicle.Node("first-registered") switch
+        {
+            null or Scalar { Text: "unknown" } => (null, false),
+            Scalar { Text: "not-yet" } => (null, true),
+            _ => (vehicle.Partial("first-registered"), false),
+        };
 
     private static TyreSize? ReadTyre(Fields fields, Node node)
     {
-        if (fields.TextOf(node) is not { } text) return null;
-        if (TyreSize.TryParse(text, out var size, out var error)) return size;
+        if (fields.TextOf(node) is not { } text)
+            return null;
+        if (TyreSize.TryParse(text, out var size, out var error))
+            return size;
         fields.Add("not-a-tyre-size", node.Mark, error, "");
         return null;
     }
@@ -140,10 +191,16 @@ public static class JobReader
     private static ImmutableDictionary<string, bool> ReadShown(Fields? shown, Vocabulary vocabulary)
     {
         var read = ImmutableDictionary.CreateBuilder<string, bool>();
-        if (shown is null) return read.ToImmutable();
+        if (shown is null)
+            return read.ToImmutable();
         foreach (var (key, _) in shown.Entries)
             if (!vocabulary.Conditions.ContainsKey(key.Text))
-                shown.Add("unknown-condition", key.Mark, $"'{key.Text}' is not a condition of the vocabulary", Spelling.Tip(key.Text, [.. vocabulary.Conditions.Keys]));
+                shown.Add(
+                    "unknown-condition",
+                    key.Mark,
+                    $"'{key.Text}' is not a condition of the vocabulary",
+                    Spelling.Tip(key.Text, [.. vocabulary.Conditions.Keys])
+                );
             else if (shown.YesNo(key.Text) is { } met)
                 read[key.Text] = met;
         return read.ToImmutable();
@@ -151,7 +208,8 @@ public static class JobReader
 
     private static ImmutableArray<string>? ReadCertifier(Fields? certifier)
     {
-        if (certifier is null) return null;
+        if (certifier is null)
+            return null;
         var appointed = certifier.Texts("appointed-in");
         certifier.Text("name");
         certifier.Done();
@@ -161,7 +219,13 @@ public static class JobReader
     private static HeldPaper ReadHeld(Fields fields, Book book)
     {
         var issuedIn = fields.Node("issued-in") is { } node ? KnownPlace(fields, node, book) : fields.Required("issued-in");
-        var paper = new HeldPaper(fields.Required("paper"), issuedIn ?? "", fields.Text("number"), fields.Partial("day"), fields.Texts("codes"));
+        var paper = new HeldPaper(
+            fields.Required("paper"),
+            issuedIn ?? "",
+            fields.Text("number"),
+            fields.Partial("day"),
+            fields.Texts("codes")
+        );
         fields.Done();
         return paper;
     }
@@ -169,6 +233,11 @@ public static class JobReader
     private static void CheckAgreement(Fields fields, Fields? modification, Job job)
     {
         if (JobFacts.Contradiction(job) is { } contradiction)
-            fields.Add("contradiction", modification!.Node(FactSet.TyreGrowth)!.Mark, contradiction, "leave the growth out, or correct one of the two");
+            fields.Add(
+                "contradiction",
+                modification!.Node(FactSet.TyreGrowth)!.Mark,
+                contradiction,
+                "leave the growth out, or correct one of the two"
+            );
     }
 }

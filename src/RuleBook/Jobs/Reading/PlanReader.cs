@@ -24,12 +24,19 @@ internal static class PlanReader
             .. ItemReader.Items(load, "load", "goods", ItemKind.Load),
         ];
         load?.Done();
-        var (tare, axles) = (vehicle?.Mass("tare"), vehicle?.Group("tare-axles", inner => (inner.Mass("front"), inner.Mass("rear")).ToTuple()));
+        var (tare, axles) = (
+            vehicle?.Mass("tare"),
+            vehicle?.Group("tare-axles", inner => (inner.Mass("front"), inner.Mass("rear")).ToTuple())
+        );
         var trim = vehicle is null ? null : HeightReader.Trim(vehicle);
         var uncertainties = measured is null ? ImmutableDictionary<string, Fraction>.Empty : HeightReader.Uncertainties(measured, book);
-        var reading = uncertainties.TryGetValue("weighbridge", out var stated) ? stated
-            : book.Reference.Uncertainties.TryGetValue("weighbridge", out var usual) ? usual.Expanded : Fraction.Zero;
-        var (weighed, start) = measured is null ? (null, null) : WeighbridgeReader.Read(measured, book.Reference, reading * book.Reference.GuardFactor);
+        var reading =
+            uncertainties.TryGetValue("weighbridge", out var stated) ? stated
+            : book.Reference.Uncertainties.TryGetValue("weighbridge", out var usual) ? usual.Expanded
+            : Fraction.Zero;
+        var (weighed, start) = measured is null
+            ? (null, null)
+            : WeighbridgeReader.Read(measured, book.Reference, reading * book.Reference.GuardFactor);
         var plan = new JobPlan
         {
             Reference = book.Reference,
@@ -46,9 +53,12 @@ internal static class PlanReader
             DualRearWheels = vehicle?.YesNo("dual-rear-wheels") ?? false,
             TrackMm = vehicle?.AboveZero("track", Dimension.Length),
             CentreOfMassMm = vehicle?.AboveZero("centre-of-mass", Dimension.Length),
-            Speedometer = vehicle?.Group("speedometer", Speedometer) is { Indicated: var indicated, True: var real } && !indicated.IsZero && !real.IsZero
-                ? new SpeedometerReading(indicated, real)
-                : null,
+            Speedometer =
+                vehicle?.Group("speedometer", Speedometer) is { Indicated: var indicated, True: var real }
+                && !indicated.IsZero
+                && !real.IsZero
+                    ? new SpeedometerReading(indicated, real)
+                    : null,
             FrontSprings = SpringReader.Read(modification, Axle.Front, trim),
             RearSprings = SpringReader.Read(modification, Axle.Rear, trim),
             Weighed = weighed,
@@ -61,33 +71,37 @@ internal static class PlanReader
         return plan with { Heights = HeightReader.Read(measured, trim, plan, book.Reference) };
     }
 
-    private static Ratings Ratings(Fields fields) => new()
-    {
-        GvmKg = fields.Mass("gvm"),
-        GcmKg = fields.Mass("gcm"),
-        FrontAxleKg = fields.Mass("front-axle"),
-        RearAxleKg = fields.Mass("rear-axle"),
-        BrakedTowKg = fields.Mass("braked-tow"),
-        UnbrakedTowKg = fields.Mass("unbraked-tow"),
-        BallKg = fields.Mass("ball"),
-    };
+    private static Ratings Ratings(Fields fields) =>
+        new()
+        {
+            GvmKg = fields.Mass("gvm"),
+            GcmKg = fields.Mass("gcm"),
+            FrontAxleKg = fields.Mass("front-axle"),
+            RearAxleKg = fields.Mass("rear-axle"),
+            BrakedTowKg = fields.Mass("braked-tow"),
+            UnbrakedTowKg = fields.Mass("unbraked-tow"),
+            BallKg = fields.Mass("ball"),
+        };
 
     private static DownRatingRow Row(Fields fields)
     {
         foreach (var key in (ReadOnlySpan<string>)["ball-up-to", "less"])
-            if (!fields.Has(key)) fields.Missing(key);
+            if (!fields.Has(key))
+                fields.Missing(key);
         var row = new DownRatingRow(fields.Mass("ball-up-to") ?? Fraction.Zero, fields.Mass("less") ?? Fraction.Zero);
         fields.Done();
         return row;
     }
 
-    private static SpeedometerReading Speedometer(Fields fields) => new(
-        fields.AboveZero("indicated", Dimension.Speed) ?? Fraction.Zero, fields.AboveZero("true", Dimension.Speed) ?? Fraction.Zero);
+    private static SpeedometerReading Speedometer(Fields fields) =>
+        new(fields.AboveZero("indicated", Dimension.Speed) ?? Fraction.Zero, fields.AboveZero("true", Dimension.Speed) ?? Fraction.Zero);
 
     private static int? Seats(Fields vehicle)
     {
-        if (vehicle.Node("seats") is not { } node || vehicle.TextOf(node) is not { } text || text == "unknown") return null;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var seats) && seats > 0) return seats;
+        if (vehicle.Node("seats") is not { } node || vehicle.TextOf(node) is not { } text || text == "unknown")
+            return null;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var seats) && seats > 0)
+            return seats;
         vehicle.Add("not-a-number", node.Mark, $"'{text}' is not a number of seats", "write a whole number, the driver's seat counted");
         return null;
     }

@@ -12,17 +12,25 @@ internal static class SpringReader
     public static AxleSprings? Read(Fields? modification, Axle axle, HeightReading? trim)
     {
         var word = axle == Axle.Front ? "front" : "rear";
-        if (modification?.Nested("springs")?.Nested(word) is not { } fields) return null;
+        if (modification?.Nested("springs")?.Nested(word) is not { } fields)
+            return null;
         var rate = fields.AboveZero("wheel-rate", Dimension.Rate);
         var (gain, at) = (fields.Signed("height-gained", Dimension.Length), fields.Mass("at-axle-load"));
         var (free, unsprung) = (fields.AboveZero("free-height", Dimension.Length), fields.Mass("unsprung-mass"));
         var byGain = fields.Has("height-gained") || fields.Has("at-axle-load");
         var byFree = fields.Has("free-height") || fields.Has("unsprung-mass");
         if (byGain && byFree)
-            fields.Add("contradiction", fields.Mark, "the springs give both a height gained and a free height",
-                "keep height-gained with at-axle-load, or free-height with unsprung-mass");
+            fields.Add(
+                "contradiction",
+                fields.Mark,
+                "the springs give both a height gained and a free height",
+                "keep height-gained with at-axle-load, or free-height with unsprung-mass"
+            );
         fields.Done();
-        SpringHeight? height = byGain ? new SpringHeight.Gain(gain, at) : byFree ? new SpringHeight.Free(free, Mean(trim?.On(axle)), unsprung) : null;
+        SpringHeight? height =
+            byGain ? new SpringHeight.Gain(gain, at)
+            : byFree ? new SpringHeight.Free(free, Mean(trim?.On(axle)), unsprung)
+            : null;
         return new AxleSprings($"modification.springs.{word}", axle, rate, height);
     }
 

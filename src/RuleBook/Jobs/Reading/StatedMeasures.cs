@@ -23,9 +23,12 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
     {
         foreach (var (key, measure) in VocabularyIndex.Of(vocabulary).Stated[path])
         {
-            if (fields.Node(key) is not { } node) continue;
-            if (node is Scalar { Text: "unknown" }) unknown.Add(measure.Name);
-            else if (fields.QuantityOf(node, measure.Unit.Dimension) is { } quantity) Keep(fields, measure, node, quantity);
+            if (fields.Node(key) is not { } node)
+                continue;
+            if (node is Scalar { Text: "unknown" })
+                unknown.Add(measure.Name);
+            else if (fields.QuantityOf(node, measure.Unit.Dimension) is { } quantity)
+                Keep(fields, measure, node, quantity);
         }
     }
 
@@ -36,20 +39,34 @@ internal sealed class StatedMeasures(Vocabulary vocabulary)
         else if (!quantity.Amount.IsPositive && measure.Possible.Low is { IsPositive: true })
             return;
         else if (!measure.Possible.Contains(quantity.Base))
-            fields.Add("impossible", node.Mark, $"no vehicle has a {measure.Title} of {quantity}", Tip(measure, measure.Possible, quantity));
+            fields.Add(
+                "impossible",
+                node.Mark,
+                $"no vehicle has a {measure.Title} of {quantity}",
+                Tip(measure, measure.Possible, quantity)
+            );
         else if (!measure.Plausible.Contains(quantity.Base))
-            fields.Problems.Add(Problem.Warning(
-                "implausible", node.Mark, $"a {measure.Title} of {quantity} is hardly possible", Tip(measure, measure.Plausible, quantity)));
+            fields.Problems.Add(
+                Problem.Warning(
+                    "implausible",
+                    node.Mark,
+                    $"a {measure.Title} of {quantity} is hardly possible",
+                    Tip(measure, measure.Plausible, quantity)
+                )
+            );
         known[measure.Name] = quantity;
     }
 
     /// <summary>The range, and the same digits with the point elsewhere where that would lie in it.</summary>
     private static string Tip(Measure measure, Interval range, Quantity quantity)
     {
-        var meant = Shifts.SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
-            .Where(value => measure.Plausible.Contains(value))
-            .Select(value => $"; was {new Quantity(value / quantity.Unit.ToBase, quantity.Unit)} meant?")
-            .FirstOrDefault() ?? "";
+        var meant =
+            Shifts
+                .SelectMany(factor => new[] { quantity.Base * factor, quantity.Base / factor })
+                .Where(value => measure.Plausible.Contains(value))
+                .Select(value => $"; was {new Quantity(value / quantity.Unit.ToBase, quantity.Unit)} meant?")
+                .FirstOrDefault()
+            ?? "";
         return (range.Low, range.High) switch
         {
             ({ } low, { } high) => $"{measure.Title} lies between {Show(low)} and {Show(high)}{meant}",

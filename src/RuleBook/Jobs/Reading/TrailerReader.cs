@@ -10,7 +10,8 @@ internal static class TrailerReader
     public static TrailerPlan? Read(Fields job, Fields? vehicle)
     {
         var towbar = vehicle?.Group("towbar", Pair);
-        if (job.Nested("trailer") is not { } fields) return null;
+        if (job.Nested("trailer") is not { } fields)
+            return null;
         var ratings = fields.Group("ratings", inner => (inner.Mass("atm"), inner.Mass("gtm")).ToTuple());
         var coupling = fields.Group("coupling", Pair);
         var trailer = new TrailerPlan(
@@ -26,10 +27,12 @@ internal static class TrailerReader
                 TowbarBallKg = towbar?.Item2,
                 CouplingKg = coupling?.Item1,
                 CouplingBallKg = coupling?.Item2,
-            });
+            }
+        );
         fields.Done();
         return trailer;
     }
 
-    private static Tuple<Fractions.Fraction?, Fractions.Fraction?> Pair(Fields fields) => (fields.Mass("mass"), fields.Mass("ball")).ToTuple();
+    private static Tuple<Fractions.Fraction?, Fractions.Fraction?> Pair(Fields fields) =>
+        (fields.Mass("mass"), fields.Mass("ball")).ToTuple();
 }

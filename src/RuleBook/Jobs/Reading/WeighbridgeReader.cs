@@ -16,28 +16,37 @@ internal static class WeighbridgeReader
     /// <param name="guardKg">Guard band of one reading, kg.</param>
     public static (WeighbridgeReadings? Readings, StartingMass? Start) Read(Fields measured, Reference reference, Fraction guardKg)
     {
-        if (measured.Nested("weighbridge") is not { } fields) return (null, null);
+        if (measured.Nested("weighbridge") is not { } fields)
+            return (null, null);
         var readings = new WeighbridgeReadings(
             fields.Mass("front-alone"),
             fields.Mass("rear-alone"),
             fields.Mass("front-hitched"),
             fields.Mass("rear-hitched"),
             fields.Mass("trailer-axles"),
-            fields.Mass("trailer-alone"))
+            fields.Mass("trailer-alone")
+        )
         {
             MassAloneKg = fields.Mass("mass"),
         };
         var state = HeightReader.State(fields);
         fields.Done();
-        return (readings, state is { } known && readings.Alone is not null
-            ? StartingMass.Weighed(Of(known, reference), readings.FrontAloneKg, readings.RearAloneKg, readings.MassAloneKg) with { ReadingGuardKg = guardKg }
-            : null);
+        return (
+            readings,
+            state is { } known && readings.Alone is not null
+                ? StartingMass.Weighed(Of(known, reference), readings.FrontAloneKg, readings.RearAloneKg, readings.MassAloneKg) with
+                {
+                    ReadingGuardKg = guardKg,
+                }
+                : null
+        );
     }
 
-    private static MassStateDefinition Of(MassState state, Reference reference) => state switch
-    {
-        MassState.Tare => MassStateDefinition.Tare(reference.TareFuelL ?? Fraction.Zero),
-        MassState.Unladen => MassStateDefinition.Unladen,
-        _ => MassStateDefinition.LoadedUnhitched,
-    };
+    private static MassStateDefinition Of(MassState state, Reference reference) =>
+        state switch
+        {
+            MassState.Tare => MassStateDefinition.Tare(reference.TareFuelL ?? Fraction.Zero),
+            MassState.Unladen => MassStateDefinition.Unladen,
+            _ => MassStateDefinition.LoadedUnhitched,
+        };
 }

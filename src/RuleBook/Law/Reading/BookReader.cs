@@ -23,26 +23,52 @@ public static class BookReader
             .Where(pair => pair.parts is ["jurisdictions", _, _])
             .GroupBy(pair => pair.parts[1], pair => pair.file)
             .OrderBy(folder => folder.Key, StringComparer.Ordinal);
-        var book = new Book(digest, vocabulary, cautions, [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]);
-        return book with { Editions = EditionReader.Read(files, problems), Reference = new ReferenceReader(files, cite => book.Source("", cite), problems).Read() };
+        var book = new Book(
+            digest,
+            vocabulary,
+            cautions,
+            [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]
+        );
+        return book with
+        {
+            Editions = EditionReader.Read(files, problems),
+            Reference = new ReferenceReader(files, cite => book.Source("", cite), problems).Read(),
+        };
     }
 
     private static Jurisdiction ReadFolder(string folder, ImmutableArray<BookFile> files, Vocabulary vocabulary, List<Problem> problems)
     {
-        Fields? Open(string name) => files.FirstOrDefault(file => file.Path.EndsWith($"/{name}.yaml", StringComparison.Ordinal)) is { } file
-            ? new Fields(file.Root, problems)
-            : null;
+        Fields? Open(string name) =>
+            files.FirstOrDefault(file => file.Path.EndsWith($"/{name}.yaml", StringComparison.Ordinal)) is { } file
+                ? new Fields(file.Root, problems)
+                : null;
 
         var sources = Open("sources") is { } list ? SourceReader.ReadAll(list, folder) : [];
         var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification, folder, vocabulary) : [];
-        var rules = vocabulary.Topics.Keys
-            .Order(StringComparer.Ordinal)
+        var rules = vocabulary
+            .Topics.Keys.Order(StringComparer.Ordinal)
             .Where(topic => topic != "certification")
             .SelectMany(topic => Open(topic) is { } fields ? new RuleReader(folder, topic, vocabulary).ReadAll(fields) : []);
 
-        if (Open("jurisdiction") is { } own) return JurisdictionReader.Read(own, folder, vocabulary, sources, [.. rules], schemes);
+        if (Open("jurisdiction") is { } own)
+            return JurisdictionReader.Read(own, folder, vocabulary, sources, [.. rules], schemes);
         var mark = new Mark($"jurisdictions/{folder}/jurisdiction.yaml", 1, 1);
         problems.Add(Problem.Error("missing-file", mark, $"jurisdictions/{folder} has no jurisdiction.yaml", "add the file"));
-        return new Jurisdiction(folder, [], folder, null, false, null, null, new Authority("", null), [], [], sources, [.. rules], schemes, mark);
+        return new Jurisdiction(
+            folder,
+            [],
+            folder,
+            null,
+            false,
+            null,
+            null,
+            new Authority("", null),
+            [],
+            [],
+            sources,
+            [.. rules],
+            schemes,
+            mark
+        );
     }
 }

@@ -16,7 +16,8 @@ internal static partial class EditionReader
     /// <summary>The editions, oldest first; none where the book has no such file.</summary>
     public static ImmutableArray<Edition> Read(IReadOnlyList<BookFile> files, List<Problem> problems)
     {
-        if (files.FirstOrDefault(file => file.Path == Path) is not { } file) return [];
+        if (files.FirstOrDefault(file => file.Path == Path) is not { } file)
+            return [];
         var fields = new Fields(file.Root, problems);
         var editions = fields.List("editions", node => One(new Fields(node, problems)));
         fields.Done();
@@ -30,14 +31,16 @@ internal static partial class EditionReader
             RequiredDay(fields),
             Matching(fields, "digest", DigestPattern(), "sha256: and 64 hexadecimal digits, as 'rulebook inspect' prints them"),
             fields.List("news", node => OneNews(new Fields(node, fields.Problems))),
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return edition;
     }
 
     private static News OneNews(Fields fields)
     {
-        if (!fields.Has("kind")) fields.Missing("kind");
+        if (!fields.Has("kind"))
+            fields.Missing("kind");
         var kind = fields.Word("kind", [.. Kinds]) is { } word ? (NewsKind)Kinds.IndexOf(word) : NewsKind.Law;
         var news = new News(kind, fields.Texts("jurisdictions"), fields.Day("from"), fields.Required("text"));
         fields.Done();
@@ -46,14 +49,16 @@ internal static partial class EditionReader
 
     private static DateOnly RequiredDay(Fields fields)
     {
-        if (!fields.Has("day")) fields.Missing("day");
+        if (!fields.Has("day"))
+            fields.Missing("day");
         return fields.Day("day") ?? DateOnly.MinValue;
     }
 
     private static string Matching(Fields fields, string key, Regex pattern, string right)
     {
         var text = fields.Required(key);
-        if (text.Length > 0 && !pattern.IsMatch(text)) fields.Add("not-well-formed", fields.Node(key)!.Mark, $"'{text}' is no {key}", $"write {right}");
+        if (text.Length > 0 && !pattern.IsMatch(text))
+            fields.Add("not-well-formed", fields.Node(key)!.Mark, $"'{text}' is no {key}", $"write {right}");
         return text;
     }
 

@@ -14,34 +14,59 @@ internal static class FiguredConditions
     {
         if (fields.Node("figure") is not { } node)
         {
-            if (fields.Node("named") is { } alone) fields.Add("key-without-effect", alone.Mark, "'named' does nothing here: the condition takes no figure", "say 'figure: mm', or take it out");
+            if (fields.Node("named") is { } alone)
+                fields.Add(
+                    "key-without-effect",
+                    alone.Mark,
+                    "'named' does nothing here: the condition takes no figure",
+                    "say 'figure: mm', or take it out"
+                );
             return null;
         }
 
         if (fields.TextOf(node) is not { } symbol || Unit.Find(symbol) is not { } unit)
         {
-            fields.Add("not-a-word", node.Mark, $"'{fields.TextOf(node)}' is not a known unit", "a unit such as mm, in or km/h, for the kind of figure");
+            fields.Add(
+                "not-a-word",
+                node.Mark,
+                $"'{fields.TextOf(node)}' is not a known unit",
+                "a unit such as mm, in or km/h, for the kind of figure"
+            );
             return null;
         }
 
         var named = fields.Text("named") ?? $"{term.Name}-{FiguredCondition.Place}";
-        if (!named.Contains(FiguredCondition.Place, StringComparison.Ordinal) || !term.Definition.Contains(FiguredCondition.Place, StringComparison.Ordinal))
-            fields.Add("not-well-formed", fields.Mark, $"{FiguredCondition.Place} stands neither for the figure in the name nor in the definition", $"write {FiguredCondition.Place} where the figure goes");
+        if (
+            !named.Contains(FiguredCondition.Place, StringComparison.Ordinal)
+            || !term.Definition.Contains(FiguredCondition.Place, StringComparison.Ordinal)
+        )
+            fields.Add(
+                "not-well-formed",
+                fields.Mark,
+                $"{FiguredCondition.Place} stands neither for the figure in the name nor in the definition",
+                $"write {FiguredCondition.Place} where the figure goes"
+            );
         return new FiguredCondition(term.Name, unit.Dimension, term with { Name = named });
     }
 
     /// <summary>The conditions that rules give a figure, each once.</summary>
-    public static IEnumerable<Term> Given(IEnumerable<BookFile> files, IReadOnlyDictionary<string, FiguredCondition> figured) => figured.Count == 0 ? [] : files
-        .Where(file => file.Path.StartsWith("jurisdictions/", StringComparison.Ordinal))
-        .SelectMany(file => In(file.Root, figured))
-        .DistinctBy(term => term.Name);
+    public static IEnumerable<Term> Given(IEnumerable<BookFile> files, IReadOnlyDictionary<string, FiguredCondition> figured) =>
+        figured.Count == 0
+            ? []
+            : files
+                .Where(file => file.Path.StartsWith("jurisdictions/", StringComparison.Ordinal))
+                .SelectMany(file => In(file.Root, figured))
+                .DistinctBy(term => term.Name);
 
-    private static IEnumerable<Term> In(Node node, IReadOnlyDictionary<string, FiguredCondition> figured) => node switch
-    {
-        Mapping map => map.Entries.SelectMany(entry => entry.Key.Text == "provided" ? Conditions(entry.Value, figured) : In(entry.Value, figured)),
-        Sequence list => list.Items.SelectMany(item => In(item, figured)),
-        _ => [],
-    };
+    private static IEnumerable<Term> In(Node node, IReadOnlyDictionary<string, FiguredCondition> figured) =>
+        node switch
+        {
+            Mapping map => map.Entries.SelectMany(entry =>
+                entry.Key.Text == "provided" ? Conditions(entry.Value, figured) : In(entry.Value, figured)
+            ),
+            Sequence list => list.Items.SelectMany(item => In(item, figured)),
+            _ => [],
+        };
 
     private static IEnumerable<Term> Conditions(Node provided, IReadOnlyDictionary<string, FiguredCondition> figured) =>
         from item in provided is Sequence list ? list.Items : ImmutableArray.Create(provided)

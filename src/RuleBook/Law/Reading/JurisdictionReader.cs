@@ -9,10 +9,17 @@ internal static class JurisdictionReader
     private const string Other = "other";
 
     public static Jurisdiction Read(
-        Fields fields, string folder, Vocabulary vocabulary, ImmutableArray<Source> sources, ImmutableArray<Rule> rules, ImmutableArray<Scheme> schemes)
+        Fields fields,
+        string folder,
+        Vocabulary vocabulary,
+        ImmutableArray<Source> sources,
+        ImmutableArray<Rule> rules,
+        ImmutableArray<Scheme> schemes
+    )
     {
         var id = fields.Required("jurisdiction");
-        if (id != folder) fields.Add("wrong-folder", fields.Mark, $"'{id}' stands in the folder '{folder}'", "name the folder after the jurisdiction");
+        if (id != folder)
+            fields.Add("wrong-folder", fields.Mark, $"'{id}' stands in the folder '{folder}'", "name the folder after the jurisdiction");
         var jurisdiction = new Jurisdiction(
             folder,
             fields.Texts("aliases"),
@@ -27,7 +34,8 @@ internal static class JurisdictionReader
             sources,
             rules,
             schemes,
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return jurisdiction;
     }
@@ -37,7 +45,11 @@ internal static class JurisdictionReader
     {
         if (file.Text("jurisdiction") is { } stated && stated != folder)
             file.Add(
-                "wrong-folder", file.Node("jurisdiction")!.Mark, $"the file is one of '{stated}' and stands in the folder '{folder}'", "was it copied? name the jurisdiction whose rules these are");
+                "wrong-folder",
+                file.Node("jurisdiction")!.Mark,
+                $"the file is one of '{stated}' and stands in the folder '{folder}'",
+                "was it copied? name the jurisdiction whose rules these are"
+            );
     }
 
     private static Authority ReadAuthority(Fields fields)
@@ -56,7 +68,11 @@ internal static class JurisdictionReader
     private static Caution ReadCaution(Fields fields, Vocabulary vocabulary)
     {
         var caution = new Caution(
-            fields.Required("caution"), new LimitReader(vocabulary).ReadPredicate(fields.Nested("when")), SourceReader.Citations(fields), fields.Mark);
+            fields.Required("caution"),
+            new LimitReader(vocabulary).ReadPredicate(fields.Nested("when")),
+            SourceReader.Citations(fields),
+            fields.Mark
+        );
         fields.Done();
         return caution;
     }
@@ -67,17 +83,25 @@ internal static class JurisdictionReader
         var entries = fields.List("coverage", node => ReadCoverage(new Fields(node, fields.Problems)));
         return
         [
-            .. entries.SelectMany(entry => entry.Topic != Other ? [entry] : vocabulary.Topics.Keys
-                .Where(topic => entries.All(named => named.Topic != topic))
-                .Order(StringComparer.Ordinal)
-                .Select(topic => entry with { Topic = topic })),
+            .. entries.SelectMany(entry =>
+                entry.Topic != Other
+                    ? [entry]
+                    : vocabulary
+                        .Topics.Keys.Where(topic => entries.All(named => named.Topic != topic))
+                        .Order(StringComparer.Ordinal)
+                        .Select(topic => entry with { Topic = topic })
+            ),
         ];
     }
 
     private static Coverage ReadCoverage(Fields fields)
     {
         var coverage = new Coverage(
-            fields.Required("topic"), fields.Word("state", "complete", "partial", "none") ?? "none", fields.Text("lacks"), fields.Mark);
+            fields.Required("topic"),
+            fields.Word("state", "complete", "partial", "none") ?? "none",
+            fields.Text("lacks"),
+            fields.Mark
+        );
         fields.Done();
         return coverage;
     }

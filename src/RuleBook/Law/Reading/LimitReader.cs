@@ -13,13 +13,21 @@ internal sealed class LimitReader(Vocabulary vocabulary)
     {
         if (!fields.Has("classes"))
         {
-            if (fields.Node("by") is { } alone) fields.Add("key-without-effect", alone.Mark, "'by' does nothing here: there are no classes", "give 'classes', or take it out");
+            if (fields.Node("by") is { } alone)
+                fields.Add(
+                    "key-without-effect",
+                    alone.Mark,
+                    "'by' does nothing here: there are no classes",
+                    "give 'classes', or take it out"
+                );
             return [ReadTier(fields)];
         }
 
         var by = fields.Node("by") is Scalar name ? FindMeasure(fields, name) : null;
-        if (!fields.Has("by")) fields.Missing("by");
-        if (fields.Node("name") is { } named) fields.Add("key-without-effect", named.Mark, "'name' does nothing here: each class names its own tier", "take it out");
+        if (!fields.Has("by"))
+            fields.Missing("by");
+        if (fields.Node("name") is { } named)
+            fields.Add("key-without-effect", named.Mark, "'name' does nothing here: each class names its own tier", "take it out");
         var classes = fields.List("classes", node => by is null ? null : ReadClass(new Fields(node, fields.Problems), by));
         var shared = ReadTier(fields);
         return by is null ? [] : ClassTable.Tiers(shared, by, classes, fields.Problems);
@@ -28,7 +36,13 @@ internal sealed class LimitReader(Vocabulary vocabulary)
     private ClassRow ReadClass(Fields fields, Measure by)
     {
         var row = new ClassRow(
-            fields.Required("class"), ReadEnds(fields, by, fields.Mark), ReadLimits(fields.Nested("within")), SourceReader.Citations(fields), fields.Text("note"), fields.Mark);
+            fields.Required("class"),
+            ReadEnds(fields, by, fields.Mark),
+            ReadLimits(fields.Nested("within")),
+            SourceReader.Citations(fields),
+            fields.Text("note"),
+            fields.Mark
+        );
         fields.Done();
         return row;
     }
@@ -36,7 +50,8 @@ internal sealed class LimitReader(Vocabulary vocabulary)
     public Tier ReadTier(Fields fields)
     {
         var pathway = ReadPathway(fields, "pathway");
-        if (!fields.Has("pathway")) fields.Missing("pathway");
+        if (!fields.Has("pathway"))
+            fields.Missing("pathway");
         var tier = new Tier(
             fields.Text("name") ?? fields.Text("pathway") ?? "",
             pathway ?? Pathway.Prohibited,
@@ -46,7 +61,8 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             fields.Texts("codes"),
             SourceReader.Citations(fields),
             fields.Text("note"),
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return tier;
     }
@@ -60,7 +76,8 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             fields.YesNo("drop") ?? false,
             fields.Nested("add") is { } added ? ReadTier(added) : null,
             SourceReader.Citations(fields),
-            fields.Mark)
+            fields.Mark
+        )
         {
             Loosens = fields.Text("loosens"),
             After = fields.Text("after"),
@@ -70,9 +87,19 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             Note = fields.Text("note"),
         };
         if (departure is { Added: null, After: not null })
-            fields.Add("key-without-effect", fields.Node("after")!.Mark, "'after' does nothing here: it places an added tier", "take it out, or say what is added");
+            fields.Add(
+                "key-without-effect",
+                fields.Node("after")!.Mark,
+                "'after' does nothing here: it places an added tier",
+                "take it out, or say what is added"
+            );
         if (departure is { Dropped: true, Tier: not null } && departure with { Dropped = false } is { IsEmpty: false })
-            fields.Add("key-without-effect", fields.Node("drop")!.Mark, "the tier is dropped, so that what else is said of it does nothing", "keep 'drop: yes', or what changes");
+            fields.Add(
+                "key-without-effect",
+                fields.Node("drop")!.Mark,
+                "the tier is dropped, so that what else is said of it does nothing",
+                "keep 'drop: yes', or what changes"
+            );
         if (departure.Tier is null == departure.Added is null)
             fields.Add("one-content", fields.Mark, "an exception changes one tier or adds one", "give either 'tier' or 'add'");
         fields.Done();
@@ -93,7 +120,8 @@ internal sealed class LimitReader(Vocabulary vocabulary)
 
     public Predicate ReadPredicate(Fields? fields)
     {
-        if (fields is null) return Predicate.Always;
+        if (fields is null)
+            return Predicate.Always;
         var tests = new List<FactTest>();
         foreach (var (key, value) in fields.Entries)
             if (vocabulary.Facts.TryGetValue(key.Text, out var fact))
@@ -103,35 +131,51 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         return new Predicate([.. tests]);
     }
 
-    private ImmutableArray<Limit> ReadLimits(Fields? fields) => fields is null ? [] :
-    [
-        .. DecimalCommas(fields)
-            .Select(entry => FindMeasure(fields, entry.Key) is { } measure ? ReadLimit(fields, entry.Key, entry.Value, measure) : null)
-            .OfType<Limit>(),
-    ];
+    private ImmutableArray<Limit> ReadLimits(Fields? fields) =>
+        fields is null
+            ? []
+            :
+            [
+                .. DecimalCommas(fields)
+                    .Select(entry =>
+                        FindMeasure(fields, entry.Key) is { } measure ? ReadLimit(fields, entry.Key, entry.Value, measure) : null
+                    )
+                    .OfType<Limit>(),
+            ];
 
     /// <summary>The entries without a figure whose decimal comma made two of it, as <c>{ suspension-lift: 50,5 mm }</c>.</summary>
     private static IEnumerable<(Scalar Key, Node Value)> DecimalCommas(Fields fields)
     {
         var entries = fields.Entries.ToArray();
         for (var i = 0; i < entries.Length; i++)
-            if (i + 1 < entries.Length && entries[i].Value is Scalar { Text: { } whole } && whole.All(char.IsAsciiDigit)
-                && entries[i + 1] is { Key.Text: [>= '0' and <= '9', ..] rest, Value: Scalar { Text: "" } })
-                fields.Add("not-a-quantity", entries[i++].Value.Mark, $"'{whole},{rest}': a comma is no decimal point here, it parts entries", $"write {whole}.{rest}, or {whole}{rest} where thousands are meant");
+            if (
+                i + 1 < entries.Length
+                && entries[i].Value is Scalar { Text: { } whole }
+                && whole.All(char.IsAsciiDigit)
+                && entries[i + 1] is { Key.Text: [>= '0' and <= '9', ..] rest, Value: Scalar { Text: "" } }
+            )
+                fields.Add(
+                    "not-a-quantity",
+                    entries[i++].Value.Mark,
+                    $"'{whole},{rest}': a comma is no decimal point here, it parts entries",
+                    $"write {whole}.{rest}, or {whole}{rest} where thousands are meant"
+                );
             else
                 yield return entries[i];
     }
 
-    private static Limit? ReadLimit(Fields fields, Scalar key, Node value, Measure measure) => value switch
-    {
-        Scalar { Text: "none" } => new Limit(measure.Name, LimitKind.None, null, key.Mark),
-        Scalar { Text: "not-established" } => new Limit(measure.Name, LimitKind.NotEstablished, null, key.Mark),
-        _ => ReadBounds(fields, value, measure) is { } bounds ? new Limit(measure.Name, LimitKind.Bounded, bounds, key.Mark) : null,
-    };
+    private static Limit? ReadLimit(Fields fields, Scalar key, Node value, Measure measure) =>
+        value switch
+        {
+            Scalar { Text: "none" } => new Limit(measure.Name, LimitKind.None, null, key.Mark),
+            Scalar { Text: "not-established" } => new Limit(measure.Name, LimitKind.NotEstablished, null, key.Mark),
+            _ => ReadBounds(fields, value, measure) is { } bounds ? new Limit(measure.Name, LimitKind.Bounded, bounds, key.Mark) : null,
+        };
 
     private static Bounds? ReadBounds(Fields fields, Node value, Measure measure)
     {
-        if (value is Scalar) return Edge(fields, value, measure, closed: true) is { } single ? new Bounds(null, single) : null;
+        if (value is Scalar)
+            return Edge(fields, value, measure, closed: true) is { } single ? new Bounds(null, single) : null;
         var inner = new Fields(value, fields.Problems);
         var bounds = ReadEnds(inner, measure, value.Mark);
         inner.Done();
@@ -156,13 +200,19 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         }
     }
 
-    private static Bound? Edge(Fields fields, Node value, Measure measure, bool closed) => measure.IsDate
-        ? fields.DayOf(value) is { } day ? new Bound(new Fraction(day.DayNumber), closed) : null
-        : fields.QuantityOf(value, measure.Unit.Dimension) is { } quantity ? new Bound(quantity.Base, closed) { Written = quantity } : null;
+    private static Bound? Edge(Fields fields, Node value, Measure measure, bool closed) =>
+        measure.IsDate
+            ? fields.DayOf(value) is { } day
+                ? new Bound(new Fraction(day.DayNumber), closed)
+                : null
+            : fields.QuantityOf(value, measure.Unit.Dimension) is { } quantity
+                ? new Bound(quantity.Base, closed) { Written = quantity }
+                : null;
 
     private Measure? FindMeasure(Fields fields, Scalar key)
     {
-        if (vocabulary.Measures.TryGetValue(key.Text, out var measure)) return measure;
+        if (vocabulary.Measures.TryGetValue(key.Text, out var measure))
+            return measure;
         string[] words = [.. vocabulary.Measures.Keys, .. vocabulary.Facts.Keys];
         fields.Add("unknown-measure", key.Mark, $"'{key.Text}' is not a measure or fact of the vocabulary", Spelling.Tip(key.Text, words));
         return null;
@@ -176,14 +226,27 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         return [.. words.OfType<Scalar>().Select(word => word.Text)];
     }
 
-    private ImmutableArray<string> ReadConditions(Fields fields) => fields.List("provided", node => node is Mapping ? ReadFigured(fields, node) : ReadCondition(fields, node));
+    private ImmutableArray<string> ReadConditions(Fields fields) =>
+        fields.List("provided", node => node is Mapping ? ReadFigured(fields, node) : ReadCondition(fields, node));
 
     private string? ReadCondition(Fields fields, Node node)
     {
-        if (fields.TextOf(node) is not { } name || vocabulary.Conditions.ContainsKey(name)) return fields.TextOf(node);
+        if (fields.TextOf(node) is not { } name || vocabulary.Conditions.ContainsKey(name))
+            return fields.TextOf(node);
         if (vocabulary.Figured.TryGetValue(name, out var figured))
-            fields.Add("wrong-shape", node.Mark, $"'{name}' needs its figure", $"write {{ {name}: {new Quantity(1, Unit.Base(figured.Dimension))} }}, with the figure of the rule");
-        else fields.Add("unknown-condition", node.Mark, $"'{name}' is not a condition of the vocabulary", Spelling.Tip(name, [.. vocabulary.Conditions.Keys, .. vocabulary.Figured.Keys]));
+            fields.Add(
+                "wrong-shape",
+                node.Mark,
+                $"'{name}' needs its figure",
+                $"write {{ {name}: {new Quantity(1, Unit.Base(figured.Dimension))} }}, with the figure of the rule"
+            );
+        else
+            fields.Add(
+                "unknown-condition",
+                node.Mark,
+                $"'{name}' is not a condition of the vocabulary",
+                Spelling.Tip(name, [.. vocabulary.Conditions.Keys, .. vocabulary.Figured.Keys])
+            );
         return null;
     }
 
@@ -198,15 +261,24 @@ internal sealed class LimitReader(Vocabulary vocabulary)
 
         if (!vocabulary.Figured.TryGetValue(key.Text, out var figured))
         {
-            var tip = vocabulary.Conditions.ContainsKey(key.Text) ? $"write {key.Text} alone: it takes no figure" : Spelling.Tip(key.Text, [.. vocabulary.Figured.Keys]);
+            var tip = vocabulary.Conditions.ContainsKey(key.Text)
+                ? $"write {key.Text} alone: it takes no figure"
+                : Spelling.Tip(key.Text, [.. vocabulary.Figured.Keys]);
             fields.Add("unknown-condition", key.Mark, $"'{key.Text}' is not a condition that takes a figure", tip);
             return null;
         }
 
-        if (fields.QuantityOf(value, figured.Dimension) is not { } figure) return null;
+        if (fields.QuantityOf(value, figured.Dimension) is not { } figure)
+            return null;
         var name = figured.With(figure).Name;
-        if (vocabulary.Conditions[name].Figured == figured.Name) return name;
-        fields.Add("unknown-condition", key.Mark, $"'{name}' is another condition of the vocabulary already", "give one of the two another name");
+        if (vocabulary.Conditions[name].Figured == figured.Name)
+            return name;
+        fields.Add(
+            "unknown-condition",
+            key.Mark,
+            $"'{name}' is another condition of the vocabulary already",
+            "give one of the two another name"
+        );
         return null;
     }
 }

@@ -10,8 +10,10 @@ namespace RuleBook.Law.Reading;
 /// <summary>Reads <c>schema/reference/*.yaml</c>.</summary>
 internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string, Source?> elsewhere, List<Problem> problems)
 {
-    private readonly ImmutableDictionary<string, ImmutableArray<CitedSource>>.Builder cited =
-        ImmutableDictionary.CreateBuilder<string, ImmutableArray<CitedSource>>();
+    private readonly ImmutableDictionary<string, ImmutableArray<CitedSource>>.Builder cited = ImmutableDictionary.CreateBuilder<
+        string,
+        ImmutableArray<CitedSource>
+    >();
 
     private readonly List<CitedSource> seen = [];
 
@@ -19,7 +21,8 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
 
     public Reference Read()
     {
-        if (Open("sources") is { } list) sources = SourceReader.ReadAll(list, "reference");
+        if (Open("sources") is { } list)
+            sources = SourceReader.ReadAll(list, "reference");
         var uncertainties = Open("uncertainties");
         var reference = new Reference
         {
@@ -30,7 +33,9 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
             Uncertainties = uncertainties is null
                 ? ImmutableDictionary<string, Uncertainty>.Empty
                 : Each(uncertainties, "uncertainties", ReadUncertainty).ToImmutableDictionary(each => each.Measure),
-            TyreSizes = One("tyre-sizes", fields => fields.List("sizes", node => ReadSize(fields, node)).ToArray()) is { } sizes ? [.. sizes] : [],
+            TyreSizes = One("tyre-sizes", fields => fields.List("sizes", node => ReadSize(fields, node)).ToArray()) is { } sizes
+                ? [.. sizes]
+                : [],
             Speedometer = Items("speedometer", ReadPeriod),
             Clearance = One("clearance", ReadClearance),
             Towing = Items("towing", ReadTowing),
@@ -38,20 +43,21 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
             Categories = Items("categories", ReadCategory),
             Tables = Items("tables", fields => new ReferenceTable(fields.Required("table"), fields.Required("title"), Cited(fields))),
         };
-        if (uncertainties is not null) cited["uncertainties"] = Cited(uncertainties);
+        if (uncertainties is not null)
+            cited["uncertainties"] = Cited(uncertainties);
         uncertainties?.Text("guard-factor-why");
         uncertainties?.Done();
         return reference with { Sources = cited.ToImmutable() };
     }
 
-    private Fields? Open(string name) => files.FirstOrDefault(file => file.Path == $"schema/reference/{name}.yaml") is { } file
-        ? new Fields(file.Root, problems)
-        : null;
+    private Fields? Open(string name) =>
+        files.FirstOrDefault(file => file.Path == $"schema/reference/{name}.yaml") is { } file ? new Fields(file.Root, problems) : null;
 
     private ImmutableArray<T> Items<T>(string name, Func<Fields, T> read)
         where T : class
     {
-        if (Open(name) is not { } top) return [];
+        if (Open(name) is not { } top)
+            return [];
         seen.Clear();
         var items = Each(top, name, read);
         cited[name] = [.. seen];
@@ -60,18 +66,23 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
     }
 
     private ImmutableArray<T> Each<T>(Fields top, string name, Func<Fields, T> read)
-        where T : class => top.List(name, node =>
-        {
-            var fields = new Fields(node, problems);
-            var item = read(fields);
-            fields.Done();
-            return item;
-        });
+        where T : class =>
+        top.List(
+            name,
+            node =>
+            {
+                var fields = new Fields(node, problems);
+                var item = read(fields);
+                fields.Done();
+                return item;
+            }
+        );
 
     private T? One<T>(string name, Func<Fields, T?> read)
         where T : class
     {
-        if (Open(name) is not { } top || top.Nested(name) is not { } fields) return null;
+        if (Open(name) is not { } top || top.Nested(name) is not { } fields)
+            return null;
         var item = read(fields);
         cited[name] = Cited(fields);
         fields.Done();
@@ -81,16 +92,25 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
 
     private static Fraction Factor(Fields fields)
     {
-        if (fields.Text("guard-factor") is not { } text) return Fraction.One;
-        if (Quantity.TryParse($"{text} mm", out var factor, out _) && !factor.Amount.IsNegative) return factor.Amount;
-        fields.Add("not-a-number", fields.Node("guard-factor")!.Mark, $"'{text}' is not a factor", "write a number of zero or more, such as 1");
+        if (fields.Text("guard-factor") is not { } text)
+            return Fraction.One;
+        if (Quantity.TryParse($"{text} mm", out var factor, out _) && !factor.Amount.IsNegative)
+            return factor.Amount;
+        fields.Add(
+            "not-a-number",
+            fields.Node("guard-factor")!.Mark,
+            $"'{text}' is not a factor",
+            "write a number of zero or more, such as 1"
+        );
         return Fraction.One;
     }
 
     private static TyreSize? ReadSize(Fields fields, Node node)
     {
-        if (fields.TextOf(node) is not { } text) return null;
-        if (TyreSize.TryParse(text, out var size, out var error)) return size;
+        if (fields.TextOf(node) is not { } text)
+            return null;
+        if (TyreSize.TryParse(text, out var size, out var error))
+            return size;
         fields.Add("not-a-tyre-size", node.Mark, error, "");
         return null;
     }
@@ -103,67 +123,94 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
         return difference;
     }
 
-    private Fluid ReadFluid(Fields fields) => new(
-        fields.Required("fluid"),
-        Amount(fields, "density", Dimension.Density),
-        fields.Quantity("at-least", Dimension.Density)?.Base,
-        fields.Quantity("at-most", Dimension.Density)?.Base,
-        Cited(fields));
+    private Fluid ReadFluid(Fields fields) =>
+        new(
+            fields.Required("fluid"),
+            Amount(fields, "density", Dimension.Density),
+            fields.Quantity("at-least", Dimension.Density)?.Base,
+            fields.Quantity("at-most", Dimension.Density)?.Base,
+            Cited(fields)
+        );
 
     private static Uncertainty ReadUncertainty(Fields fields)
     {
         var measure = fields.Required("measure");
         return new Uncertainty(
-            measure, Amount(fields, "uncertainty", measure == "weighbridge" ? Dimension.Mass : Dimension.Length), fields.Required("why"));
+            measure,
+            Amount(fields, "uncertainty", measure == "weighbridge" ? Dimension.Mass : Dimension.Length),
+            fields.Required("why")
+        );
     }
 
-    private SpeedometerPeriod ReadPeriod(Fields fields) => new(
-        fields.Day("from"),
-        fields.Day("before"),
-        Each(fields, "rules", rule => new NamedSpeedometerRule(
-            rule.Required("rule"),
-            new SpeedometerRule(
-                Amount(rule, "under", Dimension.Ratio),
-                Amount(rule, "over", Dimension.Ratio),
-                Amount(rule, "over-constant", Dimension.Speed),
-                rule.Quantity("above", Dimension.Speed)?.Base))),
-        Cited(fields));
+    private SpeedometerPeriod ReadPeriod(Fields fields) =>
+        new(
+            fields.Day("from"),
+            fields.Day("before"),
+            Each(
+                fields,
+                "rules",
+                rule => new NamedSpeedometerRule(
+                    rule.Required("rule"),
+                    new SpeedometerRule(
+                        Amount(rule, "under", Dimension.Ratio),
+                        Amount(rule, "over", Dimension.Ratio),
+                        Amount(rule, "over-constant", Dimension.Speed),
+                        rule.Quantity("above", Dimension.Speed)?.Base
+                    )
+                )
+            ),
+            Cited(fields)
+        );
 
-    private ClearanceRule ReadClearance(Fields fields) => new(
-        Amount(fields, "midway-per-metre", Dimension.Length),
-        Amount(fields, "running", Dimension.Length),
-        fields.Required("midway-state"),
-        fields.Required("running-state"),
-        Cited(fields));
+    private ClearanceRule ReadClearance(Fields fields) =>
+        new(
+            Amount(fields, "midway-per-metre", Dimension.Length),
+            Amount(fields, "running", Dimension.Length),
+            fields.Required("midway-state"),
+            fields.Required("running-state"),
+            Cited(fields)
+        );
 
-    private DefaultTowing ReadTowing(Fields fields) => new(
-        fields.Required("jurisdiction"), Amount(fields, "braked", Dimension.Ratio) / 100, Amount(fields, "unbraked", Dimension.Ratio) / 100, Cited(fields));
+    private DefaultTowing ReadTowing(Fields fields) =>
+        new(
+            fields.Required("jurisdiction"),
+            Amount(fields, "braked", Dimension.Ratio) / 100,
+            Amount(fields, "unbraked", Dimension.Ratio) / 100,
+            Cited(fields)
+        );
 
-    private CategoryBounds ReadCategory(Fields fields) => new(
-        fields.Required("category"),
-        fields.Text("family"),
-        fields.Quantity("gvm-over", Dimension.Mass)?.Base,
-        fields.Quantity("gvm-up-to", Dimension.Mass)?.Base,
-        Count(fields, "seats-from"),
-        Count(fields, "seats-up-to"),
-        Cited(fields));
+    private CategoryBounds ReadCategory(Fields fields) =>
+        new(
+            fields.Required("category"),
+            fields.Text("family"),
+            fields.Quantity("gvm-over", Dimension.Mass)?.Base,
+            fields.Quantity("gvm-up-to", Dimension.Mass)?.Base,
+            Count(fields, "seats-from"),
+            Count(fields, "seats-up-to"),
+            Cited(fields)
+        );
 
     private static int? Count(Fields fields, string key)
     {
-        if (fields.Text(key) is not { } text) return null;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count)) return count;
+        if (fields.Text(key) is not { } text)
+            return null;
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count))
+            return count;
         fields.Add("not-a-number", fields.Node(key)!.Mark, $"'{text}' is not a whole number", "write a number such as 9");
         return null;
     }
 
-    private TyreSpeedRule ReadTyreSpeeds(Fields fields) => new(
-        fields.Required("condition"),
-        Each(fields, "kinds", kind => new TyreSpeedKind(kind.Texts("category"), Amount(kind, "speed", Dimension.Speed))),
-        Cited(fields));
+    private TyreSpeedRule ReadTyreSpeeds(Fields fields) =>
+        new(
+            fields.Required("condition"),
+            Each(fields, "kinds", kind => new TyreSpeedKind(kind.Texts("category"), Amount(kind, "speed", Dimension.Speed))),
+            Cited(fields)
+        );
 
     private static Fraction Amount(Fields fields, string key, Dimension dimension)
     {
-        if (!fields.Has(key)) fields.Missing(key);
+        if (!fields.Has(key))
+            fields.Missing(key);
         return fields.Quantity(key, dimension)?.Base ?? Fraction.Zero;
     }
 
@@ -175,8 +222,15 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
             var source = citation.Cite.Contains('/', StringComparison.Ordinal)
                 ? elsewhere(citation.Cite)
                 : sources.FirstOrDefault(each => each.Id == citation.Cite);
-            if (source is not null) found.Add(new CitedSource(citation, source));
-            else fields.Add("unknown-source", citation.Mark, $"'{citation.Cite}' is not a source", Spelling.Tip(citation.Cite, [.. sources.Select(each => each.Id)]));
+            if (source is not null)
+                found.Add(new CitedSource(citation, source));
+            else
+                fields.Add(
+                    "unknown-source",
+                    citation.Mark,
+                    $"'{citation.Cite}' is not a source",
+                    Spelling.Tip(citation.Cite, [.. sources.Select(each => each.Id)])
+                );
         }
 
         seen.AddRange(found);

@@ -12,7 +12,13 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     public ImmutableArray<Rule> ReadAll(Fields file)
     {
         var stated = file.Required("topic");
-        if (stated != topic) file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in {topic}.yaml", $"write 'topic: {topic}', or name the file after the topic");
+        if (stated != topic)
+            file.Add(
+                "wrong-folder",
+                file.Mark,
+                $"the topic '{stated}' stands in {topic}.yaml",
+                $"write 'topic: {topic}', or name the file after the topic"
+            );
         JurisdictionReader.Stands(file, jurisdiction);
         var rules = file.List("rules", node => ReadRule(new Fields(node, file.Problems)));
         file.Done();
@@ -24,7 +30,8 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         var defaults = new RuleDefaults(
             fields.Nested("measured") is { } measured ? ReadMeasured(measured) : null,
             fields.List("sources", node => ReadOf(new Fields(node, fields.Problems), SourceReader.Citation)),
-            fields.List("disputed", node => ReadOf(new Fields(node, fields.Problems), ReadDispute)));
+            fields.List("disputed", node => ReadOf(new Fields(node, fields.Problems), ReadDispute))
+        );
         var rule = new Rule(
             jurisdiction,
             topic,
@@ -35,7 +42,8 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             fields.Word("decided-by", "work", "certification", "inspection"),
             fields.Word("governed-by", "registration", "travel") == "travel",
             ReadVersions(fields, defaults),
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return rule;
     }
@@ -43,24 +51,34 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     private ImmutableArray<RuleVersion> ReadVersions(Fields rule, RuleDefaults defaults)
     {
         var before = new Dictionary<string, RuleVersion>(StringComparer.Ordinal);
-        var versions = rule.List("versions", node =>
-        {
-            var fields = new Fields(node, rule.Problems);
-            var start = StartOf(fields);
-            var version = before[start] = ReadVersion(fields, before);
-            return defaults.Complete(version, start);
-        });
-        foreach (var (starts, mark) in defaults.Sources.Select(entry => (entry.Starts, entry.Mark)).Concat(defaults.Disputes.Select(entry => (entry.Starts, entry.Mark))))
-            foreach (var start in starts.Where(start => !before.ContainsKey(start)))
-                rule.Add("unknown-version", mark, $"no version of this rule is from '{start}'", Among(before.Keys));
+        var versions = rule.List(
+            "versions",
+            node =>
+            {
+                var fields = new Fields(node, rule.Problems);
+                var start = StartOf(fields);
+                var version = before[start] = ReadVersion(fields, before);
+                return defaults.Complete(version, start);
+            }
+        );
+        foreach (
+            var (starts, mark) in defaults
+                .Sources.Select(entry => (entry.Starts, entry.Mark))
+                .Concat(defaults.Disputes.Select(entry => (entry.Starts, entry.Mark)))
+        )
+        foreach (var start in starts.Where(start => !before.ContainsKey(start)))
+            rule.Add("unknown-version", mark, $"no version of this rule is from '{start}'", Among(before.Keys));
         return versions;
     }
 
     /// <summary>By what <c>like</c> and <c>of</c> name a version: its start as written; an announced or proposed one by that.</summary>
     private static string StartOf(Fields fields) =>
-        (fields.Node("from") ?? fields.Node("announced")) is Scalar start ? start.Text.Trim() : fields.Has("proposed") ? "proposed" : "";
+        (fields.Node("from") ?? fields.Node("announced")) is Scalar start ? start.Text.Trim()
+        : fields.Has("proposed") ? "proposed"
+        : "";
 
-    private static string Among(IEnumerable<string> starts) => string.Join(", ", starts) is { Length: > 0 } all ? $"name one of {all}" : "no version stands before this one";
+    private static string Among(IEnumerable<string> starts) =>
+        string.Join(", ", starts) is { Length: > 0 } all ? $"name one of {all}" : "no version stands before this one";
 
     private static Of<T> ReadOf<T>(Fields fields, Func<Fields, T> read)
     {
@@ -76,7 +94,12 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         if (like is not null && earlier is null)
             fields.Add("unknown-version", fields.Node("like")!.Mark, $"no version above this one is from '{like}'", Among(before.Keys));
         if (like is null && fields.Node("change") is { } alone)
-            fields.Add("change-alone", alone.Mark, "it is not said which version this changes", "add 'like' with the 'from' of an earlier version");
+            fields.Add(
+                "change-alone",
+                alone.Mark,
+                "it is not said which version this changes",
+                "add 'like' with the 'from' of an earlier version"
+            );
         var version = new RuleVersion(
             ReadFrom(fields),
             fields.Partial("in-force-by"),
@@ -88,12 +111,14 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             like is null ? ReadContent(fields) : LikeContent(fields),
             fields.List("disputed", node => ReadDispute(new Fields(node, fields.Problems))),
             fields.Text("note"),
-            fields.Mark)
+            fields.Mark
+        )
         {
             Corrected = fields.List("corrected", node => ReadCorrection(new Fields(node, fields.Problems))),
         };
         fields.Done();
-        if (earlier is null) return version;
+        if (earlier is null)
+            return version;
         var likeness = new Likeness(like!, changes, fields.Node("like")!.Mark);
         CheckChanges(fields, earlier, likeness);
         return Inheritance.Apply(version, earlier, likeness, Beyond(fields), fields.Has("beyond"));
@@ -109,13 +134,19 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         _ = fields.Has("beyond");
         foreach (var key in (string[])["tiers", "adopts", "except", "not-established", "not-regulated"])
             if (fields.Node(key) is { } node)
-                fields.Add("one-content", node.Mark, $"a version that is like another one says what changes, and not '{key}'", "give 'change', or leave 'like' out and state it all");
+                fields.Add(
+                    "one-content",
+                    node.Mark,
+                    $"a version that is like another one says what changes, and not '{key}'",
+                    "give 'change', or leave 'like' out and state it all"
+                );
         return new NotEstablished("", null, null);
     }
 
     private static void WithoutEffect(Fields fields, string key, string why, string tip)
     {
-        if (fields.Node(key) is { } node) fields.Add("key-without-effect", node.Mark, $"'{key}' does nothing here: {why}", tip);
+        if (fields.Node(key) is { } node)
+            fields.Add("key-without-effect", node.Mark, $"'{key}' does nothing here: {why}", tip);
     }
 
     private static Pathway? Beyond(Fields fields) =>
@@ -124,43 +155,75 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     private static void CheckChanges(Fields fields, RuleVersion earlier, Likeness like)
     {
         if (earlier.Content is not (Stated or Adoption) && !like.Changes.IsEmpty)
-            fields.Add("nothing-to-change", like.Mark, $"the version from '{like.From}' has no tiers that could be changed", "state the tiers, or take 'change' out");
-        if (earlier.Content is not Stated stated) return;
+            fields.Add(
+                "nothing-to-change",
+                like.Mark,
+                $"the version from '{like.From}' has no tiers that could be changed",
+                "state the tiers, or take 'change' out"
+            );
+        if (earlier.Content is not Stated stated)
+            return;
         string[] tiers = [.. stated.Tiers.Select(tier => tier.Name), .. like.Changes.Select(change => change.Added?.Name).OfType<string>()];
         foreach (var change in like.Changes.Where(change => change.Tier is { } named && !tiers.Contains(named)))
-            fields.Add("unknown-tier", change.Mark, $"the version from '{like.From}' has no tier '{change.Tier}'", Spelling.Tip(change.Tier!, tiers));
+            fields.Add(
+                "unknown-tier",
+                change.Mark,
+                $"the version from '{like.From}' has no tier '{change.Tier}'",
+                Spelling.Tip(change.Tier!, tiers)
+            );
     }
 
     private Content ReadContent(Fields fields)
     {
-        var tiers = fields.List("tiers", node => (IReadOnlyList<Tier>)limits.ReadTiers(new Fields(node, fields.Problems))).SelectMany(read => read).ToImmutableArray();
+        var tiers = fields
+            .List("tiers", node => (IReadOnlyList<Tier>)limits.ReadTiers(new Fields(node, fields.Problems)))
+            .SelectMany(read => read)
+            .ToImmutableArray();
         var beyond = Beyond(fields);
         var exceptions = fields.List("except", node => limits.ReadDeparture(new Fields(node, fields.Problems)));
-        if (!fields.Has("tiers")) WithoutEffect(fields, "beyond", "without 'tiers' nothing lies beyond them", "take it out; what is adopted brings its own");
-        if (!fields.Has("adopts")) WithoutEffect(fields, "except", "without 'adopts' there is nothing to make an exception from", "change the tiers themselves");
+        if (!fields.Has("tiers"))
+            WithoutEffect(fields, "beyond", "without 'tiers' nothing lies beyond them", "take it out; what is adopted brings its own");
+        if (!fields.Has("adopts"))
+            WithoutEffect(fields, "except", "without 'adopts' there is nothing to make an exception from", "change the tiers themselves");
         var contents = new List<Content>();
-        if (tiers.Length > 0 || fields.Has("tiers")) contents.Add(new Stated(tiers, beyond));
-        if (fields.Nested("adopts") is { } adopts) contents.Add(ReadAdoption(adopts, exceptions));
-        if (fields.Nested("not-established") is { } unknown) contents.Add(ReadNotEstablished(unknown));
-        if (fields.Text("not-regulated") is { } why) contents.Add(new NotRegulated(why));
-        if (contents.Count == 1) return contents[0];
+        if (tiers.Length > 0 || fields.Has("tiers"))
+            contents.Add(new Stated(tiers, beyond));
+        if (fields.Nested("adopts") is { } adopts)
+            contents.Add(ReadAdoption(adopts, exceptions));
+        if (fields.Nested("not-established") is { } unknown)
+            contents.Add(ReadNotEstablished(unknown));
+        if (fields.Text("not-regulated") is { } why)
+            contents.Add(new NotRegulated(why));
+        if (contents.Count == 1)
+            return contents[0];
         fields.Add(
-            "one-content", fields.Mark, $"a version says one thing, this one says {contents.Count}", "give one of tiers, adopts, not-established or not-regulated");
+            "one-content",
+            fields.Mark,
+            $"a version says one thing, this one says {contents.Count}",
+            "give one of tiers, adopts, not-established or not-regulated"
+        );
         return new NotEstablished("", null, null);
     }
 
     /// <summary>A day; null where there is none or it is not one.</summary>
     private static DateOnly? AsOf(Fields fields)
     {
-        if (fields.Node("as-of") is not Scalar { Text: { } text } value || CalendarDay.TryParse(text, out _)) return fields.Day("as-of");
-        fields.Add("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", "write year-month-day, such as 2018-10-26, or 'amended' for as amended from time to time");
+        if (fields.Node("as-of") is not Scalar { Text: { } text } value || CalendarDay.TryParse(text, out _))
+            return fields.Day("as-of");
+        fields.Add(
+            "not-a-date",
+            value.Mark,
+            $"'{text}' is not a day of the calendar",
+            "write year-month-day, such as 2018-10-26, or 'amended' for as amended from time to time"
+        );
         return null;
     }
 
     private static Adoption ReadAdoption(Fields fields, ImmutableArray<Departure> exceptions)
     {
         var amended = fields.Node("as-of") is Scalar { Text: "amended" };
-        if (!fields.Has("as-of")) fields.Missing("as-of");
+        if (!fields.Has("as-of"))
+            fields.Missing("as-of");
         var adoption = new Adoption(fields.Required("rule"), amended ? null : AsOf(fields), exceptions, fields.Mark);
         fields.Done();
         return adoption;
@@ -168,8 +231,14 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
 
     private static Correction ReadCorrection(Fields fields)
     {
-        if (!fields.Has("on")) fields.Missing("on");
-        var correction = new Correction(fields.Day("on") ?? DateOnly.MinValue, fields.Required("was"), fields.Required("because"), fields.Mark);
+        if (!fields.Has("on"))
+            fields.Missing("on");
+        var correction = new Correction(
+            fields.Day("on") ?? DateOnly.MinValue,
+            fields.Required("was"),
+            fields.Required("because"),
+            fields.Mark
+        );
         fields.Done();
         return correction;
     }
@@ -184,7 +253,11 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     private static Measured ReadMeasured(Fields fields)
     {
         var measured = new Measured(
-            fields.Texts("between"), fields.Word("mass-state", "tare", "unladen", "loaded", "not-established"), fields.Texts("total"), fields.Text("note"));
+            fields.Texts("between"),
+            fields.Word("mass-state", "tare", "unladen", "loaded", "not-established"),
+            fields.Texts("total"),
+            fields.Text("note")
+        );
         fields.Done();
         return measured;
     }
@@ -193,16 +266,20 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     {
         var dispute = new Dispute(
             fields.Required("about"),
-            fields.List("readings", node =>
-            {
-                var inner = new Fields(node, fields.Problems);
-                var reading = new DisputedReading(inner.Required("says"), SourceReader.Citations(inner));
-                inner.Done();
-                return reading;
-            }),
+            fields.List(
+                "readings",
+                node =>
+                {
+                    var inner = new Fields(node, fields.Problems);
+                    var reading = new DisputedReading(inner.Required("says"), SourceReader.Citations(inner));
+                    inner.Done();
+                    return reading;
+                }
+            ),
             fields.Required("taken"),
             fields.Required("because"),
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return dispute;
     }

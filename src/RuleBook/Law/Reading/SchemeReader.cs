@@ -13,21 +13,26 @@ internal static class SchemeReader
     public static ImmutableArray<Scheme> ReadAll(Fields file, string jurisdiction, Vocabulary vocabulary)
     {
         var stated = file.Required("topic");
-        if (stated != "certification") file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in certification.yaml", "name the file after the topic");
+        if (stated != "certification")
+            file.Add("wrong-folder", file.Mark, $"the topic '{stated}' stands in certification.yaml", "name the file after the topic");
         JurisdictionReader.Stands(file, jurisdiction);
-        var schemes = file.List("schemes", node =>
-        {
-            var fields = new Fields(node, file.Problems);
-            var scheme = new Scheme(
-                fields.Required("scheme"),
-                fields.Texts("aliases"),
-                fields.Required("title"),
-                new LimitReader(vocabulary).ReadPredicate(fields.Nested("for")),
-                fields.List("versions", version => ReadVersion(new Fields(version, file.Problems))),
-                fields.Mark);
-            fields.Done();
-            return scheme;
-        });
+        var schemes = file.List(
+            "schemes",
+            node =>
+            {
+                var fields = new Fields(node, file.Problems);
+                var scheme = new Scheme(
+                    fields.Required("scheme"),
+                    fields.Texts("aliases"),
+                    fields.Required("title"),
+                    new LimitReader(vocabulary).ReadPredicate(fields.Nested("for")),
+                    fields.List("versions", version => ReadVersion(new Fields(version, file.Problems))),
+                    fields.Mark
+                );
+                fields.Done();
+                return scheme;
+            }
+        );
         file.Done();
         return schemes;
     }
@@ -49,7 +54,8 @@ internal static class SchemeReader
             fields.Texts("not-established"),
             SourceReader.Citations(fields),
             fields.Text("note"),
-            fields.Mark);
+            fields.Mark
+        );
         fields.Done();
         return version;
     }
@@ -67,7 +73,8 @@ internal static class SchemeReader
             fields.Required("text"),
             fields.YesNo("before-work") ?? false,
             ReadPathways(fields),
-            SourceReader.Citations(fields))
+            SourceReader.Citations(fields)
+        )
         {
             Topics = fields.Texts("topics"),
         };
@@ -75,12 +82,13 @@ internal static class SchemeReader
         return step;
     }
 
-    private static ImmutableArray<Pathway> ReadPathways(Fields fields) => fields.Node("pathways") switch
-    {
-        null => [],
-        Sequence many => [.. many.Items.Select(node => LimitReader.PathwayOf(fields, node)).OfType<Pathway>()],
-        var one => LimitReader.PathwayOf(fields, one) is { } pathway ? [pathway] : [],
-    };
+    private static ImmutableArray<Pathway> ReadPathways(Fields fields) =>
+        fields.Node("pathways") switch
+        {
+            null => [],
+            Sequence many => [.. many.Items.Select(node => LimitReader.PathwayOf(fields, node)).OfType<Pathway>()],
+            var one => LimitReader.PathwayOf(fields, one) is { } pathway ? [pathway] : [],
+        };
 
     private static Fee ReadFee(Fields fields)
     {
@@ -88,7 +96,8 @@ internal static class SchemeReader
             fields.Required("what"),
             fields.Quantity("amount", Dimension.Money) ?? NoAmount,
             fields.RequiredPartial("from"),
-            SourceReader.Citations(fields));
+            SourceReader.Citations(fields)
+        );
         fields.Done();
         return fee;
     }

@@ -16,7 +16,8 @@ internal static class SourceReader
     }
 
     /// <summary>The citations under <c>sources</c>.</summary>
-    public static ImmutableArray<Citation> Citations(Fields fields) => fields.List("sources", node => Citation(new Fields(node, fields.Problems)));
+    public static ImmutableArray<Citation> Citations(Fields fields) =>
+        fields.List("sources", node => Citation(new Fields(node, fields.Problems)));
 
     /// <summary>One citation.</summary>
     public static Citation Citation(Fields inner)
@@ -44,7 +45,8 @@ internal static class SourceReader
             fields.RequiredPartial("checked"),
             fields.RequiredPartial("recheck-after"),
             fields.Text("note"),
-            fields.Mark)
+            fields.Mark
+        )
         {
             PartsRead = fields.Has("parts-read") ? fields.Texts("parts-read") : null,
         };
@@ -54,7 +56,8 @@ internal static class SourceReader
 
     private static ReadAs ReadAsOf(Fields fields)
     {
-        if (!fields.Has("read-as")) fields.Missing("read-as");
+        if (!fields.Has("read-as"))
+            fields.Missing("read-as");
         return fields.Word("read-as", "primary", "secondary", "common-practice", "memory") switch
         {
             "primary" => ReadAs.Primary,

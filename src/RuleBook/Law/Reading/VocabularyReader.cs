@@ -11,34 +11,53 @@ internal static class VocabularyReader
     {
         var categories = Each("categories", files, problems, ReadCategory).DistinctBy(category => category.Name).ToArray();
         var conditions = Each("conditions", files, problems, ReadCondition).DistinctBy(condition => condition.Term.Name).ToArray();
-        var figured = conditions.Select(condition => condition.Figured).OfType<FiguredCondition>().ToImmutableDictionary(condition => condition.Name);
+        var figured = conditions
+            .Select(condition => condition.Figured)
+            .OfType<FiguredCondition>()
+            .ToImmutableDictionary(condition => condition.Name);
         return (
             new Vocabulary(
-                Each("measures", files, problems, ReadMeasure).DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name),
-                Each("facts", files, problems, fields => ReadFact(fields, categories)).DistinctBy(fact => fact.Name).ToImmutableDictionary(fact => fact.Name),
-                conditions.Where(condition => condition.Figured is null).Select(condition => condition.Term)
-                    .Concat(FiguredConditions.Given(files, figured)).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name),
+                Each("measures", files, problems, ReadMeasure)
+                    .DistinctBy(measure => measure.Name)
+                    .ToImmutableDictionary(measure => measure.Name),
+                Each("facts", files, problems, fields => ReadFact(fields, categories))
+                    .DistinctBy(fact => fact.Name)
+                    .ToImmutableDictionary(fact => fact.Name),
+                conditions
+                    .Where(condition => condition.Figured is null)
+                    .Select(condition => condition.Term)
+                    .Concat(FiguredConditions.Given(files, figured))
+                    .DistinctBy(term => term.Name)
+                    .ToImmutableDictionary(term => term.Name),
                 Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
-                Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name))
+                Terms("pathways", "pathway", files, problems).DistinctBy(term => term.Name).ToImmutableDictionary(term => term.Name)
+            )
             {
                 Figured = figured,
-                CategoryGvms = categories.Where(category => category.Gvm is not null).ToImmutableDictionary(category => category.Name, category => category.Gvm!),
+                CategoryGvms = categories
+                    .Where(category => category.Gvm is not null)
+                    .ToImmutableDictionary(category => category.Name, category => category.Gvm!),
             },
-            [.. Each("cautions", files, problems, fields => fields.Required("caution"))]);
+            [.. Each("cautions", files, problems, fields => fields.Required("caution"))]
+        );
     }
 
     private static List<T> Each<T>(string name, IReadOnlyList<BookFile> files, List<Problem> problems, Func<Fields, T> read)
         where T : class
     {
-        if (files.FirstOrDefault(file => file.Path == $"schema/vocabulary/{name}.yaml") is not { } file) return [];
+        if (files.FirstOrDefault(file => file.Path == $"schema/vocabulary/{name}.yaml") is not { } file)
+            return [];
         var top = new Fields(file.Root, problems);
-        var items = top.List(name, node =>
-        {
-            var fields = new Fields(node, problems);
-            var item = read(fields);
-            fields.Done();
-            return item;
-        });
+        var items = top.List(
+            name,
+            node =>
+            {
+                var fields = new Fields(node, problems);
+                var item = read(fields);
+                fields.Done();
+                return item;
+            }
+        );
         top.Done();
         return [.. items];
     }
@@ -62,7 +81,10 @@ internal static class VocabularyReader
     private static Condition ReadCondition(Fields fields)
     {
         var decidedBy = fields.Word("decided-by", [.. Comparisons.Select(each => each.Word)]);
-        var term = ReadTerm(fields, "condition") with { DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison };
+        var term = ReadTerm(fields, "condition") with
+        {
+            DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison,
+        };
         return new Condition(term, FiguredConditions.Read(fields, term));
     }
 
@@ -76,7 +98,10 @@ internal static class VocabularyReader
     private static CategoryGvm ReadGvm(Fields fields)
     {
         var gvm = new CategoryGvm(
-            fields.Quantity("over", Dimension.Mass)?.Base, fields.Quantity("at-most", Dimension.Mass)?.Base, fields.YesNo("assumed") ?? false);
+            fields.Quantity("over", Dimension.Mass)?.Base,
+            fields.Quantity("at-most", Dimension.Mass)?.Base,
+            fields.YesNo("assumed") ?? false
+        );
         fields.Done();
         return gvm;
     }
@@ -88,12 +113,28 @@ internal static class VocabularyReader
         var symbol = fields.Required("unit");
         var isDate = symbol == "date";
         var unit = isDate ? Unit.Base(Dimension.Count) : Unit.Find(symbol == "count" ? "" : symbol);
-        if (unit is null) fields.Add("not-a-word", fields.Mark, $"'{symbol}' is not a known unit", "use date, count or a unit such as mm, kg or %");
+        if (unit is null)
+            fields.Add("not-a-word", fields.Mark, $"'{symbol}' is not a known unit", "use date, count or a unit such as mm, kg or %");
         unit ??= Unit.Base(Dimension.Count);
         return new Measure(
-            name, title, unit, fields.Required("job"), fields.Quantity("if-absent", unit.Dimension)?.Base, isDate, fields.YesNo("derived") ?? false, fields.YesNo("own-rule") ?? false, fields.Required("definition"), fields.Mark)
+            name,
+            title,
+            unit,
+            fields.Required("job"),
+            fields.Quantity("if-absent", unit.Dimension)?.Base,
+            isDate,
+            fields.YesNo("derived") ?? false,
+            fields.YesNo("own-rule") ?? false,
+            fields.Required("definition"),
+            fields.Mark
+        )
         {
-            BelowZero = fields.Word("below-zero", "derived", "stated") switch { "derived" => BelowZero.Derived, "stated" => BelowZero.Stated, _ => BelowZero.Never },
+            BelowZero = fields.Word("below-zero", "derived", "stated") switch
+            {
+                "derived" => BelowZero.Derived,
+                "stated" => BelowZero.Stated,
+                _ => BelowZero.Never,
+            },
             Topics = fields.Texts("topics"),
             Step = fields.Quantity("step", unit.Dimension)?.Base,
             Plausible = ReadRange(fields, "plausible", unit.Dimension),
@@ -103,7 +144,8 @@ internal static class VocabularyReader
 
     private static Interval ReadRange(Fields fields, string key, Dimension dimension)
     {
-        if (fields.Nested(key) is not { } inner) return Interval.Anything;
+        if (fields.Nested(key) is not { } inner)
+            return Interval.Anything;
         var range = new Interval(inner.Quantity("at-least", dimension)?.Base, inner.Quantity("at-most", dimension)?.Base);
         inner.Done();
         return range;
@@ -118,14 +160,21 @@ internal static class VocabularyReader
             fields.Required("job"),
             values is ["categories"] ? [.. categories.Select(category => category.Name)] : values,
             fields.Required("definition"),
-            fields.Mark)
+            fields.Mark
+        )
         {
             Question = fields.Text("question"),
         };
     }
 
-    private static Topic ReadTopic(Fields fields) => new(
-        fields.Required("topic"), fields.Required("title"), fields.Required("definition"), fields.YesNo("of-use") ?? false, fields.Mark);
+    private static Topic ReadTopic(Fields fields) =>
+        new(
+            fields.Required("topic"),
+            fields.Required("title"),
+            fields.Required("definition"),
+            fields.YesNo("of-use") ?? false,
+            fields.Mark
+        );
 
     private sealed record Condition(Term Term, FiguredCondition? Figured);
 

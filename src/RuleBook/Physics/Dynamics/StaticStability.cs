@@ -21,7 +21,9 @@ public static class StaticStability
         return trackMm / (2 * centreOfMassMm);
     }
 
-    /// <summary>How far the centre of mass of the whole rises, mm: less than the suspension lift, because axles and wheels stay down.</summary>
+    /// <summary>
+    /// How far the centre of mass of the whole rises, mm: less than the suspension lift, because axles and wheels stay down.
+    /// </summary>
     /// <param name="suspensionLiftMm">Suspension lift, mm.</param>
     /// <param name="sprungFraction">The part of the vehicle's mass that the springs carry, 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The fraction is outside 0 to 1.</exception>

@@ -10,7 +10,13 @@ namespace RuleBook.Physics.Heights;
 /// <param name="LeftRightMm">Left and right height after the work apart, mm; never negative.</param>
 /// <param name="Uneven">True when that passes the warning value; null when no value was given.</param>
 public sealed record AxleLift(
-    Fraction LeftMm, Fraction RightMm, Fraction CorrectionMm, Fraction BodyBlockMm, Fraction LeftRightMm, bool? Uneven)
+    Fraction LeftMm,
+    Fraction RightMm,
+    Fraction CorrectionMm,
+    Fraction BodyBlockMm,
+    Fraction LeftRightMm,
+    bool? Uneven
+)
 {
     /// <summary>Mean of left and right with the correction, mm: suspension and body block together.</summary>
     public Fraction GuardRiseMm => ((LeftMm + RightMm) / 2) + CorrectionMm;

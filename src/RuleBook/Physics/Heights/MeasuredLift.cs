@@ -10,8 +10,7 @@ namespace RuleBook.Physics.Heights;
 /// <param name="Refusal">Why the readings cannot be compared; null when they can.</param>
 /// <param name="Correction">What was done because the mass states differ; null when they agree.</param>
 /// <param name="Missing">The facts that would add to the answer.</param>
-public sealed record MeasuredLift(
-    AxleLift? Front, AxleLift? Rear, string? Refusal, string? Correction, ImmutableArray<MissingFact> Missing)
+public sealed record MeasuredLift(AxleLift? Front, AxleLift? Rear, string? Refusal, string? Correction, ImmutableArray<MissingFact> Missing)
 {
     /// <summary>
     /// After less reference at each corner. The two must be taken in one mass state, otherwise the difference is load and not lift;
@@ -21,12 +20,18 @@ public sealed record MeasuredLift(
     public static MeasuredLift Of(LiftMeasurement measurement)
     {
         var missing = ImmutableArray.CreateBuilder<MissingFact>();
-        if (measurement.After is null) missing.Add(new MissingFact("measured.after", "the lift"));
+        if (measurement.After is null)
+            missing.Add(new MissingFact("measured.after", "the lift"));
         if (measurement.MakersTrim is null)
         {
-            missing.Add(new MissingFact("vehicle.trim-height", measurement.Before is null
-                ? "the lift"
-                : "the lift above the maker's trim height (sagged springs before the work make it look larger)"));
+            missing.Add(
+                new MissingFact(
+                    "vehicle.trim-height",
+                    measurement.Before is null
+                        ? "the lift"
+                        : "the lift above the maker's trim height (sagged springs before the work make it look larger)"
+                )
+            );
         }
 
         if (measurement is not { After: { } after, Reference: { } reference })
@@ -48,22 +53,25 @@ public sealed record MeasuredLift(
             On(Axle.Rear, measurement, correction is not null, missing),
             null,
             correction,
-            missing.ToImmutable());
+            missing.ToImmutable()
+        );
     }
 
     // Two loaded vehicles are not in one state: no two loads are alike.
     private static bool Comparable(MassState reference, MassState after) => reference == after && after != MassState.Loaded;
 
-    private static string WhyNot(MassState reference, MassState after) => reference == after
-        ? "both readings are of a loaded vehicle and it is not known that the loads were alike: part of the difference may be load"
-        : $"the reference is at {Word(reference)} and the reading after the work at {Word(after)} mass: "
-            + "part of the difference is load, not lift";
+    private static string WhyNot(MassState reference, MassState after) =>
+        reference == after
+            ? "both readings are of a loaded vehicle and it is not known that the loads were alike: part of the difference may be load"
+            : $"the reference is at {Word(reference)} and the reading after the work at {Word(after)} mass: "
+                + "part of the difference is load, not lift";
 
     private static bool CanCorrect(LiftMeasurement measurement, ImmutableArray<MissingFact>.Builder missing)
     {
         const string Adds = "the lift corrected for the difference in load";
         var before = missing.Count;
-        if (measurement.LoadDifferenceKg is null) missing.Add(new MissingFact("measured.axle-load-difference", Adds));
+        if (measurement.LoadDifferenceKg is null)
+            missing.Add(new MissingFact("measured.axle-load-difference", Adds));
         foreach (var axle in Enum.GetValues<Axle>())
         {
             if (measurement.WheelRateNPerMm(axle) is null && measurement.LoadDifferenceKg?.On(axle) is not { IsZero: true })
@@ -81,7 +89,8 @@ public sealed record MeasuredLift(
         Name(reference.RightMm, $"{from}.{Word(axle)}-right");
         Name(after.LeftMm, $"measured.after.{Word(axle)}-left");
         Name(after.RightMm, $"measured.after.{Word(axle)}-right");
-        if ((after.LeftMm - reference.LeftMm, after.RightMm - reference.RightMm) is not ({ } left, { } right)) return null;
+        if ((after.LeftMm - reference.LeftMm, after.RightMm - reference.RightMm) is not ({ } left, { } right))
+            return null;
 
         var apart = Fraction.Abs(after.LeftMm!.Value - after.RightMm!.Value);
         var extra = correct ? measurement.LoadDifferenceKg!.On(axle) : Fraction.Zero;
@@ -91,16 +100,18 @@ public sealed record MeasuredLift(
 
         void Name(Fraction? height, string fact)
         {
-            if (height is null) missing.Add(new MissingFact(fact, $"the lift of the {Word(axle)} axle"));
+            if (height is null)
+                missing.Add(new MissingFact(fact, $"the lift of the {Word(axle)} axle"));
         }
     }
 
     private static string Word(Axle axle) => axle == Axle.Front ? "front" : "rear";
 
-    private static string Word(MassState state) => state switch
-    {
-        MassState.Tare => "tare",
-        MassState.Unladen => "unladen",
-        _ => "loaded",
-    };
+    private static string Word(MassState state) =>
+        state switch
+        {
+            MassState.Tare => "tare",
+            MassState.Unladen => "unladen",
+            _ => "loaded",
+        };
 }

@@ -42,7 +42,8 @@ public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerM
 
         Fraction? Name(Fraction? value, string fact)
         {
-            if (value is null) missing.Add(new MissingFact(fact, "the predicted lift"));
+            if (value is null)
+                missing.Add(new MissingFact(fact, "the predicted lift"));
             return value;
         }
     }
@@ -53,9 +54,12 @@ public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerM
 
     /// <summary>Constant mass that must still come onto the axle to come down to a limit, kg; zero when it is kept already.</summary>
     /// <param name="limitMm">The most lift allowed, mm.</param>
-    public Fraction? MassToComeDownTo(Fraction limitMm) => (LiftMm - limitMm) * KgPerMm is { } mass
-        ? mass > Fraction.Zero ? mass : Fraction.Zero
-        : null;
+    public Fraction? MassToComeDownTo(Fraction limitMm) =>
+        (LiftMm - limitMm) * KgPerMm is { } mass
+            ? mass > Fraction.Zero
+                ? mass
+                : Fraction.Zero
+            : null;
 
     /// <summary>
     /// The same mass where it would stand on the vehicle, kg; null when mass at that place does not load this axle, or a fact lacks.

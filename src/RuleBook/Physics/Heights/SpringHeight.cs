@@ -5,9 +5,7 @@ namespace RuleBook.Physics.Heights;
 /// <summary>One point of a spring's line of height against load, as its maker states it.</summary>
 public abstract record SpringHeight
 {
-    private SpringHeight()
-    {
-    }
+    private SpringHeight() { }
 
     /// <summary>Height gained over the maker's trim height while the axle carries a stated load.</summary>
     /// <param name="GainMm">Height gained, mm.</param>

@@ -10,7 +10,13 @@ namespace RuleBook.Physics.Masses;
 /// <param name="RunningAxles">The axles with this line; null from the first line that could not be shared on.</param>
 /// <param name="Derivation">How the mass came about, where it was computed; otherwise null.</param>
 public sealed record BudgetLine(
-    string Item, Fraction? MassKg, AxleMasses? Axles, Fraction? RunningTotalKg, AxleMasses? RunningAxles, string? Derivation = null)
+    string Item,
+    Fraction? MassKg,
+    AxleMasses? Axles,
+    Fraction? RunningTotalKg,
+    AxleMasses? RunningAxles,
+    string? Derivation = null
+)
 {
     /// <summary>What is known of the line: a mass that is not known is at least nothing.</summary>
     public required MassRange Possible { get; init; }

@@ -11,7 +11,13 @@ namespace RuleBook.Physics.Masses;
 /// <param name="BehindFrontAxleMm">Centre of the fuel behind the front axle, mm; negative ahead of it.</param>
 /// <param name="Auxiliary">True for a tank beside the main ones, which is empty at tare mass.</param>
 public sealed record FuelTank(
-    string Path, string Name, Fraction? CapacityL, Fraction? DensityKgPerL, Fraction? BehindFrontAxleMm, bool Auxiliary = false)
+    string Path,
+    string Name,
+    Fraction? CapacityL,
+    Fraction? DensityKgPerL,
+    Fraction? BehindFrontAxleMm,
+    bool Auxiliary = false
+)
 {
     /// <summary>Stands in the place of the maker's main tanks, which are taken out.</summary>
     public bool Replaces { get; init; }

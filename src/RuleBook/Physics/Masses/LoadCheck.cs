@@ -3,7 +3,9 @@ using Fractions;
 namespace RuleBook.Physics.Masses;
 
 /// <summary>A mass held against the most that it may be.</summary>
-/// <param name="Subject">Id of what is compared with what: <c>gvm</c>, <c>front-axle</c>, <c>front-axle-tyres</c>, <c>gcm</c>, <c>ball</c>, ...</param>
+/// <param name="Subject">
+/// Id of what is compared with what: <c>gvm</c>, <c>front-axle</c>, <c>front-axle-tyres</c>, <c>gcm</c>, <c>ball</c>, ...
+/// </param>
 /// <param name="What">What is compared, in words, naming the rating.</param>
 /// <param name="ValueKg">The mass as it is, kg.</param>
 /// <param name="LimitKg">The most that it may be, kg; reached is still within.</param>

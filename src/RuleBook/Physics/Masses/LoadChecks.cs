@@ -19,13 +19,19 @@ internal sealed class LoadChecks
     internal void Compare(string subject, string what, Fraction? valueKg, Fraction? limitKg, string limitFact) =>
         Compare(subject, what, valueKg is { } known ? Interval.Of(known) : Interval.Anything, limitKg, limitFact);
 
-    /// <summary>A mass of which part is not known is compared where that part cannot matter: the least passes the limit, or the most keeps it.</summary>
+    /// <summary>
+    /// A mass of which part is not known is compared where that part cannot matter: the least passes the limit, or the most keeps it.
+    /// </summary>
     internal void Compare(string subject, string what, Interval value, Fraction? limitKg, string limitFact, Fraction guardKg = default)
     {
-        if (limitKg is not { } limit) Lacks(limitFact, $"what is left: {what}");
-        else if (value.Exact is { } exact) Add(exact, Known.Exactly);
-        else if (value.Low is { } least && least > limit) Add(least, Known.AtLeast);
-        else if (value.High is { } most && most <= limit) Add(most, Known.AtMost);
+        if (limitKg is not { } limit)
+            Lacks(limitFact, $"what is left: {what}");
+        else if (value.Exact is { } exact)
+            Add(exact, Known.Exactly);
+        else if (value.Low is { } least && least > limit)
+            Add(least, Known.AtLeast);
+        else if (value.High is { } most && most <= limit)
+            Add(most, Known.AtMost);
 
         void Add(Fraction kg, Known known) =>
             checks.Add(new LoadCheck(subject, what, kg, limitKg.Value, limitFact) { Known = known, GuardKg = guardKg });
@@ -33,12 +39,19 @@ internal sealed class LoadChecks
 
     /// <summary>Against the maker's rating and, where a modification states one, against the new rating too.</summary>
     internal void CompareRated(
-        string what, Interval value, VehicleLimits limits, Func<Ratings, Fraction?> rating, string key, Fraction guardKg = default)
+        string what,
+        Interval value,
+        VehicleLimits limits,
+        Func<Ratings, Fraction?> rating,
+        string key,
+        Fraction guardKg = default
+    )
     {
         var rerated = limits.Rerated is { } ratings ? rating(ratings) : null;
         if (rating(limits.Original) is not null || rerated is null)
             Compare(key, what, value, rating(limits.Original), $"vehicle.ratings.{key}", guardKg);
-        if (rerated is not null) Compare(key, $"{what}, re-rated", value, rerated, $"modification.ratings.{key}", guardKg);
+        if (rerated is not null)
+            Compare(key, $"{what}, re-rated", value, rerated, $"modification.ratings.{key}", guardKg);
     }
 
     /// <summary>The vehicle and its axles against every rating.</summary>

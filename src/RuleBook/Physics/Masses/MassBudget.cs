@@ -10,7 +10,11 @@ namespace RuleBook.Physics.Masses;
 /// <param name="Left">Each known total against each known rating.</param>
 /// <param name="Missing">The facts that would add to the answer.</param>
 public sealed record MassBudget(
-    MassState State, ImmutableArray<BudgetLine> Lines, ImmutableArray<LoadCheck> Left, ImmutableArray<MissingFact> Missing)
+    MassState State,
+    ImmutableArray<BudgetLine> Lines,
+    ImmutableArray<LoadCheck> Left,
+    ImmutableArray<MissingFact> Missing
+)
 {
     /// <summary>The mass of the vehicle in this state, kg; null while the mass of a line is not known.</summary>
     public Fraction? TotalKg => Lines[^1].RunningTotalKg;
@@ -37,18 +41,24 @@ public sealed record MassBudget(
     /// <exception cref="ArgumentOutOfRangeException">The wheelbase is given but not above zero.</exception>
     public static MassBudget For(MassPlan plan, MassStateDefinition target)
     {
-        if (plan.Start.Problem is { } problem) throw new ArgumentException(problem, nameof(plan));
+        if (plan.Start.Problem is { } problem)
+            throw new ArgumentException(problem, nameof(plan));
         var findings = new LoadChecks();
-        if (plan.Start.TotalKg is null) findings.Lacks(plan.Start.MassFact, "the total");
-        if (plan.Start.Axles is null) findings.Lacks(plan.Start.AxlesFact, "what each axle carries");
+        if (plan.Start.TotalKg is null)
+            findings.Lacks(plan.Start.MassFact, "the total");
+        if (plan.Start.Axles is null)
+            findings.Lacks(plan.Start.AxlesFact, "what each axle carries");
 
         var lines = ImmutableArray.CreateBuilder<BudgetLine>();
-        lines.Add(new BudgetLine(plan.Start.Name, plan.Start.TotalKg, plan.Start.Axles, plan.Start.TotalKg, plan.Start.Axles)
-        {
-            Possible = plan.Start.Possible,
-            RunningPossible = plan.Start.Possible,
-        });
-        foreach (var entry in Changes(plan, target, findings)) lines.Add(After(lines[^1], entry, plan.WheelbaseMm, findings));
+        lines.Add(
+            new BudgetLine(plan.Start.Name, plan.Start.TotalKg, plan.Start.Axles, plan.Start.TotalKg, plan.Start.Axles)
+            {
+                Possible = plan.Start.Possible,
+                RunningPossible = plan.Start.Possible,
+            }
+        );
+        foreach (var entry in Changes(plan, target, findings))
+            lines.Add(After(lines[^1], entry, plan.WheelbaseMm, findings));
 
         findings.CompareVehicle(lines[^1].RunningPossible, plan.Limits, plan.Start.ReadingGuardKg);
         return new MassBudget(target.State, lines.ToImmutable(), findings.Checks, findings.Missing);
@@ -56,12 +66,15 @@ public sealed record MassBudget(
 
     private static IEnumerable<BudgetEntry> Changes(MassPlan plan, MassStateDefinition target, LoadChecks findings)
     {
-        foreach (var fuel in new FuelChange(plan.Start.State.FuelL, target.FuelL, plan.Tanks, findings).Entries()) yield return fuel;
+        foreach (var fuel in new FuelChange(plan.Start.State.FuelL, target.FuelL, plan.Tanks, findings).Entries())
+            yield return fuel;
         foreach (var item in plan.Items)
         {
             var aboard = plan.Start.State.Carries.Contains(item.Kind);
-            if (aboard == target.Carries.Contains(item.Kind)) continue;
-            if (item.MassKg is null) findings.Lacks(item.MassFact, $"the mass of {item.Name}, and with it the total");
+            if (aboard == target.Carries.Contains(item.Kind))
+                continue;
+            if (item.MassKg is null)
+                findings.Lacks(item.MassFact, $"the mass of {item.Name}, and with it the total");
             yield return new BudgetEntry(item.Name, aboard ? Less(item) : item.Possible, item.BehindFrontAxleMm, item.PositionFact);
         }
     }
@@ -82,9 +95,12 @@ public sealed record MassBudget(
 
     private static AxleMasses? Shared(BudgetEntry entry, Fraction? wheelbaseMm, LoadChecks findings)
     {
-        if (entry.Mass.Exact is { IsZero: true }) return AxleMasses.Zero;
-        if (entry.BehindFrontAxleMm is null) findings.Lacks(entry.PositionFact, $"the share of each axle in: {entry.Item}");
-        if (wheelbaseMm is null) findings.Lacks("vehicle.wheelbase", "how the masses are shared between the axles");
+        if (entry.Mass.Exact is { IsZero: true })
+            return AxleMasses.Zero;
+        if (entry.BehindFrontAxleMm is null)
+            findings.Lacks(entry.PositionFact, $"the share of each axle in: {entry.Item}");
+        if (wheelbaseMm is null)
+            findings.Lacks("vehicle.wheelbase", "how the masses are shared between the axles");
         return entry is { Mass.Exact: { } mass, BehindFrontAxleMm: { } place } && wheelbaseMm is { } wheelbase
             ? Moments.OnAxles(mass, place, wheelbase)
             : null;

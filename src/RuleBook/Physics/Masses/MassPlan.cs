@@ -10,4 +10,9 @@ namespace RuleBook.Physics.Masses;
 /// <param name="Items">Accessories, occupants, luggage, load and ball load; their order changes no result.</param>
 /// <param name="Limits">What the masses are held against.</param>
 public sealed record MassPlan(
-    StartingMass Start, Fraction? WheelbaseMm, ImmutableArray<FuelTank> Tanks, ImmutableArray<MassItem> Items, VehicleLimits Limits);
+    StartingMass Start,
+    Fraction? WheelbaseMm,
+    ImmutableArray<FuelTank> Tanks,
+    ImmutableArray<MassItem> Items,
+    VehicleLimits Limits
+);

@@ -22,9 +22,14 @@ public sealed record MassRange(Interval Total, Interval Front, Interval Rear)
     /// <exception cref="ArgumentOutOfRangeException">The wheelbase is not above zero.</exception>
     public static MassRange At(Interval mass, Fraction? behindFrontAxleMm, Fraction? wheelbaseMm)
     {
-        if (mass.Exact is { IsZero: true }) return new MassRange(mass, mass, mass);
+        if (mass.Exact is { IsZero: true })
+            return new MassRange(mass, mass, mass);
         return (behindFrontAxleMm, wheelbaseMm) is ({ } place, { } length)
-            ? new MassRange(mass, Share(mass, Moments.ShareOn(Axle.Front, place, length)), Share(mass, Moments.ShareOn(Axle.Rear, place, length)))
+            ? new MassRange(
+                mass,
+                Share(mass, Moments.ShareOn(Axle.Front, place, length)),
+                Share(mass, Moments.ShareOn(Axle.Rear, place, length))
+            )
             : new MassRange(mass, Interval.Anything, Interval.Anything);
     }
 
@@ -35,7 +40,8 @@ public sealed record MassRange(Interval Total, Interval Front, Interval Rear)
     public static MassRange Add(MassRange left, MassRange right) =>
         new(left.Total + right.Total, left.Front + right.Front, left.Rear + right.Rear);
 
-    private static Interval Share(Interval mass, Fraction share) => share.IsZero ? Interval.Of(share)
+    private static Interval Share(Interval mass, Fraction share) =>
+        share.IsZero ? Interval.Of(share)
         : share.IsPositive ? mass * share
         : new Interval(mass.High * share, mass.Low * share);
 }

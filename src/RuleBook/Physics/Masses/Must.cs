@@ -7,11 +7,13 @@ internal static class Must
 {
     internal static void BeAboveZero(Fraction value, string name)
     {
-        if (value <= Fraction.Zero) throw new ArgumentOutOfRangeException(name, "must be above zero");
+        if (value <= Fraction.Zero)
+            throw new ArgumentOutOfRangeException(name, "must be above zero");
     }
 
     internal static void NotBeNegative(Fraction value, string name)
     {
-        if (value < Fraction.Zero) throw new ArgumentOutOfRangeException(name, "must not be negative");
+        if (value < Fraction.Zero)
+            throw new ArgumentOutOfRangeException(name, "must not be negative");
     }
 }

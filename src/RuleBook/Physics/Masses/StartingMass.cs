@@ -12,7 +12,14 @@ namespace RuleBook.Physics.Masses;
 /// <param name="MassFact">The path of the mass in the job.</param>
 /// <param name="AxlesFact">The path of the axle masses in the job.</param>
 public sealed record StartingMass(
-    string Name, MassStateDefinition State, Fraction? MassKg, Fraction? FrontKg, Fraction? RearKg, string MassFact, string AxlesFact)
+    string Name,
+    MassStateDefinition State,
+    Fraction? MassKg,
+    Fraction? FrontKg,
+    Fraction? RearKg,
+    string MassFact,
+    string AxlesFact
+)
 {
     /// <summary>Guard band of one weighbridge reading, kg; zero for a figure from papers.</summary>
     public Fraction ReadingGuardKg { get; init; }
@@ -21,20 +28,22 @@ public sealed record StartingMass(
     public Fraction? TotalKg => MassKg ?? FrontKg + RearKg;
 
     /// <summary>Both axles; one that is not given follows from the other and the whole.</summary>
-    public AxleMasses? Axles => (FrontKg ?? MassKg - RearKg, RearKg ?? MassKg - FrontKg) is ({ } front, { } rear)
-        ? new AxleMasses(front, rear)
-        : null;
+    public AxleMasses? Axles =>
+        (FrontKg ?? MassKg - RearKg, RearKg ?? MassKg - FrontKg) is ({ } front, { } rear) ? new AxleMasses(front, rear) : null;
 
     /// <summary>What is known of the whole and of each axle, kg; a whole is no less than the axle that is known.</summary>
-    public MassRange Possible => new(
-        TotalKg is { } total ? Interval.Of(total) : new Interval(FrontKg ?? RearKg ?? Fraction.Zero, null),
-        On(Axles?.FrontKg ?? FrontKg),
-        On(Axles?.RearKg ?? RearKg));
+    public MassRange Possible =>
+        new(
+            TotalKg is { } total ? Interval.Of(total) : new Interval(FrontKg ?? RearKg ?? Fraction.Zero, null),
+            On(Axles?.FrontKg ?? FrontKg),
+            On(Axles?.RearKg ?? RearKg)
+        );
 
     /// <summary>Why the figures contradict each other; null when they do not.</summary>
-    public string? Problem => MassKg is { } mass && FrontKg + RearKg is { } sum && sum != mass
-        ? $"front and rear axle together are {Units.Numbers.Show(sum)} kg, but {MassFact} says {Units.Numbers.Show(mass)} kg"
-        : null;
+    public string? Problem =>
+        MassKg is { } mass && FrontKg + RearKg is { } sum && sum != mass
+            ? $"front and rear axle together are {Units.Numbers.Show(sum)} kg, but {MassFact} says {Units.Numbers.Show(mass)} kg"
+            : null;
 
     /// <summary>Tare mass as the papers or the plate state it.</summary>
     /// <param name="massKg">Tare mass, kg.</param>

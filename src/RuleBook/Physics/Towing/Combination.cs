@@ -11,7 +11,12 @@ namespace RuleBook.Physics.Towing;
 /// <param name="TrailerAloneKg">The trailer weighed alone on its jockey wheel (held against ATM and tow rating), kg.</param>
 /// <param name="BallKg">What the trailer puts on the ball, kg.</param>
 public sealed record Combination(
-    Fraction? VehicleKg, AxleMasses? VehicleAxles, Fraction? TrailerAxlesKg, Fraction? TrailerAloneKg, Fraction? BallKg)
+    Fraction? VehicleKg,
+    AxleMasses? VehicleAxles,
+    Fraction? TrailerAxlesKg,
+    Fraction? TrailerAloneKg,
+    Fraction? BallKg
+)
 {
     /// <summary>
     /// Held against GCM, kg: the hitched vehicle and the trailer's axles. The ball load is in the vehicle and counts once.
@@ -25,10 +30,12 @@ public sealed record Combination(
     public Interval TotalPossible { get; init; } = Interval.Anything;
 
     /// <summary>The hitched vehicle, known or within bounds.</summary>
-    internal MassRange Vehicle => new(
-        Exactly(VehicleKg) ?? VehiclePossible?.Total ?? Interval.Anything,
-        Exactly(VehicleAxles?.FrontKg) ?? VehiclePossible?.Front ?? Interval.Anything,
-        Exactly(VehicleAxles?.RearKg) ?? VehiclePossible?.Rear ?? Interval.Anything);
+    internal MassRange Vehicle =>
+        new(
+            Exactly(VehicleKg) ?? VehiclePossible?.Total ?? Interval.Anything,
+            Exactly(VehicleAxles?.FrontKg) ?? VehiclePossible?.Front ?? Interval.Anything,
+            Exactly(VehicleAxles?.RearKg) ?? VehiclePossible?.Rear ?? Interval.Anything
+        );
 
     /// <summary>The total, known or within bounds, kg.</summary>
     internal Interval Total => Exactly(TotalKg) ?? TotalPossible;

@@ -23,15 +23,57 @@ public sealed record CombinationCheck(ImmutableArray<LoadCheck> Checks, Immutabl
         var ball = Of(combination.BallKg is { IsNegative: false } down ? down : null);
         var checks = new LoadChecks();
         checks.CompareVehicle(combination.Vehicle, vehicle, readingGuardKg);
-        checks.CompareRated("vehicle and trailer axles against GCM", combination.Total, vehicle, ratings => ratings.GcmKg, "gcm", 3 * readingGuardKg);
+        checks.CompareRated(
+            "vehicle and trailer axles against GCM",
+            combination.Total,
+            vehicle,
+            ratings => ratings.GcmKg,
+            "gcm",
+            3 * readingGuardKg
+        );
         checks.Compare("atm", "trailer alone against its ATM", alone, trailer.AtmKg, "trailer.ratings.atm", readingGuardKg);
-        checks.Compare("gtm", "trailer axles against GTM", Of(combination.TrailerAxlesKg), trailer.GtmKg, "trailer.ratings.gtm", readingGuardKg);
+        checks.Compare(
+            "gtm",
+            "trailer axles against GTM",
+            Of(combination.TrailerAxlesKg),
+            trailer.GtmKg,
+            "trailer.ratings.gtm",
+            readingGuardKg
+        );
         CompareTow(checks, alone, limits, readingGuardKg);
         checks.Compare("towbar", "trailer alone against the towbar", alone, trailer.TowbarKg, "vehicle.towbar.mass", readingGuardKg);
-        checks.Compare("coupling", "trailer alone against the coupling", alone, trailer.CouplingKg, "trailer.coupling.mass", readingGuardKg);
-        checks.CompareRated("ball load against the vehicle maker's limit", ball, vehicle, ratings => ratings.BallKg, "ball", 2 * readingGuardKg);
-        checks.Compare("towbar-ball", "ball load against the towbar", ball, trailer.TowbarBallKg, "vehicle.towbar.ball", 2 * readingGuardKg);
-        checks.Compare("coupling-ball", "ball load against the coupling", ball, trailer.CouplingBallKg, "trailer.coupling.ball", 2 * readingGuardKg);
+        checks.Compare(
+            "coupling",
+            "trailer alone against the coupling",
+            alone,
+            trailer.CouplingKg,
+            "trailer.coupling.mass",
+            readingGuardKg
+        );
+        checks.CompareRated(
+            "ball load against the vehicle maker's limit",
+            ball,
+            vehicle,
+            ratings => ratings.BallKg,
+            "ball",
+            2 * readingGuardKg
+        );
+        checks.Compare(
+            "towbar-ball",
+            "ball load against the towbar",
+            ball,
+            trailer.TowbarBallKg,
+            "vehicle.towbar.ball",
+            2 * readingGuardKg
+        );
+        checks.Compare(
+            "coupling-ball",
+            "ball load against the coupling",
+            ball,
+            trailer.CouplingBallKg,
+            "trailer.coupling.ball",
+            2 * readingGuardKg
+        );
         return new CombinationCheck(checks.Checks, checks.Missing);
     }
 
@@ -47,8 +89,17 @@ public sealed record CombinationCheck(ImmutableArray<LoadCheck> Checks, Immutabl
         Func<Ratings, Fraction?> rating = braked ? ratings => ratings.BrakedTowKg : ratings => ratings.UnbrakedTowKg;
         var byMaker = rating(limits.Vehicle.Original) is not null || (limits.Vehicle.Rerated is { } rerated && rating(rerated) is not null);
         var byMass = byMaker ? null : TowRating.Of(null, "", limits.UnloadedKg, limits.DefaultRatio);
-        if (byMass is null) checks.CompareRated("trailer alone against the tow rating", trailerAlone, limits.Vehicle, rating, key, guardKg);
-        else checks.Compare(key, "trailer alone against the default by the vehicle's own mass", trailerAlone, byMass.Kg, byMass.Fact, guardKg);
+        if (byMass is null)
+            checks.CompareRated("trailer alone against the tow rating", trailerAlone, limits.Vehicle, rating, key, guardKg);
+        else
+            checks.Compare(
+                key,
+                "trailer alone against the default by the vehicle's own mass",
+                trailerAlone,
+                byMass.Kg,
+                byMass.Fact,
+                guardKg
+            );
     }
 
     /// <summary>Whether the trailer has brakes is not known: above the rating for a braked one it is too heavy either way.</summary>
@@ -56,7 +107,14 @@ public sealed record CombinationCheck(ImmutableArray<LoadCheck> Checks, Immutabl
     {
         var braked = limits.Original.Overlaid(limits.Rerated).BrakedTowKg;
         if (braked is not null && trailerAlone.Low > braked)
-            checks.Compare("braked-tow", "trailer alone against the tow rating, even with brakes", trailerAlone, braked, "vehicle.ratings.braked-tow", guardKg);
+            checks.Compare(
+                "braked-tow",
+                "trailer alone against the tow rating, even with brakes",
+                trailerAlone,
+                braked,
+                "vehicle.ratings.braked-tow",
+                guardKg
+            );
         checks.Lacks("trailer.braked", "which tow rating counts");
     }
 

@@ -9,4 +9,8 @@ namespace RuleBook.Physics.Towing;
 /// <param name="UnloadedKg">Unloaded mass of the vehicle, kg, for the default where its maker gives no tow rating.</param>
 /// <param name="DefaultRatio">Ratio of that mass by the jurisdiction's rule for this trailer's brakes; null where it has none.</param>
 public sealed record CombinationLimits(
-    VehicleLimits Vehicle, TrailerLimits Trailer, Fraction? UnloadedKg = null, Fraction? DefaultRatio = null);
+    VehicleLimits Vehicle,
+    TrailerLimits Trailer,
+    Fraction? UnloadedKg = null,
+    Fraction? DefaultRatio = null
+);

@@ -12,7 +12,9 @@ public sealed record TowRating(Fraction Kg, bool ByMaker, string Fact)
     /// <param name="makersKg">The maker's figure for this kind of trailer, kg.</param>
     /// <param name="makersFact">The path of that figure.</param>
     /// <param name="unloadedKg">Unloaded mass of the vehicle, not coupled, kg.</param>
-    /// <param name="defaultRatio">What the jurisdiction's rule multiplies that by for this kind of brakes; null where it has no such rule.</param>
+    /// <param name="defaultRatio">
+    /// What the jurisdiction's rule multiplies that by for this kind of brakes; null where it has no such rule.
+    /// </param>
     /// <returns>Null when neither is known.</returns>
     public static TowRating? Of(Fraction? makersKg, string makersFact, Fraction? unloadedKg, Fraction? defaultRatio) =>
         makersKg is { } given ? new TowRating(given, true, makersFact)
@@ -20,8 +22,8 @@ public sealed record TowRating(Fraction Kg, bool ByMaker, string Fact)
         : null;
 
     /// <summary>
-    /// Where the maker states no towing mass: rated towing capacity in the wording of the design rules (as reproduced by trade pages), the lesser
-    /// of the tow equipment's rating and GCM - GVM, kg. Another number than the maker's figure.
+    /// Where the maker states no towing mass: rated towing capacity in the wording of the design rules (as reproduced by trade pages), the
+    /// lesser of the tow equipment's rating and GCM - GVM, kg. Another number than the maker's figure.
     /// </summary>
     /// <param name="equipmentKg">Rating of the tow equipment, kg.</param>
     /// <param name="gcmKg">GCM, kg.</param>

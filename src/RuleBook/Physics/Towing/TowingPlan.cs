@@ -51,24 +51,30 @@ public sealed record TowingPlan
     /// <exception cref="ArgumentOutOfRangeException">The wheelbase is given but not above zero.</exception>
     public Combination Hitched()
     {
-        if (Problem is { } problem) throw new InvalidOperationException(problem);
+        if (Problem is { } problem)
+            throw new InvalidOperationException(problem);
         var combination = HitchedExactly();
         return combination.TotalKg is null && UnhitchedPossible != Interval.Anything
-            ? combination with { TotalPossible = UnhitchedPossible + TrailerPossible() }
+            ? combination with
+            {
+                TotalPossible = UnhitchedPossible + TrailerPossible(),
+            }
             : combination;
     }
 
     private Combination HitchedExactly()
     {
-        var change = AnyBallKg is { } ball && BallBehindRearAxleMm is { } arm && WheelbaseMm is { } wheelbase
-            ? LeverArm.OnAxles(ball, arm, wheelbase)
-            : null;
+        var change =
+            AnyBallKg is { } ball && BallBehindRearAxleMm is { } arm && WheelbaseMm is { } wheelbase
+                ? LeverArm.OnAxles(ball, arm, wheelbase)
+                : null;
         return new Combination(
             (UnhitchedKg ?? UnhitchedAxles?.TotalKg) + AnyBallKg,
             UnhitchedAxles is { } axles && change is not null ? axles + change : null,
             TrailerAxlesKg ?? TrailerAloneKg - BallKg,
             TrailerAloneKg ?? TrailerAxlesKg + BallKg,
-            AnyBallKg)
+            AnyBallKg
+        )
         {
             VehiclePossible = HitchedPossible,
         };
@@ -85,14 +91,19 @@ public sealed record TowingPlan
         Name((UnhitchedKg ?? UnhitchedAxles?.TotalKg) is null, "vehicle.tare", "the mass of the hitched vehicle and of the combination");
         Name(UnhitchedAxles is null, "vehicle.tare-axles", "what each axle carries when hitched");
         Name(AnyBallKg is null, "trailer.ball-load", "the mass of the hitched vehicle, and what its axles and the trailer's carry");
-        Name((TrailerAloneKg ?? TrailerAxlesKg + BallKg) is null, "trailer.mass", "the trailer against its ratings, the combination against GCM");
+        Name(
+            (TrailerAloneKg ?? TrailerAxlesKg + BallKg) is null,
+            "trailer.mass",
+            "the trailer against its ratings, the combination against GCM"
+        );
         Name(WheelbaseMm is null, "vehicle.wheelbase", "how the ball load is shared between the axles");
         Name(BallBehindRearAxleMm is null, "vehicle.ball-behind-rear-axle", "how the ball load is shared between the axles");
         return missing.ToImmutable();
 
         void Name(bool lacks, string fact, string adds)
         {
-            if (lacks) missing.Add(new MissingFact(fact, adds));
+            if (lacks)
+                missing.Add(new MissingFact(fact, adds));
         }
     }
 }

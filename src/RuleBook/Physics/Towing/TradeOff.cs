@@ -34,9 +34,9 @@ public static class TradeOff
     public const string Ball = "ball load";
 
     /// <summary>
-    /// What the trailer's axles may carry at each mass of the hitched vehicle: the least of GCM - vehicle, tow rating - ball load, and what the
-    /// trailer itself is rated for, GTM and ATM - ball load.
-    /// Raising the GVM with the GCM unchanged only moves the end of the line. The trailer weighed alone has the ball load more.
+    /// What the trailer's axles may carry at each mass of the hitched vehicle: the least of GCM - vehicle, tow rating - ball load, and what
+    /// the trailer itself is rated for, GTM and ATM - ball load. Raising the GVM with the GCM unchanged only moves the end of the line. The
+    /// trailer weighed alone has the ball load more.
     /// </summary>
     /// <param name="fromKg">The lightest vehicle looked at, ball load included, kg.</param>
     /// <param name="gvmKg">The GVM, re-rated or not, kg; the line ends there.</param>
@@ -47,14 +47,23 @@ public static class TradeOff
     /// <param name="atmKg">The trailer's ATM, kg; null where it is not known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A mass is negative, or the lightest vehicle is above the GVM.</exception>
     public static ImmutableArray<TradeOffPoint> TrailerAgainstVehicle(
-        Fraction fromKg, Fraction gvmKg, Fraction gcmKg, Fraction towKg, Fraction ballKg, Fraction? gtmKg = null, Fraction? atmKg = null)
+        Fraction fromKg,
+        Fraction gvmKg,
+        Fraction gcmKg,
+        Fraction towKg,
+        Fraction ballKg,
+        Fraction? gtmKg = null,
+        Fraction? atmKg = null
+    )
     {
         Must.NotBeNegative(fromKg, nameof(fromKg));
         Must.NotBeNegative(ballKg, nameof(ballKg));
         Must.NotBeNegative(gvmKg - fromKg, nameof(gvmKg));
         var lines = ImmutableArray.Create(new LimitLine(Gcm, gcmKg, -1), new LimitLine(Tow, towKg - ballKg, 0));
-        if (gtmKg is { } gtm) lines = lines.Add(new LimitLine(Gtm, gtm, 0));
-        if (atmKg is { } atm) lines = lines.Add(new LimitLine(Atm, atm - ballKg, 0));
+        if (gtmKg is { } gtm)
+            lines = lines.Add(new LimitLine(Gtm, gtm, 0));
+        if (atmKg is { } atm)
+            lines = lines.Add(new LimitLine(Atm, atm - ballKg, 0));
         return Corners(lines, fromKg, gvmKg, Gvm);
     }
 
@@ -70,7 +79,13 @@ public static class TradeOff
     /// <param name="wheelbaseMm">Wheelbase, mm; above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The limit on the ball is negative, or the wheelbase not above zero.</exception>
     public static ImmutableArray<TradeOffPoint> RearLoadAgainstBall(
-        AxleMasses unhitched, Fraction gvmKg, Fraction rearAxleKg, Fraction ballLimitKg, Fraction ballBehindRearAxleMm, Fraction wheelbaseMm)
+        AxleMasses unhitched,
+        Fraction gvmKg,
+        Fraction rearAxleKg,
+        Fraction ballLimitKg,
+        Fraction ballBehindRearAxleMm,
+        Fraction wheelbaseMm
+    )
     {
         Must.NotBeNegative(ballLimitKg, nameof(ballLimitKg));
         var perKg = LeverArm.OnAxles(1, ballBehindRearAxleMm, wheelbaseMm).RearKg;
@@ -78,7 +93,8 @@ public static class TradeOff
             [new LimitLine(Gvm, gvmKg - unhitched.TotalKg, -1), new LimitLine(RearAxle, rearAxleKg - unhitched.RearKg, -perKg)],
             Fraction.Zero,
             ballLimitKg,
-            Ball);
+            Ball
+        );
     }
 
     /// <summary>The lower edge of the lines between two ends; it stops where nothing is left, and is empty when nothing ever is.</summary>
@@ -87,20 +103,23 @@ public static class TradeOff
         var nothing = new LimitLine("", Fraction.Zero, Fraction.Zero);
         var places = lines
             .SelectMany(line => lines.Append(nothing).Select(line.Crosses))
-            .Append(from).Append(to)
+            .Append(from)
+            .Append(to)
             .OfType<Fraction>()
             .Where(x => x >= from && x <= to)
-            .Distinct().Order();
+            .Distinct()
+            .Order();
         var corners = places.Select(x => new TradeOffPoint(x, lines.Min(line => line.At(x)), Binding(x)));
         return [.. corners.Where(point => point.LeftKg >= Fraction.Zero && IsCorner(point))];
 
         ImmutableArray<string> Binding(Fraction x) =>
-        [
-            .. lines.Where(line => line.At(x) == lines.Min(other => other.At(x)))
-                .Select(line => line.Limit)
-                .Concat(x == to ? [atEnd] : [])
-                .Order(StringComparer.Ordinal),
-        ];
+            [
+                .. lines
+                    .Where(line => line.At(x) == lines.Min(other => other.At(x)))
+                    .Select(line => line.Limit)
+                    .Concat(x == to ? [atEnd] : [])
+                    .Order(StringComparer.Ordinal),
+            ];
 
         bool IsCorner(TradeOffPoint point) =>
             point.GivenKg == from || point.GivenKg == to || point.LeftKg.IsZero || point.Binding.Length > 1;

@@ -15,7 +15,8 @@ public sealed record VehicleWeighed(MassRange Mass, ImmutableArray<LoadCheck> Ch
     /// <param name="readingGuardKg">Guard band of one reading, kg.</param>
     public static VehicleWeighed? Of(WeighbridgeReadings readings, VehicleLimits limits, Fraction readingGuardKg)
     {
-        if (readings.Alone is not { } mass) return null;
+        if (readings.Alone is not { } mass)
+            return null;
         var checks = new LoadChecks();
         checks.CompareVehicle(mass, limits, readingGuardKg);
         return new VehicleWeighed(mass, checks.Checks);

@@ -19,7 +19,8 @@ public sealed record WeighbridgeReadings(
     Fraction? FrontHitchedKg,
     Fraction? RearHitchedKg,
     Fraction? TrailerAxlesKg,
-    Fraction? TrailerAloneKg)
+    Fraction? TrailerAloneKg
+)
 {
     /// <summary>The whole vehicle, not coupled, where its axles were not weighed apart, kg.</summary>
     public Fraction? MassAloneKg { get; init; }
@@ -30,10 +31,12 @@ public sealed record WeighbridgeReadings(
     /// <summary>The vehicle coupled as it was weighed, one axle or both; null where no reading is of it.</summary>
     public MassRange? Hitched => (FrontHitchedKg ?? RearHitchedKg) is null ? null : Of(FrontHitchedKg, RearHitchedKg, null);
 
-    private static MassRange Of(Fraction? front, Fraction? rear, Fraction? mass) => new(
-        (mass ?? front + rear) is { } total ? Interval.Of(total) : new Interval(front ?? rear, null),
-        On(front ?? mass - rear),
-        On(rear ?? mass - front));
+    private static MassRange Of(Fraction? front, Fraction? rear, Fraction? mass) =>
+        new(
+            (mass ?? front + rear) is { } total ? Interval.Of(total) : new Interval(front ?? rear, null),
+            On(front ?? mass - rear),
+            On(rear ?? mass - front)
+        );
 
     private static Interval On(Fraction? axle) => axle is { } known ? Interval.Of(known) : MassRange.FromZero;
 

@@ -14,7 +14,9 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
 {
     /// <summary>Reads a combination from the weighbridge, the ball load both ways.</summary>
     /// <param name="readings">The readings.</param>
-    /// <param name="toleranceKg">How far the two ball loads may be apart, kg: the weighbridge's own resolution, four readings of it.</param>
+    /// <param name="toleranceKg">
+    /// How far the two ball loads may be apart, kg: the weighbridge's own resolution, four readings of it.
+    /// </param>
     /// <remarks>Within the tolerance the greater of the two ball loads is held against the limits.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative.</exception>
     public static Weighing Of(WeighbridgeReadings readings, Fraction toleranceKg)
@@ -22,10 +24,15 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
         Must.NotBeNegative(toleranceKg, nameof(toleranceKg));
         var (trailer, vehicle) = (readings.BallByTrailerKg, readings.BallByVehicleKg);
         Fraction? apart = trailer - vehicle is { } difference ? Fraction.Abs(difference) : null;
-        var error = Negative(readings) ?? Lifting(trailer ?? vehicle, toleranceKg) ?? (apart > toleranceKg
-            ? $"the trailer gives off {Numbers.Show(trailer!.Value)} kg but the vehicle gains {Numbers.Show(vehicle!.Value)} kg: "
-                + $"{Numbers.Show(apart.Value)} kg apart, more than the {Numbers.Show(toleranceKg)} kg stated; weigh again in one state of load"
-            : null);
+        var error =
+            Negative(readings)
+            ?? Lifting(trailer ?? vehicle, toleranceKg)
+            ?? (
+                apart > toleranceKg
+                    ? $"the trailer gives off {Numbers.Show(trailer!.Value)} kg but the vehicle gains {Numbers.Show(vehicle!.Value)} kg: "
+                        + $"{Numbers.Show(apart.Value)} kg apart, more than the {Numbers.Show(toleranceKg)} kg stated; weigh again in one state of load"
+                    : null
+            );
         var ball = trailer is { } one && vehicle is { } other ? (one > other ? one : other) : trailer ?? vehicle;
         var axles = readings is { FrontHitchedKg: { } front, RearHitchedKg: { } rear } ? new AxleMasses(front, rear) : null;
         var combination = new Combination(
@@ -33,30 +40,31 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
             axles,
             readings.TrailerAxlesKg ?? readings.TrailerAloneKg - ball,
             readings.TrailerAloneKg ?? readings.TrailerAxlesKg + ball,
-            ball)
+            ball
+        )
         {
             VehiclePossible = axles is null ? readings.Hitched : null,
-            TotalPossible = axles is null || readings.TrailerAxlesKg is null
-                ? (readings.Hitched?.Total ?? MassRange.FromZero) + new Interval(readings.TrailerAxlesKg ?? Fraction.Zero, null)
-                : Interval.Anything,
+            TotalPossible =
+                axles is null || readings.TrailerAxlesKg is null
+                    ? (readings.Hitched?.Total ?? MassRange.FromZero) + new Interval(readings.TrailerAxlesKg ?? Fraction.Zero, null)
+                    : Interval.Anything,
         };
         return new Weighing(error is null ? combination : null, apart, error, Lacking(readings));
     }
 
-    /// <summary>A ball load below zero by more than the weighbridge can be off: the trailer is tail-heavy, or two readings were swapped.</summary>
-    private static string? Lifting(Fraction? ballKg, Fraction toleranceKg) => ballKg < -toleranceKg
-        ? $"the readings give a ball load of {Numbers.Show(ballKg.Value)} kg: the trailer would lift the vehicle at the ball"
-        : null;
+    /// <summary>
+    /// A ball load below zero by more than the weighbridge can be off: the trailer is tail-heavy, or two readings were swapped.
+    /// </summary>
+    private static string? Lifting(Fraction? ballKg, Fraction toleranceKg) =>
+        ballKg < -toleranceKg
+            ? $"the readings give a ball load of {Numbers.Show(ballKg.Value)} kg: the trailer would lift the vehicle at the ball"
+            : null;
 
-    private static string? Negative(WeighbridgeReadings readings) => Named(readings)
-        .Where(reading => reading.Kg < Fraction.Zero)
-        .Select(reading => $"{reading.Fact} is below zero")
-        .FirstOrDefault();
+    private static string? Negative(WeighbridgeReadings readings) =>
+        Named(readings).Where(reading => reading.Kg < Fraction.Zero).Select(reading => $"{reading.Fact} is below zero").FirstOrDefault();
 
     private static ImmutableArray<MissingFact> Lacking(WeighbridgeReadings readings) =>
-    [
-        .. Named(readings).Where(reading => reading.Kg is null).Select(reading => new MissingFact(reading.Fact, reading.Adds)),
-    ];
+        [.. Named(readings).Where(reading => reading.Kg is null).Select(reading => new MissingFact(reading.Fact, reading.Adds))];
 
     private static IEnumerable<(Fraction? Kg, string Fact, string Adds)> Named(WeighbridgeReadings readings)
     {

@@ -13,7 +13,8 @@ public static class AxleCapacity
 
     private static DerivedFigure Of(LoadIndex? index, int tyres, string missing)
     {
-        if (index?.Kilograms is not { } mass) return new DerivedFigure(null, index?.Derivation ?? missing);
+        if (index?.Kilograms is not { } mass)
+            return new DerivedFigure(null, index?.Derivation ?? missing);
         Fraction capacity = tyres * mass;
         return new DerivedFigure(capacity, $"{tyres} x {mass} = {capacity} kg ({index.Derivation})");
     }

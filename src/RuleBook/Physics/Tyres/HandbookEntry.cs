@@ -22,9 +22,10 @@ internal sealed record HandbookEntry(Fraction Millimetres, Fraction? Traction, s
         ["35x12.50R17LT"] = new(877, null, Design),
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    public string? Caution => Traction is { } traction
-        ? $"highway tread; the traction tread is {traction} mm"
-        : Origin == Design ? "not read in a standard: a measured tyre or the handbook itself should be consulted" : null;
+    public string? Caution =>
+        Traction is { } traction ? $"highway tread; the traction tread is {traction} mm"
+        : Origin == Design ? "not read in a standard: a measured tyre or the handbook itself should be consulted"
+        : null;
 
     public static HandbookEntry? Find(TyreSize size) => Table.GetValueOrDefault(size.Designation);
 }

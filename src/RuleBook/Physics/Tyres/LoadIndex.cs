@@ -24,13 +24,76 @@ public sealed record LoadIndex(int Value)
 
     private static readonly ImmutableArray<int> Table =
     [
-        250, 257, 265, 272, 280, 290, 300, 307, 315, 325, // 60 to 69
-        335, 345, 355, 365, 375, 387, 400, 412, 425, 437, // 70 to 79
-        450, 462, 475, 487, 500, 515, 530, 545, 560, 580, // 80 to 89
-        600, 615, 630, 650, 670, 690, 710, 730, 750, 775, // 90 to 99
-        800, 825, 850, 875, 900, 925, 950, 975, 1000, 1030, // 100 to 109
-        1060, 1090, 1120, 1150, 1180, 1215, 1250, 1285, 1320, 1360, // 110 to 119
-        1400, 1450, 1500, 1550, 1600, 1650, 1700, 1750, 1800, 1850, // 120 to 129
+        250,
+        257,
+        265,
+        272,
+        280,
+        290,
+        300,
+        307,
+        315,
+        325, // 60 to 69
+        335,
+        345,
+        355,
+        365,
+        375,
+        387,
+        400,
+        412,
+        425,
+        437, // 70 to 79
+        450,
+        462,
+        475,
+        487,
+        500,
+        515,
+        530,
+        545,
+        560,
+        580, // 80 to 89
+        600,
+        615,
+        630,
+        650,
+        670,
+        690,
+        710,
+        730,
+        750,
+        775, // 90 to 99
+        800,
+        825,
+        850,
+        875,
+        900,
+        925,
+        950,
+        975,
+        1000,
+        1030, // 100 to 109
+        1060,
+        1090,
+        1120,
+        1150,
+        1180,
+        1215,
+        1250,
+        1285,
+        1320,
+        1360, // 110 to 119
+        1400,
+        1450,
+        1500,
+        1550,
+        1600,
+        1650,
+        1700,
+        1750,
+        1800,
+        1850, // 120 to 129
         1900, // 130
     ];
 
@@ -45,9 +108,8 @@ public sealed record LoadIndex(int Value)
     }
 
     /// <summary>The mass in words, or why it is not established.</summary>
-    public string Derivation => Kilograms is { } mass
-        ? $"load index {this} = {mass} kg"
-        : $"load index {this} is outside the table held here ({First} to {Last})";
+    public string Derivation =>
+        Kilograms is { } mass ? $"load index {this} = {mass} kg" : $"load index {this} is outside the table held here ({First} to {Last})";
 
     /// <summary>The index as marked.</summary>
     public override string ToString() => Value.ToString(CultureInfo.InvariantCulture);

@@ -13,19 +13,21 @@ namespace RuleBook.Physics.Tyres;
 public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fraction? Millimetres, string Derivation, string? Caution = null)
 {
     /// <summary>The diameter of a size on a basis. A measured one cannot follow from the size: use <see cref="Measured"/>.</summary>
-    public static OverallDiameter Of(TyreSize size, DiameterBasis basis) => basis switch
-    {
-        DiameterBasis.Handbook when size.AspectRatio is { } aspect => HandbookFormula(size, aspect),
-        DiameterBasis.Handbook => HandbookTable(size),
-        DiameterBasis.Nominal => Nominal(size),
-        _ => Unknown(size, DiameterBasis.Measured, "a measured diameter is read off the tyre, not off its size"),
-    };
+    public static OverallDiameter Of(TyreSize size, DiameterBasis basis) =>
+        basis switch
+        {
+            DiameterBasis.Handbook when size.AspectRatio is { } aspect => HandbookFormula(size, aspect),
+            DiameterBasis.Handbook => HandbookTable(size),
+            DiameterBasis.Nominal => Nominal(size),
+            _ => Unknown(size, DiameterBasis.Measured, "a measured diameter is read off the tyre, not off its size"),
+        };
 
     /// <summary>A diameter measured on the tyre, in mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The measurement is not above zero.</exception>
-    public static OverallDiameter Measured(TyreSize size, Fraction millimetres) => millimetres > 0
-        ? new OverallDiameter(size, DiameterBasis.Measured, millimetres, $"{Numbers.Show(millimetres)} mm (measured)")
-        : throw new ArgumentOutOfRangeException(nameof(millimetres), "a diameter is above zero");
+    public static OverallDiameter Measured(TyreSize size, Fraction millimetres) =>
+        millimetres > 0
+            ? new OverallDiameter(size, DiameterBasis.Measured, millimetres, $"{Numbers.Show(millimetres)} mm (measured)")
+            : throw new ArgumentOutOfRangeException(nameof(millimetres), "a diameter is above zero");
 
     /// <summary>
     /// UN Regulation 30: H = 0.01 S Ra rounded to the nearest millimetre, D = d + 2 H; the wording from memory, the rounding up of a half
@@ -41,15 +43,28 @@ public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fractio
         var height = Numbers.RoundHalfUp(exact);
         var rounding = height == exact ? $"section height {height} mm" : $"section height {Numbers.Show(exact)} mm rounded to {height} mm";
         var diameter = rim + 2 * height;
-        return new OverallDiameter(size, DiameterBasis.Handbook, diameter,
-            $"{rim} + 2 x {height} = {diameter} mm (handbook: rim code {code} = {rim} mm, {rounding})");
+        return new OverallDiameter(
+            size,
+            DiameterBasis.Handbook,
+            diameter,
+            $"{rim} + 2 x {height} = {diameter} mm (handbook: rim code {code} = {rim} mm, {rounding})"
+        );
     }
 
-    private static OverallDiameter HandbookTable(TyreSize size) => HandbookEntry.Find(size) is { } entry
-        ? new OverallDiameter(size, DiameterBasis.Handbook, entry.Millimetres,
-            $"{entry.Millimetres} mm (handbook: table; {entry.Origin})", entry.Caution)
-        : Unknown(size, DiameterBasis.Handbook,
-            $"the diameter of {size.Designation} stands in a handbook's table only, and that entry is not established");
+    private static OverallDiameter HandbookTable(TyreSize size) =>
+        HandbookEntry.Find(size) is { } entry
+            ? new OverallDiameter(
+                size,
+                DiameterBasis.Handbook,
+                entry.Millimetres,
+                $"{entry.Millimetres} mm (handbook: table; {entry.Origin})",
+                entry.Caution
+            )
+            : Unknown(
+                size,
+                DiameterBasis.Handbook,
+                $"the diameter of {size.Designation} stands in a handbook's table only, and that entry is not established"
+            );
 
     private static OverallDiameter Nominal(TyreSize size)
     {
@@ -57,9 +72,13 @@ public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fractio
         var inchText = Numbers.Show(inch);
         if (size.DiameterInches is { } inches)
         {
-            return new OverallDiameter(size, DiameterBasis.Nominal, inches * inch,
+            return new OverallDiameter(
+                size,
+                DiameterBasis.Nominal,
+                inches * inch,
                 $"{Numbers.Show(inches)} x {inchText} = {Numbers.Show(inches * inch)} mm (nominal: the designation's own diameter)",
-                "a flotation tyre is designed smaller than its designation says");
+                "a flotation tyre is designed smaller than its designation says"
+            );
         }
 
         if (size.AspectRatio is not { } aspect)
@@ -67,9 +86,13 @@ public sealed record OverallDiameter(TyreSize Size, DiameterBasis Basis, Fractio
 
         var height = SectionHeight(size, aspect);
         var diameter = size.RimDiameterCode * inch + 2 * height;
-        return new OverallDiameter(size, DiameterBasis.Nominal, diameter,
+        return new OverallDiameter(
+            size,
+            DiameterBasis.Nominal,
+            diameter,
             $"{Numbers.Show(size.RimDiameterCode)} x {inchText} + 2 x {Numbers.Show(height)} = {Numbers.Show(diameter)} mm "
-            + "(nominal: not rounded)");
+                + "(nominal: not rounded)"
+        );
     }
 
     private static Fraction SectionHeight(TyreSize size, int aspect) => size.SectionWidth * aspect / 100;

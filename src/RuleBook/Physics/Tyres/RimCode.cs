@@ -34,9 +34,10 @@ public static class RimCode
     }.ToFrozenDictionary();
 
     /// <summary>The nominal rim diameter in whole millimetres, or null where the table has no such code (half codes among them).</summary>
-    public static Fraction? Millimetres(Fraction code) =>
-        Table.TryGetValue(code, out var millimetres) ? millimetres : null;
+    public static Fraction? Millimetres(Fraction code) => Table.TryGetValue(code, out var millimetres) ? millimetres : null;
 
-    /// <summary>Whether <paramref name="code"/> is a whole or half number of inches from <see cref="Smallest"/> to <see cref="Largest"/>.</summary>
+    /// <summary>
+    /// Whether <paramref name="code"/> is a whole or half number of inches from <see cref="Smallest"/> to <see cref="Largest"/>.
+    /// </summary>
     public static bool IsPossible(Fraction code) => code >= Smallest && code <= Largest && (code * 2).Denominator.IsOne;
 }

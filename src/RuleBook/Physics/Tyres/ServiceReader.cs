@@ -6,7 +6,12 @@ namespace RuleBook.Physics.Tyres;
 
 /// <summary>What stands around the dimensions of a size: the service letters, the reinforcement, load index and speed symbol.</summary>
 internal sealed record ServiceMarks(
-    TyreService Service, Reinforcement Reinforcement, LoadIndex? Single, LoadIndex? Dual, SpeedSymbol? Speed);
+    TyreService Service,
+    Reinforcement Reinforcement,
+    LoadIndex? Single,
+    LoadIndex? Dual,
+    SpeedSymbol? Speed
+);
 
 /// <summary>Reads the letters before the width and everything after the rim code.</summary>
 internal static partial class ServiceReader
@@ -17,22 +22,31 @@ internal static partial class ServiceReader
     private const string Description = $@"(?:{Load}\s*)?{Over}|\(\s*{Load}\s*(?<over>[A-Z]+)\s*\)|{Load}(?:\s*{Speed})?|{Speed}";
 
     public static bool TryRead(
-        string prefix, string rest, [NotNullWhen(true)] out ServiceMarks? marks, [NotNullWhen(false)] out string? error)
+        string prefix,
+        string rest,
+        [NotNullWhen(true)] out ServiceMarks? marks,
+        [NotNullWhen(false)] out string? error
+    )
     {
         marks = null;
         var match = Rest().Match(rest);
         if (!match.Success)
         {
-            error = $"'{rest.Trim()}' after the rim code is not understood: LT, C, XL or RF may follow, " +
-                "then load index and speed symbol, such as 115S, 126/123Q or (97Y)";
+            error =
+                $"'{rest.Trim()}' after the rim code is not understood: LT, C, XL or RF may follow, "
+                + "then load index and speed symbol, such as 115S, 126/123Q or (97Y)";
             return false;
         }
 
         string[] after = [.. match.Groups["mark"].Captures.Select(capture => capture.Value)];
-        if ((error = ServiceOf(prefix, after, out var service)) is not null) return false;
-        if ((error = LoadOf(match, "single", out var single)) is not null) return false;
-        if ((error = LoadOf(match, "dual", out var dual)) is not null) return false;
-        if ((error = SpeedOf(match, out var speed)) is not null) return false;
+        if ((error = ServiceOf(prefix, after, out var service)) is not null)
+            return false;
+        if ((error = LoadOf(match, "single", out var single)) is not null)
+            return false;
+        if ((error = LoadOf(match, "dual", out var dual)) is not null)
+            return false;
+        if ((error = SpeedOf(match, out var speed)) is not null)
+            return false;
         if (dual?.Value > single?.Value)
         {
             error = $"load index {single}/{dual}: the second is of a dual fitment and is not above the first";
@@ -51,7 +65,8 @@ internal static partial class ServiceReader
     {
         service = TyreService.Unmarked;
         string[] said = [.. new[] { prefix }.Concat(after.Where(mark => mark is "LT" or "C")).Where(mark => mark.Length > 0).Distinct()];
-        if (said.Length > 1) return $"{said[0]} and {said[1]} are two kinds of service; a tyre has one";
+        if (said.Length > 1)
+            return $"{said[0]} and {said[1]} are two kinds of service; a tyre has one";
         service = said.FirstOrDefault() switch
         {
             "P" => TyreService.Passenger,
@@ -64,7 +79,9 @@ internal static partial class ServiceReader
     }
 
     private static Reinforcement ReinforcementOf(string[] after) =>
-        after.Contains("XL") ? Reinforcement.ExtraLoad : after.Contains("RF") ? Reinforcement.Reinforced : Reinforcement.None;
+        after.Contains("XL") ? Reinforcement.ExtraLoad
+        : after.Contains("RF") ? Reinforcement.Reinforced
+        : Reinforcement.None;
 
     private static string? LoadOf(Match match, string group, out LoadIndex? index)
     {
@@ -86,6 +103,8 @@ internal static partial class ServiceReader
     }
 
     [GeneratedRegex(
-        $@"^(?:\s*(?<mark>LT|XL|RF|C)(?![A-Z]))*\s*(?:{Description})?(?:\s*(?<mark>XL|RF))?\s*$", RegexOptions.CultureInvariant)]
+        $@"^(?:\s*(?<mark>LT|XL|RF|C)(?![A-Z]))*\s*(?:{Description})?(?:\s*(?<mark>XL|RF))?\s*$",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex Rest();
 }

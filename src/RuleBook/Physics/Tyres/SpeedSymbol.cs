@@ -13,10 +13,37 @@ public sealed record SpeedSymbol(string Symbol, int KilometresPerHour, bool IsOv
     /// <summary>Every symbol, from the slowest to the fastest.</summary>
     public static ImmutableArray<SpeedSymbol> All { get; } =
     [
-        new("A1", 5), new("A2", 10), new("A3", 15), new("A4", 20), new("A5", 25), new("A6", 30), new("A7", 35), new("A8", 40),
-        new("B", 50), new("C", 60), new("D", 65), new("E", 70), new("F", 80), new("G", 90), new("J", 100), new("K", 110),
-        new("L", 120), new("M", 130), new("N", 140), new("P", 150), new("Q", 160), new("R", 170), new("S", 180), new("T", 190),
-        new("U", 200), new("H", 210), new("V", 240), new("Z", 240, true), new("ZR", 240, true), new("W", 270), new("Y", 300),
+        new("A1", 5),
+        new("A2", 10),
+        new("A3", 15),
+        new("A4", 20),
+        new("A5", 25),
+        new("A6", 30),
+        new("A7", 35),
+        new("A8", 40),
+        new("B", 50),
+        new("C", 60),
+        new("D", 65),
+        new("E", 70),
+        new("F", 80),
+        new("G", 90),
+        new("J", 100),
+        new("K", 110),
+        new("L", 120),
+        new("M", 130),
+        new("N", 140),
+        new("P", 150),
+        new("Q", 160),
+        new("R", 170),
+        new("S", 180),
+        new("T", 190),
+        new("U", 200),
+        new("H", 210),
+        new("V", 240),
+        new("Z", 240, true),
+        new("ZR", 240, true),
+        new("W", 270),
+        new("Y", 300),
         new("(Y)", 300, true),
     ];
 
@@ -25,7 +52,10 @@ public sealed record SpeedSymbol(string Symbol, int KilometresPerHour, bool IsOv
         All.FirstOrDefault(known => string.Equals(known.Symbol, symbol, StringComparison.Ordinal));
 
     /// <summary>Whether a tyre so marked is good for <paramref name="speed"/> (km/h); null where only its maker can say.</summary>
-    public bool? IsGoodFor(Fraction speed) => speed <= KilometresPerHour ? true : IsOver ? null : false;
+    public bool? IsGoodFor(Fraction speed) =>
+        speed <= KilometresPerHour ? true
+        : IsOver ? null
+        : false;
 
     /// <summary>The symbol as marked.</summary>
     public override string ToString() => Symbol;

@@ -16,8 +16,10 @@ public static class Speedometer
 
         var (old, now) = (before.Millimetres!.Value, after.Millimetres!.Value);
         var speed = trueBefore * now / old;
-        return new DerivedFigure(speed,
-            $"{Numbers.Show(trueBefore)} x {Numbers.Show(now)} / {Numbers.Show(old)} = {Numbers.Show(speed)} km/h");
+        return new DerivedFigure(
+            speed,
+            $"{Numbers.Show(trueBefore)} x {Numbers.Show(now)} / {Numbers.Show(old)} = {Numbers.Show(speed)} km/h"
+        );
     }
 
     /// <summary>

@@ -12,6 +12,8 @@ public enum TyreForm
     /// <summary>Width in inches: <c>7.50R16LT</c>. The diameter stands in a handbook only.</summary>
     Numeric,
 
-    /// <summary>Diameter and width in inches: <c>31x10.50R15LT</c>. The designed diameter is less than the one in the designation.</summary>
+    /// <summary>
+    /// Diameter and width in inches: <c>31x10.50R15LT</c>. The designed diameter is less than the one in the designation.
+    /// </summary>
     Flotation,
 }

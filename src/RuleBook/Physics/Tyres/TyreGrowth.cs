@@ -23,7 +23,8 @@ public sealed record TyreGrowth(
     DerivedFigure Reduction,
     DerivedFigure ReductionPercent,
     DerivedFigure TyreLift,
-    DerivedFigure WidthPercent)
+    DerivedFigure WidthPercent
+)
 {
     /// <summary>Compares a new size with the placard's, all on one basis.</summary>
     public static TyreGrowth Of(TyreSize fitted, IEnumerable<TyreSize> placard, DiameterBasis basis) =>
@@ -45,27 +46,40 @@ public sealed record TyreGrowth(
         var growth = Difference(fitted, largest);
         var reduction = Difference(smallest, fitted);
         return new TyreGrowth(
-            fitted, largest, smallest, growth, Percent(growth, largest), reduction, Percent(reduction, smallest), Half(growth), width);
+            fitted,
+            largest,
+            smallest,
+            growth,
+            Percent(growth, largest),
+            reduction,
+            Percent(reduction, smallest),
+            Half(growth),
+            width
+        );
     }
 
     private static string? Unestablished(OverallDiameter fitted, ImmutableArray<OverallDiameter> placard) =>
         placard.IsEmpty ? "no placard size is given"
         : placard.Prepend(fitted).FirstOrDefault(tyre => tyre.Millimetres is null) is { } unknown
             ? $"the overall diameter of {unknown.Size.Designation} is not established: {unknown.Derivation}"
-            : null;
+        : null;
 
     private static DerivedFigure Difference(OverallDiameter from, OverallDiameter under)
     {
         var difference = from.Millimetres!.Value - under.Millimetres!.Value;
-        return new DerivedFigure(difference,
-            $"{Show(from)} - {Show(under)} = {Numbers.Show(difference)} mm ({Name(from)} less {Name(under)})");
+        return new DerivedFigure(
+            difference,
+            $"{Show(from)} - {Show(under)} = {Numbers.Show(difference)} mm ({Name(from)} less {Name(under)})"
+        );
     }
 
     private static DerivedFigure Percent(DerivedFigure difference, OverallDiameter of)
     {
         var percent = 100 * difference.Amount!.Value / of.Millimetres!.Value;
-        return new DerivedFigure(percent,
-            $"100 x {Numbers.Show(difference.Amount.Value)} / {Show(of)} = {Numbers.Show(percent)} % of {Name(of)}");
+        return new DerivedFigure(
+            percent,
+            $"100 x {Numbers.Show(difference.Amount.Value)} / {Show(of)} = {Numbers.Show(percent)} % of {Name(of)}"
+        );
     }
 
     private static DerivedFigure Half(DerivedFigure growth)
@@ -76,7 +90,8 @@ public sealed record TyreGrowth(
 
     private static DerivedFigure Width(OverallDiameter fitted, ImmutableArray<OverallDiameter> placard)
     {
-        if (placard.IsEmpty) return new DerivedFigure(null, "no placard size is given");
+        if (placard.IsEmpty)
+            return new DerivedFigure(null, "no placard size is given");
         var widest = placard.Max(tyre => tyre.Size.SectionWidth);
         var percent = 100 * fitted.Size.SectionWidth / widest;
         var reckoning = $"100 x {Numbers.Show(fitted.Size.SectionWidth)} / {Numbers.Show(widest)} = {Numbers.Show(percent)} %";
@@ -87,10 +102,11 @@ public sealed record TyreGrowth(
 
     private static string Name(OverallDiameter tyre) => $"{tyre.Size.Designation} {Basis(tyre.Basis)}";
 
-    private static string Basis(DiameterBasis basis) => basis switch
-    {
-        DiameterBasis.Handbook => "handbook",
-        DiameterBasis.Nominal => "nominal",
-        _ => "measured",
-    };
+    private static string Basis(DiameterBasis basis) =>
+        basis switch
+        {
+            DiameterBasis.Handbook => "handbook",
+            DiameterBasis.Nominal => "nominal",
+            _ => "measured",
+        };
 }

@@ -15,9 +15,7 @@ public sealed record TyreSize
     /// <summary>The most characters that a written size may have.</summary>
     public const int LongestText = 40;
 
-    internal TyreSize()
-    {
-    }
+    internal TyreSize() { }
 
     /// <summary>The way in which the size is written.</summary>
     public required TyreForm Form { get; init; }
@@ -49,7 +47,9 @@ public sealed record TyreSize
     /// <summary>Load index of a tyre in a dual (twin) fitment; null when none is written.</summary>
     public LoadIndex? DualLoadIndex { get; init; }
 
-    /// <summary>Speed symbol; <c>ZR</c> where the size says ZR and no symbol is written; null when the size says nothing of speed.</summary>
+    /// <summary>
+    /// Speed symbol; <c>ZR</c> where the size says ZR and no symbol is written; null when the size says nothing of speed.
+    /// </summary>
     public SpeedSymbol? SpeedSymbol { get; init; }
 
     /// <summary>Reads a designation; spaces and the case of letters do not matter.</summary>
@@ -61,7 +61,9 @@ public sealed record TyreSize
     /// <exception cref="FormatException">The text is not a tyre size.</exception>
     public static TyreSize Parse(string text) => TryParse(text, out var size, out var error) ? size : throw new FormatException(error);
 
-    /// <summary>The canonical designation: <c>LT285/75R16 126/123Q</c>, <c>205R16C</c>, <c>7.50R16LT</c>, <c>31x10.50R15LT 109Q</c>.</summary>
+    /// <summary>
+    /// The canonical designation: <c>LT285/75R16 126/123Q</c>, <c>205R16C</c>, <c>7.50R16LT</c>, <c>31x10.50R15LT 109Q</c>.
+    /// </summary>
     public override string ToString() => TyreSizeText.Write(this);
 
     /// <summary>The size alone, without load index, speed symbol and reinforcement: what an overall diameter belongs to.</summary>

@@ -13,12 +13,19 @@ internal static class TyreSizeReader
     {
         size = null;
         error = Form;
-        if (text.Length > TyreSize.LongestText || WrittenForm.Find(text.Trim().ToUpperInvariant()) is not { } written) return false;
+        if (text.Length > TyreSize.LongestText || WrittenForm.Find(text.Trim().ToUpperInvariant()) is not { } written)
+            return false;
 
-        error = ServiceReader.PrefixError(written.Text("prefix")) ?? WidthError(written) ?? OtherDimensionError(written)
-            ?? ConstructionError(written) ?? RimError(written);
-        if (error is not null) return false;
-        if (!ServiceReader.TryRead(written.Text("prefix"), written.Text("rest"), out var service, out error)) return false;
+        error =
+            ServiceReader.PrefixError(written.Text("prefix"))
+            ?? WidthError(written)
+            ?? OtherDimensionError(written)
+            ?? ConstructionError(written)
+            ?? RimError(written);
+        if (error is not null)
+            return false;
+        if (!ServiceReader.TryRead(written.Text("prefix"), written.Text("rest"), out var service, out error))
+            return false;
 
         var construction = Construction(written.Text("build"))!.Value;
         var inInches = written.Form != TyreForm.Metric && !IsMetricWidth(written);
@@ -39,44 +46,55 @@ internal static class TyreSizeReader
         return true;
     }
 
-    private static string? WidthError(WrittenForm written) => written.Form switch
-    {
-        TyreForm.Metric => IsMetricWidth(written) ? null : $"section width {written.Text("width")} should be three digits, in millimetres",
-        TyreForm.Flotation => IsInchWidth(written) ? null : $"section width {written.Text("width")} should be from 2 to 20, in inches",
-        _ => IsMetricWidth(written) || IsInchWidth(written) ? null
-            : $"section width {written.Text("width")} should be three digits in millimetres, or from 2 to 20 in inches",
-    } is { } wrong ? $"{wrong}; {Form}" : null;
+    private static string? WidthError(WrittenForm written) =>
+        written.Form switch
+        {
+            TyreForm.Metric => IsMetricWidth(written)
+                ? null
+                : $"section width {written.Text("width")} should be three digits, in millimetres",
+            TyreForm.Flotation => IsInchWidth(written) ? null : $"section width {written.Text("width")} should be from 2 to 20, in inches",
+            _ => IsMetricWidth(written) || IsInchWidth(written)
+                ? null
+                : $"section width {written.Text("width")} should be three digits in millimetres, or from 2 to 20 in inches",
+        }
+            is { } wrong
+            ? $"{wrong}; {Form}"
+            : null;
 
-    private static string? OtherDimensionError(WrittenForm written) => written.Form switch
-    {
-        TyreForm.Metric when written.Amount("aspect") is var aspect && (!aspect.Denominator.IsOne || aspect < 20 || aspect > 100) =>
-            $"aspect ratio {written.Text("aspect")} should be a whole per cent from 20 to 100; {Form}",
-        TyreForm.Flotation when written.Amount("diameter") > 60 =>
-            $"overall diameter {written.Text("diameter")} is too large: it is in inches; {Form}",
-        TyreForm.Flotation when written.Amount("diameter") <= written.Amount("rim") =>
-            $"overall diameter {written.Text("diameter")} is not larger than the rim, {written.Text("rim")}; {Form}",
-        _ => null,
-    };
+    private static string? OtherDimensionError(WrittenForm written) =>
+        written.Form switch
+        {
+            TyreForm.Metric when written.Amount("aspect") is var aspect && (!aspect.Denominator.IsOne || aspect < 20 || aspect > 100) =>
+                $"aspect ratio {written.Text("aspect")} should be a whole per cent from 20 to 100; {Form}",
+            TyreForm.Flotation when written.Amount("diameter") > 60 =>
+                $"overall diameter {written.Text("diameter")} is too large: it is in inches; {Form}",
+            TyreForm.Flotation when written.Amount("diameter") <= written.Amount("rim") =>
+                $"overall diameter {written.Text("diameter")} is not larger than the rim, {written.Text("rim")}; {Form}",
+            _ => null,
+        };
 
-    private static string? ConstructionError(WrittenForm written) => Construction(written.Text("build")) is null
-        ? $"'{written.Text("build")}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias belted; {Form}"
-        : null;
+    private static string? ConstructionError(WrittenForm written) =>
+        Construction(written.Text("build")) is null
+            ? $"'{written.Text("build")}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias belted; {Form}"
+            : null;
 
-    private static string? RimError(WrittenForm written) => RimCode.IsPossible(written.Amount("rim"))
-        ? null
-        : $"rim code {written.Text("rim")} is impossible: codes are whole or half inches from {RimCode.Smallest} to {RimCode.Largest}; {Form}";
+    private static string? RimError(WrittenForm written) =>
+        RimCode.IsPossible(written.Amount("rim"))
+            ? null
+            : $"rim code {written.Text("rim")} is impossible: codes are whole or half inches from {RimCode.Smallest} to {RimCode.Largest}; {Form}";
 
     private static bool IsMetricWidth(WrittenForm written) =>
         written.Amount("width") is var width && width.Denominator.IsOne && width >= 100 && width <= 999;
 
     private static bool IsInchWidth(WrittenForm written) => written.Amount("width") is var width && width >= 2 && width <= 20;
 
-    private static TyreConstruction? Construction(string build) => build switch
-    {
-        "R" => TyreConstruction.Radial,
-        "ZR" => TyreConstruction.HighSpeedRadial,
-        "D" or "-" => TyreConstruction.Diagonal,
-        "B" => TyreConstruction.BiasBelted,
-        _ => null,
-    };
+    private static TyreConstruction? Construction(string build) =>
+        build switch
+        {
+            "R" => TyreConstruction.Radial,
+            "ZR" => TyreConstruction.HighSpeedRadial,
+            "D" or "-" => TyreConstruction.Diagonal,
+            "B" => TyreConstruction.BiasBelted,
+            _ => null,
+        };
 }

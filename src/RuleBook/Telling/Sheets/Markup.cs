@@ -31,17 +31,22 @@ internal sealed class Markup
     public Markup List(IEnumerable<string> items, string list = "ul")
     {
         string[] all = [.. items];
-        if (all.Length == 0) return this;
+        if (all.Length == 0)
+            return this;
         Raw($"<{list}>");
-        foreach (var each in all) Element("li", each);
+        foreach (var each in all)
+            Element("li", each);
         return Raw("</ul>");
     }
 
     /// <summary>A table with a head that print repeats.</summary>
     public Markup Table(string table, string[] columns, IEnumerable<(string Row, string[] Cells)> rows)
     {
-        Raw($"<{table}>").Raw($"<thead><tr>{string.Concat(columns.Select(column => Written("th scope=\"col\"", column)))}</tr></thead>").Raw("<tbody>");
-        foreach (var (row, cells) in rows) Raw($"<{row}>{string.Concat(cells)}</tr>");
+        Raw($"<{table}>")
+            .Raw($"<thead><tr>{string.Concat(columns.Select(column => Written("th scope=\"col\"", column)))}</tr></thead>")
+            .Raw("<tbody>");
+        foreach (var (row, cells) in rows)
+            Raw($"<{row}>{string.Concat(cells)}</tr>");
         return Raw("</tbody>").Raw("</table>");
     }
 

@@ -3,7 +3,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Tests.Jobs.Reading;
 
-/// <summary>Facts of a job that cannot hold together are refused with both places. Bounds of categories as the brake manual's glossary gives them.</summary>
+/// <summary>
+/// Facts of a job that cannot hold together are refused with both places. Bounds of categories as the brake manual's glossary gives them.
+/// </summary>
 public sealed class ContradictionTests
 {
     private static readonly Book Book = JobBook.Book with
@@ -12,7 +14,8 @@ public sealed class ContradictionTests
         {
             Categories =
             [
-                new CategoryBounds("MC", null, null, null, null, 9, []), new CategoryBounds("NA", "goods", null, 3500, null, null, []),
+                new CategoryBounds("MC", null, null, null, null, 9, []),
+                new CategoryBounds("NA", "goods", null, 3500, null, null, []),
                 new CategoryBounds("NB1", "goods", 3500, 4500, null, null, []),
             ],
         },
@@ -25,7 +28,11 @@ public sealed class ContradictionTests
     [InlineData(""" "vehicle": { "category": "NB1", "ratings": { "gvm": "3500 kg" } } """, "vehicle.category", "vehicle.ratings.gvm")]
     [InlineData(""" "vehicle": { "category": "MC", "seats": "10" } """, "vehicle.category", "vehicle.seats")]
     [InlineData(""" "vehicle": { "ratings": { "gvm": "3500 kg", "gcm": "3400 kg" } } """, "vehicle.ratings.gcm", "vehicle.ratings.gvm")]
-    [InlineData(""" "vehicle": { "ratings": { "gvm": "3500 kg", "front-axle": "1600 kg", "rear-axle": "1899 kg" } } """, "vehicle.ratings.gvm", "vehicle.ratings.front-axle")]
+    [InlineData(
+        """ "vehicle": { "ratings": { "gvm": "3500 kg", "front-axle": "1600 kg", "rear-axle": "1899 kg" } } """,
+        "vehicle.ratings.gvm",
+        "vehicle.ratings.front-axle"
+    )]
     [InlineData(""" "trailer": { "ratings": { "atm": "2800 kg", "gtm": "2900 kg" } } """, "trailer.ratings.gtm", "trailer.ratings.atm")]
     public void What_cannot_hold_together_is_refused_with_both_places(string job, string here, string there)
     {
@@ -42,14 +49,20 @@ public sealed class ContradictionTests
     [InlineData(""" "vehicle": { "category": "MC", "seats": "9" } """)]
     [InlineData(""" "vehicle": { "ratings": { "gvm": "3500 kg", "gcm": "3500 kg", "front-axle": "1600 kg", "rear-axle": "1900 kg" } } """)]
     public void What_can_hold_together_is_read(string job) =>
-        RuleBook.Jobs.Reading.JobReader.Read(Nodes.Of($$"""{ "registered-in": "xa", "on": "2026-11-25", {{job}} }"""), Book).Warnings.ShouldBeEmpty();
+        RuleBook
+            .Jobs.Reading.JobReader.Read(Nodes.Of($$"""{ "registered-in": "xa", "on": "2026-11-25", {{job}} }"""), Book)
+            .Warnings.ShouldBeEmpty();
 
     [Fact]
     [Trait("Basis", "derived")]
     public void Work_is_not_done_before_the_vehicle_is_built()
     {
-        Problems("""{ "registered-in": "xa", "dates": { "work": "2021-04-30" }, "vehicle": { "built": "2021-05" } }""").ShouldHaveSingleItem().Mark.File.ShouldBe("dates.work");
-        Problems("""{ "registered-in": "xa", "dates": { "work": "2021-05-30", "inspection": "2021-05-29" } }""").ShouldHaveSingleItem().Mark.File.ShouldBe("dates");
+        Problems("""{ "registered-in": "xa", "dates": { "work": "2021-04-30" }, "vehicle": { "built": "2021-05" } }""")
+            .ShouldHaveSingleItem()
+            .Mark.File.ShouldBe("dates.work");
+        Problems("""{ "registered-in": "xa", "dates": { "work": "2021-05-30", "inspection": "2021-05-29" } }""")
+            .ShouldHaveSingleItem()
+            .Mark.File.ShouldBe("dates");
     }
 
     [Theory]
@@ -58,12 +71,19 @@ public sealed class ContradictionTests
     [InlineData("1500 mm", "implausible")]
     public void A_wheelbase_that_no_vehicle_has_is_refused_and_one_that_hardly_any_has_is_told(string wheelbase, string code)
     {
-        var wheelbases = Tests.Answers.Made.MeasureOf("wheelbase") with { Job = "vehicle.wheelbase", Plausible = new(1600, 6500), Possible = new(1000, 12000) };
+        var wheelbases = Tests.Answers.Made.MeasureOf("wheelbase") with
+        {
+            Job = "vehicle.wheelbase",
+            Plausible = new(1600, 6500),
+            Possible = new(1000, 12000),
+        };
         var book = Book with { Vocabulary = Book.Vocabulary with { Measures = Book.Vocabulary.Measures.Add("wheelbase", wheelbases) } };
         var job = Nodes.Of($$"""{ "registered-in": "xa", "on": "2026-11-25", "vehicle": { "wheelbase": "{{wheelbase}}" } }""");
         if (code == "impossible")
         {
-            var problem = Should.Throw<InputException>(() => RuleBook.Jobs.Reading.JobReader.Read(job, book)).Problems.ShouldHaveSingleItem();
+            var problem = Should
+                .Throw<InputException>(() => RuleBook.Jobs.Reading.JobReader.Read(job, book))
+                .Problems.ShouldHaveSingleItem();
             problem.Code.ShouldBe(code);
             problem.Tip.ShouldContain("2850 mm"); // the point elsewhere
         }

@@ -34,12 +34,14 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void What_is_said_of_the_vehicle_is_read()
     {
-        var job = JobBook.Read("""
+        var job = JobBook.Read(
+            """
             "job": "W-1", "vehicle": { "category": "MC", "stability-control": true, "first-registered": "2021-03-15", "built": "2019-03", "seats": "5",
             "tyres": [ "265/65R17 112S", "245/75R16" ], "wheelbase": "2.8 m", "ball-behind-rear-axle": "1200 mm", "track": "1600 mm", "centre-of-mass": "720 mm",
             "dual-rear-wheels": "yes", "speedometer": { "indicated": "100 km/h", "true": "95 km/h" },
             "down-rating": [ { "ball-up-to": "135 kg", "less": "0 kg" }, { "ball-up-to": "300 kg", "less": "100 kg" } ] }
-            """);
+            """
+        );
         job.Name.ShouldBe("W-1");
         job.Words.OrderBy(pair => pair.Key).Select(pair => $"{pair.Key} {pair.Value}").ShouldBe(["category MC", "stability-control yes"]);
         job.FirstRegistered.ShouldBe(PartialDate.Of(new DateOnly(2021, 3, 15)));
@@ -59,34 +61,38 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void Masses_start_from_tare_with_its_fuel_and_ratings_before_and_after_are_kept_apart()
     {
-        var plan = JobBook.Read("""
-            "vehicle": { "tare": "2.24 t", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" },
-              "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg", "braked-tow": "3000 kg", "unbraked-tow": "750 kg", "ball": "300 kg" },
-              "tanks": [ { "capacity": "80 L", "fuel": "diesel", "behind-front-axle": "1700 mm" } ] },
-            "modification": { "ratings": { "gvm": "3500 kg" }, "tanks": { "capacity": "45 L", "fuel": "petrol" },
-              "accessories": [ { "name": "bar", "mass": "60 kg", "behind-front-axle": "-900 mm" }, { "mass": "-20 kg" } ] },
-            "load": { "occupants": [ { "mass": "80 kg" } ], "luggage": { "name": "bags", "mass": "30 kg" }, "goods": [ { "mass": "unknown" } ] }
-            """).Plan;
+        var plan = JobBook
+            .Read(
+                """
+                "vehicle": { "tare": "2.24 t", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" },
+                  "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg", "braked-tow": "3000 kg", "unbraked-tow": "750 kg", "ball": "300 kg" },
+                  "tanks": [ { "capacity": "80 L", "fuel": "diesel", "behind-front-axle": "1700 mm" } ] },
+                "modification": { "ratings": { "gvm": "3500 kg" }, "tanks": { "capacity": "45 L", "fuel": "petrol" },
+                  "accessories": [ { "name": "bar", "mass": "60 kg", "behind-front-axle": "-900 mm" }, { "mass": "-20 kg" } ] },
+                "load": { "occupants": [ { "mass": "80 kg" } ], "luggage": { "name": "bags", "mass": "30 kg" }, "goods": [ { "mass": "unknown" } ] }
+                """
+            )
+            .Plan;
         plan.TareKg.ShouldBe((Fraction)2240);
         plan.Start.ShouldBe(StartingMass.Tare(2240, 1190, 1050, 10));
-        plan.Ratings.ShouldBe(new Ratings
-        {
-            GvmKg = 3000,
-            GcmKg = 6000,
-            FrontAxleKg = 1450,
-            RearAxleKg = 1750,
-            BrakedTowKg = 3000,
-            UnbrakedTowKg = 750,
-            BallKg = 300,
-        });
+        plan.Ratings.ShouldBe(
+            new Ratings
+            {
+                GvmKg = 3000,
+                GcmKg = 6000,
+                FrontAxleKg = 1450,
+                RearAxleKg = 1750,
+                BrakedTowKg = 3000,
+                UnbrakedTowKg = 750,
+                BallKg = 300,
+            }
+        );
         plan.Rerated.ShouldBe(new Ratings { GvmKg = 3500 });
-        plan.Tanks.ShouldBe(
-        [
+        plan.Tanks.ShouldBe([
             new FuelTank("vehicle.tanks[0]", "tank 1", 80, new Fraction(835, 1000), 1700),
             new FuelTank("modification.tanks[0]", "added tank 1", 45, new Fraction(745, 1000), null, true),
         ]);
-        plan.Items.ShouldBe(
-        [
+        plan.Items.ShouldBe([
             new MassItem("modification.accessories[0]", "bar", ItemKind.FixedAccessory, 60, -900),
             new MassItem("modification.accessories[1]", "accessories 2", ItemKind.FixedAccessory, -20, null), // what was taken off
             new MassItem("load.occupants[0]", "occupants 1", ItemKind.Occupant, 80, null),
@@ -99,21 +105,32 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void A_trailer_its_coupling_and_the_towbar_are_read()
     {
-        var trailer = JobBook.Read("""
-            "vehicle": { "towbar": { "mass": "3000 kg", "ball": "300 kg" } },
-            "trailer": { "mass": "2890 kg", "axles": "2650 kg", "ball-load": "240 kg", "braked": "yes", "ratings": { "atm": "3000 kg", "gtm": "2750 kg" },
-              "coupling": { "mass": "3500 kg", "ball": "350 kg" } }
-            """).Plan.Trailer;
-        trailer.ShouldBe(new TrailerPlan(2890, 2650, 240, new TrailerLimits
-        {
-            Braked = true,
-            AtmKg = 3000,
-            GtmKg = 2750,
-            TowbarKg = 3000,
-            TowbarBallKg = 300,
-            CouplingKg = 3500,
-            CouplingBallKg = 350,
-        }));
+        var trailer = JobBook
+            .Read(
+                """
+                "vehicle": { "towbar": { "mass": "3000 kg", "ball": "300 kg" } },
+                "trailer": { "mass": "2890 kg", "axles": "2650 kg", "ball-load": "240 kg", "braked": "yes", "ratings": { "atm": "3000 kg", "gtm": "2750 kg" },
+                  "coupling": { "mass": "3500 kg", "ball": "350 kg" } }
+                """
+            )
+            .Plan.Trailer;
+        trailer.ShouldBe(
+            new TrailerPlan(
+                2890,
+                2650,
+                240,
+                new TrailerLimits
+                {
+                    Braked = true,
+                    AtmKg = 3000,
+                    GtmKg = 2750,
+                    TowbarKg = 3000,
+                    TowbarBallKg = 300,
+                    CouplingKg = 3500,
+                    CouplingBallKg = 350,
+                }
+            )
+        );
     }
 
     [Theory]
@@ -122,13 +139,22 @@ public sealed class JobReaderTests
     [InlineData("tare", true)]
     public void A_weighbridge_reading_in_a_stated_state_is_where_the_masses_start(string state, bool tare)
     {
-        var plan = JobBook.Read($$"""
-            "vehicle": { "tare": "2000 kg" },
-            "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg",
-              "trailer-axles": "2650 kg", "trailer-alone": "2890 kg", "mass-state": "{{state}}" } }
-            """).Plan;
+        var plan = JobBook
+            .Read(
+                $$"""
+                "vehicle": { "tare": "2000 kg" },
+                "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg",
+                  "trailer-axles": "2650 kg", "trailer-alone": "2890 kg", "mass-state": "{{state}}" } }
+                """
+            )
+            .Plan;
         plan.Weighed.ShouldBe(new WeighbridgeReadings(1400, 1450, 1300, 1790, 2650, 2890));
-        plan.Start.ShouldBe(StartingMass.Weighed(tare ? MassStateDefinition.Tare(10) : MassStateDefinition.Unladen, 1400, 1450) with { ReadingGuardKg = 5 });
+        plan.Start.ShouldBe(
+            StartingMass.Weighed(tare ? MassStateDefinition.Tare(10) : MassStateDefinition.Unladen, 1400, 1450) with
+            {
+                ReadingGuardKg = 5,
+            }
+        );
         plan.WeighedToleranceKg.ShouldBe((Fraction)60); // six readings of 10 kg
     }
 
@@ -142,7 +168,8 @@ public sealed class JobReaderTests
     {
         var plan = JobBook.Read($$""" "measured": { "uncertainty": { "weighbridge": "5 kg" }, "weighbridge": {{weighbridge}} }""").Plan;
         plan.Start.Name.ShouldBe(starts ? "weighbridge" : "tare");
-        if (starts) plan.Start.State.ShouldBe(MassStateDefinition.LoadedUnhitched);
+        if (starts)
+            plan.Start.State.ShouldBe(MassStateDefinition.LoadedUnhitched);
         plan.WeighedToleranceKg.ShouldBe((Fraction)30);
     }
 
@@ -150,13 +177,15 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void Heights_are_read_corner_by_corner_in_their_state_with_the_springs_that_were_fitted()
     {
-        var job = JobBook.Read("""
+        var job = JobBook.Read(
+            """
             "vehicle": { "trim-height": { "front-left": "480 mm", "front-right": "482 mm", "rear-left": "520 mm", "rear-right": "522 mm" } },
             "modification": { "springs": { "front": { "wheel-rate": "30 N/mm", "height-gained": "50 mm", "at-axle-load": "1350 kg" },
               "rear": { "wheel-rate": "40 N/mm", "free-height": "700 mm", "unsprung-mass": "150 kg" } } },
             "measured": { "before": { "mass-state": "tare", "front-left": "470 mm" }, "after": { "mass-state": "loaded", "rear-right": "560 mm" },
               "axle-load-difference": { "front": "-10 kg", "rear": "20 kg" }, "clearance-midway": "220 mm", "uncertainty": { "suspension-lift": "4 mm" } }
-            """);
+            """
+        );
         var heights = job.Plan.Heights;
         heights.MakersTrim.ShouldBe(new HeightReading(MassState.Unladen, new AxleHeights(480, 482), new AxleHeights(520, 522)));
         heights.Before.ShouldBe(new HeightReading(MassState.Tare, new AxleHeights(470, null), new AxleHeights(null, null)));
@@ -180,7 +209,10 @@ public sealed class JobReaderTests
     {
         var plan = JobBook.Read($$""" "modification": { "springs": {{springs}} }""").Plan;
         (plan.FrontSprings ?? plan.RearSprings)!.Height.ShouldBe(
-            !says ? null : plan.FrontSprings is null ? new SpringHeight.Gain(null, 1350) : new SpringHeight.Free(700, null, null));
+            !says ? null
+            : plan.FrontSprings is null ? new SpringHeight.Gain(null, 1350)
+            : new SpringHeight.Free(700, null, null)
+        );
         plan.TellsLift.ShouldBeTrue();
     }
 
@@ -199,9 +231,11 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void What_is_written_as_unknown_is_as_good_as_left_out_but_is_not_taken_for_unchanged()
     {
-        var job = JobBook.Read("""
+        var job = JobBook.Read(
+            """
             "vehicle": { "category": "unknown", "tare": "unknown", "seats": "unknown", "tanks": [ { "fuel": "unknown" } ] }, "modification": { "suspension-lift": "unknown" }
-            """);
+            """
+        );
         job.Words.ShouldBeEmpty();
         job.Unknown.ShouldBe(["suspension-lift"]);
         job.Plan.TareKg.ShouldBeNull();
@@ -213,10 +247,12 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void Who_certifies_where_the_trip_goes_what_was_shown_and_the_measures_are_read()
     {
-        var job = JobBook.Read("""
+        var job = JobBook.Read(
+            """
             "certifier": { "name": "somebody", "appointed-in": [ "xb" ] }, "travels-through": [ "xb", "former-xa" ], "shown": { "lane-change-test": "no" },
             "modification": { "suspension-lift": "-2 in", "tyres": "265/70R17 115S" }, "measured": { "frame-height": "700 mm" }
-            """);
+            """
+        );
         job.CertifierAppointedIn!.Value.ShouldBe(["xb"]);
         job.TravelsThrough.ShouldBe(["xb", "xa"]);
         job.Shown.ShouldHaveSingleItem().ShouldBe(KeyValuePair.Create("lane-change-test", false));
@@ -229,7 +265,9 @@ public sealed class JobReaderTests
     [Trait("Basis", "derived")]
     public void The_days_of_a_job_are_those_that_a_rule_may_go_by()
     {
-        var dates = JobReader.Read(Nodes.Of("""{ "registered-in": "xa", "dates": { "work": "2026-01-10", "certification": "2026-02-10" } }"""), JobBook.Book).Dates;
+        var dates = JobReader
+            .Read(Nodes.Of("""{ "registered-in": "xa", "dates": { "work": "2026-01-10", "certification": "2026-02-10" } }"""), JobBook.Book)
+            .Dates;
         dates.Latest.ShouldBe(new DateOnly(2026, 2, 10));
         dates.For("work").ShouldBe([new DateOnly(2026, 1, 10)]);
         dates.For("certification").ShouldBe([new DateOnly(2026, 2, 10)]);

@@ -1,6 +1,8 @@
 namespace RuleBook.Tests.Jobs.Reading;
 
-/// <summary>What is wrong in a job is told with its place, and nothing of it is guessed. Derived: what no vehicle and no job can have.</summary>
+/// <summary>
+/// What is wrong in a job is told with its place, and nothing of it is guessed. Derived: what no vehicle and no job can have.
+/// </summary>
 public sealed class WrongJobTests
 {
     [Theory]
@@ -19,8 +21,11 @@ public sealed class WrongJobTests
     [Fact]
     [Trait("Basis", "derived")]
     public void Certification_on_the_day_of_the_work_is_no_contradiction() =>
-        RuleBook.Jobs.Reading.JobReader.Read(
-            Nodes.Of("""{ "registered-in": "xa", "dates": { "work": "2026-11-25", "certification": "2026-11-25" } }"""), JobBook.Book)
+        RuleBook
+            .Jobs.Reading.JobReader.Read(
+                Nodes.Of("""{ "registered-in": "xa", "dates": { "work": "2026-11-25", "certification": "2026-11-25" } }"""),
+                JobBook.Book
+            )
             .Dates.Latest.ShouldBe(new DateOnly(2026, 11, 25));
 
     [Theory]
@@ -39,7 +44,10 @@ public sealed class WrongJobTests
     [InlineData(""" "vehicle": { "wheelbase": "2850 kg" } """, "wrong-unit vehicle.wheelbase")]
     [InlineData(""" "vehicle": { "ball-behind-rear-axle": "-1 mm" } """, "negative vehicle.ball-behind-rear-axle")]
     [InlineData(""" "vehicle": { "tare": "-1 kg" } """, "negative vehicle.tare")]
-    [InlineData(""" "vehicle": { "tare": "2600 kg", "tare-axles": { "front": "1350 kg", "rear": "1200 kg" } } """, "contradiction vehicle.tare-axles")]
+    [InlineData(
+        """ "vehicle": { "tare": "2600 kg", "tare-axles": { "front": "1350 kg", "rear": "1200 kg" } } """,
+        "contradiction vehicle.tare-axles"
+    )]
     [InlineData(""" "vehicle": { "ratings": { "gvm": "-3000 kg" } } """, "negative vehicle.ratings.gvm")]
     [InlineData(""" "vehicle": { "ratings": { "gmc": "3000 kg" } } """, "unknown-key vehicle.ratings.gmc")]
     [InlineData(""" "vehicle": { "tanks": [ { "capacity": "0 L" } ] } """, "negative vehicle.tanks[0].capacity")]
@@ -47,8 +55,14 @@ public sealed class WrongJobTests
     [InlineData(""" "vehicle": { "tanks": [ { "colour": "red" } ] } """, "unknown-key vehicle.tanks[0].colour")]
     [InlineData(""" "vehicle": { "down-rating": [ { "less": "100 kg" } ] } """, "missing-key vehicle.down-rating[0]")]
     [InlineData(""" "vehicle": { "down-rating": [ { "ball-up-to": "100 kg" } ] } """, "missing-key vehicle.down-rating[0]")]
-    [InlineData(""" "vehicle": { "down-rating": [ { "ball-up-to": "1 kg", "less": "1 kg", "more": "1 kg" } ] } """, "unknown-key vehicle.down-rating[0].more")]
-    [InlineData(""" "vehicle": { "speedometer": { "indicated": "0 km/h", "true": "95 km/h" } } """, "negative vehicle.speedometer.indicated")]
+    [InlineData(
+        """ "vehicle": { "down-rating": [ { "ball-up-to": "1 kg", "less": "1 kg", "more": "1 kg" } ] } """,
+        "unknown-key vehicle.down-rating[0].more"
+    )]
+    [InlineData(
+        """ "vehicle": { "speedometer": { "indicated": "0 km/h", "true": "95 km/h" } } """,
+        "negative vehicle.speedometer.indicated"
+    )]
     [InlineData(""" "vehicle": { "towbar": { "maas": "3000 kg" } } """, "unknown-key vehicle.towbar.maas")]
     [InlineData(""" "vehicle": { "trim-height": { "front-left": "0 mm" } } """, "negative vehicle.trim-height.front-left")]
     [InlineData(""" "vehicle": { "colour": "white" } """, "unknown-key vehicle.colour")]
@@ -61,13 +75,22 @@ public sealed class WrongJobTests
     [InlineData(""" "modification": { "tyre-diameter-growth-percent": "7 %" } """, "unknown-key modification.tyre-diameter-growth-percent")]
     [InlineData(""" "modification": { "accessories": [ { "maas": "1 kg" } ] } """, "unknown-key modification.accessories[0].maas")]
     [InlineData(""" "modification": { "springs": { "middle": { } } } """, "unknown-key modification.springs.middle")]
-    [InlineData(""" "modification": { "springs": { "rear": { "wheel-rate": "0 N/mm" } } } """, "negative modification.springs.rear.wheel-rate")]
+    [InlineData(
+        """ "modification": { "springs": { "rear": { "wheel-rate": "0 N/mm" } } } """,
+        "negative modification.springs.rear.wheel-rate"
+    )]
     [InlineData(""" "modification": { "springs": { "rear": { "colour": "blue" } } } """, "unknown-key modification.springs.rear.colour")]
-    [InlineData(""" "modification": { "springs": { "rear": { "at-axle-load": "1350 kg", "unsprung-mass": "150 kg" } } } """, "contradiction modification.springs.rear")]
+    [InlineData(
+        """ "modification": { "springs": { "rear": { "at-axle-load": "1350 kg", "unsprung-mass": "150 kg" } } } """,
+        "contradiction modification.springs.rear"
+    )]
     [InlineData(""" "modification": { "lift": "50 mm" } """, "unknown-key modification.lift")]
     [InlineData(""" "load": { "occupants": [ { "mass": "-80 kg" } ] } """, "negative load.occupants[0].mass")]
     [InlineData(""" "load": { "passengers": [ ] } """, "unknown-key load.passengers")]
-    [InlineData(""" "vehicle": { "seats": 1 }, "load": { "occupants": [ { "mass": "80 kg" }, { "mass": "70 kg" } ] } """, "contradiction load")]
+    [InlineData(
+        """ "vehicle": { "seats": 1 }, "load": { "occupants": [ { "mass": "80 kg" }, { "mass": "70 kg" } ] } """,
+        "contradiction load"
+    )]
     [InlineData(""" "trailer": { "mass": "2890 kg", "axles": "2650 kg", "ball-load": "200 kg" } """, "contradiction trailer")]
     [InlineData(""" "trailer": { "brakes": "yes" } """, "unknown-key trailer.brakes")]
     [InlineData(""" "trailer": { "ratings": { "amt": "3000 kg" } } """, "unknown-key trailer.ratings.amt")]
@@ -75,8 +98,14 @@ public sealed class WrongJobTests
     [InlineData(""" "measured": { "after": { "mass-state": "empty" } } """, "not-a-word measured.after.mass-state")]
     [InlineData(""" "measured": { "weighbridge": { "front": "1400 kg" } } """, "unknown-key measured.weighbridge.front")]
     [InlineData(""" "measured": { "weighbridge": { "trailer-axles": "-1 kg" } } """, "negative measured.weighbridge.trailer-axles")]
-    [InlineData(""" "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2951 kg" } } """, "contradiction measured.weighbridge")]
-    [InlineData(""" "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "mass": "2860 kg", "mass-state": "tare" } } """, "contradiction measured.weighbridge")]
+    [InlineData(
+        """ "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2951 kg" } } """,
+        "contradiction measured.weighbridge"
+    )]
+    [InlineData(
+        """ "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "mass": "2860 kg", "mass-state": "tare" } } """,
+        "contradiction measured.weighbridge"
+    )]
     [InlineData(""" "measured": { "uncertainty": { "suspension-lft": "5 mm" } } """, "unknown-key measured.uncertainty.suspension-lft")]
     [InlineData(""" "measured": { "uncertainty": { "suspension-lift": "-5 mm" } } """, "negative measured.uncertainty.suspension-lift")]
     [InlineData(""" "measured": { "axle-load-difference": { "left": "5 kg" } } """, "unknown-key measured.axle-load-difference.left")]
@@ -85,15 +114,21 @@ public sealed class WrongJobTests
     [InlineData(""" "travels-through": [ "xb", "xc" ] """, "unknown-jurisdiction travels-through[1]")]
     [InlineData(""" "shown": { "lane-change": "yes" } """, "unknown-condition shown.lane-change")]
     [InlineData(""" "shown": { "lane-change-test": "maybe" } """, "not-a-word shown.lane-change-test")]
-    public void Of_the_work_the_load_the_trailer_and_what_was_measured_each_mistake_is_told_at_its_place(string more, params string[] wrong) =>
-        JobBook.Wrong(more).ShouldBe(wrong);
+    public void Of_the_work_the_load_the_trailer_and_what_was_measured_each_mistake_is_told_at_its_place(
+        string more,
+        params string[] wrong
+    ) => JobBook.Wrong(more).ShouldBe(wrong);
 
     [Fact]
     [Trait("Basis", "derived")]
     public void Sixty_kilograms_are_within_six_readings_of_ten() =>
-        JobBook.Read("""
-            "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2950 kg" } }
-            """).Plan.WeighedToleranceKg.ShouldBe((Fractions.Fraction)60);
+        JobBook
+            .Read(
+                """
+                "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2950 kg" } }
+                """
+            )
+            .Plan.WeighedToleranceKg.ShouldBe((Fractions.Fraction)60);
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -102,9 +137,12 @@ public sealed class WrongJobTests
     [InlineData("27 mm", false)]
     public void A_growth_that_is_stated_agrees_with_the_sizes_on_some_basis(string growth, bool agrees)
     {
-        var more = $$""" "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17", "tyre-diameter-growth": "{{growth}}" } """;
-        if (agrees) JobBook.Read(more).Measures.ShouldHaveSingleItem();
-        else JobBook.Wrong(more).ShouldBe(["contradiction modification.tyre-diameter-growth"]);
+        var more =
+            $$""" "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17", "tyre-diameter-growth": "{{growth}}" } """;
+        if (agrees)
+            JobBook.Read(more).Measures.ShouldHaveSingleItem();
+        else
+            JobBook.Wrong(more).ShouldBe(["contradiction modification.tyre-diameter-growth"]);
     }
 
     [Theory]
@@ -115,9 +153,12 @@ public sealed class WrongJobTests
     {
         const string Corners = """ "front-left": "480 mm", "front-right": "480 mm", "rear-left": "520 mm", "rear-right": "520 mm" """;
         const string After = """ "front-left": "520 mm", "front-right": "520 mm", "rear-left": "570 mm", "rear-right": "570 mm" """;
-        var more = $$""" "modification": { "suspension-lift": "{{lift}}" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{After}} } } """;
-        if (agrees) JobBook.Read(more).Plan.TellsLift.ShouldBeTrue();
-        else JobBook.Wrong(more).ShouldBe(["contradiction modification.suspension-lift"]);
+        var more =
+            $$""" "modification": { "suspension-lift": "{{lift}}" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{After}} } } """;
+        if (agrees)
+            JobBook.Read(more).Plan.TellsLift.ShouldBeTrue();
+        else
+            JobBook.Wrong(more).ShouldBe(["contradiction modification.suspension-lift"]);
     }
 
     [Theory]
@@ -127,14 +168,18 @@ public sealed class WrongJobTests
     public void A_condition_that_the_load_indices_decide_cannot_be_said_otherwise(string said, string? holds)
     {
         // UN Regulation 54, Annex 4, by the charts that agree: 115 = 1215 kg carries more than 112 = 1120 kg.
-        var more = $$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "265/70R17 115S" }, "shown": { "tyre-load-rating-kept": "{{said}}" } """;
-        if (holds is not null) JobBook.Read(more).Shown["tyre-load-rating-kept"].ShouldBeTrue();
-        else JobBook.Wrong(more).ShouldBe(["contradiction shown.tyre-load-rating-kept"]);
+        var more =
+            $$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "265/70R17 115S" }, "shown": { "tyre-load-rating-kept": "{{said}}" } """;
+        if (holds is not null)
+            JobBook.Read(more).Shown["tyre-load-rating-kept"].ShouldBeTrue();
+        else
+            JobBook.Wrong(more).ShouldBe(["contradiction shown.tyre-load-rating-kept"]);
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void All_mistakes_are_told_at_once_in_the_order_of_their_places() =>
-        JobBook.Wrong(""" "vehicle": { "wheelbase": "0 mm", "seats": "x" }, "colour": "white" """)
+        JobBook
+            .Wrong(""" "vehicle": { "wheelbase": "0 mm", "seats": "x" }, "colour": "white" """)
             .ShouldBe(["unknown-key colour", "not-a-number vehicle.seats", "negative vehicle.wheelbase"]);
 }

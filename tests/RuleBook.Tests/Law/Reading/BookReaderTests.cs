@@ -20,11 +20,23 @@ public sealed class BookReaderTests
     {
         var words = Book.Vocabulary;
         words.Measures.Keys.Order().ShouldBe(["built", "doors", "suspension-lift", "total-lift", "track"]);
-        words.Measures["suspension-lift"].ShouldSatisfyAllConditions(
-            measure => measure.Unit.Symbol.ShouldBe("mm"), measure => measure.IfAbsent.ShouldBe(Fraction.Zero), measure => measure.IsDerived.ShouldBeFalse(),
-            measure => measure.NeedsOwnRule.ShouldBeFalse(), measure => measure.IsDate.ShouldBeFalse(), measure => measure.Job.ShouldBe("modification.suspension-lift"));
-        words.Measures["total-lift"].ShouldSatisfyAllConditions(
-            measure => measure.IfAbsent.ShouldBeNull(), measure => measure.IsDerived.ShouldBeTrue(), measure => measure.NeedsOwnRule.ShouldBeTrue());
+        words
+            .Measures["suspension-lift"]
+            .ShouldSatisfyAllConditions(
+                measure => measure.Unit.Symbol.ShouldBe("mm"),
+                measure => measure.IfAbsent.ShouldBe(Fraction.Zero),
+                measure => measure.IsDerived.ShouldBeFalse(),
+                measure => measure.NeedsOwnRule.ShouldBeFalse(),
+                measure => measure.IsDate.ShouldBeFalse(),
+                measure => measure.Job.ShouldBe("modification.suspension-lift")
+            );
+        words
+            .Measures["total-lift"]
+            .ShouldSatisfyAllConditions(
+                measure => measure.IfAbsent.ShouldBeNull(),
+                measure => measure.IsDerived.ShouldBeTrue(),
+                measure => measure.NeedsOwnRule.ShouldBeTrue()
+            );
         words.Measures["built"].IsDate.ShouldBeTrue();
         words.Measures["doors"].Unit.Symbol.ShouldBe("");
         words.Facts["category"].Values.ShouldBe(["MC", "NA"]); // the categories stand in a list of their own
@@ -49,13 +61,28 @@ public sealed class BookReaderTests
         State.Aliases.ShouldBe(["old-xa"]);
         State.DecidedBy.ShouldBe("work");
         State.Ask.ShouldBe(new Authority("Office", "https://example.org/"));
-        State.Coverage.ShouldHaveSingleItem().ShouldSatisfyAllConditions(each => each.State.ShouldBe("partial"), each => each.Lacks.ShouldBe("towing"));
-        State.Cautions.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            each => each.Text.ShouldBe("take care"), each => each.When.Tests.ShouldHaveSingleItem().OneOf.ShouldBe(["yes"]), each => each.Sources.Length.ShouldBe(1));
-        State.Sources.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            each => each.ReadAs.ShouldBe(ReadAs.Secondary), each => each.Edition.ShouldBe("3"), each => each.Dated.ShouldBe(Made.Date("2018-10")),
-            each => each.Checked.ShouldBe(Made.Date("2026-11-25")), each => each.RecheckAfter.ShouldBe(Made.Date("2027-11")),
-            each => each.Aliases.ShouldBe(["old-law"]), each => each.Note.ShouldBe("read twice"), each => each.Jurisdiction.ShouldBe("xa"));
+        State
+            .Coverage.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(each => each.State.ShouldBe("partial"), each => each.Lacks.ShouldBe("towing"));
+        State
+            .Cautions.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                each => each.Text.ShouldBe("take care"),
+                each => each.When.Tests.ShouldHaveSingleItem().OneOf.ShouldBe(["yes"]),
+                each => each.Sources.Length.ShouldBe(1)
+            );
+        State
+            .Sources.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                each => each.ReadAs.ShouldBe(ReadAs.Secondary),
+                each => each.Edition.ShouldBe("3"),
+                each => each.Dated.ShouldBe(Made.Date("2018-10")),
+                each => each.Checked.ShouldBe(Made.Date("2026-11-25")),
+                each => each.RecheckAfter.ShouldBe(Made.Date("2027-11")),
+                each => each.Aliases.ShouldBe(["old-law"]),
+                each => each.Note.ShouldBe("read twice"),
+                each => each.Jurisdiction.ShouldBe("xa")
+            );
     }
 
     [Fact]
@@ -72,13 +99,23 @@ public sealed class BookReaderTests
         var version = rule.Versions[0];
         (version.From, version.Until, version.Note).ShouldBe((Made.Date("2012-01-01"), Made.Date("2018-10-26"), "first"));
         version.Decides.ShouldBeTrue();
-        version.Sources.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            each => each.Cite.ShouldBe("law"), each => each.Clause.ShouldBe("4.2"), each => each.Note.ShouldBe("table"));
+        version
+            .Sources.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                each => each.Cite.ShouldBe("law"),
+                each => each.Clause.ShouldBe("4.2"),
+                each => each.Note.ShouldBe("table")
+            );
         version.Measured!.ShouldSatisfyAllConditions(
-            each => each.Between.ShouldBe(["wheel-centre", "guard-edge"]), each => each.MassState.ShouldBe("unladen"), each => each.Total.ShouldBe(["suspension-lift"]));
+            each => each.Between.ShouldBe(["wheel-centre", "guard-edge"]),
+            each => each.MassState.ShouldBe("unladen"),
+            each => each.Total.ShouldBe(["suspension-lift"])
+        );
         var stated = version.Content.ShouldBeOfType<Stated>();
         stated.Beyond.ShouldBe(Pathway.Prohibited);
-        stated.Tiers.Select(tier => (tier.Name, tier.Pathway)).ShouldBe([("no-certificate", Pathway.NoCertificate), ("engineered", Pathway.Certificate)]);
+        stated
+            .Tiers.Select(tier => (tier.Name, tier.Pathway))
+            .ShouldBe([("no-certificate", Pathway.NoCertificate), ("engineered", Pathway.Certificate)]);
         stated.Tiers[0].Provided.ShouldBe(["lane-change-test"]);
         stated.Tiers[0].When.Tests.ShouldBeEmpty();
         stated.Tiers[1].Codes.ShouldBe(["LS9"]);
@@ -89,22 +126,28 @@ public sealed class BookReaderTests
     public void Limits_say_at_which_end_they_hold_and_four_things_are_kept_apart()
     {
         var tiers = ((Stated)State.Rules[0].Versions[0].Content).Tiers;
-        tiers[0].Limits.Select(limit => (limit.Measure, limit.Kind, limit.Bounds)).ShouldBe(
-        [
-            ("suspension-lift", LimitKind.Bounded, new Bounds(null, new Bound(50, true))), // a bare figure is the most that is allowed, and reached is within
-            ("total-lift", LimitKind.None, null),
-        ]);
-        tiers[1].Limits.Select(limit => (limit.Kind, limit.Bounds)).ShouldBe(
-        [
-            (LimitKind.Bounded, new Bounds(new Bound(new Fraction(254, 10), true), new Bound(75, true))),
-            (LimitKind.NotEstablished, null),
-        ]);
-        tiers[1].When.Tests.Select(test => (test.Fact, test.Bounds)).ShouldBe(
-        [
-            ("stability-control", null),
-            ("track", new Bounds(new Bound(1400, false), new Bound(1600, false))),
-            ("built", new Bounds(new Bound(Made.Day("2010-01-01").DayNumber, true), new Bound(Made.Day("2020-01-01").DayNumber, false))),
-        ]);
+        tiers[0]
+            .Limits.Select(limit => (limit.Measure, limit.Kind, limit.Bounds))
+            .ShouldBe([
+                ("suspension-lift", LimitKind.Bounded, new Bounds(null, new Bound(50, true))), // a bare figure is the most that is allowed, and reached is within
+                ("total-lift", LimitKind.None, null),
+            ]);
+        tiers[1]
+            .Limits.Select(limit => (limit.Kind, limit.Bounds))
+            .ShouldBe([
+                (LimitKind.Bounded, new Bounds(new Bound(new Fraction(254, 10), true), new Bound(75, true))),
+                (LimitKind.NotEstablished, null),
+            ]);
+        tiers[1]
+            .When.Tests.Select(test => (test.Fact, test.Bounds))
+            .ShouldBe([
+                ("stability-control", null),
+                ("track", new Bounds(new Bound(1400, false), new Bound(1600, false))),
+                (
+                    "built",
+                    new Bounds(new Bound(Made.Day("2010-01-01").DayNumber, true), new Bound(Made.Day("2020-01-01").DayNumber, false))
+                ),
+            ]);
     }
 
     [Fact]
@@ -114,10 +157,16 @@ public sealed class BookReaderTests
         var versions = State.Rules[0].Versions;
         var adoption = versions[1].Content.ShouldBeOfType<Adoption>();
         (adoption.Rule, adoption.AsOf).ShouldBe(("au/ride-height/raise", Made.Day("2018-01-01")));
-        adoption.Exceptions.Select(each => (each.Tier, each.Limits.Length, each.Provided.HasValue, each.Dropped, each.Added?.Pathway, each.Sources.Length)).ShouldBe(
-        [
-            ("certificate", 1, false, false, null, 0), ("approval", 0, false, true, null, 0), (null, 0, false, false, Pathway.Approval, 1), ("no-certificate", 0, true, false, null, 0),
-        ]);
+        adoption
+            .Exceptions.Select(each =>
+                (each.Tier, each.Limits.Length, each.Provided.HasValue, each.Dropped, each.Added?.Pathway, each.Sources.Length)
+            )
+            .ShouldBe([
+                ("certificate", 1, false, false, null, 0),
+                ("approval", 0, false, true, null, 0),
+                (null, 0, false, false, Pathway.Approval, 1),
+                ("no-certificate", 0, true, false, null, 0),
+            ]);
         (versions[2].From, versions[2].InForceBy).ShouldBe((null, Made.Date("2021")));
         versions[2].Content.ShouldBeOfType<Stated>().Beyond.ShouldBeNull();
         versions[3].Announced.ShouldBe(Made.Date("2027-07-01"));
@@ -126,8 +175,13 @@ public sealed class BookReaderTests
         versions[4].Proposed.ShouldBeTrue();
         versions[4].Decides.ShouldBeFalse();
         versions[4].Content.ShouldBe(new NotRegulated("no rule"));
-        versions[4].Disputes.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            each => each.Readings.ShouldHaveSingleItem().Sources.Length.ShouldBe(1), each => each.Taken.ShouldBe("50"), each => each.Because.ShouldBe("newer"));
+        versions[4]
+            .Disputes.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                each => each.Readings.ShouldHaveSingleItem().Sources.Length.ShouldBe(1),
+                each => each.Taken.ShouldBe("50"),
+                each => each.Because.ShouldBe("newer")
+            );
     }
 
     [Fact]
@@ -143,12 +197,25 @@ public sealed class BookReaderTests
         (scheme.Name, scheme.Title).ShouldBe(("engineers", "Engineers"));
         scheme.For.Tests.ShouldHaveSingleItem().OneOf.ShouldBe(["MC"]);
         var version = scheme.Versions[0];
-        (version.Certifier, version.AppointedBy, version.Decides, version.Reregistering).ShouldBe(("engineer", "Office", "certifier", "again"));
+        (version.Certifier, version.AppointedBy, version.Decides, version.Reregistering).ShouldBe(
+            ("engineer", "Office", "certifier", "again")
+        );
         version.AcceptsAppointedIn!.Value.ShouldBe(["xb"]);
-        version.Issued.ShouldHaveSingleItem().ShouldSatisfyAllConditions(
-            each => each.Pathway.ShouldBe(Pathway.Certificate), each => each.Papers.ShouldBe(["certificate", "plate"]));
-        version.Steps.Select(step => (step.Text, step.BeforeWork, string.Join(' ', step.Pathways))).ShouldBe([("ask first", true, "Certificate Approval"), ("inspect", false, "Approval")]);
-        version.Fees.ShouldHaveSingleItem().ShouldSatisfyAllConditions(each => each.Amount.ShouldBe(Quantity.Parse("30 AUD")), each => each.From.ShouldBe(Made.Date("2026")));
+        version
+            .Issued.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                each => each.Pathway.ShouldBe(Pathway.Certificate),
+                each => each.Papers.ShouldBe(["certificate", "plate"])
+            );
+        version
+            .Steps.Select(step => (step.Text, step.BeforeWork, string.Join(' ', step.Pathways)))
+            .ShouldBe([("ask first", true, "Certificate Approval"), ("inspect", false, "Approval")]);
+        version
+            .Fees.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(
+                each => each.Amount.ShouldBe(Quantity.Parse("30 AUD")),
+                each => each.From.ShouldBe(Made.Date("2026"))
+            );
         version.NotEstablished.ShouldBe(["how long"]);
         (scheme.Versions[1].From, scheme.Versions[1].InForceBy).ShouldBe((null, Made.Date("2030")));
         scheme.Versions[1].AcceptsAppointedIn.ShouldBeNull(); // whether others are accepted is not said
@@ -159,9 +226,14 @@ public sealed class BookReaderTests
     public void The_reference_tables_are_read_in_base_units_with_their_sources()
     {
         var reference = Book.Reference;
-        reference.Fluids["diesel"].ShouldSatisfyAllConditions(
-            fluid => fluid.DensityKgPerL.ShouldBe(new Fraction(835, 1000)), fluid => fluid.AtLeastKgPerL.ShouldBe(new Fraction(82, 100)),
-            fluid => fluid.AtMostKgPerL.ShouldBe(new Fraction(85, 100)), fluid => fluid.Sources.Length.ShouldBe(1));
+        reference
+            .Fluids["diesel"]
+            .ShouldSatisfyAllConditions(
+                fluid => fluid.DensityKgPerL.ShouldBe(new Fraction(835, 1000)),
+                fluid => fluid.AtLeastKgPerL.ShouldBe(new Fraction(82, 100)),
+                fluid => fluid.AtMostKgPerL.ShouldBe(new Fraction(85, 100)),
+                fluid => fluid.Sources.Length.ShouldBe(1)
+            );
         reference.TareFuelL.ShouldBe((Fraction)10);
         reference.GuardFactor.ShouldBe(new Fraction(1, 2));
         reference.LeftRightWarningMm.ShouldBe((Fraction)20);
@@ -175,13 +247,17 @@ public sealed class BookReaderTests
             each => each.MidwayMmPerMetre.ShouldBe(new Fraction(3333, 100)),
             each => each.RunningMm.ShouldBe((Fraction)100),
             each => each.MidwayState.ShouldBe("loaded"),
-            each => each.RunningState.ShouldBe("unladen"));
-        reference.Towing.ShouldHaveSingleItem().ShouldSatisfyAllConditions(each => each.Braked.ShouldBe(new Fraction(3, 2)), each => each.Unbraked.ShouldBe(Fraction.One));
+            each => each.RunningState.ShouldBe("unladen")
+        );
+        reference
+            .Towing.ShouldHaveSingleItem()
+            .ShouldSatisfyAllConditions(each => each.Braked.ShouldBe(new Fraction(3, 2)), each => each.Unbraked.ShouldBe(Fraction.One));
         var speeds = reference.TyreSpeeds.ShouldHaveSingleItem();
         speeds.For("MC").ShouldBe((Fraction)140);
         speeds.For("NA").ShouldBe((Fraction)120); // any other
         speeds.For(null).ShouldBeNull(); // which one is not known
-        reference.Sources.Keys.Order()
+        reference
+            .Sources.Keys.Order()
             .ShouldBe(["clearance", "fluids", "speedometer", "tare", "towing", "tyre-sizes", "tyre-speeds", "uncertainties"]); // every file that cites
         reference.Sources["tare"].ShouldHaveSingleItem().Source.Id.ShouldBe("act"); // cited from the nation's own sources
     }

@@ -20,27 +20,70 @@ public sealed class WrongBookTests
     [InlineData("\"note\": \"level\"", "\"nota\": \"level\"", "unknown-key rules[0].versions[0].measured.nota")]
     [InlineData("\"pathway\": \"no-certificate\"", "\"pathway\": \"nothing\"", "not-a-word rules[0].versions[0].tiers[0].pathway")]
     [InlineData("\"pathway\": \"no-certificate\", ", "", "missing-key rules[0].versions[0].tiers[0]")]
-    [InlineData("\"suspension-lift\": \"50 mm\"", "\"suspension-lft\": \"50 mm\"", "unknown-measure rules[0].versions[0].tiers[0].within.suspension-lft")]
-    [InlineData("\"suspension-lift\": \"50 mm\"", "\"suspension-lift\": \"50 kg\"", "wrong-unit rules[0].versions[0].tiers[0].within.suspension-lift")]
+    [InlineData(
+        "\"suspension-lift\": \"50 mm\"",
+        "\"suspension-lft\": \"50 mm\"",
+        "unknown-measure rules[0].versions[0].tiers[0].within.suspension-lft"
+    )]
+    [InlineData(
+        "\"suspension-lift\": \"50 mm\"",
+        "\"suspension-lift\": \"50 kg\"",
+        "wrong-unit rules[0].versions[0].tiers[0].within.suspension-lift"
+    )]
     [InlineData("\"at-least\": \"1 in\", \"at-most\": \"75 mm\"", "", "wrong-shape rules[0].versions[0].tiers[1].within.suspension-lift")]
-    [InlineData("\"at-most\": \"75 mm\"", "\"at-most\": \"75 mm\", \"under\": \"80 mm\"", "two-ends rules[0].versions[0].tiers[1].within.suspension-lift.under")]
+    [InlineData(
+        "\"at-most\": \"75 mm\"",
+        "\"at-most\": \"75 mm\", \"under\": \"80 mm\"",
+        "two-ends rules[0].versions[0].tiers[1].within.suspension-lift.under"
+    )]
     [InlineData("\"at-most\": \"75 mm\"", "\"up-to\": \"75 mm\"", "unknown-key rules[0].versions[0].tiers[1].within.suspension-lift.up-to")]
     [InlineData("\"before\": \"2020-01-01\"", "\"before\": \"2020\"", "not-a-date rules[0].versions[0].tiers[1].when.built.before")]
-    [InlineData("\"stability-control\": \"yes\"", "\"stability-control\": \"maybe\"", "not-a-word rules[0].versions[0].tiers[1].when.stability-control")]
+    [InlineData(
+        "\"stability-control\": \"yes\"",
+        "\"stability-control\": \"maybe\"",
+        "not-a-word rules[0].versions[0].tiers[1].when.stability-control"
+    )]
     [InlineData("[ \"MC\", \"NA\" ]", "[ \"MC\", \"MD\" ]", "not-a-word rules[0].for.category[1]")]
-    [InlineData("\"provided\": [ \"lane-change-test\" ]", "\"provided\": [ \"lane-test\" ]", "unknown-condition rules[0].versions[0].tiers[0].provided[0]")]
+    [InlineData(
+        "\"provided\": [ \"lane-change-test\" ]",
+        "\"provided\": [ \"lane-test\" ]",
+        "unknown-condition rules[0].versions[0].tiers[0].provided[0]"
+    )]
     [InlineData("\"codes\"", "\"code\"", "unknown-key rules[0].versions[0].tiers[1].code")]
     [InlineData("\"beyond\": \"prohibited\"", "\"beyond\": \"forbidden\"", "not-a-word rules[0].versions[0].beyond")]
     [InlineData("\"cite\": \"law\", \"clause\": \"4.2\"", "\"clause\": \"4.2\"", "missing-key rules[0].versions[0].sources[0]")]
-    [InlineData("\"as-of\": \"2018-01-01\"", "\"as-at\": \"2018-01-01\"", "missing-key rules[0].versions[1].adopts", "unknown-key rules[0].versions[1].adopts.as-at")]
+    [InlineData(
+        "\"as-of\": \"2018-01-01\"",
+        "\"as-at\": \"2018-01-01\"",
+        "missing-key rules[0].versions[1].adopts",
+        "unknown-key rules[0].versions[1].adopts.as-at"
+    )]
     [InlineData("{ \"tier\": \"approval\", \"drop\": \"yes\" }", "{ \"drop\": \"yes\" }", "one-content rules[0].versions[1].except[1]")]
-    [InlineData("{ \"tier\": \"approval\", \"drop\": \"yes\" }", "{ \"tier\": \"approval\", \"drip\": \"yes\" }", "unknown-key rules[0].versions[1].except[1].drip")]
-    [InlineData("{ \"tier\": \"approval\", \"drop\": \"yes\" }", "{ \"tier\": \"approval\", \"add\": { \"pathway\": \"approval\" } }", "one-content rules[0].versions[1].except[1]")]
+    [InlineData(
+        "{ \"tier\": \"approval\", \"drop\": \"yes\" }",
+        "{ \"tier\": \"approval\", \"drip\": \"yes\" }",
+        "unknown-key rules[0].versions[1].except[1].drip"
+    )]
+    [InlineData(
+        "{ \"tier\": \"approval\", \"drop\": \"yes\" }",
+        "{ \"tier\": \"approval\", \"add\": { \"pathway\": \"approval\" } }",
+        "one-content rules[0].versions[1].except[1]"
+    )]
     [InlineData("\"not-regulated\": \"no rule\"", "\"not-regulated\": \"no rule\", \"tiers\": [ ]", "one-content rules[0].versions[4]")]
     [InlineData("\"not-regulated\": \"no rule\",", "", "one-content rules[0].versions[4]")]
     [InlineData("\"open\": \"the notice\"", "\"opens\": \"the notice\"", "unknown-key rules[0].versions[3].not-established.opens")]
-    [InlineData("\"taken\": \"50\"", "\"took\": \"50\"", "missing-key rules[0].versions[4].disputed[0]", "unknown-key rules[0].versions[4].disputed[0].took")]
-    [InlineData("\"says\": \"50\"", "\"said\": \"50\"", "missing-key rules[0].versions[4].disputed[0].readings[0]", "unknown-key rules[0].versions[4].disputed[0].readings[0].said")]
+    [InlineData(
+        "\"taken\": \"50\"",
+        "\"took\": \"50\"",
+        "missing-key rules[0].versions[4].disputed[0]",
+        "unknown-key rules[0].versions[4].disputed[0].took"
+    )]
+    [InlineData(
+        "\"says\": \"50\"",
+        "\"said\": \"50\"",
+        "missing-key rules[0].versions[4].disputed[0].readings[0]",
+        "unknown-key rules[0].versions[4].disputed[0].readings[0].said"
+    )]
     public void In_a_topic_each_mistake_is_told_at_its_place(string passage, string instead, params string[] wrong) =>
         Files.Wrong(Rules, passage, instead).ShouldBe(wrong);
 
@@ -51,19 +94,58 @@ public sealed class WrongBookTests
     [InlineData("jurisdictions/xa/jurisdiction", "\"url\"", "\"uri\"", "unknown-key ask.uri")]
     [InlineData("jurisdictions/xa/jurisdiction", "\"state\": \"partial\"", "\"state\": \"half\"", "not-a-word coverage[0].state")]
     [InlineData("jurisdictions/xa/jurisdiction", "\"lacks\"", "\"lack\"", "unknown-key coverage[0].lack")]
-    [InlineData("jurisdictions/xa/jurisdiction", "\"caution\": \"take care\"", "\"warning\": \"take care\"", "missing-key cautions[0]", "unknown-key cautions[0].warning")]
+    [InlineData(
+        "jurisdictions/xa/jurisdiction",
+        "\"caution\": \"take care\"",
+        "\"warning\": \"take care\"",
+        "missing-key cautions[0]",
+        "unknown-key cautions[0].warning"
+    )]
     [InlineData("jurisdictions/xa/sources", "\"read-as\": \"secondary\"", "\"read-as\": \"hearsay\"", "not-a-word sources[0].read-as")]
     [InlineData("jurisdictions/xa/sources", "\"read-as\": \"secondary\",", "", "missing-key sources[0]")]
     [InlineData("jurisdictions/xa/sources", "\"recheck-after\": \"2027-11\", ", "", "missing-key sources[0]")]
     [InlineData("jurisdictions/xa/sources", "\"edition\"", "\"editions\"", "unknown-key sources[0].editions")]
     [InlineData("jurisdictions/xa/certification", "\"topic\": \"certification\"", "\"topic\": \"schemes\"", "wrong-folder ")]
-    [InlineData("jurisdictions/xa/certification", "\"title\": \"Engineers\"", "\"titel\": \"Engineers\"", "missing-key schemes[0]", "unknown-key schemes[0].titel")]
-    [InlineData("jurisdictions/xa/certification", "\"decides\": \"certifier\"", "\"decides\": \"nobody\"", "not-a-word schemes[0].versions[0].decides")]
+    [InlineData(
+        "jurisdictions/xa/certification",
+        "\"title\": \"Engineers\"",
+        "\"titel\": \"Engineers\"",
+        "missing-key schemes[0]",
+        "unknown-key schemes[0].titel"
+    )]
+    [InlineData(
+        "jurisdictions/xa/certification",
+        "\"decides\": \"certifier\"",
+        "\"decides\": \"nobody\"",
+        "not-a-word schemes[0].versions[0].decides"
+    )]
     [InlineData("jurisdictions/xa/certification", "\"papers\"", "\"paper\"", "unknown-key schemes[0].versions[0].issued[0].paper")]
-    [InlineData("jurisdictions/xa/certification", "\"text\": \"inspect\"", "\"texts\": \"inspect\"", "missing-key schemes[0].versions[0].steps[1]", "unknown-key schemes[0].versions[0].steps[1].texts")]
-    [InlineData("jurisdictions/xa/certification", "\"pathways\": \"approval\"", "\"pathways\": \"none\"", "not-a-word schemes[0].versions[0].steps[1].pathways")]
-    [InlineData("jurisdictions/xa/certification", "\"amount\": \"30 AUD\"", "\"amount\": \"30 kg\"", "wrong-unit schemes[0].versions[0].fees[0].amount")]
-    [InlineData("jurisdictions/xa/certification", "\"what\": \"plate\"", "\"plate\": \"plate\"", "missing-key schemes[0].versions[0].fees[0]", "unknown-key schemes[0].versions[0].fees[0].plate")]
+    [InlineData(
+        "jurisdictions/xa/certification",
+        "\"text\": \"inspect\"",
+        "\"texts\": \"inspect\"",
+        "missing-key schemes[0].versions[0].steps[1]",
+        "unknown-key schemes[0].versions[0].steps[1].texts"
+    )]
+    [InlineData(
+        "jurisdictions/xa/certification",
+        "\"pathways\": \"approval\"",
+        "\"pathways\": \"none\"",
+        "not-a-word schemes[0].versions[0].steps[1].pathways"
+    )]
+    [InlineData(
+        "jurisdictions/xa/certification",
+        "\"amount\": \"30 AUD\"",
+        "\"amount\": \"30 kg\"",
+        "wrong-unit schemes[0].versions[0].fees[0].amount"
+    )]
+    [InlineData(
+        "jurisdictions/xa/certification",
+        "\"what\": \"plate\"",
+        "\"plate\": \"plate\"",
+        "missing-key schemes[0].versions[0].fees[0]",
+        "unknown-key schemes[0].versions[0].fees[0].plate"
+    )]
     [InlineData("jurisdictions/xa/certification", "\"note\": \"so\"", "\"nota\": \"so\"", "unknown-key schemes[0].versions[0].nota")]
     [InlineData("schema/vocabulary/measures", "\"unit\": \"count\"", "\"unit\": \"dozen\"", "not-a-word measures[2]")]
     [InlineData("schema/vocabulary/measures", "\"derived\"", "\"derive\"", "unknown-key measures[1].derive")]
@@ -73,16 +155,43 @@ public sealed class WrongBookTests
     [InlineData("schema/reference/tare", "\"fuel\"", "\"petrol\"", "unknown-key tare.petrol")]
     [InlineData("schema/reference/tare", "{ \"tare\": {", "{ \"colour\": \"white\", \"tare\": {", "unknown-key colour")]
     [InlineData("schema/reference/fluids", "\"cite\": \"table\"", "\"cite\": \"chart\"", "unknown-source fluids[0].sources[0]")]
-    [InlineData("schema/reference/fluids", "\"density\": \"0.835 kg/L\"", "\"dens\": \"1 kg/L\"", "missing-key fluids[0]", "unknown-key fluids[0].dens")]
+    [InlineData(
+        "schema/reference/fluids",
+        "\"density\": \"0.835 kg/L\"",
+        "\"dens\": \"1 kg/L\"",
+        "missing-key fluids[0]",
+        "unknown-key fluids[0].dens"
+    )]
     [InlineData("schema/reference/fluids", "{ \"fluids\": [", "{ \"colour\": \"white\", \"fluids\": [", "unknown-key colour")]
     [InlineData("schema/reference/uncertainties", "\"guard-factor\": \"0.5\"", "\"guard-factor\": \"half\"", "not-a-number guard-factor")]
     [InlineData("schema/reference/uncertainties", "\"guard-factor\": \"0.5\"", "\"guard-factor\": \"-1\"", "not-a-number guard-factor")]
-    [InlineData("schema/reference/uncertainties", "\"uncertainty\": \"10 kg\"", "\"uncertainty\": \"10 mm\"", "wrong-unit uncertainties[1].uncertainty")]
-    [InlineData("schema/reference/uncertainties", "\"difference\": \"20 mm\"", "\"difference\": \"20 mm\", \"more\": \"1 mm\"", "unknown-key left-right-warning.more")]
+    [InlineData(
+        "schema/reference/uncertainties",
+        "\"uncertainty\": \"10 kg\"",
+        "\"uncertainty\": \"10 mm\"",
+        "wrong-unit uncertainties[1].uncertainty"
+    )]
+    [InlineData(
+        "schema/reference/uncertainties",
+        "\"difference\": \"20 mm\"",
+        "\"difference\": \"20 mm\", \"more\": \"1 mm\"",
+        "unknown-key left-right-warning.more"
+    )]
     [InlineData("schema/reference/uncertainties", "\"guard-factor-why\"", "\"because\"", "unknown-key because")]
     [InlineData("schema/reference/tyre-sizes", "265/70R17", "large", "not-a-tyre-size tyre-sizes.sizes[1]")]
-    [InlineData("schema/reference/speedometer", "\"over-constant\"", "\"constant\"", "missing-key speedometer[0].rules[0]", "unknown-key speedometer[0].rules[0].constant")]
-    [InlineData("schema/reference/tyre-speeds", "\"speed\": \"120 km/h\"", "\"speed\": \"120 mm\"", "wrong-unit tyre-speeds[0].kinds[1].speed")]
+    [InlineData(
+        "schema/reference/speedometer",
+        "\"over-constant\"",
+        "\"constant\"",
+        "missing-key speedometer[0].rules[0]",
+        "unknown-key speedometer[0].rules[0].constant"
+    )]
+    [InlineData(
+        "schema/reference/tyre-speeds",
+        "\"speed\": \"120 km/h\"",
+        "\"speed\": \"120 mm\"",
+        "wrong-unit tyre-speeds[0].kinds[1].speed"
+    )]
     public void In_every_other_file_too(string file, string passage, string instead, params string[] wrong) =>
         Files.Wrong(file, passage, instead).ShouldBe(wrong);
 
@@ -119,7 +228,14 @@ public sealed class WrongBookTests
         new Problem("code", Severity.Warning, new Mark("a.yaml", 3, 7), "look", "").ToString().ShouldBe("a.yaml:3:7: warning code: look");
         Mark[] places = [new("b.yaml", 1, 1), new("a.yaml", 2, 1), new("a.yaml", 1, 9), new("a.yaml", 1, 2)];
         places.Order().Select(place => place.ToString()).ShouldBe(["a.yaml:1:2", "a.yaml:1:9", "a.yaml:2:1", "b.yaml:1:1"]);
-        (places[3] < places[2] && places[2] <= places[1] && places[0] > places[1] && places[0] >= places[0] && !(places[0] < places[0]) && !(places[0] > places[0])).ShouldBeTrue();
+        (
+            places[3] < places[2]
+            && places[2] <= places[1]
+            && places[0] > places[1]
+            && places[0] >= places[0]
+            && !(places[0] < places[0])
+            && !(places[0] > places[0])
+        ).ShouldBeTrue();
     }
 
     [Fact]
@@ -135,6 +251,7 @@ public sealed class WrongBookTests
         NodeEdit.Set(job, "name", "x").Entries.Length.ShouldBe(3);
         NodeEdit.Remove(job, "on").Entries.ShouldHaveSingleItem().Key.Text.ShouldBe("vehicle");
 
-        static string Text(Mapping at, params string[] path) => ((Scalar)path.Aggregate((Node)at, (node, key) => ((Mapping)node).Find(key)!)).Text;
+        static string Text(Mapping at, params string[] path) =>
+            ((Scalar)path.Aggregate((Node)at, (node, key) => ((Mapping)node).Find(key)!)).Text;
     }
 }

@@ -46,14 +46,16 @@ public sealed class LaneChangeTrackTests
         lesser.ShouldBeLessThan((Fraction)3000);
         gates[2].ShouldBe((Fraction)3000);
         (gates[2] >= lesser).ShouldBeTrue();
-        if (width <= 2000) gates[2].ShouldBeGreaterThanOrEqualTo(gates[1]);
+        if (width <= 2000)
+            gates[2].ShouldBeGreaterThanOrEqualTo(gates[1]);
     }
 
     private static void ShouldBeGates(IEnumerable<LaneSection> track, string[] metres)
     {
         var gates = track.Select(section => section.WidthMm).OfType<Fraction>().ToList();
         gates.Count.ShouldBe(metres.Length);
-        foreach (var (gate, printed) in gates.Zip(metres)) (gate / 1000).ShouldRead(printed);
+        foreach (var (gate, printed) in gates.Zip(metres))
+            (gate / 1000).ShouldRead(printed);
     }
 
     private static double Length(IEnumerable<LaneSection> track) => track.Sum(section => (double)section.LengthMm) / 1000;

@@ -8,8 +8,7 @@ public sealed class RefusedFiguresTests
 {
     [Fact]
     [Trait("Basis", "derived")]
-    public void No_vehicle_has_axles_at_one_place() =>
-        Should.Throw<ArgumentOutOfRangeException>(() => Clearance.LeastMidwayMm(0, 1));
+    public void No_vehicle_has_axles_at_one_place() => Should.Throw<ArgumentOutOfRangeException>(() => Clearance.LeastMidwayMm(0, 1));
 
     [Fact]
     [Trait("Basis", "derived")]

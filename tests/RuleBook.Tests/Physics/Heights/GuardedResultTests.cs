@@ -37,16 +37,21 @@ public sealed class GuardedResultTests
     [Fact]
     [Trait("Basis", "property")]
     public void Without_uncertainty_the_limit_alone_decides() =>
-        Any.Tenths(40, 60).Sample(value =>
-            GuardedResult.Of(value, 0, 50, LimitSense.AtMost, 1).Conformity == (value <= 50 ? Conformity.Within : Conformity.Beyond));
+        Any.Tenths(40, 60)
+            .Sample(value =>
+                GuardedResult.Of(value, 0, 50, LimitSense.AtMost, 1).Conformity == (value <= 50 ? Conformity.Within : Conformity.Beyond)
+            );
 
     [Fact]
     [Trait("Basis", "property")]
     public void A_wider_guard_band_never_turns_an_open_result_into_a_decided_one() =>
-        Gen.Select(Any.Tenths(40, 60), Any.Tenths(0, 5), Any.Tenths(0, 5)).Sample((value, narrow, more) =>
-        {
-            var tight = GuardedResult.Of(value, narrow, 50, LimitSense.AtMost, 1).Conformity;
-            var wide = GuardedResult.Of(value, narrow + more, 50, LimitSense.AtMost, 1).Conformity;
-            return wide == tight || wide == Conformity.TooCloseToCall;
-        });
+        Gen.Select(Any.Tenths(40, 60), Any.Tenths(0, 5), Any.Tenths(0, 5))
+            .Sample(
+                (value, narrow, more) =>
+                {
+                    var tight = GuardedResult.Of(value, narrow, 50, LimitSense.AtMost, 1).Conformity;
+                    var wide = GuardedResult.Of(value, narrow + more, 50, LimitSense.AtMost, 1).Conformity;
+                    return wide == tight || wide == Conformity.TooCloseToCall;
+                }
+            );
 }

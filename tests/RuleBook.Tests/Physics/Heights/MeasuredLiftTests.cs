@@ -30,7 +30,10 @@ public sealed class MeasuredLiftTests
     public void A_body_block_is_inside_the_rise_of_the_guard_and_is_taken_out_of_the_suspensions_part()
     {
         // derived: 480/482 before, 555/556 after, 25 mm body block; rise 74.5, suspension 49.5, total with 14 mm of tyre 88.5 mm.
-        var measurement = Work(Reading(MassState.Unladen, 555, 556, 585, 585)) with { BodyBlockMm = 25 };
+        var measurement = Work(Reading(MassState.Unladen, 555, 556, 585, 585)) with
+        {
+            BodyBlockMm = 25,
+        };
         var lift = MeasuredLift.Of(measurement).Front.ShouldNotBeNull();
         lift.GuardRiseMm.ShouldBeExactly(74.5m);
         lift.SuspensionMm.ShouldBeExactly(49.5m);
@@ -45,7 +48,9 @@ public sealed class MeasuredLiftTests
     [InlineData(MassState.Loaded, MassState.Loaded)] // no two loads are alike
     public void Readings_at_different_mass_states_are_refused_because_part_of_the_difference_is_load(MassState before, MassState after)
     {
-        var result = MeasuredLift.Of(new LiftMeasurement { Before = Before with { State = before }, After = Before with { State = after } });
+        var result = MeasuredLift.Of(
+            new LiftMeasurement { Before = Before with { State = before }, After = Before with { State = after } }
+        );
         result.Front.ShouldBeNull();
         result.Rear.ShouldBeNull();
         result.Refusal.ShouldNotBeNull().ShouldContain("load");
@@ -57,12 +62,14 @@ public sealed class MeasuredLiftTests
     public void With_wheel_rates_and_the_load_difference_a_reading_is_corrected_and_says_so()
     {
         // derived: 2 springs of 30 N/mm and 2 of 40 N/mm; UnitsNet turns the kilograms into newtons.
-        var result = MeasuredLift.Of(Work(Reading(MassState.Loaded, 500, 502, 530, 530)) with
-        {
-            FrontWheelRateNPerMm = 30,
-            RearWheelRateNPerMm = 40,
-            LoadDifferenceKg = new AxleMasses(120, 250),
-        });
+        var result = MeasuredLift.Of(
+            Work(Reading(MassState.Loaded, 500, 502, 530, 530)) with
+            {
+                FrontWheelRateNPerMm = 30,
+                RearWheelRateNPerMm = 40,
+                LoadDifferenceKg = new AxleMasses(120, 250),
+            }
+        );
         result.Refusal.ShouldBeNull();
         result.Correction.ShouldNotBeNull().ShouldContain("linear");
         ((double)result.Front!.CorrectionMm).ShouldBe(UnitsNet.Force.FromKilogramsForce(120).Newtons / 60, 1e-9);
@@ -77,7 +84,14 @@ public sealed class MeasuredLiftTests
         // New South Wales manual of November 2016, 3.1(2)(d), as quoted in a forum: back to original trim height needs no certificate.
         var sagged = Reading(MassState.Unladen, 460, 460, 495, 495);
         var trim = Reading(MassState.Unladen, 480, 480, 520, 520);
-        var result = MeasuredLift.Of(new LiftMeasurement { MakersTrim = trim, Before = sagged, After = trim });
+        var result = MeasuredLift.Of(
+            new LiftMeasurement
+            {
+                MakersTrim = trim,
+                Before = sagged,
+                After = trim,
+            }
+        );
         result.Front!.SuspensionMm.ShouldBe(Fraction.Zero);
         result.Missing.ShouldBeEmpty();
         MeasuredLift.Of(new LiftMeasurement { Before = sagged, After = trim }).Missing.Single().Fact.ShouldBe("vehicle.trim-height");

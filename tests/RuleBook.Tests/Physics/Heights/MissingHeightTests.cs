@@ -12,8 +12,9 @@ public sealed class MissingHeightTests
     [Fact]
     [Trait("Basis", "derived")]
     public void Without_any_height_the_one_after_the_work_and_the_makers_are_asked_for_because_they_give_the_lift() =>
-        MeasuredLift.Of(new LiftMeasurement()).Missing
-            .ShouldBe([new MissingFact("measured.after", "the lift"), new MissingFact("vehicle.trim-height", "the lift")]);
+        MeasuredLift
+            .Of(new LiftMeasurement())
+            .Missing.ShouldBe([new MissingFact("measured.after", "the lift"), new MissingFact("vehicle.trim-height", "the lift")]);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -56,8 +57,17 @@ public sealed class MissingHeightTests
     [InlineData(20, 0, "modification.springs.front.wheel-rate")]
     [InlineData(0, 20, "modification.springs.rear.wheel-rate")]
     public void The_wheel_rate_of_the_axle_that_carries_more_is_asked_for(int front, int rear, string fact) =>
-        MeasuredLift.Of(new LiftMeasurement { MakersTrim = Reading, After = At(MassState.Loaded), LoadDifferenceKg = new AxleMasses(front, rear) })
-            .Missing.ShouldHaveSingleItem().Fact.ShouldBe(fact);
+        MeasuredLift
+            .Of(
+                new LiftMeasurement
+                {
+                    MakersTrim = Reading,
+                    After = At(MassState.Loaded),
+                    LoadDifferenceKg = new AxleMasses(front, rear),
+                }
+            )
+            .Missing.ShouldHaveSingleItem()
+            .Fact.ShouldBe(fact);
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -66,14 +76,28 @@ public sealed class MissingHeightTests
     public void Each_corner_that_lacks_is_named_where_the_job_would_state_it(bool maker, string reference)
     {
         var none = new HeightReading(MassState.Unladen, new AxleHeights(null, null), new AxleHeights(null, null));
-        var lift = MeasuredLift.Of(new LiftMeasurement { MakersTrim = maker ? none : null, Before = maker ? null : none, After = none });
+        var lift = MeasuredLift.Of(
+            new LiftMeasurement
+            {
+                MakersTrim = maker ? none : null,
+                Before = maker ? null : none,
+                After = none,
+            }
+        );
         lift.Front.ShouldBeNull();
         lift.Rear.ShouldBeNull();
-        lift.Missing.Select(missing => missing.Fact).Where(fact => fact != "vehicle.trim-height").ShouldBe(
-        [
-            $"{reference}.front-left", $"{reference}.front-right", "measured.after.front-left", "measured.after.front-right",
-            $"{reference}.rear-left", $"{reference}.rear-right", "measured.after.rear-left", "measured.after.rear-right",
-        ]);
+        lift.Missing.Select(missing => missing.Fact)
+            .Where(fact => fact != "vehicle.trim-height")
+            .ShouldBe([
+                $"{reference}.front-left",
+                $"{reference}.front-right",
+                "measured.after.front-left",
+                "measured.after.front-right",
+                $"{reference}.rear-left",
+                $"{reference}.rear-right",
+                "measured.after.rear-left",
+                "measured.after.rear-right",
+            ]);
         lift.Missing.Count(missing => missing.Adds == "the lift of the rear axle").ShouldBe(4);
     }
 
@@ -83,7 +107,9 @@ public sealed class MissingHeightTests
     {
         // JCGM 106:2012: w = r U (memory for its clause, not opened). With U = 2 mm and r = 1/2 the band is 1 mm.
         GuardedResult.Of(49, 2, 50, LimitSense.AtMost, new Fraction(1, 2)).Conformity.ShouldBe(Conformity.Within);
-        GuardedResult.Of(new Fraction(491, 10), 2, 50, LimitSense.AtMost, new Fraction(1, 2)).Conformity.ShouldBe(Conformity.TooCloseToCall);
+        GuardedResult
+            .Of(new Fraction(491, 10), 2, 50, LimitSense.AtMost, new Fraction(1, 2))
+            .Conformity.ShouldBe(Conformity.TooCloseToCall);
         GuardedResult.Of(49, 2, 50, LimitSense.AtMost, new Fraction(1, 2)).GuardBand.ShouldBe(Fraction.One);
     }
 
@@ -99,7 +125,11 @@ public sealed class MissingHeightTests
     [Trait("Basis", "derived")]
     public void A_table_of_lift_against_mass_goes_down_in_steps_and_is_not_endless()
     {
-        var lift = PredictedLift.Of(new AxleSprings("modification.springs.front", Axle.Front, 30, new SpringHeight.Gain(50, 1350)), 1350, "x");
+        var lift = PredictedLift.Of(
+            new AxleSprings("modification.springs.front", Axle.Front, 30, new SpringHeight.Gain(50, 1350)),
+            1350,
+            "x"
+        );
         lift.Table(10, 1000).Length.ShouldBe(1001);
         lift.Table(10, 0).ShouldHaveSingleItem().LiftMm.ShouldBe((Fraction)50);
         Should.Throw<ArgumentOutOfRangeException>(() => lift.Table(0, 5));

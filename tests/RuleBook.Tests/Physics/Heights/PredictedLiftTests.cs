@@ -33,8 +33,10 @@ public sealed class PredictedLiftTests
             Invented.Wagon(
                 Invented.Item("bull bar", ItemKind.FixedAccessory, 60, -900),
                 Invented.Item("winch", ItemKind.FixedAccessory, 40, -950),
-                Invented.Item("driver", ItemKind.Occupant, 85, 1500)),
-            MassStateDefinition.Unladen);
+                Invented.Item("driver", ItemKind.Occupant, 85, 1500)
+            ),
+            MassStateDefinition.Unladen
+        );
         var springs = Heavy with { Height = new SpringHeight.Gain(50, fitted.Axles!.FrontKg) };
         var without = PredictedLift.Of(springs, bare.Axles!.FrontKg, "vehicle.tare-axles");
         without.LiftMm!.Value.ShouldBeGreaterThan((Fraction)70);
@@ -48,7 +50,8 @@ public sealed class PredictedLiftTests
     {
         // derived: force over twice the wheel rate; standard gravity 9.80665 m/s2, 3rd CGPM 1901.
         var lift = PredictedLift.Of(Heavy, 1350, "vehicle.tare-axles");
-        var pressed = UnitsNet.Force.FromKilogramsForce(100).Newtons
+        var pressed =
+            UnitsNet.Force.FromKilogramsForce(100).Newtons
             / (2 * UnitsNet.ForcePerLength.FromNewtonsPerMillimeter(30).NewtonsPerMillimeter);
         ((double)(lift.LiftMm - lift.LiftWith(100))!.Value).ShouldBe(pressed, 1e-9);
     }
@@ -73,8 +76,7 @@ public sealed class PredictedLiftTests
         // derived: trim 480 mm; 50 mm gained at 1350 kg of which 150 kg unsprung, so the free height lies 1200 g / 60 N/mm above 530 mm.
         var free = 530 + (1200 * Of(9.80665m) / 60);
         var springs = Heavy with { Height = new SpringHeight.Free(free, 480, 150) };
-        PredictedLift.Of(springs, 1280, "vehicle.tare-axles").LiftMm
-            .ShouldBe(PredictedLift.Of(Heavy, 1280, "vehicle.tare-axles").LiftMm);
+        PredictedLift.Of(springs, 1280, "vehicle.tare-axles").LiftMm.ShouldBe(PredictedLift.Of(Heavy, 1280, "vehicle.tare-axles").LiftMm);
     }
 
     [Fact]
@@ -95,32 +97,38 @@ public sealed class PredictedLiftTests
         lift.LiftMm.ShouldBeNull();
         lift.MassToComeDownTo(50).ShouldBeNull();
         lift.Table(50, 4).ShouldBeEmpty();
-        lift.Missing.Select(missing => missing.Fact).ShouldBe(
-        [
-            "modification.springs.rear.wheel-rate",
-            "vehicle.tare-axles",
-            "modification.springs.rear.unsprung-mass",
-            "vehicle.trim-height",
-        ]);
+        lift.Missing.Select(missing => missing.Fact)
+            .ShouldBe([
+                "modification.springs.rear.wheel-rate",
+                "vehicle.tare-axles",
+                "modification.springs.rear.unsprung-mass",
+                "vehicle.trim-height",
+            ]);
     }
 
     [Fact]
     [Trait("Basis", "property")]
     public void More_mass_never_raises_the_predicted_height() =>
-        Gen.Select(Any.Rate, Any.Tenths(600, 2000), Any.Mass, Any.Mass).Sample((rate, load, one, other) =>
-        {
-            var lift = PredictedLift.Of(Heavy with { WheelRateNPerMm = rate }, load, "vehicle.tare-axles");
-            return lift.LiftWith(one + other) <= lift.LiftWith(one);
-        });
+        Gen.Select(Any.Rate, Any.Tenths(600, 2000), Any.Mass, Any.Mass)
+            .Sample(
+                (rate, load, one, other) =>
+                {
+                    var lift = PredictedLift.Of(Heavy with { WheelRateNPerMm = rate }, load, "vehicle.tare-axles");
+                    return lift.LiftWith(one + other) <= lift.LiftWith(one);
+                }
+            );
 
     [Fact]
     [Trait("Basis", "property")]
     public void The_mass_still_needed_brings_the_vehicle_down_to_the_limit_exactly() =>
-        Gen.Select(Any.Rate, Any.Tenths(600, 1350), Any.Tenths(0, 50)).Sample((rate, load, limit) =>
-        {
-            var lift = PredictedLift.Of(Heavy with { WheelRateNPerMm = rate }, load, "vehicle.tare-axles");
-            return lift.LiftWith(lift.MassToComeDownTo(limit)!.Value) == limit;
-        });
+        Gen.Select(Any.Rate, Any.Tenths(600, 1350), Any.Tenths(0, 50))
+            .Sample(
+                (rate, load, limit) =>
+                {
+                    var lift = PredictedLift.Of(Heavy with { WheelRateNPerMm = rate }, load, "vehicle.tare-axles");
+                    return lift.LiftWith(lift.MassToComeDownTo(limit)!.Value) == limit;
+                }
+            );
 
     [Fact]
     [Trait("Basis", "property")]

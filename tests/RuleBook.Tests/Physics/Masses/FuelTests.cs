@@ -58,8 +58,7 @@ public sealed class FuelTests
 
     [Fact]
     [Trait("Basis", "derived")]
-    public void A_tank_smaller_than_the_fuel_of_tare_is_full_already() =>
-        Unladen(Tank(8)).TotalKg.ShouldBe((Fraction)2000);
+    public void A_tank_smaller_than_the_fuel_of_tare_is_full_already() => Unladen(Tank(8)).TotalKg.ShouldBe((Fraction)2000);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -92,7 +91,15 @@ public sealed class FuelTests
 
     private static FuelTank Tank(int litres) => new("vehicle.tanks[0]", "main tank", litres, Of(0.835m), 2000);
 
-    private static MassBudget Unladen(params FuelTank[] tanks) => MassBudget.For(
-        new MassPlan(StartingMass.Tare(2000, 1100, 900, 10), 2850, [.. tanks], [], new VehicleLimits(Invented.WagonRatings, null, 2000, 2000)),
-        MassStateDefinition.Unladen);
+    private static MassBudget Unladen(params FuelTank[] tanks) =>
+        MassBudget.For(
+            new MassPlan(
+                StartingMass.Tare(2000, 1100, 900, 10),
+                2850,
+                [.. tanks],
+                [],
+                new VehicleLimits(Invented.WagonRatings, null, 2000, 2000)
+            ),
+            MassStateDefinition.Unladen
+        );
 }

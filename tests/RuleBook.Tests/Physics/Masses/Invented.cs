@@ -20,12 +20,14 @@ internal static class Invented
         BallKg = 350,
     };
 
-    internal static MassPlan Wagon(params ImmutableArray<MassItem> items) => new(
-        StartingMass.Tare(2650, 1400, 1250, 10),
-        2850,
-        [Tank("vehicle.tanks[0]", "main tank", 110), Tank("vehicle.tanks[1]", "auxiliary tank", 45, auxiliary: true)],
-        items,
-        new VehicleLimits(WagonRatings));
+    internal static MassPlan Wagon(params ImmutableArray<MassItem> items) =>
+        new(
+            StartingMass.Tare(2650, 1400, 1250, 10),
+            2850,
+            [Tank("vehicle.tanks[0]", "main tank", 110), Tank("vehicle.tanks[1]", "auxiliary tank", 45, auxiliary: true)],
+            items,
+            new VehicleLimits(WagonRatings)
+        );
 
     internal static FuelTank Tank(string path, string name, int litres, bool auxiliary = false, int place = 2000) =>
         new(path, name, litres, Of(0.835m), place, auxiliary);

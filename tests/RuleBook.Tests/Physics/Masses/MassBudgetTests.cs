@@ -60,7 +60,8 @@ public sealed class MassBudgetTests
                 Item("roof rack and load", ItemKind.Load, 75, 1600),
                 MassItem.BallLoad(270, 2850, 1200),
             ],
-            VehicleLimits.None);
+            VehicleLimits.None
+        );
         var budget = MassBudget.For(plan, MassStateDefinition.Loaded);
         budget.Axles!.FrontKg.ShouldRead("1319.74");
         budget.Axles.RearKg.ShouldRead("1775.26");
@@ -77,7 +78,8 @@ public sealed class MassBudgetTests
             2800,
             [],
             [Item("bull bar", ItemKind.FixedAccessory, 60, -900), Item("driver", ItemKind.Occupant, 80, 1400)],
-            VehicleLimits.None);
+            VehicleLimits.None
+        );
         var budget = MassBudget.For(plan, MassStateDefinition.Unladen);
         budget.TotalKg.ShouldBe((Fraction)2820);
         budget.Axles.ShouldBe(new AxleMasses(1360, 1460));
@@ -155,7 +157,9 @@ public sealed class MassBudgetTests
     [Fact]
     [Trait("Basis", "property")]
     public void The_order_of_the_items_changes_no_result() =>
-        Gen.Select(Any.Mass, Any.Place).Array[1, 8].SelectMany(items => Gen.Shuffle(items).Select(shuffled => (items, shuffled)))
+        Gen.Select(Any.Mass, Any.Place)
+            .Array[1, 8]
+            .SelectMany(items => Gen.Shuffle(items).Select(shuffled => (items, shuffled)))
             .Sample(both =>
             {
                 var one = MassBudget.For(Wagon([.. both.items.Select(Accessory)]), MassStateDefinition.Unladen);
@@ -166,9 +170,13 @@ public sealed class MassBudgetTests
     [Fact]
     [Trait("Basis", "property")]
     public void Front_and_rear_axle_together_are_the_total_on_every_line() =>
-        Gen.Select(Any.Mass, Any.Place).Array[1, 8].Sample(items =>
-            MassBudget.For(Wagon([.. items.Select(Accessory)]), MassStateDefinition.Loaded).Lines
-                .All(line => line.RunningAxles!.TotalKg == line.RunningTotalKg));
+        Gen.Select(Any.Mass, Any.Place)
+            .Array[1, 8]
+            .Sample(items =>
+                MassBudget
+                    .For(Wagon([.. items.Select(Accessory)]), MassStateDefinition.Loaded)
+                    .Lines.All(line => line.RunningAxles!.TotalKg == line.RunningTotalKg)
+            );
 
     private static LoadCheck Gvm(MassBudget budget) => budget.Left.Single(check => check.LimitFact == "vehicle.ratings.gvm");
 

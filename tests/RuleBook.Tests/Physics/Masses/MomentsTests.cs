@@ -5,7 +5,9 @@ using static RuleBook.Tests.Physics.Masses.Exact;
 
 namespace RuleBook.Tests.Physics.Masses;
 
-/// <summary>Source of the published examples: a truck maker's body-builder manual, appendix on weight distribution, pp. 77, 81, 82.</summary>
+/// <summary>
+/// Source of the published examples: a truck maker's body-builder manual, appendix on weight distribution, pp. 77, 81, 82.
+/// </summary>
 public sealed class MomentsTests
 {
     [Fact]
@@ -82,11 +84,10 @@ public sealed class MomentsTests
     [Fact]
     [Trait("Basis", "property")]
     public void Front_and_rear_together_are_the_mass_wherever_it_stands() =>
-        Gen.Select(Any.Mass, Any.Place, Any.Wheelbase).Sample((mass, place, wheelbase) =>
-            Moments.OnAxles(mass, place, wheelbase).TotalKg == mass);
+        Gen.Select(Any.Mass, Any.Place, Any.Wheelbase)
+            .Sample((mass, place, wheelbase) => Moments.OnAxles(mass, place, wheelbase).TotalKg == mass);
 
     [Fact]
     [Trait("Basis", "property")]
-    public void A_vehicle_without_a_wheelbase_is_refused() =>
-        Should.Throw<ArgumentOutOfRangeException>(() => Moments.OnAxles(100, 500, 0));
+    public void A_vehicle_without_a_wheelbase_is_refused() => Should.Throw<ArgumentOutOfRangeException>(() => Moments.OnAxles(100, 500, 0));
 }

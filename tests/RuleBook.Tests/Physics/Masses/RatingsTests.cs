@@ -32,7 +32,10 @@ public sealed class RatingsTests
     [InlineData(null, 2100, "vehicle.ratings.front-axle")]
     [InlineData(1600, null, "vehicle.ratings.rear-axle")]
     public void The_axle_rating_that_lacks_is_asked_for_by_name(int? front, int? rear, string fact) =>
-        ReratingCeiling.Of(new Ratings { FrontAxleKg = front, RearAxleKg = rear }, 2500, 2500, "vehicle.tyres", 3800).Missing.ShouldHaveSingleItem().Fact.ShouldBe(fact);
+        ReratingCeiling
+            .Of(new Ratings { FrontAxleKg = front, RearAxleKg = rear }, 2500, 2500, "vehicle.tyres", 3800)
+            .Missing.ShouldHaveSingleItem()
+            .Fact.ShouldBe(fact);
 
     [Theory]
     [Trait("Basis", "derived")]

@@ -20,7 +20,8 @@ public sealed class CombinationTests
             TowbarBallKg = 350,
             CouplingKg = 3500,
             CouplingBallKg = 350,
-        });
+        }
+    );
 
     [Fact]
     [Trait("Basis", "common practice")]
@@ -105,31 +106,43 @@ public sealed class CombinationTests
     {
         var limits = new CombinationLimits(new VehicleLimits(WagonRatings with { GcmKg = null }), new TrailerLimits { AtmKg = 3500 });
         var check = CombinationCheck.Of(Plan(300).Hitched(), limits);
-        check.Missing.Select(missing => missing.Fact).ShouldBe(
-        [
-            "vehicle.tyres", "vehicle.tyres", "vehicle.ratings.gcm", "trailer.ratings.gtm", "trailer.braked", "vehicle.towbar.mass",
-            "trailer.coupling.mass", "vehicle.towbar.ball", "trailer.coupling.ball",
-        ]);
+        check
+            .Missing.Select(missing => missing.Fact)
+            .ShouldBe([
+                "vehicle.tyres",
+                "vehicle.tyres",
+                "vehicle.ratings.gcm",
+                "trailer.ratings.gtm",
+                "trailer.braked",
+                "vehicle.towbar.mass",
+                "trailer.coupling.mass",
+                "vehicle.towbar.ball",
+                "trailer.coupling.ball",
+            ]);
         Named(check, "vehicle against its GVM").Holds.ShouldBeTrue();
     }
 
     [Fact]
     [Trait("Basis", "property")]
     public void Vehicle_and_trailer_weigh_the_same_hitched_as_apart() =>
-        Gen.Select(Any.Mass, Any.Tenths(400, 3500)).Sample((ball, trailer) =>
-        {
-            var hitched = (Plan(0) with { BallKg = ball, TrailerAloneKg = trailer }).Hitched();
-            return hitched.TotalKg == 2800 + trailer && hitched.VehicleAxles!.TotalKg == hitched.VehicleKg;
-        });
+        Gen.Select(Any.Mass, Any.Tenths(400, 3500))
+            .Sample(
+                (ball, trailer) =>
+                {
+                    var hitched = (Plan(0) with { BallKg = ball, TrailerAloneKg = trailer }).Hitched();
+                    return hitched.TotalKg == 2800 + trailer && hitched.VehicleAxles!.TotalKg == hitched.VehicleKg;
+                }
+            );
 
-    private static TowingPlan Plan(int ball) => new()
-    {
-        UnhitchedAxles = new AxleMasses(1400, 1400),
-        TrailerAloneKg = 3000,
-        BallKg = ball,
-        WheelbaseMm = 2850,
-        BallBehindRearAxleMm = 1200,
-    };
+    private static TowingPlan Plan(int ball) =>
+        new()
+        {
+            UnhitchedAxles = new AxleMasses(1400, 1400),
+            TrailerAloneKg = 3000,
+            BallKg = ball,
+            WheelbaseMm = 2850,
+            BallBehindRearAxleMm = 1200,
+        };
 
     private static LoadCheck Named(CombinationCheck check, string what) => check.Checks.Single(record => record.What == what);
 }

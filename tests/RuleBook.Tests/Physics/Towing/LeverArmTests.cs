@@ -64,9 +64,12 @@ public sealed class LeverArmTests
     [Fact]
     [Trait("Basis", "property")]
     public void The_ball_load_that_goes_in_comes_out_on_the_axles_and_its_arm_can_be_found_again() =>
-        Gen.Select(Any.Tenths(1, 400), Any.Tenths(0, 2000), Any.Wheelbase).Sample((ball, arm, wheelbase) =>
-        {
-            var change = LeverArm.OnAxles(ball, arm, wheelbase);
-            return change.TotalKg == ball && LeverArm.ImpliedMm(ball, change.RearKg, wheelbase) == arm;
-        });
+        Gen.Select(Any.Tenths(1, 400), Any.Tenths(0, 2000), Any.Wheelbase)
+            .Sample(
+                (ball, arm, wheelbase) =>
+                {
+                    var change = LeverArm.OnAxles(ball, arm, wheelbase);
+                    return change.TotalKg == ball && LeverArm.ImpliedMm(ball, change.RearKg, wheelbase) == arm;
+                }
+            );
 }

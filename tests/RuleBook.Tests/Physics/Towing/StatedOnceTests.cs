@@ -13,10 +13,17 @@ public sealed class StatedOnceTests
     [Fact]
     [Trait("Basis", "derived")]
     public void An_empty_plan_asks_for_each_mass_and_for_the_two_lengths_that_share_the_ball_load() =>
-        new TowingPlan().Missing().Select(missing => missing.Fact).ShouldBe(
-        [
-            "vehicle.tare", "vehicle.tare-axles", "trailer.ball-load", "trailer.mass", "vehicle.wheelbase", "vehicle.ball-behind-rear-axle",
-        ]);
+        new TowingPlan()
+            .Missing()
+            .Select(missing => missing.Fact)
+            .ShouldBe([
+                "vehicle.tare",
+                "vehicle.tare-axles",
+                "trailer.ball-load",
+                "trailer.mass",
+                "vehicle.wheelbase",
+                "vehicle.ball-behind-rear-axle",
+            ]);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -33,15 +40,24 @@ public sealed class StatedOnceTests
         plan.Missing().ShouldBeEmpty();
         plan.Hitched().TrailerAloneKg.ShouldBe((Fraction)2890);
         plan.Hitched().VehicleKg.ShouldBe((Fraction)3040);
-        (plan with { UnhitchedAxles = null, UnhitchedKg = 2800 }).Missing().Select(missing => missing.Fact).ShouldBe(["vehicle.tare-axles"]);
+        (plan with { UnhitchedAxles = null, UnhitchedKg = 2800 })
+            .Missing()
+            .Select(missing => missing.Fact)
+            .ShouldBe(["vehicle.tare-axles"]);
     }
 
     [Fact]
     [Trait("Basis", "derived")]
     public void The_mass_of_the_vehicle_alone_is_enough_for_the_whole_and_not_for_the_axles()
     {
-        var hitched = new TowingPlan { UnhitchedKg = 2800, TrailerAloneKg = 2890, TrailerAxlesKg = 2650, WheelbaseMm = 2850, BallBehindRearAxleMm = 1200 }
-            .Hitched();
+        var hitched = new TowingPlan
+        {
+            UnhitchedKg = 2800,
+            TrailerAloneKg = 2890,
+            TrailerAxlesKg = 2650,
+            WheelbaseMm = 2850,
+            BallBehindRearAxleMm = 1200,
+        }.Hitched();
         hitched.ShouldBe(new Combination(3040, null, 2650, 2890, 240));
         hitched.TotalKg.ShouldBe((Fraction)5690);
     }
@@ -50,8 +66,12 @@ public sealed class StatedOnceTests
     [Trait("Basis", "derived")]
     public void A_trailers_two_masses_count_even_where_the_ball_load_is_not_known()
     {
-        new TowingPlan { UnhitchedKg = 2800, TrailerAxlesKg = 2650 }.Hitched().ShouldBe(new Combination(null, null, 2650, null, null));
-        new TowingPlan { UnhitchedKg = 2800, TrailerAloneKg = 2890 }.Hitched().ShouldBe(new Combination(null, null, null, 2890, null));
+        new TowingPlan { UnhitchedKg = 2800, TrailerAxlesKg = 2650 }
+            .Hitched()
+            .ShouldBe(new Combination(null, null, 2650, null, null));
+        new TowingPlan { UnhitchedKg = 2800, TrailerAloneKg = 2890 }
+            .Hitched()
+            .ShouldBe(new Combination(null, null, null, 2890, null));
     }
 
     [Fact]
@@ -66,11 +86,17 @@ public sealed class StatedOnceTests
     [Fact]
     [Trait("Basis", "derived")]
     public void Every_reading_that_was_not_taken_is_named() =>
-        Weighing.Of(new WeighbridgeReadings(null, null, null, null, null, null), 0).Missing.Select(missing => missing.Fact).ShouldBe(
-        [
-            "measured.weighbridge.front-alone", "measured.weighbridge.rear-alone", "measured.weighbridge.front-hitched",
-            "measured.weighbridge.rear-hitched", "measured.weighbridge.trailer-axles", "measured.weighbridge.trailer-alone",
-        ]);
+        Weighing
+            .Of(new WeighbridgeReadings(null, null, null, null, null, null), 0)
+            .Missing.Select(missing => missing.Fact)
+            .ShouldBe([
+                "measured.weighbridge.front-alone",
+                "measured.weighbridge.rear-alone",
+                "measured.weighbridge.front-hitched",
+                "measured.weighbridge.rear-hitched",
+                "measured.weighbridge.trailer-axles",
+                "measured.weighbridge.trailer-alone",
+            ]);
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -127,16 +153,19 @@ public sealed class StatedOnceTests
         Tow(new VehicleLimits(none)).ShouldBe(["trailer alone against the default by the vehicle's own mass"]);
         Tow(new VehicleLimits(WagonRatings)).ShouldBe(["trailer alone against the tow rating"]);
         Tow(new VehicleLimits(none, new Ratings { BrakedTowKg = 3000 })).ShouldBe(["trailer alone against the tow rating, re-rated"]);
-        Tow(new VehicleLimits(none, new Ratings { GvmKg = 3800 })).ShouldBe(["trailer alone against the default by the vehicle's own mass"]);
+        Tow(new VehicleLimits(none, new Ratings { GvmKg = 3800 }))
+            .ShouldBe(["trailer alone against the default by the vehicle's own mass"]);
 
         static string[] Tow(VehicleLimits vehicle) =>
-        [
-            .. CombinationCheck.Of(
-                new Combination(3000, null, 2650, 2890, 240),
-                new CombinationLimits(vehicle, new TrailerLimits { Braked = true }, 2650, new Fraction(3, 2)))
-                .Checks.Select(check => check.What)
-                .Where(what => what.StartsWith("trailer alone against the ", StringComparison.Ordinal)),
-        ];
+            [
+                .. CombinationCheck
+                    .Of(
+                        new Combination(3000, null, 2650, 2890, 240),
+                        new CombinationLimits(vehicle, new TrailerLimits { Braked = true }, 2650, new Fraction(3, 2))
+                    )
+                    .Checks.Select(check => check.What)
+                    .Where(what => what.StartsWith("trailer alone against the ", StringComparison.Ordinal)),
+            ];
     }
 
     [Fact]
@@ -156,6 +185,8 @@ public sealed class StatedOnceTests
         Should.Throw<ArgumentOutOfRangeException>(() => TradeOff.TrailerAgainstVehicle(-1, 3500, 7000, 3500, 300));
         Should.Throw<ArgumentOutOfRangeException>(() => TradeOff.TrailerAgainstVehicle(2500, 3500, 7000, 3500, -1));
         Should.Throw<ArgumentOutOfRangeException>(() => TradeOff.TrailerAgainstVehicle(3600, 3500, 7000, 3500, 300));
-        Should.Throw<ArgumentOutOfRangeException>(() => TradeOff.RearLoadAgainstBall(new AxleMasses(1400, 1450), 3500, 2100, -1, 1200, 2850));
+        Should.Throw<ArgumentOutOfRangeException>(() =>
+            TradeOff.RearLoadAgainstBall(new AxleMasses(1400, 1450), 3500, 2100, -1, 1200, 2850)
+        );
     }
 }

@@ -41,10 +41,15 @@ public sealed class TowRatingTests
     public void The_default_takes_the_place_of_the_missing_figure_in_the_checks(bool braked, decimal ratio, int limit, bool holds)
     {
         // The same regulation: 1.5 with brakes that the driver works, 1.0 without; a vehicle of 2200 kg and a trailer of 3200 kg.
-        var ratings = Invented.WagonRatings with { BrakedTowKg = null, UnbrakedTowKg = null };
+        var ratings = Invented.WagonRatings with
+        {
+            BrakedTowKg = null,
+            UnbrakedTowKg = null,
+        };
         var limits = new CombinationLimits(new VehicleLimits(ratings), new TrailerLimits { Braked = braked }, 2200, Of(ratio));
-        var check = CombinationCheck.Of(new Combination(3000, null, 2900, 3200, 300), limits).Checks
-            .Single(record => record.What == "trailer alone against the default by the vehicle's own mass");
+        var check = CombinationCheck
+            .Of(new Combination(3000, null, 2900, 3200, 300), limits)
+            .Checks.Single(record => record.What == "trailer alone against the default by the vehicle's own mass");
         check.LimitKg.ShouldBe((Fraction)limit);
         check.Holds.ShouldBe(holds);
     }
@@ -54,8 +59,11 @@ public sealed class TowRatingTests
     [InlineData(3500, 6000, 3000, 3000)] // design rule definitions as reproduced by trade pages: lesser of equipment and GCM - GVM
     [InlineData(2500, 6000, 3000, 2500)]
     public void Rated_towing_capacity_is_the_lesser_of_the_equipment_and_what_the_GVM_leaves_of_the_GCM(
-        int equipment, int gcm, int gvm, int capacity) =>
-        TowRating.CapacityKg(equipment, gcm, gvm).ShouldBe((Fraction)capacity);
+        int equipment,
+        int gcm,
+        int gvm,
+        int capacity
+    ) => TowRating.CapacityKg(equipment, gcm, gvm).ShouldBe((Fraction)capacity);
 
     [Theory]
     [Trait("Basis", "common practice")]
@@ -76,7 +84,9 @@ public sealed class TowRatingTests
     public void A_braked_and_an_unbraked_trailer_each_have_their_own_rating(bool braked, string fact, int limit)
     {
         var limits = new CombinationLimits(new VehicleLimits(Invented.WagonRatings), new TrailerLimits { Braked = braked });
-        var check = CombinationCheck.Of(new Combination(3000, null, 650, 700, 50), limits).Checks.Single(record => record.LimitFact == fact);
+        var check = CombinationCheck
+            .Of(new Combination(3000, null, 650, 700, 50), limits)
+            .Checks.Single(record => record.LimitFact == fact);
         check.LimitKg.ShouldBe((Fraction)limit);
     }
 

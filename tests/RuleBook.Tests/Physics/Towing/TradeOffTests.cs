@@ -69,17 +69,32 @@ public sealed class TradeOffTests
     [Fact]
     [Trait("Basis", "property")]
     public void No_corner_of_the_line_breaks_a_limit_and_each_lies_on_one() =>
-        Gen.Select(Any.Tenths(2900, 4200), Any.Tenths(4500, 8000), Any.Tenths(1000, 3500), Any.Mass).Sample((gvm, gcm, tow, ball) =>
-            TradeOff.TrailerAgainstVehicle(2500, gvm, gcm, tow, ball).All(point =>
-                point.GivenKg + point.LeftKg <= gcm && point.LeftKg + ball <= tow && point.GivenKg <= gvm
-                && (point.GivenKg + point.LeftKg == gcm || point.LeftKg + ball == tow) && point.Binding.Length > 0));
+        Gen.Select(Any.Tenths(2900, 4200), Any.Tenths(4500, 8000), Any.Tenths(1000, 3500), Any.Mass)
+            .Sample(
+                (gvm, gcm, tow, ball) =>
+                    TradeOff
+                        .TrailerAgainstVehicle(2500, gvm, gcm, tow, ball)
+                        .All(point =>
+                            point.GivenKg + point.LeftKg <= gcm
+                            && point.LeftKg + ball <= tow
+                            && point.GivenKg <= gvm
+                            && (point.GivenKg + point.LeftKg == gcm || point.LeftKg + ball == tow)
+                            && point.Binding.Length > 0
+                        )
+            );
 
     [Theory]
     [Trait("Basis", "published")]
     [InlineData(3000, 6000, 2200, 450, 300, 300)] // magazine: GVM - kerb - 350, GCM - kerb - 3500; masses invented
     [InlineData(3000, 5500, 2200, 450, -200, -200)]
     public void Cargo_left_is_the_lower_of_two_figures_and_the_ball_load_is_not_taken_off_the_GCM_again(
-        int gvm, int gcm, int kerb, int byGvm, int byGcm, int governs)
+        int gvm,
+        int gcm,
+        int kerb,
+        int byGvm,
+        int byGcm,
+        int governs
+    )
     {
         var left = CargoLeft.Of(kerb, 3500, 350, gvm, gcm);
         left.ShouldBe(new CargoLeft(byGvm, byGcm));

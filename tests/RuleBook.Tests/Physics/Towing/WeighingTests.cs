@@ -55,8 +55,7 @@ public sealed class WeighingTests
         var weighing = Weighing.Of(Readings with { FrontAloneKg = null, RearAloneKg = null }, 20);
         weighing.Combination!.BallKg.ShouldBe((Fraction)240);
         weighing.DisagreementKg.ShouldBeNull();
-        weighing.Missing.Select(missing => missing.Fact)
-            .ShouldBe(["measured.weighbridge.front-alone", "measured.weighbridge.rear-alone"]);
+        weighing.Missing.Select(missing => missing.Fact).ShouldBe(["measured.weighbridge.front-alone", "measured.weighbridge.rear-alone"]);
     }
 
     [Fact]
@@ -72,19 +71,22 @@ public sealed class WeighingTests
     [Fact]
     [Trait("Basis", "property")]
     public void A_planned_combination_weighed_without_error_gives_its_ball_load_back() =>
-        Gen.Select(Any.Tenths(1, 400), Any.Tenths(500, 3500), Any.Tenths(800, 1500)).Sample((ball, trailer, arm) =>
-        {
-            var plan = new TowingPlan
-            {
-                UnhitchedAxles = new AxleMasses(1400, 1450),
-                TrailerAloneKg = trailer,
-                BallKg = ball,
-                WheelbaseMm = 2850,
-                BallBehindRearAxleMm = arm,
-            };
-            var hitched = plan.Hitched();
-            var axles = hitched.VehicleAxles!;
-            var readings = new WeighbridgeReadings(1400, 1450, axles.FrontKg, axles.RearKg, hitched.TrailerAxlesKg, trailer);
-            return Weighing.Of(readings, 0).Combination == hitched;
-        });
+        Gen.Select(Any.Tenths(1, 400), Any.Tenths(500, 3500), Any.Tenths(800, 1500))
+            .Sample(
+                (ball, trailer, arm) =>
+                {
+                    var plan = new TowingPlan
+                    {
+                        UnhitchedAxles = new AxleMasses(1400, 1450),
+                        TrailerAloneKg = trailer,
+                        BallKg = ball,
+                        WheelbaseMm = 2850,
+                        BallBehindRearAxleMm = arm,
+                    };
+                    var hitched = plan.Hitched();
+                    var axles = hitched.VehicleAxles!;
+                    var readings = new WeighbridgeReadings(1400, 1450, axles.FrontKg, axles.RearKg, hitched.TrailerAxlesKg, trailer);
+                    return Weighing.Of(readings, 0).Combination == hitched;
+                }
+            );
 }

@@ -29,8 +29,7 @@ public sealed class OverallDiameterTests
     [InlineData("215/60R16", "664.4")] // the same
     [InlineData("245/55R18", "726.7")] // club and retail page
     [InlineData("265/70R17", "802.8")] // two explanatory articles print the section height of 185.5 mm; 431.8 + 2 x 185.5
-    public void The_nominal_diameter_is_not_rounded(string size, string worked) =>
-        Nominal(size).Millimetres.ShouldBe(Exact(worked));
+    public void The_nominal_diameter_is_not_rounded(string size, string worked) => Nominal(size).Millimetres.ShouldBe(Exact(worked));
 
     [Theory]
     [InlineData("285/70R17", "32.71", "0.005")] // four-wheel-drive forum, thread 23715
@@ -111,8 +110,8 @@ public sealed class OverallDiameterTests
     public void The_reckoning_can_be_followed_line_by_line()
     {
         // 431.8 or 432 and 185.5: the explanatory articles; 804: memory of the handbook
-        Handbook("265/70R17").Derivation
-            .ShouldBe("432 + 2 x 186 = 804 mm (handbook: rim code 17 = 432 mm, section height 185.5 mm rounded to 186 mm)");
+        Handbook("265/70R17")
+            .Derivation.ShouldBe("432 + 2 x 186 = 804 mm (handbook: rim code 17 = 432 mm, section height 185.5 mm rounded to 186 mm)");
         Nominal("265/70R17").Derivation.ShouldBe("17 x 25.4 + 2 x 185.5 = 802.8 mm (nominal: not rounded)");
     }
 }

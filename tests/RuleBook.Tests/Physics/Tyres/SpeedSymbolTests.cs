@@ -7,15 +7,42 @@ public sealed class SpeedSymbolTests
 {
     private static readonly (string Symbol, int Speed)[] Charts =
     [
-        ("A1", 5), ("A2", 10), ("A3", 15), ("A4", 20), ("A5", 25), ("A6", 30), ("A7", 35), ("A8", 40), ("B", 50), ("C", 60), ("D", 65),
-        ("E", 70), ("F", 80), ("G", 90), ("J", 100), ("K", 110), ("L", 120), ("M", 130), ("N", 140), ("P", 150), ("Q", 160), ("R", 170),
-        ("S", 180), ("T", 190), ("U", 200), ("H", 210), ("V", 240), ("W", 270), ("Y", 300),
+        ("A1", 5),
+        ("A2", 10),
+        ("A3", 15),
+        ("A4", 20),
+        ("A5", 25),
+        ("A6", 30),
+        ("A7", 35),
+        ("A8", 40),
+        ("B", 50),
+        ("C", 60),
+        ("D", 65),
+        ("E", 70),
+        ("F", 80),
+        ("G", 90),
+        ("J", 100),
+        ("K", 110),
+        ("L", 120),
+        ("M", 130),
+        ("N", 140),
+        ("P", 150),
+        ("Q", 160),
+        ("R", 170),
+        ("S", 180),
+        ("T", 190),
+        ("U", 200),
+        ("H", 210),
+        ("V", 240),
+        ("W", 270),
+        ("Y", 300),
     ];
 
     [Fact]
     public void Every_speed_symbol_stands_for_what_the_published_charts_say()
     {
-        foreach (var (symbol, speed) in Charts) SpeedSymbol.Find(symbol).ShouldBe(new SpeedSymbol(symbol, speed));
+        foreach (var (symbol, speed) in Charts)
+            SpeedSymbol.Find(symbol).ShouldBe(new SpeedSymbol(symbol, speed));
         SpeedSymbol.All.Length.ShouldBe(Charts.Length + 3);
     }
 

@@ -4,7 +4,9 @@ using static RuleBook.Tests.Physics.Tyres.Inputs;
 
 namespace RuleBook.Tests.Physics.Tyres;
 
-/// <summary>Growth over the placard's sizes. Tyre lift is half of it: state road authority and police, quoted in the press 2018-19.</summary>
+/// <summary>
+/// Growth over the placard's sizes. Tyre lift is half of it: state road authority and police, quoted in the press 2018-19.
+/// </summary>
 public sealed class TyreGrowthTests
 {
     [Theory] // derived from the diameters 776, 804, 832 (memory of the handbook) and the unrounded formula
@@ -13,7 +15,12 @@ public sealed class TyreGrowthTests
     [InlineData("285/70R17", DiameterBasis.Handbook, "56", "28", "7.22")]
     [InlineData("285/70R17", DiameterBasis.Nominal, "54.5", "27.25", "7.02")]
     public void A_larger_tyre_on_a_placard_of_265_65R17_grows_and_lifts(
-        string fitted, DiameterBasis basis, string growth, string lift, string percent)
+        string fitted,
+        DiameterBasis basis,
+        string growth,
+        string lift,
+        string percent
+    )
     {
         var tyre = Growth(fitted, basis, "265/65R17");
         tyre.Growth.Amount.ShouldBe(Exact(growth));

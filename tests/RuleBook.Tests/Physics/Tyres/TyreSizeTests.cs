@@ -16,7 +16,16 @@ public sealed class TyreSizeTests
     [InlineData("225/55ZR17 97W", TyreService.Unmarked, TyreConstruction.HighSpeedRadial, "225", 55, "17", 97, 0, "W")]
     [InlineData("T145/80D18 103M", TyreService.Temporary, TyreConstruction.Diagonal, "145", 80, "18", 103, 0, "M")]
     public void A_metric_size_names_width_aspect_ratio_construction_rim_load_and_speed(
-        string text, TyreService service, TyreConstruction construction, string width, int aspect, string rim, int single, int dual, string speed)
+        string text,
+        TyreService service,
+        TyreConstruction construction,
+        string width,
+        int aspect,
+        string rim,
+        int single,
+        int dual,
+        string speed
+    )
     {
         var size = TyreSize.Parse(text);
         size.Form.ShouldBe(TyreForm.Metric);
@@ -34,7 +43,13 @@ public sealed class TyreSizeTests
     [InlineData("33x12.50R15LT", TyreForm.Flotation, TyreService.LightTruck, TyreConstruction.Radial, "317.5", "15")]
     [InlineData("35X12.50-15", TyreForm.Flotation, TyreService.Unmarked, TyreConstruction.Diagonal, "317.5", "15")]
     public void A_size_without_an_aspect_ratio_is_full_profile_numeric_or_flotation(
-        string text, TyreForm form, TyreService service, TyreConstruction construction, string width, string rim)
+        string text,
+        TyreForm form,
+        TyreService service,
+        TyreConstruction construction,
+        string width,
+        string rim
+    )
     {
         var size = TyreSize.Parse(text);
         (size.Form, size.Service, size.Construction).ShouldBe((form, service, construction));
