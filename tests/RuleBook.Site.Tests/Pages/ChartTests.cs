@@ -61,8 +61,10 @@ public sealed partial class ChartTests
             )
         )
             document
-                .All("tbody tr")
-                .Select(row => string.Join('|', row.Children.Take(5).Select(cell => cell.TextContent)))
+                .All("tbody tr:has(td)")
+                .Select(row =>
+                    string.Join('|', row.Children.Prepend(row.ParentElement!.QuerySelector("th")!).Select(cell => cell.TextContent))
+                )
                 .ShouldBeUnique(path);
     }
 
