@@ -17,6 +17,13 @@ public sealed class WrittenLimitTests
         said.ShouldContain("under 4501 lb (2041.619 kg)");
     }
 
+    /// <summary>13 AAC 04.005(b): the heights of Alaska bind up to 10,000 lb; 4535.924 kg would be a limit rounded.</summary>
+    [Fact]
+    public async Task A_question_has_the_pounds_of_the_statute() =>
+        (
+            await Invocation.Assess("{ registered-in: us-ak, on: 2026-11-20, vehicle: { kind: truck }, measured: { frame-height: 29 in } }")
+        ).Words.ShouldContain("What is the GVM? at most 10000 lb (4535.924 kg):");
+
     /// <summary>Utah is in the book with heights and with tyres (Utah Code 41-6a-1629 to 1631, us-ut/sources.yaml).</summary>
     [Fact]
     public async Task Where_one_topic_is_asked_for_no_other_is_told()
@@ -40,8 +47,8 @@ public sealed class WrittenLimitTests
 
     /// <summary>The same section of the code of California: 26.5 in is within 27 in, 27.5 in is not.</summary>
     [Theory]
-    [InlineData("26.5 in", "frame height 673.1 mm, limit 27 in (685.8 mm): 12.7 mm left", 0)]
-    [InlineData("27.5 in", "frame height 698.5 mm, limit 27 in (685.8 mm): 12.7 mm too much", 1)]
+    [InlineData("26.5 in", "frame height 26.5 in (673.1 mm), limit 27 in (685.8 mm): 0.5 in (12.7 mm) left", 0)]
+    [InlineData("27.5 in", "frame height 27.5 in (698.5 mm), limit 27 in (685.8 mm): 0.5 in (12.7 mm) too much", 1)]
     public async Task An_assessment_tells_the_limit_as_the_statute_writes_it(string height, string says, int code)
     {
         var job = $$"""

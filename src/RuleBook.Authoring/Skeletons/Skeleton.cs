@@ -121,7 +121,7 @@ internal static partial class Skeleton
             ("source", source),
             ("dated", Day(today)),
             ("today", Day(today)),
-            ("ask", Quoted($"Ask {place.Ask.Name}.")),
+            ("ask", Quoted(place.Ask.Name)),
         ];
         var rules = $"jurisdictions/{place.Id}/{topic}.yaml";
         var (file, cases) = (Path.Combine(folder, rules), Path.Combine(folder, "tests", "cases", place.Id, $"{topic}.yaml"));

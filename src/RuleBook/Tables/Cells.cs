@@ -39,7 +39,8 @@ public sealed record Cell(Measure Measure, Bound? Lower, Bound? Upper)
                 $"{(lower.Closed ? "from" : "after")} {Day(lower)} {(upper.Closed ? "up to" : "to before")} {Day(upper)}",
         };
 
-    private string Show(Bound bound) => bound.Show(Measure.Unit);
+    private string Show(Bound bound) =>
+        (bound.Written is null ? bound with { Written = Quantity.Customary(bound.Value, Measure.Unit) } : bound).Show(Measure.Unit);
 
     private static string Day(Bound bound) =>
         DateOnly.FromDayNumber((int)bound.Value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

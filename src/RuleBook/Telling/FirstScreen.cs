@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Jobs;
 using RuleBook.Law;
+using RuleBook.Tables;
 using RuleBook.Units;
 
 namespace RuleBook.Telling;
@@ -61,7 +62,7 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
         yield return ("To show", Fit([.. ToShow(assessment)]));
         yield return ("Certifies", Certifies(assessment) ?? "");
         yield return ("Held", Fit([.. assessment.Held.Select(HeldText.Short)]));
-        yield return ("Open", Fit([.. assessment.Undecided.Select(effect => Questions.Of(effect, vocabulary))]));
+        yield return ("Open", Fit([.. Deciding(assessment.Undecided).Select(effect => Questions.Of(effect, vocabulary))]));
         yield return ("Rests on", RestsOn(assessment));
     }
 
@@ -74,6 +75,10 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
             Headline.Prohibited or Headline.Blocked => VerdictColour.Prohibited,
             _ => VerdictColour.Open,
         };
+
+    /// <summary>The questions whose answers differ; all of them where no answer changes anything by itself.</summary>
+    private static IReadOnlyCollection<Effect> Deciding(ImmutableArray<Effect> undecided) =>
+        undecided.Where(effect => effect.Gives.Distinct().Count() > 1).ToArray() is [_, ..] deciding ? deciding : undecided;
 
     private string Fit(IReadOnlyList<string> parts) => whole ? string.Join("; ", parts) : Fitting(parts);
 

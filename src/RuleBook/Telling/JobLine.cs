@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Facts;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Masses;
@@ -43,6 +44,11 @@ public static class JobLine
 
     private static IEnumerable<string> Changes(Job job)
     {
+        foreach (var lift in (string[])[KnownWords.SuspensionLift, KnownWords.BodyLift])
+            if (job.Unknown.Contains(lift))
+                yield return $"{lift.Replace('-', ' ')} not known";
+        if (job.Unknown.Contains(FactSet.TyreGrowth))
+            yield return "size of the tyres fitted not known";
         if (job.Plan.Heights.After is not null)
             yield return "heights measured";
         if (job.Plan.FrontSprings is not null || job.Plan.RearSprings is not null)

@@ -1,3 +1,4 @@
+using Fractions;
 using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Units;
@@ -40,15 +41,35 @@ public static class LimitPhrases
                 Truth.No => ": not kept",
                 _ => ": open",
             };
-        var unit = check.Measure.Unit;
         if (check.Holds == Truth.Yes)
-            return TightestLimits.IsAway(check) ? ": kept" : $": {Figures(check).Apart} {unit.Symbol} left";
+            return TightestLimits.IsAway(check) ? ": kept" : $": {Apart(check)} left";
         if (check.Margin.Value.IsZero)
             return ": must not be reached";
         return check.IsUpper && check.Bound!.Value.IsNegative
             ? ": not lowered so far"
-            : $": {Figures(check).Apart} {unit.Symbol} too {(check.IsUpper ? "much" : Low(check))}";
+            : $": {Apart(check)} too {(check.IsUpper ? "much" : Low(check))}";
     }
+
+    /// <summary>
+    /// A figure of the job beside its limit: as the limit is written too where it is short in that unit, <c>29 in (736.6 mm)</c>.
+    /// </summary>
+    /// <param name="shown">The figure in the unit of the measure.</param>
+    /// <param name="value">The same, exact, in the base unit.</param>
+    /// <param name="check">The limit.</param>
+    internal static string Beside(string shown, Fraction value, LimitCheck check)
+    {
+        var unit = check.Measure.Unit;
+        return
+            check.Bound?.Written is { Unit: var written }
+            && written != unit
+            && value / written.ToBase is var amount
+            && (amount * 1000).Denominator.IsOne
+            ? $"{Numbers.Show(amount)} {written.Symbol} ({shown} {unit.Symbol})"
+            : $"{shown} {unit.Symbol}";
+    }
+
+    private static string Apart(LimitCheck check) =>
+        Beside(Figures(check).Apart, Fraction.Abs(check.Value.Exact!.Value - check.Bound!.Value), check);
 
     /// <summary>
     /// The value, its nearest limit and how far they are apart, as the trade reads them; only where the value is known and there is a

@@ -46,7 +46,13 @@ public static class Phrases
         var unit = check.Measure.Unit;
         var figure = check.Value.Exact is not { } exact
             ? Interval(check.Value, unit)
-            : $"{(check.Bound is null ? Numbers.Show(exact / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2) : LimitPhrases.Figures(check).Value)} {unit.Symbol}";
+            : LimitPhrases.Beside(
+                check.Bound is null
+                    ? Numbers.Show(exact / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2)
+                    : LimitPhrases.Figures(check).Value,
+                exact,
+                check
+            );
         var value = $"{check.Measure.Title} {figure}";
         return check.Limit.Kind switch
         {

@@ -37,8 +37,9 @@ public static class RemedyText
             .ToArray();
         if (goal.Length == 0)
             return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
-        var told = remedies.Where(remedy => remedy.Goal == goal[0]).Take(3).Select(remedy => $"{Changes(remedy)}: {Short(remedy)}");
-        return string.Join(", or ", told)
+        Remedy[] told = [.. remedies.Where(remedy => remedy.Goal == goal[0]).Take(3)];
+        return string.Join(", or ", told.Select(remedy => $"{Changes(remedy)}: {Short(remedy)}"))
+            + (told.Any(remedy => LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
             + (now.NotJudged.IsEmpty ? "" : $"; {string.Join(", ", now.NotJudged.Select(each => each.What))} stays unjudged");
     }
 
@@ -70,15 +71,17 @@ public static class RemedyText
                         : ""
                 )
         );
-        page.Aside($"then: {After(remedy)}");
+        page.Aside($"then: {After(remedy)}{(LeavesOpen(remedy.After) ? "; what the answer leaves open stays so" : "")}");
         foreach (var broken in remedy.Breaks)
             page.Aside($"but then: {BlockerText.Sentence(broken)}");
         if (!remedy.ToShow.IsEmpty)
             page.Aside($"to show then: {string.Join("; ", remedy.ToShow)}");
     }
 
+    private static bool LeavesOpen(Assessment after) => !after.OfUseOpen.IsEmpty || !after.LoadsNotJudged.IsEmpty;
+
     private static string After(Remedy remedy) =>
-        Phrases.Outcome(remedy.After.Between)
+        (remedy.After.JudgesNothing ? "nothing that was judged stands in the way" : Phrases.Outcome(remedy.After.Between))
         + (RemedyGoal.Mendable(remedy.After).Any() ? ", still not as planned" : "")
         + (remedy.After.NotJudged.IsEmpty ? "" : $"; not judged: {string.Join(", ", remedy.After.NotJudged.Select(each => each.What))}");
 

@@ -42,6 +42,12 @@ internal sealed class Fields(Node node, List<Problem> problems)
 
     public DateOnly? Day(string key) => Node(key) is { } value ? DayOf(value) : null;
 
+    /// <summary>Whether a job says that it does not know.</summary>
+    public bool IsUnknown(string key) => Node(key) is Scalar { Text: "unknown" };
+
+    /// <summary>Yes or no, null where a job does not know.</summary>
+    public bool? KnownYesNo(string key) => IsUnknown(key) ? null : YesNo(key);
+
     public bool? YesNo(string key) => Word(key, ["yes", "no"]) is { } word ? word == "yes" : null;
 
     /// <summary>One of some words.</summary>

@@ -24,6 +24,20 @@ public sealed partial record Quantity(Fraction Amount, Unit Unit)
     /// <summary>A quantity in the base unit of <paramref name="dimension"/>.</summary>
     public static Quantity Of(Fraction amount, Dimension dimension) => new(amount, Unit.Base(dimension));
 
+    /// <summary>
+    /// An amount that is no whole number of <paramref name="unit"/> and one of inches or pounds, in which it must have been written;
+    /// null for every other.
+    /// </summary>
+    /// <param name="value">In the base unit of the dimension.</param>
+    /// <param name="unit">The unit in which it would be told.</param>
+    internal static Quantity? Customary(Fraction value, Unit unit) =>
+        (value / unit.ToBase).Denominator.IsOne
+            ? null
+            : Unit
+                .All.Where(other => other.Dimension == unit.Dimension && other.Symbol is "in" or "lb")
+                .Select(other => new Quantity(value / other.ToBase, other))
+                .FirstOrDefault(quantity => quantity.Amount.Denominator.IsOne);
+
     /// <summary>Reads <c>50 mm</c>; a decimal point, no thousands separator, the unit after a space.</summary>
     /// <returns>False, with <paramref name="error"/> saying what would be right, when it cannot be read.</returns>
     public static bool TryParse(string text, [NotNullWhen(true)] out Quantity? quantity, [NotNullWhen(false)] out string? error)

@@ -44,9 +44,13 @@ public static class JobReader
             Words = ReadWords(vehicle, "vehicle.", book.Vocabulary).AddRange(ReadWords(modification, "modification.", book.Vocabulary)),
             Measures = stated.Known,
             Plan = plan,
-            Unknown = stated.Unknown,
-            PlacardTyres = vehicle?.List("tyres", node => ReadTyre(vehicle, node)) ?? [],
-            FittedTyre = modification?.Read("tyres", node => ReadTyre(modification, node)),
+            Unknown = modification?.IsUnknown("tyres") is true
+                ? stated.Unknown.Union(Unstated.Of(book.Vocabulary).OfTyres)
+                : stated.Unknown,
+            PlacardTyres = vehicle?.IsUnknown("tyres") is false ? vehicle.List("tyres", node => ReadTyre(vehicle, node)) : [],
+            FittedTyre = modification?.IsUnknown("tyres") is false
+                ? modification.Read("tyres", node => ReadTyre(modification, node))
+                : null,
             FirstRegistered = first,
             NotYetRegistered = notYet,
             Built = vehicle is null ? null : Built(vehicle),
@@ -104,7 +108,7 @@ public static class JobReader
         )
         {
             var key = fact.Job[under.Length..];
-            if (fields.Node(key) is Scalar { Text: "unknown" })
+            if (fields.IsUnknown(key))
                 continue;
             if (fields.Word(key, fact.Values.AsSpan()) is { } word)
                 words[fact.Name] = word;
@@ -201,7 +205,7 @@ public static class JobReader
                     $"'{key.Text}' is not a condition of the vocabulary",
                     Spelling.Tip(key.Text, [.. vocabulary.Conditions.Keys])
                 );
-            else if (shown.YesNo(key.Text) is { } met)
+            else if (shown.KnownYesNo(key.Text) is { } met)
                 read[key.Text] = met;
         return read.ToImmutable();
     }

@@ -50,7 +50,7 @@ internal static class PlanReader
             Tanks = [.. items.Tanks(vehicle, "vehicle", auxiliary: false), .. items.Tanks(modification, "modification", auxiliary: true)],
             Items = aboard,
             DownRating = vehicle?.List("down-rating", node => Row(new Fields(node, vehicle.Problems))) ?? [],
-            DualRearWheels = vehicle?.YesNo("dual-rear-wheels") ?? false,
+            DualRearWheels = vehicle?.KnownYesNo("dual-rear-wheels") ?? false,
             TrackMm = vehicle?.AboveZero("track", Dimension.Length),
             CentreOfMassMm = vehicle?.AboveZero("centre-of-mass", Dimension.Length),
             Speedometer =

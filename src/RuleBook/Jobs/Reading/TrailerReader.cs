@@ -20,7 +20,7 @@ internal static class TrailerReader
             fields.Mass("ball-load"),
             new TrailerLimits
             {
-                Braked = fields.YesNo("braked"),
+                Braked = fields.KnownYesNo("braked"),
                 AtmKg = ratings?.Item1,
                 GtmKg = ratings?.Item2,
                 TowbarKg = towbar?.Item1,

@@ -1,0 +1,82 @@
+namespace RuleBook.Cli.Tests;
+
+/// <summary>
+/// What a job does not know never counts as nothing. Queensland's limits are those of its announcement of October 2018 (au-qld/sources.yaml):
+/// 50 mm by the suspension and 75 mm in all; a tyre that has grown by 56 mm is past 25 mm.
+/// </summary>
+public sealed class NotKnownTests
+{
+    private const string Wagon =
+        "registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, tyres: [265/65R17 112S] }";
+
+    [Fact]
+    public async Task Tyres_of_a_size_not_known_leave_open_what_is_free_without_them()
+    {
+        (await Invocation.Assess($"{{ {Wagon}, modification: {{ suspension-lift: 40 mm }} }}")).Words.ShouldStartWith(
+            "Allowed without a certificate"
+        );
+        var open = await Invocation.Assess($"{{ {Wagon}, modification: {{ suspension-lift: 40 mm, tyres: unknown }} }}");
+        open.Code.ShouldBe(3, open.Error);
+        open.Words.ShouldStartWith("Undecided");
+        open.Words.ShouldContain("size of the tyres fitted not known");
+    }
+
+    [Fact]
+    public async Task A_placard_that_nobody_read_leaves_the_growth_of_the_tyres_open()
+    {
+        var open = await Invocation.Assess(
+            "{ registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes, tyres: unknown }, modification: { tyres: 285/75R17 121S } }"
+        );
+        open.Code.ShouldBe(3, open.Error);
+        open.Words.ShouldContain("Undecided");
+    }
+
+    /// <summary>IB-107B and the trade (au-wa/towing): without brakes 750 kg at most; with them as the maker rates.</summary>
+    [Theory]
+    [InlineData("unknown", "[ ] trailer braked")]
+    [InlineData("yes", "[x] trailer braked")]
+    public async Task Brakes_of_a_trailer_that_are_not_known_are_to_be_shown(string braked, string says)
+    {
+        var job = $$"""
+            registered-in: au-wa
+            on: 2026-11-20
+            vehicle: { category: MC, ratings: { gvm: 3100 kg, braked-tow: 3500 kg } }
+            trailer: { mass: 2000 kg, braked: {{braked}}, ball-load: 200 kg }
+            """;
+        (await Invocation.Assess(job, "--full")).Words.ShouldContain(says);
+    }
+
+    [Fact]
+    public async Task What_a_job_says_that_it_does_not_know_stands_in_its_line() =>
+        (await Invocation.Assess($"{{ {Wagon}, modification: {{ suspension-lift: unknown }} }}")).Words.ShouldContain(
+            "MC, suspension lift not known"
+        );
+
+    /// <summary>A trailer of 3200 kg without brakes: whatever is mended of its masses, the rule on brakes stays open.</summary>
+    [Fact]
+    public async Task What_mends_a_load_does_not_settle_a_rule_of_use_that_is_open()
+    {
+        var said = (
+            await Invocation.Assess(
+                "{ registered-in: au-wa, on: 2026-11-20, vehicle: { category: MC, ratings: { gvm: 3100 kg, braked-tow: 3500 kg } }, trailer: { mass: 3200 kg, braked: no, ball-load: 200 kg, ratings: { atm: 3000 kg } } }"
+            )
+        ).Words;
+        said.ShouldContain("NOT AS PLANNED: 200 kg over the trailer's ATM");
+        said.ShouldContain("trailer of at most 3000 kg: nothing that was judged stands in the way; what is left open above stays so");
+        said.ShouldNotContain("3000 kg: allowed without a certificate");
+    }
+
+    /// <summary>A mass that is stated is not asked for, though the fuel that would make it whole is not.</summary>
+    [Fact]
+    public async Task A_tare_that_is_stated_is_not_told_as_missing()
+    {
+        var said = (
+            await Invocation.Assess(
+                "{ registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, tare: 2500 kg, ratings: { gvm: 3100 kg } }, trailer: { mass: 2000 kg, braked: yes, ball-load: 200 kg } }",
+                "--full"
+            )
+        ).Words;
+        said.ShouldContain("vehicle.tanks would give:");
+        said.ShouldNotContain("vehicle.tare would give:");
+    }
+}
