@@ -19,14 +19,21 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
     /// <summary>The answer of a rule of a table.</summary>
     public static RuleAnswer Of(DecisionTable table, int rule, ReadOnlySpan<ulong> row)
     {
+        var watch = default(NoWatch);
+        return Of(table, rule, row, ref watch);
+    }
+
+    /// <summary>The answer of a rule of a table, and what it hangs on.</summary>
+    public static RuleAnswer Of<TWatch>(DecisionTable table, int rule, ReadOnlySpan<ulong> row, ref TWatch watch)
+        where TWatch : struct, IWatch
+    {
         var answer = None;
         var line = table.Rules[rule];
         for (var version = line.FirstVersion; version < line.EndVersion; version++)
         {
-            var binds = table.Binds(version, row);
+            var binds = table.Binds(version, row, ref watch);
             if (binds == Truth.No)
                 continue;
-            var watch = default(NoWatch);
             var (outcome, conditions) = (table.JudgeVersion(version, row, ref watch), Asked(table, version, row));
             answer =
                 answer.Binds == Truth.No

@@ -22,10 +22,15 @@ internal static class RuleEffect
     /// </summary>
     /// <param name="before">The book as it is.</param>
     /// <param name="change">The change.</param>
-    public static ChangedPoint? Find(Book before, RuleChange change)
+    public static ChangedPoint? Find(Book before, RuleChange change) => Find(before, change, AreAlike);
+
+    /// <summary>The same by visiting every point.</summary>
+    internal static ChangedPoint? FindPlainly(Book before, RuleChange change) => Find(before, change, (_, _, _) => false);
+
+    private static ChangedPoint? Find(Book before, RuleChange change, Func<Vocabulary, RuleOnDay[], Focus, bool> alike)
     {
         var stretches = change.Reached.SelectMany(rule => RuleOnDay.Of(before, change.Book, rule)).ToArray();
-        return AreAlike(before.Vocabulary, stretches, change.Focus)
+        return alike(before.Vocabulary, stretches, change.Focus)
             ? null
             : stretches.SelectMany(stretch => Differences(before.Vocabulary, stretch, change.Focus, NearestFirst)).FirstOrDefault();
     }
@@ -35,10 +40,16 @@ internal static class RuleEffect
     /// and a content that many adopt is looked at once.
     /// </summary>
     private static bool AreAlike(Vocabulary vocabulary, RuleOnDay[] stretches, Focus focus) =>
-        !stretches.Any(stretch => stretch.OtherVehicles)
-        && !RuleOnDay
-            .SayingOther(stretches)
-            .Any(stretch => Differences(vocabulary, stretch.OfEveryVehicle, focus, space => space.Points).Any());
+        stretches.Any(stretch => stretch.OtherVehicles)
+            ? stretches.All(stretch => AlikeEverywhere.Shown(vocabulary, stretch.Old, stretch.Now))
+            : RuleOnDay
+                .SayingOther(stretches)
+                .Select(stretch => stretch.OfEveryVehicle)
+                .All(stretch => AreAlike(vocabulary, stretch, focus));
+
+    private static bool AreAlike(Vocabulary vocabulary, RuleOnDay stretch, Focus focus) =>
+        AlikeEverywhere.Shown(vocabulary, stretch.Old, stretch.Now)
+        || !Differences(vocabulary, stretch, focus, space => space.Points).Any();
 
     private static IEnumerable<ChangedPoint> Differences(
         Vocabulary vocabulary,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Law;
 
@@ -11,8 +12,13 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Now">After it.</param>
 internal sealed record RuleOnDay(Rule Rule, DateOnly Day, ImmutableArray<ResolvedVersion> Old, ImmutableArray<ResolvedVersion> Now)
 {
-    /// <summary>Whether the change is to the vehicles that the rule binds.</summary>
-    public bool OtherVehicles => Old.Concat(Now).Any(version => !ReferenceEquals(version.Rule.For, Rule.For));
+    /// <summary>Whether the change is to the vehicles that the rule binds, or to how a total is counted by which it tells them.</summary>
+    public bool OtherVehicles =>
+        Old.Concat(Now)
+            .Any(version =>
+                !ReferenceEquals(version.Rule.For, Rule.For)
+                || (Rule.For.Tests.Any(test => test.Fact == FactSet.TotalLift) && !version.Parts.SequenceEqual(Old[0].Parts))
+            );
 
     /// <summary>The same with the rule binding every vehicle.</summary>
     public RuleOnDay OfEveryVehicle => this with { Old = [.. Old.Select(Unbound)], Now = [.. Now.Select(Unbound)] };

@@ -111,6 +111,34 @@ internal sealed class Axis
                 row[Column + i] = Mask(i, cell, cell);
     }
 
+    /// <summary>
+    /// The values from the least to the greatest of the cells that are possible on a row; null where its columns leave none that is common.
+    /// </summary>
+    public ExactRange? On(ReadOnlySpan<ulong> row)
+    {
+        var (first, last) = (0, Cells - 1);
+        for (var i = 0; i < Columns; i++)
+        {
+            var (possible, start) = (row[Column + i], 2 * EdgesOfColumn * i);
+            if (possible == 0)
+                return null;
+            var (low, high) = (BitOperations.TrailingZeroCount(possible), BitOperations.Log2(possible));
+            if (low > 0)
+                first = Math.Max(first, start + low);
+            if (high < BitOperations.Log2(All(i)))
+                last = Math.Min(last, start + high);
+        }
+
+        return first > last
+            ? null
+            : new ExactRange(
+                first == 0 ? null : edges[(first - 1) / 2],
+                (first & 1) == 0,
+                last == Cells - 1 ? null : edges[last / 2],
+                (last & 1) == 0
+            );
+    }
+
     /// <summary>The tests that pass just within the bounds; at most two, since the two ends may lie in different columns.</summary>
     public IEnumerable<Test> Within(Bounds bounds)
     {
@@ -152,7 +180,7 @@ internal sealed class Axis
     /// <summary>
     /// The cells from <paramref name="first"/> to <paramref name="last"/> as one column sees them; it lumps what lies outside of its edges.
     /// </summary>
-    private ulong Mask(int column, int first, int last)
+    public ulong Mask(int column, int first, int last)
     {
         var start = 2 * EdgesOfColumn * column;
         var most = 2 * Math.Min(EdgesOfColumn, edges.Length - EdgesOfColumn * column);

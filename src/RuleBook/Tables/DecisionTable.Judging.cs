@@ -155,6 +155,16 @@ public sealed partial class DecisionTable
     /// <summary>Whether the rule of a version binds.</summary>
     internal Truth Binds(int version, ReadOnlySpan<ulong> row) => All(versions[version].For, row);
 
+    /// <summary>Whether the rule of a version binds, and what that hangs on.</summary>
+    internal Truth Binds<TWatch>(int version, ReadOnlySpan<ulong> row, ref TWatch watch)
+        where TWatch : struct, IWatch, allows ref struct
+    {
+        var binds = Binds(version, row);
+        if (binds == Truth.Unknown)
+            Tell(versions[version].For, row, ref watch);
+        return binds;
+    }
+
     /// <summary>Whether a tier of a version is open: its facts, its limits and its conditions.</summary>
     internal Truth Holds(int version, int tier, ReadOnlySpan<ulong> row)
     {

@@ -65,6 +65,21 @@ internal readonly struct ExactRange
     /// <summary>From the lower end of this range to the upper end of a later one.</summary>
     public ExactRange Through(ExactRange later) => new(low, later.high, hasLow, later.hasHigh, lowOpen, later.highOpen);
 
+    /// <summary>What both allow; null where that is nothing.</summary>
+    public ExactRange? Meet(in ExactRange other)
+    {
+        var (from, to) = (this, other);
+        if (other.hasLow && (!hasLow || other.low.CompareTo(low) is var side && (side > 0 || side == 0 && other.lowOpen)))
+            from = other;
+        if (hasHigh && (!other.hasHigh || high.CompareTo(other.high) is var end && (end < 0 || end == 0 && highOpen)))
+            to = this;
+        var met = from.Through(to);
+        return
+            met.hasLow && met.hasHigh && met.low.CompareTo(met.high) is var left && (left > 0 || left == 0 && (met.lowOpen || met.highOpen))
+            ? null
+            : met;
+    }
+
     /// <summary>The first and the last cell of an axis that it reaches.</summary>
     public (int First, int Last) On(Axis axis)
     {
