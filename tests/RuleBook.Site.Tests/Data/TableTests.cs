@@ -1,6 +1,7 @@
 using System.Text.Json;
 using NJsonSchema;
 using RuleBook.Site.Tests.Pages;
+using RuleBook.Site.Tests.ReadBack;
 
 namespace RuleBook.Site.Tests.Data;
 
@@ -31,7 +32,7 @@ public sealed class TableTests
         var package = JsonDocument.Parse(File("data/datapackage.json")).RootElement;
         foreach (var resource in package.GetProperty("resources").EnumerateArray())
         {
-            var rows = Csv(File($"data/{resource.GetProperty("path").GetString()}"));
+            var rows = ReadCsv.Of(File($"data/{resource.GetProperty("path").GetString()}"));
             var names = resource
                 .GetProperty("schema")
                 .GetProperty("fields")
@@ -68,32 +69,5 @@ public sealed class TableTests
                 (row.GetProperty("pathway").GetString(), row.GetProperty("upper").GetDecimal(), row.GetProperty("unit").GetString())
             )
             .ShouldBe([("no-certificate", 75m, "mm"), ("certificate", 150m, "mm")]);
-    }
-
-    /// <summary>A reader of RFC 4180 apart from the writer.</summary>
-    private static List<List<string>> Csv(string text)
-    {
-        var rows = new List<List<string>>();
-        var (row, field, quoted) = (new List<string>(), new System.Text.StringBuilder(), false);
-        for (var i = 0; i < text.Length; i++)
-        {
-            if (quoted && text[i] == '"' && i + 1 < text.Length && text[i + 1] == '"')
-                field.Append(text[i++]);
-            else if (text[i] == '"')
-                quoted = !quoted;
-            else if (!quoted && text[i] is ',' or '\n' && !quoted)
-            {
-                row.Add(field.ToString());
-                field.Clear();
-                if (text[i] != '\n')
-                    continue;
-                rows.Add(row);
-                row = [];
-            }
-            else if (quoted || text[i] != '\r')
-                field.Append(text[i]);
-        }
-
-        return rows;
     }
 }

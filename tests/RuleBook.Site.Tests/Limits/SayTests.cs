@@ -29,6 +29,18 @@ public sealed class SayTests
     public void A_limit_in_inches_is_told_in_inches_first() =>
         Say(null, new Bound(Quantity.Parse("22 in").Base, true) { Written = Quantity.Parse("22 in") }).ShouldBe("at most 22 in (558.8 mm)");
 
+    /// <summary>A day that is excluded does not count: before 1 July 2024 ends with 30 June.</summary>
+    [Theory]
+    [InlineData(true, "up to 1 July 2024", "from 1 July 2024 on")]
+    [InlineData(false, "before 1 July 2024", "after 1 July 2024")]
+    public void A_day_that_counts_is_told_as_up_to_or_from_and_one_that_does_not_as_before_or_after(bool counts, string end, string start)
+    {
+        var day = new Bound(new DateOnly(2024, 7, 1).DayNumber, counts);
+        var days = Lift with { IsDate = true };
+        Site.Limits.Say.Bounds(days, new Bounds(null, day)).ShouldBe(end);
+        Site.Limits.Say.Bounds(days, new Bounds(day, null)).ShouldBe(start);
+    }
+
     [Fact]
     public void No_limit_and_a_limit_that_nobody_established_are_told_apart()
     {

@@ -26,6 +26,18 @@ public sealed class SourcePageTests
     }
 
     [Fact]
+    public void A_citation_leads_to_the_page_of_the_source_that_it_names()
+    {
+        var titles = TheBook
+            .Input.Book.Jurisdictions.SelectMany(place => place.Sources)
+            .ToDictionary(source => $"../sources/{source.Jurisdiction}/{source.Id}.html", source => source.Title);
+        var citations = Page("jurisdictions/au-qld.html").QuerySelectorAll("article ul.sources li > a:first-child");
+        citations.Length.ShouldBeGreaterThan(20);
+        foreach (var link in citations)
+            titles.GetValueOrDefault(link.GetAttribute("href")!).ShouldBe(link.TextContent);
+    }
+
+    [Fact]
     public void Every_source_of_the_book_has_its_page_and_something_leans_on_it()
     {
         foreach (var source in TheBook.Input.Book.Jurisdictions.SelectMany(place => place.Sources))
