@@ -25,8 +25,8 @@ public static class LawChanges
     private const int Jobs = 3;
 
     /// <summary>
-    /// The versions that decide by a day and that followed on another, and whose change the verdict on some job shows, in the order of the
-    /// book; a rule of use has no verdict.
+    /// The versions that decide from a day on and whose change the verdict on some job shows, in the order of the book. Before the first
+    /// version of a rule nothing is recorded, which leaves the answer open; a rule of use has no verdict.
     /// </summary>
     public static ImmutableArray<LawChange> Of(Book book) =>
         [
@@ -34,7 +34,7 @@ public static class LawChanges
                 .Jurisdictions.Where(place => place.Registers)
                 .SelectMany(place =>
                     place.Rules.SelectMany(rule =>
-                        rule.Versions.Where(version => version is { Decides: true, From: not null } && Earlier(rule, version))
+                        rule.Versions.Where(version => version is { Decides: true, From: not null })
                             .Select(version => (place, rule, version))
                     )
                 )
@@ -43,10 +43,6 @@ public static class LawChanges
                 .Select(each => Of(book, each.place, each.rule, each.version))
                 .OfType<LawChange>(),
         ];
-
-    /// <summary>Whether another version decided before it; where none did, the law changed nothing that the book knows.</summary>
-    private static bool Earlier(Rule rule, RuleVersion version) =>
-        rule.Versions.Take(rule.Versions.IndexOf(version)).Any(each => each.Decides);
 
     private static LawChange? Of(Book book, Jurisdiction place, Rule rule, RuleVersion version)
     {

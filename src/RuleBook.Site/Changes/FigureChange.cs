@@ -8,6 +8,11 @@ namespace RuleBook.Site.Changes;
 /// <summary>What a version changes, in figures: the lines that hold no longer, and those that hold from its day on.</summary>
 internal sealed record FigureChange(string[] Before, string[] After)
 {
+    private const string Nothing = "nothing in the book";
+
+    /// <summary>Whether nothing is established after a time of which the book has nothing.</summary>
+    public bool IsOpen => Before is [Nothing] && After is ["not established"];
+
     public static FigureChange Of(SiteBook site, Rule rule, RuleVersion version)
     {
         var at = rule.Versions.IndexOf(version);
@@ -15,7 +20,7 @@ internal sealed record FigureChange(string[] Before, string[] After)
         var day = (version.From ?? version.Announced)?.Earliest ?? site.Day;
         string[] after = [.. Lines(site, rule, version, (version.From ?? version.Announced)?.Latest ?? day)];
         if (earlier is null)
-            return new FigureChange(["nothing in the book"], after);
+            return new FigureChange([Nothing], after);
         string[] before = [.. Lines(site, rule, earlier, day == DateOnly.MinValue ? day : day.AddDays(-1))];
         return new FigureChange(Told(before.Except(after)), Told(after.Except(before)));
     }

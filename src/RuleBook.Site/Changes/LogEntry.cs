@@ -42,6 +42,9 @@ internal sealed record LogEntry(
     /// <summary>The smallest job that shows it; null where none was found.</summary>
     public ShownView? Shown { get; init; }
 
+    /// <summary>Why there is no such job; empty where there is one, and on a site for which nobody looked.</summary>
+    public string Unshown { get; init; } = "";
+
     /// <summary>The kind for a reader.</summary>
     public string KindWords => Words(Kind);
 
@@ -79,6 +82,7 @@ internal sealed record LogEntry(
     private static LogEntry Law(SiteBook site, VersionChange change)
     {
         var figures = FigureChange.Of(site, change.Rule, change.Version);
+        var shown = site.Input.Shown.FirstOrDefault(shown => shown.Rule == change.Rule.Id && shown.From == change.Date!.Text);
         return Of(
             site,
             "law",
@@ -91,11 +95,16 @@ internal sealed record LogEntry(
             figures.After
         ) with
         {
-            Shown = site.Input.Shown.FirstOrDefault(shown => shown.Rule == change.Rule.Id && shown.From == change.Date.Text) is { } shown
-                ? ShownView.Of(site, shown)
-                : null,
+            Shown = shown is null ? null : ShownView.Of(site, shown),
+            Unshown = shown is null && !site.Input.Shown.IsEmpty ? Why(site, change, figures) : "",
         };
     }
+
+    private static string Why(SiteBook site, VersionChange change, FigureChange figures) =>
+        !change.Place.Registers ? "none: no vehicles registered here"
+        : site.Words.Topics[change.Rule.Topic].OfUse ? "none: a rule of use"
+        : figures.IsOpen ? "none: as open as before"
+        : "no job found";
 
     private static string In(PartialDate date) => date.Earliest == date.Latest ? Phrases.Day(date.Earliest) : date.Words;
 

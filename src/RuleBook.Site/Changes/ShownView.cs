@@ -1,4 +1,6 @@
+using RuleBook.Law;
 using RuleBook.Site.Views;
+using RuleBook.Tables;
 
 namespace RuleBook.Site.Changes;
 
@@ -8,9 +10,18 @@ internal sealed record ShownView(string Smallest, OutcomeView Was, OutcomeView I
     public static ShownView Of(SiteBook site, ShownChange change) =>
         new(
             change.Smallest,
-            OutcomeView.Of(change.Was),
-            OutcomeView.Of(change.Is),
+            Short(change.Was),
+            Short(change.Is),
             site.Input.Check.IsEmpty ? "" : Links.Check(change.Before),
             site.Input.Check.IsEmpty ? "" : Links.Check(change.After)
         );
+
+    /// <summary>An answer that may be anything is undecided, and says no more.</summary>
+    private static OutcomeView Short(Outcome outcome) =>
+        outcome is { Best: Pathway.NoCertificate, Worst: Pathway.Prohibited }
+            ? OutcomeView.Of(outcome) with
+            {
+                Words = "undecided",
+            }
+            : OutcomeView.Of(outcome);
 }

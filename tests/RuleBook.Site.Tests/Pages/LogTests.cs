@@ -51,11 +51,29 @@ public sealed class LogTests
     [Fact]
     public void Every_job_of_the_log_is_told_what_the_log_says_the_day_before_and_from_then_on()
     {
-        TheBook.Input.Shown.Length.ShouldBeGreaterThan(30);
+        TheBook.Input.Shown.Length.ShouldBeGreaterThan(60);
         foreach (var shown in TheBook.Input.Shown)
             Pathways(shown).ShouldBe([Verdict(shown.Was), Verdict(shown.Is)], shown.Rule);
 
         static Pathway? Verdict(Outcome outcome) => outcome.Decided ? outcome.Best : null;
+    }
+
+    [Fact]
+    public void An_entry_of_the_law_opens_a_job_on_both_days_or_says_why_there_is_none()
+    {
+        foreach (var entry in Page.Value.All("li[data-kind=law]"))
+        {
+            var shown = Words(entry.QuerySelectorAll("dl.was dd")[2]);
+            var place = TheBook.Input.Book.Jurisdiction(entry.GetAttribute("data-place")!)!;
+            if (!place.Registers)
+                shown.ShouldStartWith("none: no vehicles registered");
+            else if (TheBook.Input.Book.Vocabulary.Topics[entry.GetAttribute("data-topic")!].OfUse)
+                shown.ShouldStartWith("none: a rule of use");
+            else if (shown is not "no job found" and not "none: as open as before")
+                shown.ShouldContain(": the day before ");
+            else if (shown != "no job found")
+                entry.QuerySelectorAll("dl.was dd").Take(2).Select(Words).ShouldBe(["nothing in the book", "not established"]);
+        }
     }
 
     private static Pathway?[] Pathways(ShownChange shown) =>
