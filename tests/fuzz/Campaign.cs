@@ -1,6 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
-using System.Text;
 
 namespace RuleBook.Fuzz;
 
@@ -17,8 +15,7 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         target => (List<string>)[.. target.Seeds, .. corpus.Kept(target.Kind)]
     );
     private readonly Dictionary<string, HashSet<int>> known = targets.ToDictionary(target => target.Kind, _ => new HashSet<int>());
-    private readonly Dictionary<string, long> tried = targets.ToDictionary(target => target.Kind, _ => 0L);
-    private readonly Dictionary<string, TimeSpan> slowest = targets.ToDictionary(target => target.Kind, _ => TimeSpan.Zero);
+    private readonly Dictionary<string, Tally> tallies = targets.ToDictionary(target => target.Kind, target => new Tally(target.Kind));
 
     public int Findings { get; private set; }
 
@@ -46,34 +43,24 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         }
     }
 
-    /// <summary>How many inputs of each kind, how many outcomes were told apart, and the slowest.</summary>
-    public string Table()
-    {
-        var text = new StringBuilder("| kind | inputs | outcomes told apart | slowest, ms |\n| --- | ---: | ---: | ---: |\n");
-        foreach (var target in targets)
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"| {target.Kind} | {tried[target.Kind]} | {known[target.Kind].Count} | {slowest[target.Kind].TotalMilliseconds:0} |\n"
-            );
-        return text.Append(CultureInfo.InvariantCulture, $"{tried.Values.Sum()} inputs, {Findings} findings\n").ToString();
-    }
+    /// <summary>What was tried of each kind.</summary>
+    public IEnumerable<Tally> Tallies => targets.Select(target => tallies[target.Kind] with { Outcomes = known[target.Kind].Count });
 
     private void Try(Target target, string input)
     {
-        tried[target.Kind]++;
+        var tally = tallies[target.Kind] = tallies[target.Kind].OneMore();
         using var watch = new Timer(_ => Hung(target, input), null, TimeSpan.FromSeconds(120), Timeout.InfiniteTimeSpan);
         try
         {
             var before = Environment.CpuUsage.TotalTime;
             var outcome = target.Outcome(input);
             var took = Environment.CpuUsage.TotalTime - before;
-            if (took > slowest[target.Kind])
-                slowest[target.Kind] = took;
+            tallies[target.Kind] = tally.Took(took);
             if (took > Longest)
                 Found(target, input, $"took {took.TotalSeconds:0.0} s");
             if (known[target.Kind].Add(Target.Signature(outcome)) && input.Length < 100_000)
                 seeds[target.Kind].Add(input);
-            else if (tried[target.Kind] % 8 != 0)
+            else if (tally.Inputs % 8 != 0)
                 return;
             if (target.Outcome(input) != outcome)
                 Found(target, input, "two runs gave two outcomes");
@@ -93,7 +80,7 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
     private void Hung(Target target, string input)
     {
         Found(target, input, "did not end within two minutes");
-        Console.Write(Table());
+        Console.Write(Tally.Table(Tallies, Findings));
         Environment.Exit(1);
     }
 }

@@ -1,4 +1,4 @@
-// dotnet run -c Release --project tests/fuzz -- SECONDS [--seed N] [--only KIND]
+// dotnet run -c Release --project tests/fuzz -- SECONDS [--workers N] [--seed N] [--only KIND]
 //
 // Throws mutated inputs of every kind at the entry points of the command and the page. An input is a finding when it ends in anything but
 // an answer or an explained refusal, takes more than 2 s of processor time, or gives two different outcomes in two runs; more than 500 MB
@@ -10,6 +10,9 @@ var seconds = args.Length > 0 && int.TryParse(args[0], NumberStyles.None, Cultur
 var seed = Array.IndexOf(args, "--seed") is var at and >= 0 ? int.Parse(args[at + 1], CultureInfo.InvariantCulture) : Environment.TickCount;
 var only = Array.IndexOf(args, "--only") is var chosen and >= 0 ? args[chosen + 1] : null;
 
+if (Array.IndexOf(args, "--workers") is var several and >= 0)
+    return await Workers.RunAsync(int.Parse(args[several + 1], CultureInfo.InvariantCulture), seconds, seed).ConfigureAwait(false);
+
 var repository = new DirectoryInfo(AppContext.BaseDirectory);
 while (!File.Exists(Path.Combine(repository.FullName, "RuleBook.sln")))
     repository = repository.Parent!;
@@ -18,5 +21,9 @@ var campaign = new Campaign(corpus, [.. Targets.Of(corpus).Where(target => only 
 Console.WriteLine($"seed {seed}, {seconds} s");
 campaign.Kept();
 campaign.Run(TimeSpan.FromSeconds(seconds));
-Console.Write(campaign.Table());
+if (args.Contains("--tallies"))
+    foreach (var tally in campaign.Tallies)
+        Console.WriteLine(tally.Line);
+else
+    Console.Write(Tally.Table(campaign.Tallies, campaign.Findings));
 return campaign.Findings == 0 ? 0 : 1;

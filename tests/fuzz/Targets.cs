@@ -35,7 +35,7 @@ internal static class Targets
             (mutation, text) => mutation.Text(text),
             text => YamlText.Read(Encoding.UTF8.GetBytes(text), "x").ToString()
         );
-        yield return new("words", 1, [.. Words(corpus)], (mutation, text) => mutation.Text(text), Word);
+        yield return new("words", 2, [.. Words(corpus)], (mutation, text) => mutation.Text(text), Word);
         yield return new("job", 8, corpus.Jobs, (mutation, text) => mutation.Structure(text), text => Assessed(corpus.Book, text));
         yield return new("page", 3, corpus.Jobs, (mutation, text) => mutation.Structure(text), text => Paged(corpus.Book, text));
         yield return new("margin", 2, corpus.Jobs, (mutation, text) => mutation.Structure(text), text => Margin(corpus.Book, text));
@@ -80,10 +80,11 @@ internal static class Targets
 
     private static string Word(string text)
     {
-        var outcome = $"{Quantity.TryParse(text, out var quantity, out var error)} {quantity} {error}";
-        outcome += $"\n{PartialDate.TryParse(text, out var date)} {date?.Earliest} {date?.Latest} {date?.Words}";
-        outcome += $"\n{TyreSize.TryParse(text, out var size, out var wrong)} {size} {wrong}";
-        return outcome + $"\n{Visible.Of(text)} {Csv.Cell(text)} {Spelling.Nearest(text, ["suspension-lift", "body-lift"])}";
+        // What stands before a colon tells outcomes apart: what a word is, not which one.
+        var outcome = $"quantity {Quantity.TryParse(text, out var quantity, out var error)} {quantity?.Unit}: {quantity} {error}";
+        outcome += $"\ndate {PartialDate.TryParse(text, out var date)}: {date?.Earliest} {date?.Latest} {date?.Words}";
+        outcome += $"\ntyre {TyreSize.TryParse(text, out var size, out var wrong)}: {size} {wrong}";
+        return outcome + $"\nshown: {Visible.Of(text)} {Csv.Cell(text)} {Spelling.Nearest(text, ["suspension-lift", "body-lift"])}";
     }
 
     private static string Assessed(Book book, string text)
