@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RuleBook.Law;
 using RuleBook.Text;
 
@@ -18,21 +17,22 @@ internal abstract record BookEdit(Book Book, string Subject, Mark Mark, string W
     /// <summary>The topic on which it is likeliest noticed.</summary>
     public abstract string Topic { get; }
 
-    /// <summary>Whether a case fails.</summary>
-    public abstract bool NoticedBy(PreparedCase one);
+    /// <summary>How far a case is from noticing it; those nearest are asked first.</summary>
+    public virtual int Far(PreparedCase one) => one.Case.Topic == Topic ? 0 : 1;
+
+    /// <summary>Whether one of some cases fails; they are asked in their order.</summary>
+    public abstract bool NoticedByAny(IEnumerable<PreparedCase> cases);
 
     /// <summary>A point at which it shows, as told to a reader; null where it changes nothing.</summary>
     public abstract Unpinned? Effect(Book before);
 
     /// <summary>Every change of a book, in the jurisdictions and on the topics chosen; changes of one thing follow one another.</summary>
-    public static ImmutableArray<BookEdit> Of(Book book, Func<string, string, bool> chosen)
+    public static IEnumerable<BookEdit> Of(Book book, Func<string, string, bool> chosen)
     {
         var adopters = new Adopters(book);
-        return
-        [
-            .. RuleChange.Of(book, rule => chosen(rule.Jurisdiction, rule.Topic), adopters),
-            .. SchemeChange.Of(book, place => chosen(place.Id, SchemeChange.Certification)),
-            .. DecidedByChange.Of(book, place => book.Vocabulary.Topics.Keys.Any(topic => chosen(place.Id, topic))),
-        ];
+        return RuleChange
+            .Of(book, rule => chosen(rule.Jurisdiction, rule.Topic), adopters)
+            .Concat<BookEdit>(SchemeChange.Of(book, place => chosen(place.Id, SchemeChange.Certification)))
+            .Concat(DecidedByChange.Of(book, place => book.Vocabulary.Topics.Keys.Any(topic => chosen(place.Id, topic))));
     }
 }

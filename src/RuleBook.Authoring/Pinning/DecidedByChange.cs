@@ -12,7 +12,7 @@ internal sealed record DecidedByChange(Book Book, Jurisdiction Place, string Wha
 
     public override string Topic => "";
 
-    public override bool NoticedBy(PreparedCase one) => one.FailsOn(Book);
+    public override bool NoticedByAny(IEnumerable<PreparedCase> cases) => cases.Any(one => one.FailsOn(Book));
 
     /// <summary>It shows wherever a job's days lie on both sides of a first day.</summary>
     public override Unpinned? Effect(Book before) =>

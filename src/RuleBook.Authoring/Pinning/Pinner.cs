@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using RuleBook.Authoring.Cases;
 using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Pinning;
 
@@ -26,28 +27,28 @@ public sealed class Pinner
     public PinReport Run(Func<string, string, bool> chosen, Action<int, int>? progress = null)
     {
         var changes = BookEdit.Of(book, chosen);
-        var done = 0;
+        var (done, all) = (0, changes.Count());
         Tried[] tried =
         [
             .. Partitioner
-                .Create(changes.ToArray(), loadBalance: true)
+                .Create(changes, EnumerablePartitionerOptions.NoBuffering)
                 .AsParallel()
                 .AsOrdered()
                 .Select(change =>
                 {
                     var result = Try(change);
-                    progress?.Invoke(Interlocked.Increment(ref done), changes.Length);
+                    progress?.Invoke(Interlocked.Increment(ref done), all);
                     return result;
                 }),
         ];
         var points = tried
-            .GroupBy(one => (one.Change.Mark, one.Change.What))
+            .GroupBy(one => (one.Mark, one.What))
             .Where(point => point.Any(one => one.Noticed || one.Unpinned is not null))
             .ToArray();
         return new PinReport(
             points.Length,
             points.Count(point => point.All(one => one.Unpinned is null)),
-            changes.Length,
+            all,
             tried.Count(one => !one.Noticed && one.Unpinned is null),
             [.. tried.Select(one => one.Unpinned).OfType<Unpinned>().OrderBy(unpinned => unpinned.Mark)]
         );
@@ -55,9 +56,9 @@ public sealed class Pinner
 
     private Tried Try(BookEdit change)
     {
-        var noticed = change.Places.SelectMany(place => cases[place]).OrderBy(one => one.Case.Topic != change.Topic).Any(change.NoticedBy);
-        return new Tried(change, noticed, noticed ? null : change.Effect(book));
+        var noticed = change.NoticedByAny(change.Places.SelectMany(place => cases[place]).OrderBy(change.Far));
+        return new Tried(change.Mark, change.What, noticed, noticed ? null : change.Effect(book));
     }
 
-    private sealed record Tried(BookEdit Change, bool Noticed, Unpinned? Unpinned);
+    private sealed record Tried(Mark Mark, string What, bool Noticed, Unpinned? Unpinned);
 }

@@ -20,15 +20,14 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
     public static RuleAnswer Of(DecisionTable table, int rule, ReadOnlySpan<ulong> row)
     {
         var watch = default(NoWatch);
-        return Of(table, rule, row, ref watch);
+        return Of(table, table.Rules[rule], row, ref watch);
     }
 
     /// <summary>The answer of a rule of a table, and what it hangs on.</summary>
-    public static RuleAnswer Of<TWatch>(DecisionTable table, int rule, ReadOnlySpan<ulong> row, ref TWatch watch)
+    public static RuleAnswer Of<TWatch>(DecisionTable table, RuleLine line, ReadOnlySpan<ulong> row, ref TWatch watch)
         where TWatch : struct, IWatch
     {
         var answer = None;
-        var line = table.Rules[rule];
         for (var version = line.FirstVersion; version < line.EndVersion; version++)
         {
             var binds = table.Binds(version, row, ref watch);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Answers;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Tables;
@@ -11,15 +10,20 @@ namespace RuleBook.Authoring.Pinning;
 internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, string Becomes, Focus Focus, ImmutableArray<string> Reached)
     : BookEdit(Book, Rule.Id, Mark, What, Becomes)
 {
-    private readonly Dictionary<(DecisionTable, JobDates), RulesChanged?> known = [];
-    private readonly bool ofUse = Book.Vocabulary.Topics[Rule.Topic].OfUse;
-
     public override IEnumerable<string> Places => Reached.Select(rule => rule.Split('/')[0]).Distinct();
 
     public override string Topic => Rule.Topic;
 
-    public override bool NoticedBy(PreparedCase one) =>
-        ofUse ? one.Case.Topic == Topic && one.FailsOn(Book) : one.FailsOn(Book, Reached, known);
+    /// <summary>Of a rule of use a case sees only what it says of the rule itself.</summary>
+    public override bool NoticedByAny(IEnumerable<PreparedCase> cases)
+    {
+        if (Book.Vocabulary.Topics[Rule.Topic].OfUse)
+            return cases.Any(one => Reached.Any(one.Names) && one.FailsOnUse(Book));
+        var known = new Dictionary<(DecisionTable, JobDates), RulesChanged?>();
+        return cases.Any(one => one.Notices(this, known));
+    }
+
+    public override int Far(PreparedCase one) => (Reached.Any(one.Names) ? 0 : 2) + (Focus.IsOn(one.Facts) ? 0 : 1);
 
     public override Unpinned? Effect(Book before) =>
         RuleEffect.Find(before, this) is { } shown

@@ -41,15 +41,14 @@ internal static class RuleEffect
     /// </summary>
     private static bool AreAlike(Vocabulary vocabulary, RuleOnDay[] stretches, Focus focus) =>
         stretches.Any(stretch => stretch.OtherVehicles)
-            ? stretches.All(stretch => AlikeEverywhere.Shown(vocabulary, stretch.Old, stretch.Now))
+            ? stretches.All(stretch => Alike.Everywhere(vocabulary, stretch.Old, stretch.Now))
             : RuleOnDay
                 .SayingOther(stretches)
                 .Select(stretch => stretch.OfEveryVehicle)
                 .All(stretch => AreAlike(vocabulary, stretch, focus));
 
     private static bool AreAlike(Vocabulary vocabulary, RuleOnDay stretch, Focus focus) =>
-        AlikeEverywhere.Shown(vocabulary, stretch.Old, stretch.Now)
-        || !Differences(vocabulary, stretch, focus, space => space.Points).Any();
+        Alike.Everywhere(vocabulary, stretch.Old, stretch.Now) || !Differences(vocabulary, stretch, focus, space => space.Points).Any();
 
     private static IEnumerable<ChangedPoint> Differences(
         Vocabulary vocabulary,

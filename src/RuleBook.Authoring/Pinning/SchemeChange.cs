@@ -19,7 +19,7 @@ internal sealed record SchemeChange(Book Book, Jurisdiction Place, Scheme Old, S
 
     public override string Topic => Certification;
 
-    public override bool NoticedBy(PreparedCase one) => one.FailsOnCertification(Book);
+    public override bool NoticedByAny(IEnumerable<PreparedCase> cases) => cases.Any(one => one.FailsOnCertification(Book));
 
     public override Unpinned? Effect(Book before) =>
         Days(Old)

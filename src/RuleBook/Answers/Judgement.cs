@@ -65,25 +65,13 @@ internal sealed class Judgement
         return new Judgement(book, job, place, judged.Facts) { Touched = judged.About(measure, judged.Row) };
     }
 
-    /// <summary>
-    /// What may be in force, on the days of this job, of rules that differ in another book; null where it says the same as here.
-    /// </summary>
-    /// <param name="other">The other book, with the same words.</param>
-    /// <param name="rules">Full ids of the rules that may differ.</param>
-    /// <param name="known">What was found so far of the other book, by table of this one and days.</param>
-    public RulesChanged? Changed(Book other, ImmutableArray<string> rules, Dictionary<(DecisionTable, JobDates), RulesChanged?> known)
-    {
-        if (known.TryGetValue((Table, job.Dates), out var changed))
-            return changed;
-        changed = RulesChanged.Of(Table, book, other, rules, rule => job.Dates.For(rule.DecidedBy ?? place.DecidedBy));
-        changed = changed is null
-            ? null
-            : known.Values.FirstOrDefault(earlier => earlier is not null && earlier.Equals(changed)) ?? changed;
-        return known[(Table, job.Dates)] = changed;
-    }
-
     /// <summary>The same job before a book in which only some rules differ.</summary>
-    public Judgement Under(Book other, RulesChanged changed) => new(other, job, place, Facts, changed.Whole);
+    /// <param name="other">The other book, with the same words.</param>
+    /// <param name="table">Its rules of modification that may decide the job.</param>
+    public Judgement Under(Book other, DecisionTable table) => new(other, job, other.Jurisdiction(place.Id)!, Facts, table);
+
+    /// <summary>The days that may decide what is in force of a rule.</summary>
+    public ImmutableArray<DateOnly> Days(Rule rule) => job.Dates.For(rule.DecidedBy ?? place.DecidedBy);
 
     /// <summary>What other facts would give, on the same topics.</summary>
     public Outcome With(FactSet facts)

@@ -1,24 +1,46 @@
+using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Pinning;
+using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests.Pinning;
 
 /// <summary>What pinning leaves out, held against the plain way, on a random sample of the changes of the whole book.</summary>
 public sealed class ShortcutTests(ITestOutputHelper output)
 {
+    private static readonly int Seed = Environment.TickCount;
+    private readonly Random random = new(Seed);
     private static readonly RuleChange[] Changes = [.. RuleChange.Of(TestBook.Book, _ => true, new Adopters(TestBook.Book))];
 
     [Fact]
     public void A_change_that_is_shown_to_change_nothing_changes_it_at_no_point_and_any_other_shows_at_the_same_point()
     {
-        foreach (var change in Sample(60))
+        foreach (var change in Sample(30))
             Told(RuleEffect.Find(TestBook.Book, change)).ShouldBe(Told(RuleEffect.FindPlainly(TestBook.Book, change)), Told(change));
     }
 
+    [Fact]
+    public void A_case_notices_a_change_where_it_fails_on_the_whole_changed_book_and_nowhere_else()
+    {
+        var book = TestBook.Book;
+        foreach (var change in Sample(12))
+        {
+            var places = change.Places.ToHashSet();
+            Case[] cases = [.. TestBook.Cases.Where(one => places.Contains(one.Jurisdiction))];
+            Case[] named = [.. cases.Where(one => change.Reached.Any(rule => one.Expect.Findings?.ContainsKey(rule) == true))];
+            Case[] some = [.. Some(named), .. Some(cases)];
+
+            some.Where(one => change.NoticedByAny([new PreparedCase(book, one)]))
+                .Select(one => one.Id)
+                .ShouldBe(some.Where(one => !CaseRun.Run(change.Book, one).Passed).Select(one => one.Id), Told(change));
+        }
+    }
+
+    private Case[] Some(Case[] cases) => random.GetItems(cases, cases.Length == 0 ? 0 : 8);
+
     private RuleChange[] Sample(int size)
     {
-        var seed = Environment.TickCount;
-        output.WriteLine($"seed {seed}");
-        return new Random(seed).GetItems(Changes, size);
+        output.WriteLine($"seed {Seed}");
+        return random.GetItems(Changes, size);
     }
 
     private static string Told(ChangedPoint? point) =>

@@ -11,24 +11,39 @@ namespace RuleBook.Authoring.Pinning;
 /// halved until neither hangs on it any more. A sum is held within what its parts allow; beyond that the columns count as independent, so
 /// that more is looked at than can stand together, never less.
 /// </summary>
-internal sealed class AlikeEverywhere
+/// <param name="table">Holds the rule as it was and as it becomes.</param>
+/// <param name="before">The versions that may be in force before the change.</param>
+/// <param name="after">Those after it.</param>
+/// <param name="conditions">Whether they have to ask for the same conditions, too.</param>
+internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after, bool conditions)
 {
     /// <summary>Beyond so many looks it is left open.</summary>
     private const int MostLooks = 100_000;
 
-    private readonly DecisionTable table;
     private int looks;
 
-    private AlikeEverywhere(DecisionTable table) => this.table = table;
-
-    /// <summary>Whether it is shown; where it is not, they may still be alike.</summary>
-    /// <param name="vocabulary">The words.</param>
-    /// <param name="before">The versions that may be in force before the change.</param>
-    /// <param name="after">Those after it.</param>
-    public static bool Shown(Vocabulary vocabulary, ImmutableArray<ResolvedVersion> before, ImmutableArray<ResolvedVersion> after)
+    /// <summary>Whether it is shown of every vehicle; where it is not, they may still be alike.</summary>
+    public static bool Everywhere(Vocabulary vocabulary, ImmutableArray<ResolvedVersion> before, ImmutableArray<ResolvedVersion> after)
     {
         var table = TableBuilder.Build(vocabulary, [RuleInForce.Of(before), RuleInForce.Of(after)], []);
-        return new AlikeEverywhere(table).Within(Anything(table));
+        return new Alike(table, table.Rules[0], table.Rules[1], conditions: true).On(Anything(table));
+    }
+
+    /// <summary>Whether it is shown of all that is possible on a row, which is changed; where it is not, they may still be alike.</summary>
+    public bool On(ulong[] row)
+    {
+        if (!HoldSums(row))
+            return true;
+        var watch = default(FirstWatch);
+        var (was, becomes) = (RuleAnswer.Of(table, before, row, ref watch), RuleAnswer.Of(table, after, row, ref watch));
+        if (watch.Column == 0)
+            return was.Binds == becomes.Binds && was.Outcome == becomes.Outcome && (!conditions || was.Conditions == becomes.Conditions);
+        if (++looks > MostLooks)
+            return false;
+        var possible = row[watch.Column];
+        var (first, last) = (BitOperations.TrailingZeroCount(possible), BitOperations.Log2(possible));
+        var lower = possible & (1ul << (first + last) / 2 + 1) - 1;
+        return On(With(row, watch.Column, lower)) && On(With(row, watch.Column, possible & ~lower));
     }
 
     /// <summary>A row on which everything is possible: each word, each measure as far as it can be below zero, each condition or not.</summary>
@@ -46,22 +61,6 @@ internal sealed class AlikeEverywhere
         sum.Terms.Length == 0
             ? table.Vocabulary.Measures[table.MeasureOf(sum.Slot)] is { BelowZero: BelowZero.Never, IsDate: false }
             : sum.Terms.All(term => NeverNegative(table, term.Part));
-
-    private bool Within(ulong[] row)
-    {
-        if (!HoldSums(row))
-            return true;
-        var watch = default(FirstWatch);
-        var (before, after) = (RuleAnswer.Of(table, 0, row, ref watch), RuleAnswer.Of(table, 1, row, ref watch));
-        if (watch.Column == 0)
-            return before == after;
-        if (++looks > MostLooks)
-            return false;
-        var possible = row[watch.Column];
-        var (first, last) = (BitOperations.TrailingZeroCount(possible), BitOperations.Log2(possible));
-        var lower = possible & (1ul << (first + last) / 2 + 1) - 1;
-        return Within(With(row, watch.Column, lower)) && Within(With(row, watch.Column, possible & ~lower));
-    }
 
     private static ulong[] With(ulong[] row, int column, ulong possible)
     {

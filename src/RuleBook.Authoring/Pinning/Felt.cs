@@ -1,4 +1,4 @@
-namespace RuleBook.Answers;
+namespace RuleBook.Authoring.Pinning;
 
 /// <summary>How a job can feel that rules are changed, from not at all upward.</summary>
 internal enum Felt
@@ -11,6 +11,9 @@ internal enum Felt
     /// </summary>
     Bound,
 
-    /// <summary>Something else may come of it.</summary>
+    /// <summary>The pathways are the same; the tiers that hold, or their conditions and codes, may differ.</summary>
+    Told,
+
+    /// <summary>Other pathways may come of it.</summary>
     Otherwise,
 }
