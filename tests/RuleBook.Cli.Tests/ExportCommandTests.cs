@@ -25,6 +25,10 @@ public sealed class ExportCommandTests
                 "hitPolicy=\"FIRST\""
             );
 
+            (await Invocation.Of(["export", target, "--for", "parquet", "--on", "2017-06-01"])).Code.ShouldBe(0);
+            File.Exists(Path.Combine(target, "limits.parquet")).ShouldBeTrue();
+            File.Exists(Path.Combine(target, "au-qld.dmn")).ShouldBeFalse();
+
             await File.WriteAllTextAsync(Path.Combine(target, "letter.odt"), "mine", TestContext.Current.CancellationToken);
             var refused = await Invocation.Of(["export", target]);
             refused.Code.ShouldBe(2);

@@ -1,13 +1,19 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Exports;
 
 /// <summary>A file of an export.</summary>
 /// <param name="Name">Its name.</param>
-/// <param name="Text">What it holds.</param>
-internal sealed record ExportFile(string Name, string Text);
+/// <param name="Bytes">What it holds.</param>
+internal sealed record ExportFile(string Name, ReadOnlyMemory<byte> Bytes)
+{
+    /// <summary>A text in UTF-8.</summary>
+    public ExportFile(string name, string text)
+        : this(name, Encoding.UTF8.GetBytes(text)) { }
+}
 
 /// <summary>The limits in force on a day, and what judges vehicles by them, for engines that know nothing of the book.</summary>
 /// <param name="Files">All files.</param>
@@ -60,29 +66,30 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
     public static BookExport Csv(Book book, DateOnly day)
     {
         var relations = Relations(book, day);
-        return new BookExport(
-            [
-                .. relations.Select(relation => new ExportFile(
-                    $"{relation.Name}.csv",
-                    string.Concat(
-                        relation
-                            .Rows.Select(row => RuleBook.Text.Csv.Row(row.Select(cell => cell ?? "")))
-                            .Prepend(RuleBook.Text.Csv.Row(relation.Columns.Select(column => column.Name)))
-                    )
-                )),
-                new("judge.sql", Query),
-                new(
-                    "README.txt",
-                    Readme(
-                        book,
-                        day,
-                        "export-readme.txt",
-                        $"Each file is a table of its name; an empty cell is NULL. Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}"
-                    )
-                ),
-            ],
-            [.. LimitRelation.Inexact(relations[0])]
+        return OfFiles(
+            book,
+            day,
+            relations,
+            relations.Select(relation => new ExportFile(
+                $"{relation.Name}.csv",
+                string.Concat(
+                    relation
+                        .Rows.Select(row => RuleBook.Text.Csv.Row(row.Select(cell => cell ?? "")))
+                        .Prepend(RuleBook.Text.Csv.Row(relation.Columns.Select(column => column.Name)))
+                )
+            )),
+            "Each file is a table of its name; an empty cell is NULL."
         );
+    }
+
+    /// <summary>As Apache Parquet, a file a table, with the same query.</summary>
+    public static async Task<BookExport> ParquetAsync(Book book, DateOnly day, CancellationToken stop = default)
+    {
+        var relations = Relations(book, day);
+        var files = new List<ExportFile>();
+        foreach (var relation in relations)
+            files.Add(new ExportFile($"{relation.Name}.parquet", await ParquetTable.OfAsync(relation, stop).ConfigureAwait(false)));
+        return OfFiles(book, day, relations, files, "Each file is a table of its name.");
     }
 
     /// <summary>As DMN 1.3, a model a place with a decision table for each version in force.</summary>
@@ -99,6 +106,25 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
                 new("README.txt", Readme(book, day, "dmn-readme.txt", "")),
             ],
             [.. LimitRelation.Inexact(LimitRelation.Of(book, day))]
+        );
+
+    private static BookExport OfFiles(
+        Book book,
+        DateOnly day,
+        ImmutableArray<Relation> relations,
+        IEnumerable<ExportFile> tables,
+        string how
+    ) =>
+        new(
+            [
+                .. tables,
+                new("judge.sql", Query),
+                new(
+                    "README.txt",
+                    Readme(book, day, "export-readme.txt", $"{how} Add yours:\n\n{string.Concat(Vehicles.Select(SqlScript.Create))}")
+                ),
+            ],
+            [.. LimitRelation.Inexact(relations[0])]
         );
 
     private static ImmutableArray<Relation> Relations(Book book, DateOnly day) =>

@@ -29,7 +29,7 @@ internal static class ExportFolder
             foreach (var file in export.Files)
             {
                 stop.ThrowIfCancellationRequested();
-                File.WriteAllText(Path.Combine(aside, file.Name), file.Text);
+                File.WriteAllBytes(Path.Combine(aside, file.Name), file.Bytes.Span);
             }
 
             if (Directory.Exists(target))
@@ -61,7 +61,7 @@ internal static class ExportFolder
             .FirstOrDefault(name =>
                 !isExport
                 || Directory.Exists(Path.Combine(target, name))
-                || Path.GetExtension(name) is not (".sql" or ".csv" or ".dmn" or ".txt")
+                || Path.GetExtension(name) is not (".sql" or ".csv" or ".parquet" or ".dmn" or ".txt")
             );
     }
 

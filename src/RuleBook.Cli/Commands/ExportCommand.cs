@@ -16,10 +16,10 @@ internal static class ExportCommand
         var folder = new Argument<string>("OUT") { Description = "The folder to write; an export that is there is replaced whole" };
         var kind = new Option<string>("--for")
         {
-            Description = "As SQL statements, a CSV file a table, or decision tables of DMN 1.3: sql, csv, dmn",
+            Description = "As SQL statements, a file of CSV or Parquet a table, or decision tables of DMN 1.3: sql, csv, parquet, dmn",
             DefaultValueFactory = _ => "sql",
         };
-        kind.AcceptOnlyFromAmong("sql", "csv", "dmn");
+        kind.AcceptOnlyFromAmong("sql", "csv", "parquet", "dmn");
         var (book, on) = (Choices.Book(), Choices.On());
         on.Description = "The limits in force on this day, such as 2026-11-25 (default: today)";
         var command = new Command(
@@ -32,28 +32,31 @@ internal static class ExportCommand
             on,
             kind,
         };
-        command.SetAction(parsed =>
-        {
-            var target = Paths.Given("OUT", parsed.GetValue(folder))!;
-            var opened = Inputs.Book(parsed.GetValue(book), surroundings);
-            var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
-            var export = parsed.GetValue(kind) switch
+        command.SetAction(
+            async (parsed, _) =>
             {
-                "csv" => BookExport.Csv(opened, day),
-                "dmn" => BookExport.Dmn(opened, day),
-                _ => BookExport.Sql(opened, day),
-            };
-            ExportFolder.Write(export, target, surroundings.Stop);
-            surroundings.Out.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{Visible.Of(target)}: {export.Files.Length} files, {export.Files.Sum(file => (long)file.Text.Length) / 1024} KiB, limits in force on {day:yyyy-MM-dd}"
-                )
-            );
-            foreach (var rounded in export.Inexact)
-                surroundings.Error.WriteLine($"rounded, it does not end in decimals: {Visible.Of(rounded)}");
-            return ExitCode.Permitted;
-        });
+                var target = Paths.Given("OUT", parsed.GetValue(folder))!;
+                var opened = Inputs.Book(parsed.GetValue(book), surroundings);
+                var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
+                var export = parsed.GetValue(kind) switch
+                {
+                    "csv" => BookExport.Csv(opened, day),
+                    "parquet" => await BookExport.ParquetAsync(opened, day, surroundings.Stop).ConfigureAwait(false),
+                    "dmn" => BookExport.Dmn(opened, day),
+                    _ => BookExport.Sql(opened, day),
+                };
+                ExportFolder.Write(export, target, surroundings.Stop);
+                surroundings.Out.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{Visible.Of(target)}: {export.Files.Length} files, {export.Files.Sum(file => (long)file.Bytes.Length) / 1024} KiB, limits in force on {day:yyyy-MM-dd}"
+                    )
+                );
+                foreach (var rounded in export.Inexact)
+                    surroundings.Error.WriteLine($"rounded, it does not end in decimals: {Visible.Of(rounded)}");
+                return ExitCode.Permitted;
+            }
+        );
         return command;
     }
 }

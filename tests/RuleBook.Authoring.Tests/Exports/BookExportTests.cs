@@ -1,3 +1,4 @@
+using System.Text;
 using DuckDB.NET.Data;
 using RuleBook.Authoring.Exports;
 using RuleBook.Text;
@@ -54,6 +55,26 @@ public sealed class BookExportTests
         (read.GetDecimal(0), read.GetString(1), read.GetString(2), read.GetString(3)).ShouldBe((50m, "mm", "yes", "yes"));
         read.GetString(4).ShouldNotBeEmpty();
         read.GetString(5).ShouldContain("/");
+    }
+
+    /// <summary>Read by DuckDB, which shares no code with the writer: table by table the same rows and types as its own INSERTs gave.</summary>
+    [Fact]
+    public async Task The_Parquet_files_are_the_tables_of_the_SQL_statements()
+    {
+        var stop = TestContext.Current.CancellationToken;
+        using var folder = new TemporaryFolder();
+        var target = Path.Combine(folder.Path, "out");
+        ExportFolder.Write(await BookExport.ParquetAsync(TestBook.Book, new DateOnly(2026, 11, 27), stop), target, stop);
+        await using var connection = Opened();
+        var files = Directory.GetFiles(target, "*.parquet");
+        files.Length.ShouldBeGreaterThan(10);
+        foreach (var (name, file) in files.Select(file => (Path.GetFileNameWithoutExtension(file), file)))
+        {
+            var read = $"read_parquet('{file}')";
+            Ask(connection, $"SELECT count(*) FROM ((FROM {name} EXCEPT ALL FROM {read}) UNION ALL (FROM {read} EXCEPT ALL FROM {name}))")
+                .ShouldBe(0L, name);
+            Types(connection, read).ShouldBe(Types(connection, name), name);
+        }
     }
 
     [Fact]
@@ -133,7 +154,16 @@ public sealed class BookExportTests
         return connection;
     }
 
-    private static string Text(string name) => Export.Value.Files.Single(file => file.Name == name).Text;
+    private static string Text(string name) => Encoding.UTF8.GetString(Export.Value.Files.Single(file => file.Name == name).Bytes.Span);
+
+    private static object? Ask(DuckDBConnection connection, string sql)
+    {
+        using var read = Query(connection, sql);
+        return read.Read() ? read.GetValue(0) : null;
+    }
+
+    private static string Types(DuckDBConnection connection, string table) =>
+        $"{Ask(connection, $"SELECT string_agg(column_name || ' ' || column_type, ', ') FROM (DESCRIBE FROM {table})")}";
 
     private static void Run(DuckDBConnection connection, string sql)
     {
