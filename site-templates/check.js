@@ -23,7 +23,7 @@ async function answer(typing = false) {
     return complain([{ at: "", text: `The other keys cannot be read as JSON: ${error.message}`, tip: "" }]);
   }
 
-  keep(job);
+  if (!typing || !job["registered-in"]) keep(job);
   if (!opened) return unloaded && complain(unloaded);
   if (!job["registered-in"]) {
     clear();
@@ -41,6 +41,7 @@ async function answer(typing = false) {
     tell(given, job);
     if (typing) await quiet();
     if (mine !== turn) return;
+    if (typing) keep(job);
     const whole = await ask("Record", last, today());
     if (mine !== turn) return;
     if (whole.failure) return fail(whole.failure);
@@ -98,8 +99,8 @@ function settled() {
   document.dispatchEvent(new Event("settled"));
 }
 
-// A browser may refuse an address that is too long or changes too often; the answer is given all the same. A day that is today because nobody
-// has set one is left out: whoever opens the address later asks about that day.
+// A browser may refuse an address that is too long or changes too often; the answer is given all the same. To change it takes long, so it waits
+// until nobody types. A day that is today because nobody has set one is left out: whoever opens the address later asks about that day.
 function keep(job) {
   const kept = { ...job };
   if (at("i-on").dataset.today) delete kept.on;

@@ -30,12 +30,14 @@ public sealed class PrecisionTests
     public void A_tier_is_unreachable_when_all_it_allows_is_allowed_before(string limit, bool unreachable) =>
         Codes(National, "within: { suspension-lift: 75 mm }", $"within: {{ {limit} }}").Contains("tier-unreachable").ShouldBe(unreachable);
 
-    [Fact]
-    public void A_tier_with_the_same_limits_is_reached_when_the_earlier_one_asks_for_more() =>
+    [Theory]
+    [InlineData("provided: [lane-change-test]")]
+    [InlineData("when: { four-wheel-drive: yes }")]
+    public void A_tier_with_the_same_limits_is_reached_when_the_earlier_one_asks_for_more(string more) =>
         Codes(
                 National,
-                "            within: { suspension-lift: 50 mm }",
-                "            within: { suspension-lift: 75 mm }\n            provided: [lane-change-test]\n            when: { four-wheel-drive: yes }"
+                "            within: { suspension-lift: 50 mm }\n" + Second + "\n            provided: [lane-change-test]",
+                $"            within: {{ suspension-lift: 75 mm }}\n            {more}\n{Second}"
             )
             .ShouldNotContain("tier-unreachable");
 
