@@ -1,11 +1,19 @@
 // The evaluator in a worker of its own, so that no answer keeps the page from being typed into.
 import { dotnet } from "./_framework/dotnet.js";
 
+let runtime, reader;
+
+/** What reads a job file is loaded when somebody opens one. */
+async function readable() {
+  for (const part of ["System.Private.Uri.wasm", "YamlDotNet.wasm", "RuleBook.Yaml.wasm"]) await runtime.INTERNAL.loadLazyAssembly(part);
+}
+
 async function open() {
-  const [runtime, book] = await Promise.all([
+  const [made, book] = await Promise.all([
     dotnet.withModuleConfig({ onDownloadResourceProgress: (done, all) => { if (all) postMessage({ progress: done / all }); } }).create(),
     fetch(new URL("data/book.json", import.meta.url)).then(answer => answer.text()),
   ]);
+  runtime = made;
   const exported = await runtime.getAssemblyExports(runtime.getConfig().mainAssemblyName);
   exported.RuleBook.Browser.Evaluator.Open(book);
   return exported.RuleBook.Browser.Evaluator;
@@ -18,7 +26,9 @@ self.addEventListener("message", async event => {
   const { id, call, given } = event.data;
   let text;
   try {
-    text = (await opened)[call](...given);
+    const evaluator = await opened;
+    if (call === "Read") await (reader ??= readable().catch(error => { reader = undefined; throw error; }));
+    text = evaluator[call](...given);
   } catch (error) {
     text = JSON.stringify({ failure: `${error?.message ?? error}` });
   }

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Immutable;
 using System.IO.Compression;
+using RuleBook.Site.Data;
 
 namespace RuleBook.Site.Building;
 
@@ -56,6 +57,8 @@ public static class CompressedFiles
     {
         if (file.Path == SiteFolder.Marker || file.Content.Length < Smallest || !Endings.Contains(Path.GetExtension(file.Path)))
             return [file];
+        if (IsAwaited(file.Path))
+            effort = Effort.Smallest;
         var (br, gz) = ($"{file.Path}.br", $"{file.Path}.gz");
         return
         [
@@ -70,6 +73,11 @@ public static class CompressedFiles
             ),
         ];
     }
+
+    /// <summary>Whether the first answer waits for it: that is made as small as can be, whatever the effort.</summary>
+    private static bool IsAwaited(string path) =>
+        path is "check.html" or NodesJson.Path
+        || (!path.Contains('/', StringComparison.Ordinal) && Path.GetExtension(path) is ".js" or ".css");
 
     /// <summary>The copy, where it holds the file; otherwise null.</summary>
     private static byte[]? Same(SiteFile file, byte[]? copy, Func<Stream, Stream> open)
