@@ -22,9 +22,13 @@ public sealed record Book(string Digest, Vocabulary Vocabulary, ImmutableArray<s
     public Edition? Edition => Editions.LastOrDefault(edition => edition.Digest == Digest);
 
     /// <summary>The jurisdiction with this id or alias, or null.</summary>
-    public Jurisdiction? Jurisdiction(string id) =>
-        Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Id == id)
-        ?? Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Aliases.Contains(id));
+    public Jurisdiction? Jurisdiction(string id)
+    {
+        foreach (var jurisdiction in Jurisdictions)
+            if (jurisdiction.Id == id)
+                return jurisdiction;
+        return Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Aliases.Contains(id));
+    }
 
     /// <summary>The rule with this full id (aliases followed), or null.</summary>
     public Rule? Rule(string id)

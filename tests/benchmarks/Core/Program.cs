@@ -12,6 +12,18 @@ if (args is ["--assess", ..])
     return 0;
 }
 
+if (args is ["--growth"])
+{
+    Growth.Print(Book);
+    return 0;
+}
+
+if (args is ["--empty"])
+{
+    EmptyJobs.Print(Book);
+    return 0;
+}
+
 var verdicts = new Verdicts();
 if (await verdicts.Difference() is { } difference)
 {
