@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using RuleBook.Law;
 using RuleBook.Units;
@@ -17,14 +18,16 @@ public sealed record WrittenVersion(Rule Rule, RuleVersion Version);
 /// <param name="chain">The version, then the one that it adopts, and so on.</param>
 public sealed class Evidence(Book? book, ImmutableArray<WrittenVersion> chain)
 {
+    private readonly Lazy<ConcurrentDictionary<Part, Standing>> known = new(() => new(), LazyThreadSafetyMode.PublicationOnly);
+
     /// <summary>Of a version of which nothing is recorded.</summary>
     public static Evidence None { get; } = new(null, []);
 
     /// <summary>How the limit of a tier is known.</summary>
     public Standing Of(Tier tier, Limit limit) => Of(new Part(tier.Name, limit.Measure));
 
-    /// <summary>How a part is known.</summary>
-    public Standing Of(Part part) => Of(part, 0);
+    /// <summary>How a part is known; found when first asked for, and kept, since many jobs meet the same version.</summary>
+    public Standing Of(Part part) => chain.IsEmpty ? Standing.None : known.Value.GetOrAdd(part, part => Of(part, 0));
 
     /// <summary>The weakest of what the content says: its figures and what holds beyond, or its one statement.</summary>
     public Standing OfAll(Content content) =>
