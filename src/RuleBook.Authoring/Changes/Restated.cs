@@ -35,7 +35,7 @@ internal sealed record Restated(Witness Witness, bool Tyres)
                     return null;
                 tyres = true;
             }
-            else if (!Increase(measure.Name, value))
+            else if (measure.Share is { } share ? !Part(share, value) : !Increase(measure.Name, value))
                 return null;
 
         return at.Keys.All(vocabulary.Measures.ContainsKey)
@@ -47,6 +47,19 @@ internal sealed record Restated(Witness Witness, bool Tyres)
                 tyres
             )
             : null;
+
+        // A share is the one measure over the other; where the other is not told, it is one that is plausible.
+        bool Part(MeasureShare share, Fraction value)
+        {
+            if (!vocabulary.Measures.TryGetValue(share.Whole, out var measure) || !vocabulary.Measures.ContainsKey(share.Part))
+                return false;
+            var whole =
+                at.TryGetValue(share.Whole, out var known) ? known
+                : at.TryGetValue(share.Part, out var part) && !value.IsZero ? 100 * part / value
+                : measure.Plausible.Low ?? new Fraction(1000);
+            at[share.Whole] = whole;
+            return whole.IsPositive && Put(share.Name, share.Part, value * whole / 100);
+        }
 
         // An increase is the rating asked for less the rating before.
         bool Increase(string name, Fraction value)

@@ -28,7 +28,7 @@ internal static class WordRemarks
                 before.Vocabulary,
                 after.Vocabulary,
                 "measure",
-                words => words.Measures,
+                words => words.Measures.Where(pair => pair.Value.Share is null).ToDictionary(),
                 measure => measure.Mark,
                 measure =>
                     [

@@ -95,6 +95,12 @@ internal static class ReadingCodes
             "write the classes in rising order, each from where the one before it ends"
         ),
         new(
+            "no-share",
+            "a bound is a share of something of another kind",
+            "A mass is no share of a length, and a date none of anything; the limit would be left out.",
+            "name a measure of the same kind under 'of'"
+        ),
+        new(
             "two-ends",
             "one end of a range is given twice",
             Exact,

@@ -54,6 +54,10 @@ internal static class ExportCommand
                 );
                 foreach (var rounded in export.Inexact)
                     surroundings.Error.WriteLine($"rounded, it does not end in decimals: {Visible.Of(rounded)}");
+                foreach (var share in opened.Vocabulary.Measures.Values.Where(measure => measure.Share is not null))
+                    surroundings.Error.WriteLine(
+                        $"not reckoned, no decimal holds every share: {Visible.Of(share.Name)}; a vehicle that does not state it stays open"
+                    );
                 return ExitCode.Permitted;
             }
         );

@@ -45,7 +45,7 @@ internal sealed class Judgement
     public Outcome Outcome => Completion.Outcome;
 
     /// <summary>What is not known and would change the verdict.</summary>
-    public ImmutableArray<Effect> Effects => Completion.Effects();
+    public ImmutableArray<Effect> Effects => [.. Completion.Effects().Select(Stated)];
 
     /// <summary>Every version that may be in force on a topic touched.</summary>
     public IEnumerable<ResolvedVersion> Versions => Rules.SelectMany(rule => Table.InForce[rule].Candidates);
@@ -199,6 +199,15 @@ internal sealed class Judgement
         job.Measures.ContainsKey(measure.Name)
         && measure.Job.StartsWith("modification.", StringComparison.Ordinal)
         && !StatedWith(measure).Any(other => other.NeedsOwnRule);
+
+    /// <summary>Of a share, one of its two measures is asked for, since a job states those.</summary>
+    private Effect Stated(Effect effect) =>
+        effect.Opening.Options is [{ Cell.Measure: { Share: not null } share }, ..]
+            ? effect with
+            {
+                Opening = effect.Opening with { Name = MeasureShares.Asked(share, Facts, book.Vocabulary).Job },
+            }
+            : effect;
 
     /// <summary>The measures that a job states in the same place.</summary>
     private IEnumerable<Measure> StatedWith(Measure measure) => VocabularyIndex.Of(book.Vocabulary).ByJob[measure.Job];

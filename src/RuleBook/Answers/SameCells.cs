@@ -26,7 +26,7 @@ public sealed class SameCells
     /// Whether nothing but the rules reads a measure: it is stated as such, and no mass, height or tyre is computed from it.
     /// </summary>
     public static bool IsPlain(Measure measure) =>
-        measure is { IsDate: false, IsDerived: false }
+        measure is { IsDate: false, IsDerived: false, InShares: false }
         && measure.Job.Split('.') is ["modification" or "measured", _]
         && !KnownWords.ComputedFrom.Contains(measure.Name);
 

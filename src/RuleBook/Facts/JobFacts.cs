@@ -56,9 +56,9 @@ public static class JobFacts
         var shown = DecidedConditions
             .Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
-        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), WithUnstated(measures, job, vocabulary), shown)
+        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), WithUnstated(measures, job, vocabulary).With(vocabulary), shown)
         {
-            Uncertainties = Uncertainties(job),
+            Uncertainties = Uncertainties(job).With(vocabulary, job.Measures),
             GuardFactor = job.Plan.Reference.GuardFactor,
         };
     }

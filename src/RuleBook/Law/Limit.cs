@@ -21,4 +21,11 @@ public enum LimitKind
 /// <param name="Kind">A range, none, or not established.</param>
 /// <param name="Bounds">The range; null unless <paramref name="Kind"/> is <see cref="LimitKind.Bounded"/>.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Limit(string Measure, LimitKind Kind, Bounds? Bounds, Mark Mark);
+public sealed record Limit(string Measure, LimitKind Kind, Bounds? Bounds, Mark Mark)
+{
+    /// <summary>The two measures, where it bounds a share: <see cref="Measure"/> is then the share's own name.</summary>
+    public MeasureShare? Share { get; init; }
+
+    /// <summary>The measures of which it speaks: its own, and the two of a share.</summary>
+    public IEnumerable<string> Names => Share is null ? [Measure] : [Measure, Share.Part, Share.Whole];
+}

@@ -78,6 +78,12 @@ public sealed record Measure(
 
     /// <summary>The smallest step that matters, in base units; null for the usual one of the unit.</summary>
     public Fraction? Step { get; init; }
+
+    /// <summary>The two measures, where it is a share that some rule bounds; null for a measure that the vocabulary itself names.</summary>
+    public MeasureShare? Share { get; init; }
+
+    /// <summary>Whether some rule bounds a share of it, or one by it.</summary>
+    public bool InShares { get; init; }
 }
 
 /// <summary>Whether a measure can be less than zero.</summary>

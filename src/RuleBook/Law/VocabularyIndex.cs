@@ -19,6 +19,7 @@ internal sealed class VocabularyIndex
                 measure => (measure.Job[(measure.Job.LastIndexOf('.') + 1)..], measure),
                 StringComparer.Ordinal
             );
+        Shares = [.. measures.Select(measure => measure.Share).OfType<MeasureShare>()];
         Decided =
         [
             .. vocabulary
@@ -32,6 +33,9 @@ internal sealed class VocabularyIndex
 
     /// <summary>The measures that a job can state, with their key, by the path under which it stands.</summary>
     public ILookup<string, (string Key, Measure Measure)> Stated { get; }
+
+    /// <summary>The shares that rules bound.</summary>
+    public ImmutableArray<MeasureShare> Shares { get; }
 
     /// <summary>The conditions that figures may decide.</summary>
     public ImmutableArray<Term> Decided { get; }

@@ -27,7 +27,10 @@ public enum OpeningKind
 public sealed record Option(string Word, Cell? Cell)
 {
     /// <summary>For a reader.</summary>
-    public string Label => Cell?.Label ?? Word;
+    public string Label => Cell is null ? Word : LabelOf(Cell);
+
+    /// <summary>A stretch of a share says of what, since what is asked for is one of its two measures.</summary>
+    internal static string LabelOf(Cell cell) => cell.Measure.Share is null ? cell.Label : $"{cell.Measure.Title} {cell.Label}";
 }
 
 /// <summary>What each option of an opening would give.</summary>
@@ -44,7 +47,7 @@ public sealed record Effect(Opening Opening, ImmutableArray<Outcome> Gives)
             while (Opening.Options[i].Cell is not null && last + 1 < Gives.Length && Gives[last + 1] == Gives[i])
                 last++;
             yield return (
-                last == i ? Opening.Options[i].Label : Opening.Options[i].Cell!.Through(Opening.Options[last].Cell!).Label,
+                last == i ? Opening.Options[i].Label : Option.LabelOf(Opening.Options[i].Cell!.Through(Opening.Options[last].Cell!)),
                 Gives[i]
             );
             i = last;

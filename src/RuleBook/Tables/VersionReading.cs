@@ -33,7 +33,7 @@ internal static class VersionReading
     public static IEnumerable<string> Reads(this ResolvedVersion version) =>
         version
             .Tiers()
-            .SelectMany(tier => tier.Limits.Select(limit => limit.Measure).Concat(tier.When.Tests.Select(test => test.Fact)))
+            .SelectMany(tier => tier.Limits.SelectMany(limit => limit.Names).Concat(tier.When.Tests.Select(test => test.Fact)))
             .Concat(version.Rule.For.Tests.Select(test => test.Fact))
             .Distinct()
             .SelectMany(version.WithParts);
@@ -49,7 +49,7 @@ internal static class VersionReading
             return true;
         return version.Content is Stated stated
             ? stated.Tiers.Any(tier =>
-                tier.Limits.Any(limit => limit.Measure == measure) || tier.When.Tests.Any(test => test.Fact == measure)
+                tier.Limits.Any(limit => limit.Names.Contains(measure)) || tier.When.Tests.Any(test => test.Fact == measure)
             )
             : bind.All(test => test.Bounds is null);
     }

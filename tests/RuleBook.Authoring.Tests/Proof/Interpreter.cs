@@ -65,8 +65,7 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
         {
             var kept =
                 tier.Provided.All(condition => !world.Unmet.Contains(condition))
-                && tier.Limits.Where(limit => limit.Kind == LimitKind.Bounded)
-                    .All(limit => Within(world.Measure(limit.Measure, version.Parts)!.Value, limit.Bounds!));
+                && tier.Limits.Where(limit => limit.Kind == LimitKind.Bounded).All(limit => Kept(limit, version, world));
             if (kept)
                 possible.Add(tier.Pathway);
             if (kept && tier.Limits.All(limit => limit.Kind != LimitKind.NotEstablished))
@@ -78,6 +77,17 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
         possible.Add(stated.Beyond ?? exceeded);
         possible.Add(stated.Beyond ?? Pathway.Prohibited);
         return new Outcome(possible.Min(), possible.Max());
+    }
+
+    /// <summary>A share is compared without dividing: a hundred parts with so many of the whole.</summary>
+    private static bool Kept(Limit limit, ResolvedVersion version, World world)
+    {
+        if (limit.Share is not { } share)
+            return Within(world.Measure(limit.Measure, version.Parts)!.Value, limit.Bounds!);
+        var (part, whole) = (world.Measure(share.Part, version.Parts)!.Value, world.Measure(share.Whole, version.Parts)!.Value);
+        return Within(100 * part, new Bounds(Times(limit.Bounds!.Lower), Times(limit.Bounds.Upper)));
+
+        Bound? Times(Bound? percent) => percent is null ? null : new Bound(percent.Value * whole, percent.Closed);
     }
 
     private static bool Passes(FactTest test, ResolvedVersion version, World world) =>
@@ -93,9 +103,12 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
     public static IEnumerable<string> Reads(ResolvedVersion version) =>
         Tests(version)
             .Select(test => test.Fact)
-            .Concat(Tiers(version).SelectMany(tier => tier.Limits).Select(limit => limit.Measure))
+            .Concat(Tiers(version).SelectMany(tier => tier.Limits).SelectMany(Names))
             .SelectMany(name => Parts(name, version))
             .Distinct();
+
+    /// <summary>The measure that a limit bounds, or the two of which it bounds a share.</summary>
+    public static IEnumerable<string> Names(Limit limit) => limit.Share is { } share ? [share.Part, share.Whole] : [limit.Measure];
 
     /// <summary>The measure and, where it is a sum or a share of others, those.</summary>
     public static IEnumerable<string> Parts(string name, ResolvedVersion version) =>
@@ -123,7 +136,7 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
         || (
             version.Content is Stated
                 ? Tests(version).Any(test => test.Fact == measure)
-                    || Tiers(version).Any(tier => tier.Limits.Any(limit => limit.Measure == measure))
+                    || Tiers(version).Any(tier => tier.Limits.Any(limit => Names(limit).Contains(measure)))
                 : version.Rule.For.Tests.All(test => test.Bounds is null)
         );
 

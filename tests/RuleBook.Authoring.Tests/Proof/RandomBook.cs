@@ -78,14 +78,19 @@ internal static class RandomBook
     private static string Limits(Random random) =>
         string.Join(
             ", ",
-            Measures.Where(_ => random.Next(3) == 0).Select(measure => $"{measure}: {Limit(random, measure == "new-gvm" ? "kg" : "mm")}")
+            Measures
+                .Where(_ => random.Next(3) == 0)
+                .Select(measure => $"{measure}: {Limit(random, measure, measure == "new-gvm" ? "kg" : "mm")}")
         );
 
-    private static string Limit(Random random, string unit)
+    private static string Limit(Random random, string measure, string unit)
     {
         var (low, high) = (random.Next(-50, 50), random.Next(50, 150));
-        return random.Next(7) switch
+        return random.Next(unit == "mm" && measure != "total-lift" ? 10 : 7) switch
         {
+            7 => $"{{ at-most: {{ share: {high} %, of: wheelbase }} }}",
+            8 => $"{{ under: [{high} mm, {{ share: {high}.5 %, of: wheelbase }}] }}",
+            9 => $"{{ over: {low} mm, at-least: {{ share: {low} %, of: wheelbase }}, at-most: {{ share: {high} %, of: wheelbase }} }}",
             0 => "none",
             1 => "not-established",
             2 => $"{{ under: {high} {unit} }}",

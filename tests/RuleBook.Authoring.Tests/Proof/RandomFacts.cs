@@ -19,6 +19,7 @@ internal sealed class RandomFacts
         this.random = random;
         var unknown = random.Next(3) == 0 ? random.Next(40) : random.Next(4);
         var versions = rules.SelectMany(candidates => candidates).ToArray();
+        var wholes = vocabulary.Measures.Values.Select(measure => measure.Share?.Whole).ToHashSet();
         var words = ImmutableDictionary.CreateBuilder<string, string>();
         foreach (var fact in vocabulary.Facts.Values.OrderBy(fact => fact.Name, StringComparer.Ordinal))
             if (random.Next(100) >= unknown)
@@ -26,20 +27,23 @@ internal sealed class RandomFacts
         var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
         foreach (
             var measure in vocabulary
-                .Measures.Values.Where(measure => !IsSum(measure.Name))
+                .Measures.Values.Where(measure => !IsSum(measure.Name) && measure.Share is null)
                 .OrderBy(measure => measure.Name, StringComparer.Ordinal)
         )
             if (random.Next(100) >= unknown && Value(measure, versions) is { } value)
-                measures[measure.Name] = new Derived(value, "");
+                measures[measure.Name] = new Derived(wholes.Contains(measure.Name) ? Positive(value) : value, "");
         var conditions = versions.SelectMany(Interpreter.Tiers).SelectMany(tier => tier.Provided).Distinct().Order(StringComparer.Ordinal);
         Facts = new FactSet(
             words.ToImmutable(),
-            measures.ToImmutable(),
+            measures.ToImmutable().With(vocabulary),
             conditions.Where(_ => random.Next(4) == 0).ToImmutableDictionary(name => name, _ => random.Next(3) > 0)
         );
     }
 
     public FactSet Facts { get; }
+
+    private static Interval Positive(Interval value) =>
+        value.Low is { IsPositive: true } ? value : Interval.Of((value.Low ?? Fraction.Zero).Abs() + 1);
 
     private static bool IsSum(string name) => name is FactSet.TotalLift or FactSet.TyreLift;
 

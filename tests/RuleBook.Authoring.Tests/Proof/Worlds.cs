@@ -45,14 +45,19 @@ internal sealed class Worlds
                 && Interpreter.Reads(version).Contains(FactSet.TotalLift)
             )
         );
-        IsComplete = sums < 2 || facts.Measures.ContainsKey(FactSet.TotalLift);
+        IsComplete =
+            (sums < 2 || facts.Measures.ContainsKey(FactSet.TotalLift))
+            && Shares(versions).SelectMany(Interpreter.Names).All(name => facts.Measure(name, []).Exact is not null);
         Count =
             words.Aggregate(1.0, (product, each) => product * each.Values.Length)
             * measures.Aggregate(1.0, (product, each) => product * each.Values.Length)
             * rules.Aggregate(1.0, (product, candidates) => product * candidates.Length);
     }
 
-    /// <summary>Whether <see cref="All"/> has a witness of every case; it may lack one where two parts of a sum are not known.</summary>
+    /// <summary>
+    /// Whether <see cref="All"/> has a witness of every case; it may lack one where two parts of a sum are not known, or a measure of which
+    /// a share is bounded, beside the measure itself.
+    /// </summary>
     public bool IsComplete { get; }
 
     /// <summary>How many there are.</summary>
@@ -99,6 +104,7 @@ internal sealed class Worlds
         [
             .. versions
                 .SelectMany(version => Bounds(version).SelectMany(pair => InTermsOf(name, pair.Measure, pair.Value, version)))
+                .Concat(Shares(versions).SelectMany(limit => InTermsOf(name, limit)))
                 .Append(measure.IfAbsent ?? Fraction.Zero)
                 .Concat(new[] { known.Low, known.High }.OfType<Fraction>())
                 .Distinct()
@@ -108,6 +114,8 @@ internal sealed class Worlds
             .Concat(edges.Zip(edges.Skip(1), (left, right) => (left + right) / 2))
             .Append(edges[0] - 1)
             .Append(edges[^1] + 1);
+        if (Shares(versions).Any(limit => limit.Share!.Whole == name))
+            witnesses = witnesses.Append(1).Where(value => value.IsPositive);
         if (measure.IsDate)
             witnesses = witnesses
                 .Where(value => value.Denominator.IsOne)
@@ -142,6 +150,19 @@ internal sealed class Worlds
             _ => [],
         };
     }
+
+    /// <summary>Where a bound on a share falls on one of its two measures, where the other is known.</summary>
+    private IEnumerable<Fraction> InTermsOf(string name, Limit limit) =>
+        from bound in new[] { limit.Bounds!.Lower, limit.Bounds.Upper }.OfType<Bound>()
+        where !bound.Value.IsZero
+        let edge = name == limit.Share!.Part ? facts.Measure(limit.Share.Whole, []).Exact * bound.Value / 100
+        : name == limit.Share.Whole ? facts.Measure(limit.Share.Part, []).Exact * 100 / bound.Value
+        : null
+        where edge is not null
+        select edge.Value;
+
+    private static IEnumerable<Limit> Shares(IEnumerable<ResolvedVersion> versions) =>
+        versions.SelectMany(Interpreter.Tiers).SelectMany(tier => tier.Limits).Where(limit => limit.Share is not null);
 
     private Fraction Exactly(string part) => facts.Measure(part, []).Exact ?? Fraction.Zero;
 

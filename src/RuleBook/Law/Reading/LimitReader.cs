@@ -137,10 +137,9 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             :
             [
                 .. DecimalCommas(fields)
-                    .Select(entry =>
-                        FindMeasure(fields, entry.Key) is { } measure ? ReadLimit(fields, entry.Key, entry.Value, measure) : null
-                    )
-                    .OfType<Limit>(),
+                    .SelectMany(entry =>
+                        FindMeasure(fields, entry.Key) is { } measure ? ReadLimits(fields, entry.Key, entry.Value, measure) : []
+                    ),
             ];
 
     /// <summary>The entries without a figure whose decimal comma made two of it, as <c>{ suspension-lift: 50,5 mm }</c>.</summary>
@@ -162,6 +161,15 @@ internal sealed class LimitReader(Vocabulary vocabulary)
                 );
             else
                 yield return entries[i];
+    }
+
+    /// <summary>The limit on the measure itself, and those on it as a share of others.</summary>
+    private IEnumerable<Limit> ReadLimits(Fields fields, Scalar key, Node value, Measure measure)
+    {
+        if (!ShareReader.HasShares(value))
+            return ReadLimit(fields, key, value, measure) is { } plain ? [plain] : [];
+        var (own, shares) = new ShareReader(vocabulary, fields).Read(key, (Mapping)value, measure);
+        return own is not null && ReadLimit(fields, key, own, measure) is { } beside ? [beside, .. shares] : shares;
     }
 
     private static Limit? ReadLimit(Fields fields, Scalar key, Node value, Measure measure) =>

@@ -19,7 +19,8 @@ internal static class VocabularyReader
             new Vocabulary(
                 Each("measures", files, problems, ReadMeasure)
                     .DistinctBy(measure => measure.Name)
-                    .ToImmutableDictionary(measure => measure.Name),
+                    .ToImmutableDictionary(measure => measure.Name)
+                    .With(files),
                 Each("facts", files, problems, fields => ReadFact(fields, categories))
                     .DistinctBy(fact => fact.Name)
                     .ToImmutableDictionary(fact => fact.Name),
