@@ -127,7 +127,7 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
             Measures = facts.Measures.ToImmutableDictionary(
                 pair => pair.Key,
                 pair =>
-                    TestBook.Book.Vocabulary.Measures[pair.Key].IsDate
+                    TestBook.Book.Vocabulary.Measures.GetValueOrDefault(pair.Key) is { IsDate: true }
                         ? pair.Value
                         : pair.Value with
                         {

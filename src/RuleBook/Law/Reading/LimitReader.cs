@@ -164,7 +164,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
     }
 
     /// <summary>The limit on the measure itself, and those on it as a share of others.</summary>
-    private IEnumerable<Limit> ReadLimits(Fields fields, Scalar key, Node value, Measure measure)
+    private ImmutableArray<Limit> ReadLimits(Fields fields, Scalar key, Node value, Measure measure)
     {
         if (!ShareReader.HasShares(value))
             return ReadLimit(fields, key, value, measure) is { } plain ? [plain] : [];
