@@ -201,6 +201,30 @@ public sealed class FleetCommandTests : IDisposable
         string Of(params string[] from) => from[random.Next(from.Length)];
     }
 
+    /// <summary>
+    /// The lift alone is free in Queensland (announcement of October 2018); that a trailer of 3200 kg without brakes is left open, with its
+    /// loads, and a lift that is hardly possible, are told in the row too, whether or not an equal row came before.
+    /// </summary>
+    [Fact]
+    public async Task What_is_left_open_beside_the_verdict_stands_in_the_row()
+    {
+        const string wagon = "au-qld,2026-11-28,MC,yes,yes,265/65R17 112S,3000 kg";
+        var answer = await Fleet(
+            "open.csv",
+            "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,vehicle.tyres,vehicle.ratings.gvm,"
+                + "modification.suspension-lift,trailer.braked,trailer.mass\n"
+                + $"1,{wagon},40 mm,,\n2,{wagon},40 mm,no,3200 kg\n3,{wagon},280 mm,,\n4,{wagon},450 mm,,\n5,{wagon},450 mm,,\n6,{wagon},281 mm,,\n"
+        );
+        var rows = answer.Out.TrimEnd().Split('\n')[1..];
+        rows[0].ShouldContain(",two thirds of the suspension travel kept,,");
+        rows[1].ShouldContain("no-certificate,no certificate; more left open,");
+        rows[1].ShouldContain("Rules of use left open: mass of the trailer behind a light vehicle. Loads not judged against GVM,");
+        foreach (var row in (string[])[rows[3], rows[4]])
+            row.ShouldContain("Check the row: a suspension lift of 450 mm is hardly possible.");
+        foreach (var row in (string[])[rows[2], rows[5]])
+            row.ShouldNotContain("Check the row");
+    }
+
     [Fact]
     public async Task The_template_is_a_fleet_of_one_that_Queensland_allows_without_a_certificate()
     {

@@ -26,6 +26,8 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
         "margin",
         "blockers",
         "missing",
+        "to-show",
+        "beside-the-verdict",
         "weakest-evidence",
     ];
 
@@ -57,6 +59,11 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
                 "",
                 string.Join("; ", assessment.Blockers.Select(BlockerText.Short)),
                 string.Join("; ", missing),
+                string.Join("; ", FirstScreen.ToShow(assessment)),
+                string.Join(
+                    " ",
+                    [.. assessment.Warnings.Select(warning => $"Check the row: {warning.Text}."), .. FirstLines.Beside(assessment)]
+                ),
                 assessment.WeakestEvidence is { } weakest ? $"{Phrases.Standing(weakest.Standing)} ({weakest.Rule.Id})" : "",
             ],
             headline switch

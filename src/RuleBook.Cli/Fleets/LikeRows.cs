@@ -58,7 +58,8 @@ internal sealed class LikeRows
         var cells = (string[])row.Cells.Clone();
         foreach (var (column, measure) in Plain)
         {
-            if (Amount(column, measure.Name, row.Cells[column], job) is not { } amount)
+            // What is hardly possible is told with its figure.
+            if (Amount(column, measure.Name, row.Cells[column], job) is not { } amount || !measure.Plausible.Contains(amount))
                 continue;
             values[varying.Count] = amount;
             varying.Add(measure.Name);

@@ -48,18 +48,26 @@ public sealed class SameCells
                 [judged.Table, tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)]
         )
         {
-            var row = table.NewRow();
+            var (row, nominal) = (table.NewRow(), table.NewRow());
             row.Set(judged.Facts);
+            // Where the basis of tyre diameters turns the answer, that is told too.
+            nominal.Set(JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), DiameterBasis.Nominal));
             foreach (var axis in table.Axes)
             {
-                var (terms, rest) = (ImmutableArray.CreateBuilder<(int, Exact)>(), new ExactRange(new Exact(0)));
-                Add(axis.Sum, new Exact(1), row, measures, terms, ref rest);
-                if (terms.Count == 0)
+                var (terms, rest) = Terms(axis, row, measures);
+                if (terms.IsEmpty)
                     continue;
-                if (!rest.IsExact || keys > UInt128.MaxValue / (UInt128)axis.Cells)
+                var otherwise = Terms(axis, nominal, measures).Fixed;
+                if (!rest.IsExact || !otherwise.IsExact)
                     return null;
-                keys *= (UInt128)axis.Cells;
-                places.Add(new Place(axis, rest.Low!.Value, terms.ToImmutable()));
+                var turns = rest.Low!.Value.CompareTo(otherwise.Low!.Value) != 0;
+                foreach (var each in turns ? (ReadOnlySpan<Exact>)[rest.Low.Value, otherwise.Low.Value] : [rest.Low.Value])
+                {
+                    if (keys > UInt128.MaxValue / (UInt128)axis.Cells)
+                        return null;
+                    keys *= (UInt128)axis.Cells;
+                    places.Add(new Place(axis, each, terms));
+                }
             }
         }
 
@@ -96,6 +104,18 @@ public sealed class SameCells
         return TightestLimits
             .Of(limits.Select(limit => limit.Check with { Value = known.Measure(limit.Check.Measure.Name, limit.Parts) }))
             .FirstOrDefault();
+    }
+
+    /// <summary>The measures that bear on an axis, and what else is added up on it.</summary>
+    private static (ImmutableArray<(int At, Exact Factor)> Parts, ExactRange Fixed) Terms(
+        Axis axis,
+        Row row,
+        ImmutableArray<string> measures
+    )
+    {
+        var (terms, rest) = (ImmutableArray.CreateBuilder<(int, Exact)>(), new ExactRange(new Exact(0)));
+        Add(axis.Sum, new Exact(1), row, measures, terms, ref rest);
+        return (terms.ToImmutable(), rest);
     }
 
     private static void Add(

@@ -31,6 +31,15 @@ public static class FirstLines
             yield return blockers;
         foreach (var warning in assessment.Warnings.Take(2))
             yield return $"Check the job: {warning.Text} ({warning.Mark}).";
+        foreach (var line in Beside(assessment, today))
+            yield return line;
+    }
+
+    /// <summary>What one has to know beside the verdict: another category, what is left open, what nobody judged.</summary>
+    /// <param name="assessment">The answer.</param>
+    /// <param name="today">The day on which it is asked, where that is known.</param>
+    public static IEnumerable<string> Beside(Assessment assessment, DateOnly? today = null)
+    {
         if (assessment.Category is { } change)
             yield return $"{Phrases.Sentence(Category(change))}.";
         foreach (var caution in assessment.Foremost)

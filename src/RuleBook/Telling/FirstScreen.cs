@@ -93,7 +93,8 @@ public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool who
         return told == parts.Count ? text : $"{text}{between}{parts.Count - told} more";
     }
 
-    private static IEnumerable<string> ToShow(Assessment assessment) =>
+    /// <summary>The conditions that are to be shown, each once.</summary>
+    public static IEnumerable<string> ToShow(Assessment assessment) =>
         assessment
             .Findings.SelectMany(finding => finding.Conditions)
             .Where(condition => condition.State == Truth.Unknown)

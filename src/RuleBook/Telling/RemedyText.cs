@@ -39,7 +39,7 @@ public static class RemedyText
             return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
         Remedy[] told = [.. remedies.Where(remedy => remedy.Goal == goal[0]).Take(3)];
         return string.Join(", or ", told.Select(remedy => $"{Changes(remedy)}: {Short(remedy)}"))
-            + (told.Any(remedy => LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
+            + (told.Any(remedy => ShortAnswer.LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
             + (now.NotJudged.IsEmpty ? "" : $"; {string.Join(", ", now.NotJudged.Select(each => each.What))} stays unjudged");
     }
 
@@ -71,14 +71,12 @@ public static class RemedyText
                         : ""
                 )
         );
-        page.Aside($"then: {After(remedy)}{(LeavesOpen(remedy.After) ? "; what the answer leaves open stays so" : "")}");
+        page.Aside($"then: {After(remedy)}{(ShortAnswer.LeavesOpen(remedy.After) ? "; what the answer leaves open stays so" : "")}");
         foreach (var broken in remedy.Breaks)
             page.Aside($"but then: {BlockerText.Sentence(broken)}");
         if (!remedy.ToShow.IsEmpty)
             page.Aside($"to show then: {string.Join("; ", remedy.ToShow)}");
     }
-
-    private static bool LeavesOpen(Assessment after) => !after.OfUseOpen.IsEmpty || !after.LoadsNotJudged.IsEmpty;
 
     private static string After(Remedy remedy) =>
         (remedy.After.JudgesNothing ? "nothing that was judged stands in the way" : Phrases.Outcome(remedy.After.Between))
