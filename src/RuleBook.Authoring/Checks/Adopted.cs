@@ -33,6 +33,19 @@ internal static class Adopted
         return tiers.ToImmutable();
     }
 
+    /// <summary>What holds beyond the tiers in every version that may be meant, where it is established.</summary>
+    internal static IEnumerable<Pathway> Beyond(Inspected book, Adoption adoption)
+    {
+        var (seen, open) = (new HashSet<(string Rule, DateOnly? Day)>(), new Stack<Adoption>([adoption]));
+        while (open.TryPop(out var next))
+            if (seen.Add((next.Rule, next.AsOf)) && book.Book.Rule(next.Rule) is { } rule)
+                foreach (var version in Versions(rule, next.AsOf))
+                    if (version.Content is Stated { Beyond: { } beyond })
+                        yield return beyond;
+                    else if (version.Content is Adoption further)
+                        open.Push(further);
+    }
+
     /// <summary>The versions that may be in force on the day; all that decide where no day is given.</summary>
     internal static IEnumerable<RuleVersion> Versions(Rule rule, DateOnly? day)
     {

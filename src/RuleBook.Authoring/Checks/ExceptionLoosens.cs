@@ -23,7 +23,7 @@ internal static class ExceptionLoosens
                 continue;
             foreach (var change in adoption.Exceptions)
             {
-                var found = Loose(change, [.. tiers]).ToArray();
+                var found = Loose(change, [.. tiers]).Concat(Beyond(book, adoption, change)).ToArray();
                 if (change.Loosens is null)
                     foreach (var (mark, what) in found)
                         yield return Info.At(mark, what);
@@ -43,6 +43,12 @@ internal static class ExceptionLoosens
         }
     }
 
+    private static IEnumerable<(Mark, string)> Beyond(Inspected book, Adoption adoption, Departure change)
+    {
+        if (change.Beyond is { } own && Adopted.Beyond(book, adoption).Any(theirs => theirs > (own.Pathway ?? Pathway.NoCertificate)))
+            yield return (book.Key(change.Mark, "beyond"), "the exception allows more beyond the limits than the adopted rule");
+    }
+
     private static IEnumerable<(Mark, string)> Loose(Departure change, Tier[] adopted)
     {
         if (
@@ -53,6 +59,8 @@ internal static class ExceptionLoosens
         var same = adopted.Where(tier => tier.Name == change.Tier).ToArray();
         if (change.Dropped && same.Any(tier => tier.Pathway == Pathway.Prohibited))
             yield return (change.Mark, $"without the tier '{change.Tier}' what it prohibits is open");
+        if (same.Any(tier => change.Pathway < tier.Pathway))
+            yield return (change.Mark, $"the exception gives the tier '{change.Tier}' on an easier pathway");
         foreach (var own in change.Limits)
             if (same.SelectMany(tier => tier.Limits).Any(theirs => theirs.Measure == own.Measure && IsWider(own, theirs)))
                 yield return (own.Mark, $"the exception allows more {own.Measure} than the adopted rule");

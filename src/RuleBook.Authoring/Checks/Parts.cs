@@ -22,14 +22,14 @@ internal static class Parts
 
     /// <summary>Of an exception.</summary>
     internal static IEnumerable<Part> Of(Departure change) =>
-        change.Added is { } added
-            ? Of(added)
-            :
-            [
-                new Part(change.Tier, Part.Gives),
-                .. change.Limits.Select(limit => new Part(change.Tier, limit.Measure)),
-                .. new[] { Part.Conditions, Part.Codes, Part.When }.Select(name => new Part(change.Tier, name)).Where(change.Changes),
-            ];
+        change.Beyond is not null ? [Part.Beyond]
+        : change.Added is { } added ? Of(added)
+        :
+        [
+            new Part(change.Tier, Part.Gives),
+            .. change.Limits.Select(limit => new Part(change.Tier, limit.Measure)),
+            .. new[] { Part.Conditions, Part.Codes, Part.When }.Select(name => new Part(change.Tier, name)).Where(change.Changes),
+        ];
 
     /// <summary>Of a version as a whole.</summary>
     internal static IEnumerable<Part> Of(Inspected book, RuleVersion version)

@@ -83,10 +83,10 @@ internal sealed class RuleVariants(Vocabulary vocabulary)
         : from is null ? []
         : [new(adoption with { AsOf = from.Earliest }, adoption.Mark, "adopted as amended", $"as of {Text(from.Earliest)}")];
 
-    private static IEnumerable<Pathway?> Beyond(Pathway? beyond) =>
+    internal static IEnumerable<Pathway?> Beyond(Pathway? beyond) =>
         beyond is { } pathway ? [null, .. TierVariants.Beside(pathway).Select(other => (Pathway?)other)] : [Pathway.Prohibited];
 
-    private static string Name(Pathway? pathway) => pathway is { } known ? Wording.Of(known) : "not established";
+    internal static string Name(Pathway? pathway) => pathway is { } known ? Wording.Of(known) : "not established";
 
     private static string Text(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

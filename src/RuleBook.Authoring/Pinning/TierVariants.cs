@@ -34,7 +34,10 @@ internal sealed class TierVariants(BoundVariants bounds)
             .Concat(
                 exceptions.Without(
                     exception => exception.Mark,
-                    exception => $"exception on tier '{exception.Tier ?? exception.Added?.Name}'"
+                    exception =>
+                        exception.Beyond is null
+                            ? $"exception on tier '{exception.Tier ?? exception.Added?.Name}'"
+                            : "exception on what holds beyond"
                 )
             );
 
@@ -47,6 +50,31 @@ internal sealed class TierVariants(BoundVariants bounds)
             .. departure.Limits.OfEach(bounds.Of).Select(variant => variant.In(limits => departure with { Limits = limits })),
             .. Provided(departure.Provided ?? [], departure.Mark, departure.Tier ?? "")
                 .Select(variant => variant.In(provided => departure with { Provided = provided })),
+            .. departure.Pathway is { } pathway
+                ? Beside(pathway)
+                    .Select(other => new Variant<Departure>(
+                        departure with
+                        {
+                            Pathway = other,
+                        },
+                        departure.Mark,
+                        $"pathway of tier '{departure.Tier}'",
+                        Wording.Of(other)
+                    ))
+                : [],
+            .. departure.Beyond is { } beyond
+                ? RuleVariants
+                    .Beyond(beyond.Pathway)
+                    .Select(other => new Variant<Departure>(
+                        departure with
+                        {
+                            Beyond = new BeyondChange(other),
+                        },
+                        departure.Mark,
+                        $"beyond: {RuleVariants.Name(beyond.Pathway)}",
+                        RuleVariants.Name(other)
+                    ))
+                : [],
             .. departure.Added is { } added ? Of(added).Select(variant => variant.In(tier => departure with { Added = tier })) : [],
         ];
 

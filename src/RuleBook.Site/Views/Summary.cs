@@ -31,11 +31,16 @@ internal static class Summary
     {
         if (change.Added is { } added)
             return $"own tier {Of(site, added)}";
+        if (change.Beyond is { } beyond)
+            return $"beyond: {(beyond.Pathway is { } holds ? Phrases.Pathway(holds) : "not established")}";
         if (change.Dropped)
             return $"without the tier {change.Tier}";
         var limits = string.Join(", ", change.Limits.Select(limit => Of(site, limit)));
         var conditions = change.Provided is { } provided ? $"to show: {string.Join(", ", provided.Select(site.ConditionTitle))}" : "";
-        return $"tier {change.Tier}: {string.Join("; ", new[] { limits, conditions }.Where(text => text.Length > 0))}";
+        var gives = change.Pathway is { } pathway ? Say.Short(pathway) : "";
+        var when = change.When is { } opens ? $"for {Say.When(site.Words, opens)}" : "";
+        var codes = change.Codes is { } named ? $"codes {string.Join(", ", named)}" : "";
+        return $"tier {change.Tier}: {string.Join("; ", new[] { gives, when, limits, conditions, codes }.Where(text => text.Length > 0))}";
     }
 
     private static string Of(SiteBook site, Tier tier)

@@ -31,7 +31,7 @@ public sealed record NotRegulated(string Why) : Content;
 /// <summary>
 /// A change: of an adopting jurisdiction to a tier of the adopted rule, of a version to a tier of an earlier one; or a tier of its own.
 /// </summary>
-/// <param name="Tier">Name of the adopted tier; null when <paramref name="Added"/> is given.</param>
+/// <param name="Tier">Name of the adopted tier; null where a tier is added or what holds beyond them is changed.</param>
 /// <param name="Limits">Replace the limits on the same measures; of a range only the ends that are named.</param>
 /// <param name="Provided">Replaces the conditions when not null.</param>
 /// <param name="Dropped">The tier does not apply here.</param>
@@ -66,22 +66,29 @@ public sealed record Departure(
     /// <summary>Replaces the note when not null.</summary>
     public string? Note { get; init; }
 
+    /// <summary>Replaces what holds beyond the tiers when not null; it then names no tier.</summary>
+    public BeyondChange? Beyond { get; init; }
+
     /// <summary>Whether it says something of the part.</summary>
     public bool Changes(Part part) =>
-        Added is { } added
-            ? added.Name == part.Tier
-            : Tier == part.Tier
-                && part.Name switch
-                {
-                    Part.Conditions => Provided is not null,
-                    Part.Codes => Codes is not null,
-                    Part.When => When is not null,
-                    Part.Gives => Pathway is not null,
-                    var measure => Limits.Any(limit => limit.Measure == measure),
-                };
+        Beyond is not null ? part == Part.Beyond
+        : Added is { } added ? added.Name == part.Tier
+        : Tier == part.Tier
+            && part.Name switch
+            {
+                Part.Conditions => Provided is not null,
+                Part.Codes => Codes is not null,
+                Part.When => When is not null,
+                Part.Gives => Pathway is not null,
+                var measure => Limits.Any(limit => limit.Measure == measure),
+            };
 
     /// <summary>Whether it names a tier and says nothing of it.</summary>
     public bool IsEmpty =>
         this
             is { Tier: not null, Limits.IsEmpty: true, Provided: null, Dropped: false, Pathway: null, When: null, Codes: null, Note: null };
 }
+
+/// <summary>What holds beyond the tiers, instead of what the adopted rule says.</summary>
+/// <param name="Pathway">The pathway; null for not established.</param>
+public sealed record BeyondChange(Pathway? Pathway);

@@ -44,6 +44,8 @@ internal static class Departures
             return stated with { Tiers = stated.Tiers.Insert(at, added) };
         }
 
+        if (departure.Beyond is { } beyond)
+            return stated with { Beyond = beyond.Pathway };
         return stated with
         {
             Tiers = departure.Dropped

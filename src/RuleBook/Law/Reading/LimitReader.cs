@@ -85,6 +85,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             When = fields.Has("when") ? ReadPredicate(fields.Nested("when")) : null,
             Codes = fields.Has("codes") ? fields.Texts("codes") : null,
             Note = fields.Text("note"),
+            Beyond = fields.Has("beyond") ? new BeyondChange(ReadBeyond(fields)) : null,
         };
         if (departure is { Added: null, After: not null })
             fields.Add(
@@ -100,11 +101,21 @@ internal sealed class LimitReader(Vocabulary vocabulary)
                 "the tier is dropped, so that what else is said of it does nothing",
                 "keep 'drop: yes', or what changes"
             );
-        if (departure.Tier is null == departure.Added is null)
-            fields.Add("one-content", fields.Mark, "an exception changes one tier or adds one", "give either 'tier' or 'add'");
+        var (names, adds, beyond) = (fields.Has("tier"), fields.Has("add"), fields.Has("beyond"));
+        if ((names ? 1 : 0) + (adds ? 1 : 0) + (beyond ? 1 : 0) != 1)
+            fields.Add(
+                "one-content",
+                fields.Mark,
+                "an exception changes one tier, adds one, or says what holds beyond them",
+                "give one of 'tier', 'add' and 'beyond'"
+            );
         fields.Done();
         return departure;
     }
+
+    /// <summary>What holds beyond the tiers; null for not established.</summary>
+    public static Pathway? ReadBeyond(Fields fields) =>
+        fields.Node("beyond") is Scalar { Text: "not-established" } ? null : ReadPathway(fields, "beyond");
 
     public static Pathway? ReadPathway(Fields fields, string key) => fields.Node(key) is { } value ? PathwayOf(fields, value) : null;
 

@@ -121,7 +121,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             return version;
         var likeness = new Likeness(like!, changes, fields.Node("like")!.Mark);
         CheckChanges(fields, earlier, likeness);
-        return Inheritance.Apply(version, earlier, likeness, Beyond(fields), fields.Has("beyond"));
+        return Inheritance.Apply(version, earlier, likeness, LimitReader.ReadBeyond(fields), fields.Has("beyond"));
     }
 
     /// <summary>A date, or null for <c>unknown</c> or nothing.</summary>
@@ -148,9 +148,6 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         if (fields.Node(key) is { } node)
             fields.Add("key-without-effect", node.Mark, $"'{key}' does nothing here: {why}", tip);
     }
-
-    private static Pathway? Beyond(Fields fields) =>
-        fields.Node("beyond") is Scalar { Text: "not-established" } ? null : LimitReader.ReadPathway(fields, "beyond");
 
     private static void CheckChanges(Fields fields, RuleVersion earlier, Likeness like)
     {
@@ -179,10 +176,15 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             .List("tiers", node => (IReadOnlyList<Tier>)limits.ReadTiers(new Fields(node, fields.Problems)))
             .SelectMany(read => read)
             .ToImmutableArray();
-        var beyond = Beyond(fields);
+        var beyond = LimitReader.ReadBeyond(fields);
         var exceptions = fields.List("except", node => limits.ReadDeparture(new Fields(node, fields.Problems)));
         if (!fields.Has("tiers"))
-            WithoutEffect(fields, "beyond", "without 'tiers' nothing lies beyond them", "take it out; what is adopted brings its own");
+            WithoutEffect(
+                fields,
+                "beyond",
+                "without 'tiers' nothing lies beyond them",
+                "take it out; what is adopted brings its own, and an exception changes that: except: [ { beyond: approval } ]"
+            );
         if (!fields.Has("adopts"))
             WithoutEffect(fields, "except", "without 'adopts' there is nothing to make an exception from", "change the tiers themselves");
         var contents = new List<Content>();
