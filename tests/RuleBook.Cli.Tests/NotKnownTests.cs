@@ -79,4 +79,21 @@ public sealed class NotKnownTests
         said.ShouldContain("vehicle.tanks would give:");
         said.ShouldNotContain("vehicle.tare would give:");
     }
+
+    /// <summary>ADR 18/03 is a design rule of Australia: it is told of a wagon of Queensland, and not of one of Alaska.</summary>
+    [Theory]
+    [InlineData("au-qld", "category: MC", true)]
+    [InlineData("us-ak", "kind: truck", false)]
+    public async Task A_design_rule_of_Australia_is_told_of_no_other_nation(string place, string kind, bool told)
+    {
+        var job = $$"""
+            registered-in: {{place}}
+            on: 2026-11-20
+            vehicle: { {{kind}}, built: 2015, tyres: [265/65R17 112S] }
+            modification: { tyres: 265/70R17 121S }
+            """;
+        var said = (await Invocation.Assess(job, "--full")).Words;
+        said.ShouldContain("at 100 km/h shown: true");
+        said.Contains("ADR 18/03:", StringComparison.Ordinal).ShouldBe(told, said);
+    }
 }

@@ -34,16 +34,9 @@ internal static class SpeedometerReckoning
         );
     }
 
-    /// <summary>The rules for the day of manufacture, of every day that it may be; none where it is not known.</summary>
+    /// <summary>The rules of the place for the day of manufacture, of every day that it may be; none where it is not known.</summary>
     public static ImmutableArray<SpeedometerPeriod> PeriodsOf(Job job) =>
-        job.Built is { } built
-            ?
-            [
-                .. job.Plan.Reference.Speedometer.Where(period =>
-                    (period.From is not { } from || from <= built.Latest) && (period.Before is not { } end || built.Earliest < end)
-                ),
-            ]
-            : [];
+        job.Built is { } built ? [.. job.Plan.Reference.Speedometer.Where(period => period.MayHold(job.RegisteredIn, built))] : [];
 
     private static SpeedometerCheck Check(
         NamedSpeedometerRule rule,

@@ -24,8 +24,20 @@ internal static class Reckoned
             Towing = [new DefaultTowing("xa", new Fraction(3, 2), 1, []), new DefaultTowing("xb", 1, new Fraction(1, 2), [])],
             Speedometer =
             [
-                new SpeedometerPeriod(null, Made.Day("2006-07-01"), [new NamedSpeedometerRule("old", new SpeedometerRule(10, 10, 0))], []),
-                new SpeedometerPeriod(Made.Day("2006-07-01"), null, [new NamedSpeedometerRule("new", new SpeedometerRule(0, 10, 4))], []),
+                new SpeedometerPeriod(
+                    "xa",
+                    null,
+                    Made.Day("2006-07-01"),
+                    [new NamedSpeedometerRule("old", new SpeedometerRule(10, 10, 0))],
+                    []
+                ),
+                new SpeedometerPeriod(
+                    "xa",
+                    Made.Day("2006-07-01"),
+                    null,
+                    [new NamedSpeedometerRule("new", new SpeedometerRule(0, 10, 4))],
+                    []
+                ),
             ],
             TyreSpeeds = [new TyreSpeedRule("tyre-speed-kept", [new TyreSpeedKind(["MC"], 140), new TyreSpeedKind([], 120)], [])],
         },

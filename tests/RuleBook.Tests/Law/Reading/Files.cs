@@ -80,7 +80,7 @@ internal static class Files
         (
             "schema/reference/speedometer",
             """
-            { "speedometer": [ { "from": "2006-07-01", "before": "2030-01-01", "sources": [ { "cite": "table" } ],
+            { "speedometer": [ { "jurisdiction": "xa", "from": "2006-07-01", "before": "2030-01-01", "sources": [ { "cite": "table" } ],
               "rules": [ { "rule": "first", "under": "0 %", "over": "10 %", "over-constant": "4 km/h", "above": "40 km/h" } ] } ] }
             """
         ),
