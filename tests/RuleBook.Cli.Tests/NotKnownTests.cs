@@ -96,4 +96,34 @@ public sealed class NotKnownTests
         said.ShouldContain("at 100 km/h shown: true");
         said.Contains("ADR 18/03:", StringComparison.Ordinal).ShouldBe(told, said);
     }
+
+    /// <summary>What was weighed with people and luggage aboard of which nothing is stated is told as weighed, not as the empty vehicle.</summary>
+    [Fact]
+    public async Task A_weighbridge_docket_of_a_loaded_vehicle_says_nothing_of_it_before_anybody_gets_in()
+    {
+        var said = (
+            await Invocation.Assess(
+                """
+                registered-in: au-qld
+                on: 2026-11-28
+                vehicle: { category: MC, four-wheel-drive: yes, ratings: { gvm: 3000 kg, front-axle: 1450 kg, rear-axle: 1750 kg }, wheelbase: 2800 mm }
+                modification: { suspension-lift: 40 mm }
+                measured: { weighbridge: { mass-state: loaded, front-alone: 1430 kg, rear-alone: 1740 kg } }
+                """,
+                "--full"
+            )
+        ).Words;
+        said.ShouldContain("170 kg over GVM as weighed (3170 of 3000 kg)"); // 1430 + 1740 - 3000
+        said.ShouldNotContain("before anybody gets in");
+        said.ShouldContain("load would give: what was aboard when it was weighed");
+    }
+
+    /// <summary>An answer names a condition by its title; written so under 'shown' it is recognised.</summary>
+    [Fact]
+    public async Task A_condition_that_is_written_by_its_title_is_told_by_its_name()
+    {
+        var refused = await Invocation.Assess($"{{ {Wagon}, shown: {{ two-thirds-of-the-suspension-travel-kept: yes }} }}");
+        refused.Code.ShouldBe(2);
+        refused.Error.ShouldContain("did you mean 'suspension-travel-kept-two-thirds'?");
+    }
 }

@@ -72,6 +72,8 @@ public static class JobLine
         var accessories = job.Plan.Items.Count(item => item.Kind == ItemKind.FixedAccessory);
         if (accessories > 0)
             yield return accessories == 1 ? "1 accessory" : $"{accessories} accessories";
+        if (job.Plan.Tanks.Count(tank => tank.Path.StartsWith("modification", StringComparison.Ordinal)) is > 0 and var tanks)
+            yield return tanks == 1 ? "1 tank" : $"{tanks} tanks";
         if (job.Plan.Trailer is { } trailer)
             yield return (trailer.MassKg is { } mass ? $"trailer {Numbers.Show(mass, 0)} kg" : "trailer")
                 + (trailer.BallKg is { } ball ? $" with {Numbers.Show(ball, 0)} kg on the ball" : "");

@@ -78,9 +78,12 @@ public static class RemedyText
             page.Aside($"to show then: {string.Join("; ", remedy.ToShow)}");
     }
 
-    private static string After(Remedy remedy) =>
+    private static string Outcome(Remedy remedy) =>
         (remedy.After.JudgesNothing ? "nothing that was judged stands in the way" : Phrases.Outcome(remedy.After.Between))
-        + (RemedyGoal.Mendable(remedy.After).Any() ? ", still not as planned" : "")
+        + (RemedyGoal.Mendable(remedy.After).Any() ? ", still not as planned" : "");
+
+    private static string After(Remedy remedy) =>
+        Outcome(remedy)
         + (remedy.After.NotJudged.IsEmpty ? "" : $"; not judged: {string.Join(", ", remedy.After.NotJudged.Select(each => each.What))}");
 
     /// <summary>The pathway in a word or two; what nobody judged is said at the end of the line.</summary>
@@ -88,7 +91,7 @@ public static class RemedyText
         (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
         {
             ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),
-            _ => After(remedy),
+            _ => Outcome(remedy),
         };
 
     private static string Change(RemedyChange change) =>

@@ -203,12 +203,21 @@ public static class JobReader
                     "unknown-condition",
                     key.Mark,
                     $"'{key.Text}' is not a condition of the vocabulary",
-                    Spelling.Tip(key.Text, [.. vocabulary.Conditions.Keys])
+                    ConditionTip(key.Text, vocabulary)
                 );
             else if (shown.KnownYesNo(key.Text) is { } met)
                 read[key.Text] = met;
         return read.ToImmutable();
     }
+
+    /// <summary>An answer names conditions by their titles: <c>tyres foul nothing</c>.</summary>
+    private static string ConditionTip(string written, Vocabulary vocabulary) =>
+        vocabulary.Conditions.Values.FirstOrDefault(condition =>
+            condition.Title.Replace(' ', '-').Equals(written.Replace(' ', '-'), StringComparison.OrdinalIgnoreCase)
+        )
+            is { } titled
+            ? $"did you mean '{titled.Name}'?"
+            : Spelling.Tip(written, [.. vocabulary.Conditions.Keys]);
 
     private static ImmutableArray<string>? ReadCertifier(Fields? certifier)
     {

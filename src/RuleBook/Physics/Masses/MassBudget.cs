@@ -77,6 +77,19 @@ public sealed record MassBudget(
                 findings.Lacks(item.MassFact, $"the mass of {item.Name}, and with it the total");
             yield return new BudgetEntry(item.Name, aboard ? Less(item) : item.Possible, item.BehindFrontAxleMm, item.PositionFact);
         }
+
+        if (IsAboard(plan, target) && plan.Start.TotalKg is { } weighed)
+        {
+            findings.Lacks("load", "what was aboard when it was weighed, and with it the mass without");
+            yield return new BudgetEntry("what was aboard (not given)", new Interval(-weighed, 0), null, "load");
+        }
+    }
+
+    /// <summary>Whether it was weighed with a load that has to come off and of which nothing is stated.</summary>
+    private static bool IsAboard(MassPlan plan, MassStateDefinition target)
+    {
+        var off = plan.Start.State.Carries.Except(target.Carries).Remove(ItemKind.FixedAccessory).Remove(ItemKind.BallLoad);
+        return !off.IsEmpty && !plan.Items.Any(item => off.Contains(item.Kind));
     }
 
     private static Interval Less(MassItem item) => new(-item.Possible.High, -item.Possible.Low);
