@@ -29,6 +29,7 @@ public static class CheckList
         new(VersionsGap.Info, VersionsGap.Find, Leaning.OnValues),
         new(PartialDatesOverlap.Info, PartialDatesOverlap.Find, Leaning.OnValues),
         new(BoundsContradict.Info, BoundsContradict.Find),
+        new(AskSaidTwice.Info, AskSaidTwice.Find),
         new(LimitImplausible.Info, LimitImplausible.Find),
         new(BeyondMissing.Info, BeyondMissing.Find, Leaning.OnValues),
         new(InvisibleCharacter.Info, InvisibleCharacter.Find),

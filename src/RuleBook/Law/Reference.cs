@@ -79,13 +79,13 @@ public sealed record Fluid(
 public sealed record Uncertainty(string Measure, Fraction Expanded, string Why);
 
 /// <summary>The rules for vehicles made in <c>[From, Before)</c>.</summary>
-/// <param name="Jurisdiction">Where they hold, and in the places within.</param>
+/// <param name="Jurisdiction">Where they hold, and in the places within; null for everywhere.</param>
 /// <param name="From">First day of manufacture; null when open.</param>
 /// <param name="Before">First day no longer; null when open.</param>
 /// <param name="Rules">The rules that may hold: none where no accuracy is asked for, two where it depends on the model.</param>
 /// <param name="Sources">Where it comes from.</param>
 public sealed record SpeedometerPeriod(
-    string Jurisdiction,
+    string? Jurisdiction,
     DateOnly? From,
     DateOnly? Before,
     ImmutableArray<NamedSpeedometerRule> Rules,
@@ -96,7 +96,7 @@ public sealed record SpeedometerPeriod(
     /// <param name="place">Id of the place, such as <c>au-qld</c>.</param>
     /// <param name="built">When it was made, as far as known.</param>
     public bool MayHold(string place, PartialDate built) =>
-        (place == Jurisdiction || place.StartsWith($"{Jurisdiction}-", StringComparison.Ordinal))
+        (Jurisdiction is null || place == Jurisdiction || place.StartsWith($"{Jurisdiction}-", StringComparison.Ordinal))
         && (From is not { } from || from <= built.Latest)
         && (Before is not { } end || built.Earliest < end);
 }

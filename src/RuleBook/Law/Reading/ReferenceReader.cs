@@ -144,7 +144,7 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
 
     private SpeedometerPeriod ReadPeriod(Fields fields) =>
         new(
-            fields.Required("jurisdiction"),
+            fields.Text("jurisdiction"),
             fields.Day("from"),
             fields.Day("before"),
             Each(
