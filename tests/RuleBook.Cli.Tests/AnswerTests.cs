@@ -45,6 +45,18 @@ public sealed class AnswerTests
     public async Task The_same_job_gives_the_same_bytes_twice(string example) =>
         (await Assess(example, "--format", "json")).Out.ShouldBe((await Assess(example, "--format", "json")).Out);
 
+    /// <summary>The certifiers are named as the schemes name them (certification.yaml of each place).</summary>
+    [Theory]
+    [InlineData("au-qld", "an approved person of Queensland")]
+    [InlineData("au-vic", "a VASS signatory of Victoria")]
+    [InlineData("nz", "an LVV certifier of New Zealand")]
+    public async Task Who_certifies_where_one_is_appointed_elsewhere_is_told_in_good_English(string place, string says)
+    {
+        var job =
+            $"{{ registered-in: {place}, on: 2026-11-20, certifier: {{ appointed-in: [au-nt] }}, vehicle: {{ category: MC, four-wheel-drive: yes, stability-control: no }}, modification: {{ suspension-lift: 60 mm }} }}";
+        (await Invocation.Assess(job, "--full")).Words.ShouldContain(says);
+    }
+
     [Fact]
     public async Task Colour_is_never_the_only_carrier()
     {

@@ -83,8 +83,16 @@ internal static class Certifying
         return version.AcceptsAppointedIn is null
             ? (
                 Truth.Unknown,
-                $"{needed}whether one appointed elsewhere is accepted is not established: ask {place.Ask.Name}, or take a {certifier} of {place.Name}"
+                $"{needed}whether one appointed elsewhere is accepted is not established: ask {place.Ask.Name}, or take {One(certifier)} of {place.Name}"
             )
-            : (Truth.No, $"{needed}a {certifier} of {place.Name} is needed");
+            : (Truth.No, $"{needed}{One(certifier)} of {place.Name} is needed");
+    }
+
+    /// <summary>With its article, by how it is said: an engineer, an LVV certifier, a VASS signatory.</summary>
+    private static string One(string certifier)
+    {
+        var spelt = certifier.Length > 1 && char.IsAsciiLetterUpper(certifier[1]);
+        var vowel = (spelt ? "AEFHILMNORSX" : "AEIOU").Contains(char.ToUpperInvariant(certifier[0]), StringComparison.Ordinal);
+        return $"{(vowel ? "an" : "a")} {certifier}";
     }
 }

@@ -64,7 +64,7 @@ public sealed class CertifyingTests
     [Trait("Basis", "derived")]
     [InlineData("[ \"au-a\" ]", Truth.Yes, "appointed in State A")]
     [InlineData("[ \"au-b\" ]", Truth.Yes, "accepts certifiers appointed in au-b")]
-    [InlineData("[ \"au\" ]", Truth.No, "a engineer of State A is needed")]
+    [InlineData("[ \"au\" ]", Truth.No, "an engineer of State A is needed")]
     [InlineData("[ ]", Truth.No, "appointed there by Office A")]
     public void A_certifier_is_appointed_in_the_state_of_registration_or_accepted_there(string appointed, Truth may, string why)
     {
