@@ -16,6 +16,18 @@ if (Array.IndexOf(args, "--workers") is var several and >= 0)
 var repository = new DirectoryInfo(AppContext.BaseDirectory);
 while (!File.Exists(Path.Combine(repository.FullName, "RuleBook.sln")))
     repository = repository.Parent!;
+if (args is ["--guided", var guided])
+{
+    Guided.Run(repository.FullName, guided);
+    return 0;
+}
+
+if (args is ["--seeds", var seeded, var into])
+{
+    Guided.Seeds(repository.FullName, seeded, into);
+    return 0;
+}
+
 var corpus = new Corpus(repository.FullName);
 var campaign = new Campaign(corpus, [.. Targets.Of(corpus).Where(target => only is null || target.Kind == only)], seed);
 Console.WriteLine($"seed {seed}, {seconds} s");
