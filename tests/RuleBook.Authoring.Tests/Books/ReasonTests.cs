@@ -21,7 +21,7 @@ public sealed class ReasonTests
             measured: { front-bumper-height: 28 in, rear-bumper-height: 29 in }
             """
         );
-        FirstLines.Reason(answer).ShouldBe("front bumper height 711.2 mm, limit 27 in (685.8 mm): 25.4 mm too much");
+        FirstLines.Reason(answer).ShouldBe("front bumper height 28 in (711.2 mm), limit 27 in (685.8 mm): 1 in (25.4 mm) too much");
         answer.Findings.SelectMany(finding => finding.Reason).ShouldAllBe(closed => closed.Tier.Pathway != Law.Pathway.Prohibited);
     }
 }

@@ -35,7 +35,7 @@ public sealed class ShortcutTests(ITestOutputHelper output)
         }
     }
 
-    private Case[] Some(Case[] cases) => random.GetItems(cases, cases.Length == 0 ? 0 : 8);
+    private Case[] Some(Case[] cases) => cases.Length == 0 ? [] : random.GetItems(cases, 8);
 
     private RuleChange[] Sample(int size)
     {
