@@ -9,20 +9,18 @@ namespace RuleBook.Authoring.Tests;
 internal static class SmallBook
 {
     /// <summary>A book whose ride-height file has these versions of one rule for every vehicle.</summary>
-    public static Book WithVersions(string versions, string place = "au-qld", string more = "") =>
-        Of(
-            (
-                place,
-                $"""
-                topic: ride-height
-                rules:
-                  - rule: raise
-                    title: Raising a vehicle
-                    versions:
-                {Indented(versions, 6)}{(more.Length > 0 ? "\n" + Indented(more, 2) : "")}
-                """
-            )
-        );
+    public static Book WithVersions(string versions, string place = "au-qld", string more = "") => Of((place, Raise(versions, more)));
+
+    /// <summary>A ride-height file with these versions of one rule for every vehicle.</summary>
+    public static string Raise(string versions, string more = "") =>
+        $"""
+            topic: ride-height
+            rules:
+              - rule: raise
+                title: Raising a vehicle
+                versions:
+            {Indented(versions, 6)}{(more.Length > 0 ? "\n" + Indented(more, 2) : "")}
+            """;
 
     /// <summary>A book with these ride-height files, by jurisdiction.</summary>
     public static Book Of(params (string Place, string RideHeight)[] files)

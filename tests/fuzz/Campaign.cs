@@ -7,6 +7,8 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
 {
     private const int MostFindings = 20;
 
+    private const int MostSeeds = 5_000;
+
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
 
     private readonly Mutation mutation = new(new Random(seed));
@@ -59,7 +61,7 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
             if (took > Longest)
                 Found(target, input, $"took {took.TotalSeconds:0.0} s");
             if (known[target.Kind].Add(Target.Signature(outcome)) && input.Length < 100_000)
-                seeds[target.Kind].Add(input);
+                Keep(seeds[target.Kind], input);
             else if (tally.Inputs % 8 != 0)
                 return;
             if (target.Outcome(input) != outcome)
@@ -69,6 +71,15 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         {
             Found(target, input, fault.ToString());
         }
+    }
+
+    /// <summary>Adds an input to start from; of many, one that is there makes room, so that a long run stays within its memory.</summary>
+    private void Keep(List<string> kept, string input)
+    {
+        if (kept.Count < MostSeeds)
+            kept.Add(input);
+        else
+            kept[mutation.Next(kept.Count)] = input;
     }
 
     private void Found(Target target, string input, string what)

@@ -32,7 +32,7 @@ internal sealed record Target(string Kind, int Share, string[] Seeds, Func<Mutat
                     .Select(line =>
                         line.IndexOf(": error ", StringComparison.Ordinal) is var at and >= 0
                             ? line[at..].Split(':')[1]
-                            : line.Split(':')[0].Trim()
+                            : string.Concat(line.Split(':')[0].Where(letter => !char.IsDigit(letter))).Trim()
                     )
                     .Take(40)
                     .Distinct()

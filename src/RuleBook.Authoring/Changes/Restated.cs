@@ -15,6 +15,9 @@ internal sealed record Restated(Witness Witness, bool Tyres)
     public const string Placard = "265/65R17";
 
     private static readonly Fraction Rating = new(3000);
+
+    /// <summary>What another measure is a share of, in its base unit, where the vocabulary says no least that is plausible.</summary>
+    private static readonly Fraction AnyWhole = new(1000);
     private static readonly Lazy<GrowthShares> Shares = new(() =>
     {
         var diameter = OverallDiameter.Of(TyreSize.Parse(Placard), DiameterBasis.Handbook).Millimetres!.Value;
@@ -56,7 +59,7 @@ internal sealed record Restated(Witness Witness, bool Tyres)
             var whole =
                 at.TryGetValue(share.Whole, out var known) ? known
                 : at.TryGetValue(share.Part, out var part) && !value.IsZero ? 100 * part / value
-                : measure.Plausible.Low ?? new Fraction(1000);
+                : measure.Plausible.Low ?? AnyWhole;
             at[share.Whole] = whole;
             return whole.IsPositive && Put(share.Name, share.Part, value * whole / 100);
         }

@@ -14,6 +14,9 @@ internal static class Decimals
     /// </summary>
     public const int Places = 8;
 
+    /// <summary>Digits that a column has in all: what 64 bits hold, in every engine.</summary>
+    public const int Digits = 18;
+
     /// <summary>The value; rounded where it has more decimals than a column.</summary>
     public static string Of(Measure measure, Fraction value) =>
         measure.IsDate ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyyMMdd", CultureInfo.InvariantCulture) : Of(value);

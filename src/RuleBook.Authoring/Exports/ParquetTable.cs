@@ -29,7 +29,7 @@ internal static class ParquetTable
         column.Type switch
         {
             ColumnType.Whole => new DataField<int?>(column.Name),
-            ColumnType.Decimal => new DecimalDataField(column.Name, 18, Decimals.Places, isNullable: true),
+            ColumnType.Decimal => new DecimalDataField(column.Name, Decimals.Digits, Decimals.Places, isNullable: true),
             ColumnType.Factor => new DecimalDataField(column.Name, 2, 1, isNullable: true),
             ColumnType.Day => new DataField<DateOnly?>(column.Name),
             _ => new DataField<string>(column.Name),

@@ -32,7 +32,7 @@ internal static class SqlScript
         type switch
         {
             ColumnType.Whole => "INTEGER",
-            ColumnType.Decimal => $"DECIMAL(18, {Decimals.Places})",
+            ColumnType.Decimal => $"DECIMAL({Decimals.Digits}, {Decimals.Places})",
             ColumnType.Factor => "DECIMAL(2, 1)",
             ColumnType.Day => "DATE",
             _ => "VARCHAR(500)",

@@ -18,14 +18,14 @@ internal sealed class PreparedCase(Book book, Case one)
         : one.Expect is { Conditions: null, ConditionsOf: null, CodesOf: null, LooksAtCertification: false } ? Felt.Otherwise
         : Felt.Told;
 
+    /// <summary>Whether the case looks at nothing but what the rules that it names give or ask for.</summary>
+    private readonly bool onlyNamed =
+        one.Expect is { Between: null, Undecided: false, Decides: null, Asks: null, Conditions: null, LooksAtCertification: false };
+
     public Case Case { get; } = one;
 
     /// <summary>What the job makes known.</summary>
     public FactSet Facts => judged.Facts;
-
-    /// <summary>Whether the case looks at nothing but what the rules that it names give or ask for.</summary>
-    private readonly bool onlyNamed =
-        one.Expect is { Between: null, Undecided: false, Decides: null, Asks: null, Conditions: null, LooksAtCertification: false };
 
     /// <summary>Whether the case says what a rule gives or asks for.</summary>
     public bool Names(string rule) =>

@@ -13,16 +13,7 @@ internal sealed class TierVariants(BoundVariants bounds)
             .. tier.Limits.OfEach(bounds.Of).Select(variant => variant.In(limits => tier with { Limits = limits })),
             .. bounds.Of(tier.When).Select(variant => variant.In(when => tier with { When = when })),
             .. Provided(tier.Provided, tier.Mark, tier.Name).Select(variant => variant.In(provided => tier with { Provided = provided })),
-            .. Beside(tier.Pathway)
-                .Select(pathway => new Variant<Tier>(
-                    tier with
-                    {
-                        Pathway = pathway,
-                    },
-                    tier.Mark,
-                    $"pathway of tier '{tier.Name}'",
-                    Wording.Of(pathway)
-                )),
+            .. Pathways(tier.Pathway, tier.Mark, tier.Name, pathway => tier with { Pathway = pathway }),
         ];
 
     public IEnumerable<Variant<ImmutableArray<Tier>>> Of(ImmutableArray<Tier> tiers) =>
@@ -51,16 +42,7 @@ internal sealed class TierVariants(BoundVariants bounds)
             .. Provided(departure.Provided ?? [], departure.Mark, departure.Tier ?? "")
                 .Select(variant => variant.In(provided => departure with { Provided = provided })),
             .. departure.Pathway is { } pathway
-                ? Beside(pathway)
-                    .Select(other => new Variant<Departure>(
-                        departure with
-                        {
-                            Pathway = other,
-                        },
-                        departure.Mark,
-                        $"pathway of tier '{departure.Tier}'",
-                        Wording.Of(other)
-                    ))
+                ? Pathways(pathway, departure.Mark, departure.Tier, other => departure with { Pathway = other })
                 : [],
             .. departure.Beyond is { } beyond
                 ? RuleVariants
@@ -77,6 +59,9 @@ internal sealed class TierVariants(BoundVariants bounds)
                 : [],
             .. departure.Added is { } added ? Of(added).Select(variant => variant.In(tier => departure with { Added = tier })) : [],
         ];
+
+    private static IEnumerable<Variant<T>> Pathways<T>(Pathway pathway, Mark mark, string? tier, Func<Pathway, T> with) =>
+        Beside(pathway).Select(other => new Variant<T>(with(other), mark, $"pathway of tier '{tier}'", Wording.Of(other)));
 
     private static IEnumerable<Variant<ImmutableArray<string>>> Provided(ImmutableArray<string> provided, Mark mark, string tier) =>
         provided.Without(_ => mark, condition => $"condition {condition} of tier '{tier}'");

@@ -41,6 +41,8 @@ public sealed class SameCells
             return null;
         var tables = TableBook.Of(book);
         var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
+        // Where the basis of tyre diameters turns the answer, that is told too.
+        var byNominal = JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), DiameterBasis.Nominal);
         var places = ImmutableArray.CreateBuilder<Place>();
         var keys = (UInt128)1;
         foreach (
@@ -50,18 +52,17 @@ public sealed class SameCells
         {
             var (row, nominal) = (table.NewRow(), table.NewRow());
             row.Set(judged.Facts);
-            // Where the basis of tyre diameters turns the answer, that is told too.
-            nominal.Set(JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), DiameterBasis.Nominal));
+            nominal.Set(byNominal);
             foreach (var axis in table.Axes)
             {
                 var (terms, rest) = Terms(axis, row, measures);
                 if (terms.IsEmpty)
                     continue;
-                var otherwise = Terms(axis, nominal, measures).Fixed;
-                if (!rest.IsExact || !otherwise.IsExact)
+                var nominalRest = Terms(axis, nominal, measures).Fixed;
+                if (!rest.IsExact || !nominalRest.IsExact)
                     return null;
-                var turns = rest.Low!.Value.CompareTo(otherwise.Low!.Value) != 0;
-                foreach (var each in turns ? (ReadOnlySpan<Exact>)[rest.Low.Value, otherwise.Low.Value] : [rest.Low.Value])
+                var turns = rest.Low!.Value.CompareTo(nominalRest.Low!.Value) != 0;
+                foreach (var each in turns ? (ReadOnlySpan<Exact>)[rest.Low.Value, nominalRest.Low.Value] : [rest.Low.Value])
                 {
                     if (keys > UInt128.MaxValue / (UInt128)axis.Cells)
                         return null;

@@ -87,7 +87,7 @@ public static class MassReckoning
                 .Concat(job.Plan.Trailer is null ? [] : TowingPlans.Of(job, unhitched).Missing())
                 .Concat(towing?.Planned?.Missing ?? [])
                 .Concat(towing?.Weighed?.Missing ?? [])
-                .Where(missing => missing.Fact != "vehicle.tare" || job.Plan.TareKg is null)
+                .Where(missing => missing.Fact != "vehicle.tare" || job.Plan.Start.TotalKg is null)
                 .GroupBy(missing => missing.Fact)
                 .Select(group => new MissingFact(group.Key, string.Join("; ", group.Select(missing => missing.Adds).Distinct()))),
         ];

@@ -56,7 +56,7 @@ public static class LimitPhrases
     /// <param name="shown">The figure in the unit of the measure.</param>
     /// <param name="value">The same, exact, in the base unit.</param>
     /// <param name="check">The limit.</param>
-    internal static string Beside(string shown, Fraction value, LimitCheck check)
+    internal static string AsWritten(string shown, Fraction value, LimitCheck check)
     {
         var unit = check.Measure.Unit;
         return
@@ -69,7 +69,7 @@ public static class LimitPhrases
     }
 
     private static string Apart(LimitCheck check) =>
-        Beside(Figures(check).Apart, Fraction.Abs(check.Value.Exact!.Value - check.Bound!.Value), check);
+        AsWritten(Figures(check).Apart, Fraction.Abs(check.Value.Exact!.Value - check.Bound!.Value), check);
 
     /// <summary>
     /// The value, its nearest limit and how far they are apart, as the trade reads them; only where the value is known and there is a

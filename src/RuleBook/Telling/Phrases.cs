@@ -46,7 +46,7 @@ public static class Phrases
         var unit = check.Measure.Unit;
         var figure = check.Value.Exact is not { } exact
             ? Interval(check.Value, unit)
-            : LimitPhrases.Beside(
+            : LimitPhrases.AsWritten(
                 check.Bound is null
                     ? Numbers.Show(exact / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2)
                     : LimitPhrases.Figures(check).Value,

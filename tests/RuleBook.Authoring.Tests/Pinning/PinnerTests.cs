@@ -136,15 +136,7 @@ public sealed class PinnerTests
         report.Unnoticed.ShouldNotContain(one => one.What == "suspension-lift at most 50 mm");
     }
 
-    private static string Raise(string version) =>
-        $"""
-            topic: ride-height
-            rules:
-              - rule: raise
-                title: Raising a vehicle
-                versions:
-                  - {version}
-            """;
+    private static string Raise(string version) => SmallBook.Raise($"- {version}");
 
     private static PinReport Pin(Book book, params (string Lift, string On, string Verdict)[] cases) => Pin(book, (_, _) => true, cases);
 

@@ -6,17 +6,14 @@ namespace RuleBook.Authoring.Tests.Reading;
 /// <summary>An adopting state that changes what holds beyond the adopted limits (both rules are invented).</summary>
 public sealed class BeyondExceptionTests
 {
-    private const string Nation = """
-        topic: ride-height
-        rules:
-          - rule: raise
-            title: Raising a vehicle
-            versions:
-              - from: 2011-01-01
-                sources: [ { cite: law, clause: "1" } ]
-                tiers: [ { pathway: no-certificate, within: { suspension-lift: 50 mm } } ]
-                beyond: prohibited
-        """;
+    private static readonly string Nation = SmallBook.Raise(
+        """
+        - from: 2011-01-01
+          sources: [ { cite: law, clause: "1" } ]
+          tiers: [ { pathway: no-certificate, within: { suspension-lift: 50 mm } } ]
+          beyond: prohibited
+        """
+    );
 
     [Theory]
     [InlineData("", "51 mm", Pathway.Prohibited)]
@@ -51,17 +48,14 @@ public sealed class BeyondExceptionTests
             ("au", Nation),
             (
                 "au-qld",
-                $"""
-                topic: ride-height
-                rules:
-                  - rule: raise
-                    title: Raising a vehicle
-                    versions:
-                      - from: 2012-01-01
-                        sources: [ {"{"} cite: law, clause: "2" {"}"} ]
-                        adopts: {"{"} rule: au/ride-height/raise, as-of: amended {"}"}
-                        {exception}
-                """
+                SmallBook.Raise(
+                    $$"""
+                    - from: 2012-01-01
+                      sources: [ { cite: law, clause: "2" } ]
+                      adopts: { rule: au/ride-height/raise, as-of: amended }
+                      {{exception}}
+                    """
+                )
             )
         );
 
