@@ -42,6 +42,33 @@ public sealed class CasesCommandTests : IDisposable
         walk.Words.ShouldEndWith("1 faults");
     }
 
+    /// <summary>That book has one rule on ride height for a nation and one for the state within it; on certification it has a scheme and no rule.</summary>
+    [Theory]
+    [InlineData("--in", "xa", 2)]
+    [InlineData("--in", "xa-n", 1)]
+    [InlineData("--topic", "ride-height", 2)]
+    [InlineData("--topic", "certification", 0)]
+    public async Task A_walk_goes_where_it_is_sent(string option, string word, int rules)
+    {
+        var book = Path.Combine(Invocation.Root, "tests", "bad-books", "sound");
+        (await Invocation.Of(["cases", "--walk", option, word, "--book", book])).Words.ShouldContain($"{rules} rules on ");
+    }
+
+    [Theory]
+    [InlineData("--require 100%", "--require goes with --pin")]
+    [InlineData("--in au", "--in and --topic go with --pin or --walk")]
+    [InlineData("--topic towing", "--in and --topic go with --pin or --walk")]
+    [InlineData("--pin --walk", "--pin and --walk are two runs")]
+    [InlineData("--walk --format json", "--walk reads no cases and writes text")]
+    [InlineData("--pin --format junit", "--pin writes text or json")]
+    public async Task An_option_that_would_do_nothing_is_refused(string options, string why)
+    {
+        var answer = await Invocation.Of(["cases", .. options.Split(' ')]);
+        answer.Code.ShouldBe(2);
+        answer.Out.ShouldBeEmpty();
+        answer.Error.ShouldContain(why);
+    }
+
     /// <summary>From 50 mm as the source has it, 0.1 mm more is an edge that the figure gives and no source states.</summary>
     [Fact]
     public async Task An_edge_that_shares_the_reason_of_its_case_is_counted_apart_from_what_a_source_says()

@@ -80,7 +80,10 @@ public sealed class NotKnownTests
         said.ShouldNotContain("vehicle.tare would give:");
     }
 
-    /// <summary>ADR 18/03 is a design rule of Australia: it is told of a wagon of Queensland, and not of one of Alaska.</summary>
+    /// <summary>
+    /// ADR 18/03 (speedometer), ADR 43/04 (clearance) and the tyre speeds of the Australian vehicle standards (Western Australia, r 46) are told of a
+    /// wagon of Queensland, and not of one of Alaska.
+    /// </summary>
     [Theory]
     [InlineData("au-qld", "category: MC", true)]
     [InlineData("us-ak", "kind: truck", false)]
@@ -89,12 +92,13 @@ public sealed class NotKnownTests
         var job = $$"""
             registered-in: {{place}}
             on: 2026-11-20
-            vehicle: { {{kind}}, built: 2015, tyres: [265/65R17 112S] }
+            vehicle: { {{kind}}, built: 2015, wheelbase: 2850 mm, tyres: [265/65R17 112S] }
             modification: { tyres: 265/70R17 121S }
             """;
         var said = (await Invocation.Assess(job, "--full")).Words;
         said.ShouldContain("at 100 km/h shown: true");
-        said.Contains("ADR 18/03:", StringComparison.Ordinal).ShouldBe(told, said);
+        foreach (var rule in (string[])["ADR 18/03:", "clearance midway between the axles", "speed symbol S (180 km/h): at least 140 km/h"])
+            said.Contains(rule, StringComparison.Ordinal).ShouldBe(told, $"{rule} of {said}");
     }
 
     /// <summary>What was weighed with people and luggage aboard of which nothing is stated is told as weighed, not as the empty vehicle.</summary>

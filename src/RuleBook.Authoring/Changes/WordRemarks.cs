@@ -101,17 +101,21 @@ internal static class WordRemarks
             $"guard band {book.Reference.GuardFactor}",
             $"fuel in tare {book.Reference.TareFuelL} L",
             $"left and right {book.Reference.LeftRightWarningMm} mm",
-            $"clearance {book.Reference.Clearance?.MidwayMmPerMetre} mm a metre midway, {book.Reference.Clearance?.RunningMm} mm",
+            $"clearance in {Where(book.Reference.Clearance?.Jurisdiction)} {book.Reference.Clearance?.MidwayMmPerMetre} mm a metre midway, {book.Reference.Clearance?.RunningMm} mm",
             .. book.Reference.Towing.Select(towing =>
                 $"towing without a maker's figure in {towing.Jurisdiction}: {towing.Braked} braked, {towing.Unbraked} unbraked"
             ),
             .. book.Reference.TyreSpeeds.SelectMany(rule =>
-                rule.Kinds.Select(kind => $"{rule.Condition} of {string.Join(", ", kind.Categories)}: {kind.KilometresPerHour} km/h")
+                rule.Kinds.Select(kind =>
+                    $"{rule.Condition} in {Where(rule.Jurisdiction)} of {string.Join(", ", kind.Categories)}: {kind.KilometresPerHour} km/h"
+                )
             ),
             .. book.Reference.Speedometer.Select(period =>
-                $"speedometer {period.From} to {period.Before}: {string.Join(" or ", period.Rules)}"
+                $"speedometer in {Where(period.Jurisdiction)} {period.From} to {period.Before}: {string.Join(" or ", period.Rules)}"
             ),
         ];
+
+    private static string Where(string? jurisdiction) => jurisdiction ?? "every place";
 
     private static Remark Told(string about, Said said, Mark mark) =>
         new(RemarkKind.Other, null, "The words of the book", about, said.From, said.Text, mark);

@@ -12,15 +12,19 @@ public static class BookWalk
 {
     /// <summary>Walks a book.</summary>
     /// <param name="book">The book.</param>
+    /// <param name="chosen">Whether to walk the rules of a jurisdiction on a topic; null for all.</param>
     /// <param name="progress">Told the id of each jurisdiction before it is walked.</param>
-    public static WalkReport Walk(Book book, Action<string>? progress = null)
+    public static WalkReport Walk(Book book, Func<string, string, bool>? chosen = null, Action<string>? progress = null)
     {
         var report = WalkReport.Empty;
         var named = CoverWalk.Named(book);
         foreach (var place in book.Jurisdictions)
         {
             progress?.Invoke(place.Id);
-            var rules = place.Rules.Where(rule => !rule.GovernedByTravel && rule.Versions.Any(version => version.Decides)).ToArray();
+            var rules = place
+                .Rules.Where(rule => chosen?.Invoke(place.Id, rule.Topic) is not false)
+                .Where(rule => !rule.GovernedByTravel && rule.Versions.Any(version => version.Decides))
+                .ToArray();
             report = rules
                 .AsParallel()
                 .AsOrdered()

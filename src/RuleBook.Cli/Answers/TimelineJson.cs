@@ -41,7 +41,7 @@ internal static class TimelineJson
         json.WriteString("rule", change.Rule.Id);
         json.WriteString("since", change.Since?.Text);
         json.WriteString("seen-by", change.SeenBy?.Text);
-        json.WriteString("kind", change.Kind.ToString().ToLowerInvariant());
+        json.WriteString("kind", JsonNamingPolicy.KebabCaseLower.ConvertName(change.Kind.ToString()));
         json.WriteString("what", TimelineText.What(book, change));
         json.WriteString("adopts", change.Adopts);
         json.WriteNumber("exceptions", change.Exceptions);

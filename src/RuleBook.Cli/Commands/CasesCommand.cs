@@ -4,6 +4,7 @@ using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Walk;
 using RuleBook.Cli.Answers;
 using RuleBook.Law;
+using RuleBook.Text;
 using Spectre.Console;
 
 namespace RuleBook.Cli.Commands;
@@ -32,10 +33,10 @@ internal static class CasesCommand
             Description = "Change every limit, date, word and condition by the smallest step: which change does no case notice?",
         };
         var require = new Option<string?>("--require") { Description = "With --pin: fail unless this share is pinned, such as 100%" };
-        var topic = new Option<string[]>("--topic") { Description = "With --pin: only rules on this topic (repeatable)" };
+        var topic = new Option<string[]>("--topic") { Description = "With --pin or --walk: only rules on this topic (repeatable)" };
         var within = new Option<string?>("--in")
         {
-            Description = "With --pin: only rules of this jurisdiction and of those within it, such as au",
+            Description = "With --pin or --walk: only rules of this jurisdiction and of those within it, such as au",
         };
         var command = new Command("cases", "Run the case files: does the book give the answers that the sources give?")
         {
@@ -49,12 +50,27 @@ internal static class CasesCommand
             format,
             output,
         };
+        command.Validators.Add(given =>
+        {
+            bool Has(Option option) => given.GetResult(option) is { Implicit: false };
+            void Refuse(bool refused, string why)
+            {
+                if (refused)
+                    given.AddError(why);
+            }
+            Refuse(Has(pin) && Has(walk), "--pin and --walk are two runs: leave one out");
+            Refuse(Has(require) && !Has(pin), "--require goes with --pin");
+            Refuse((Has(within) || Has(topic)) && !Has(pin) && !Has(walk), "--in and --topic go with --pin or --walk");
+            Refuse(Has(walk) && (Has(format) || given.GetResult(folder) is { Tokens.Count: > 0 }), "--walk reads no cases and writes text");
+            Refuse(Has(pin) && given.GetValue(format) == "junit", "--pin writes text or json");
+        });
         command.SetAction(parsed =>
         {
             var place = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var opened = Inputs.Book(place, surroundings);
+            var chosen = Chosen(opened, parsed.GetValue(topic) ?? [], parsed.GetValue(within));
             if (parsed.GetValue(walk))
-                return Walk(surroundings, opened, parsed.GetValue(output));
+                return Walk(surroundings, opened, chosen, parsed.GetValue(output));
             var cases = CaseFolder.Load(Paths.Given("DIR", parsed.GetValue(folder)) ?? CaseFolder.Within(place), opened);
             var results = Run(surroundings.Console, opened, cases);
             if (parsed.GetValue(pin) && results.All(result => result.Passed))
@@ -62,8 +78,7 @@ internal static class CasesCommand
                     surroundings,
                     opened,
                     cases,
-                    parsed.GetValue(topic) ?? [],
-                    parsed.GetValue(within),
+                    chosen,
                     parsed.GetValue(require),
                     parsed.GetValue(format)!,
                     parsed.GetValue(output)
@@ -90,9 +105,29 @@ internal static class CasesCommand
         return shown ? console.Status().Start($"running {cases.Length} cases", _ => All()) : All();
     }
 
-    private static int Walk(Surroundings surroundings, Book book, string? output)
+    /// <summary>Whether a jurisdiction and a topic are among those asked for; all are where none is named.</summary>
+    private static Func<string, string, bool> Chosen(Book book, string[] topics, string? within)
     {
-        var report = BookWalk.Walk(book);
+        if (within is not null)
+            Known("--in", within, [.. book.Jurisdictions.Select(place => place.Id)]);
+        foreach (var topic in topics)
+            Known("--topic", topic, [.. book.Vocabulary.Topics.Keys.Order(StringComparer.Ordinal)]);
+        return (place, topic) =>
+            (topics.Length == 0 || topics.Contains(topic))
+            && (within is null || place == within || book.Jurisdiction(place)?.Within == within);
+    }
+
+    private static void Known(string option, string word, string[] words)
+    {
+        if (!words.Contains(word))
+            throw new InputException(
+                Problem.Error("not-a-word", new Mark(option, 1, 1), $"'{word}' is not in the book", Spelling.Tip(word, words))
+            );
+    }
+
+    private static int Walk(Surroundings surroundings, Book book, Func<string, string, bool> chosen, string? output)
+    {
+        var report = BookWalk.Walk(book, chosen);
         Answer.Give(surroundings, output, console => WalkText.Write(console, book, report));
         return report.Faults.IsEmpty ? 0 : 1;
     }

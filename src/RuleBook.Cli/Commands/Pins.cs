@@ -15,27 +15,14 @@ internal static class Pins
         Surroundings surroundings,
         Book book,
         IReadOnlyList<Case> cases,
-        string[] topics,
-        string? within,
+        Func<string, string, bool> chosen,
         string? require,
         string format,
         string? output
     )
     {
         var needed = require is null ? 0 : Share(require);
-        var chosen = within is null ? null : Known("--in", within, [.. book.Jurisdictions.Select(place => place.Id)]);
-        foreach (var topic in topics)
-            Known("--topic", topic, [.. book.Vocabulary.Topics.Keys.Order(StringComparer.Ordinal)]);
-        var report = WithProgress(
-            surroundings.Console,
-            progress =>
-                new Pinner(book, cases).Run(
-                    (place, topic) =>
-                        (topics.Length == 0 || topics.Contains(topic))
-                        && (chosen is null || place == chosen || book.Jurisdiction(place)?.Within == chosen),
-                    progress
-                )
-        );
+        var report = WithProgress(surroundings.Console, progress => new Pinner(book, cases).Run(chosen, progress));
         Answer.Give(
             surroundings,
             output,
@@ -61,13 +48,6 @@ internal static class Pins
                         }
                     );
                 });
-
-    private static string Known(string option, string word, string[] words) =>
-        words.Contains(word)
-            ? word
-            : throw new InputException(
-                Problem.Error("not-a-word", new Mark(option, 1, 1), $"'{word}' is not in the book", Spelling.Tip(word, words))
-            );
 
     private static int Share(string text) =>
         int.TryParse(text.TrimEnd('%', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= 100

@@ -15,6 +15,9 @@ internal sealed class FleetAnswers
     /// <summary>How many answers are kept; when there are more, all are forgotten, so that the memory stays the same.</summary>
     private const int MostKept = 50_000;
 
+    /// <summary>How many errors of one row are told in words; the others are counted.</summary>
+    private const int MostTold = 5;
+
     private readonly Book book;
     private readonly string file;
     private readonly FleetColumns? columns;
@@ -64,9 +67,20 @@ internal sealed class FleetAnswers
         }
         catch (InputException refused)
         {
-            return (default, refused.Problems.First(problem => problem.Severity == Severity.Error));
+            return (default, Joined([.. refused.Problems.Where(problem => problem.Severity == Severity.Error)]));
         }
     }
+
+    /// <summary>The first of a row's errors, which tells the others too: a row is put aside once.</summary>
+    private static Problem Joined(Problem[] errors) =>
+        errors[0] with
+        {
+            Text =
+                string.Join(
+                    "; also ",
+                    errors.Take(MostTold).Select((error, at) => at == 0 ? error.Text : $"in column {error.Mark.Column} {error.Text}")
+                ) + (errors.Length > MostTold ? $"; {errors.Length - MostTold} more" : ""),
+        };
 
     private Job Job(FleetRow row) => JobReader.Read(Node(row), book);
 

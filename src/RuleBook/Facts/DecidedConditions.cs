@@ -20,7 +20,7 @@ internal static class DecidedConditions
                 yield return (condition.Name, met);
         foreach (var rule in job.Plan.Reference.TyreSpeeds.Where(rule => vocabulary.Conditions.ContainsKey(rule.Condition)))
             if (
-                rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } speed
+                rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact), job.RegisteredIn) is { } speed
                 && job.FittedTyre?.SpeedSymbol?.IsGoodFor(speed) is true
             )
                 yield return (rule.Condition, true);

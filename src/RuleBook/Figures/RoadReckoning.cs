@@ -11,7 +11,8 @@ internal static class RoadReckoning
 {
     public static RoadAnswer Of(Job job, TyreGrowth? growth)
     {
-        var (plan, rule) = (job.Plan, job.Plan.Reference.Clearance);
+        var plan = job.Plan;
+        var rule = plan.Reference.Clearance is { } held && Territory.Includes(held.Jurisdiction, job.RegisteredIn) ? held : null;
         var (before, after) = Stability(job, growth);
         return new RoadAnswer(
             plan.WheelbaseMm is { } wheelbase && rule is not null ? Clearance.LeastMidwayMm(wheelbase, rule.MidwayMmPerMetre) : null,

@@ -71,7 +71,7 @@ internal static class TyreReckoning
         if (job.FittedTyre?.SpeedSymbol is not { } symbol)
             yield break;
         foreach (var rule in job.Plan.Reference.TyreSpeeds)
-            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact)) is { } least)
+            if (rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact), job.RegisteredIn) is { } least)
                 yield return new TyreSpeedCheck(rule.Condition, symbol, least, symbol.IsGoodFor(least), rule);
     }
 }

@@ -96,7 +96,7 @@ public sealed record SpeedometerPeriod(
     /// <param name="place">Id of the place, such as <c>au-qld</c>.</param>
     /// <param name="built">When it was made, as far as known.</param>
     public bool MayHold(string place, PartialDate built) =>
-        (Jurisdiction is null || place == Jurisdiction || place.StartsWith($"{Jurisdiction}-", StringComparison.Ordinal))
+        Territory.Includes(Jurisdiction, place)
         && (From is not { } from || from <= built.Latest)
         && (Before is not { } end || built.Earliest < end);
 }
@@ -107,12 +107,14 @@ public sealed record SpeedometerPeriod(
 public sealed record NamedSpeedometerRule(string Name, SpeedometerRule Rule);
 
 /// <summary>Least clearance above a level road.</summary>
+/// <param name="Jurisdiction">Where it holds, and in the places within; null for everywhere.</param>
 /// <param name="MidwayMmPerMetre">Midway between two axles, mm for each metre between them.</param>
 /// <param name="RunningMm">Anywhere, mm.</param>
 /// <param name="MidwayState">The mass state in which the first holds, in words.</param>
 /// <param name="RunningState">The mass state in which the second holds, in words.</param>
 /// <param name="Sources">Where it comes from.</param>
 public sealed record ClearanceRule(
+    string? Jurisdiction,
     Fraction MidwayMmPerMetre,
     Fraction RunningMm,
     string MidwayState,
@@ -128,14 +130,22 @@ public sealed record ClearanceRule(
 public sealed record DefaultTowing(string Jurisdiction, Fraction Braked, Fraction Unbraked, ImmutableArray<CitedSource> Sources);
 
 /// <summary>The least speed for which tyres have to be made, by category.</summary>
+/// <param name="Jurisdiction">Where it holds, and in the places within; null for everywhere.</param>
 /// <param name="Condition">The condition of the vocabulary that it decides.</param>
 /// <param name="Kinds">The first that has the category, or has none, holds.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record TyreSpeedRule(string Condition, ImmutableArray<TyreSpeedKind> Kinds, ImmutableArray<CitedSource> Sources)
+public sealed record TyreSpeedRule(
+    string? Jurisdiction,
+    string Condition,
+    ImmutableArray<TyreSpeedKind> Kinds,
+    ImmutableArray<CitedSource> Sources
+)
 {
-    /// <summary>The speed for a category, km/h; null for an unknown one.</summary>
-    public Fraction? For(string? category) =>
-        category is null
+    /// <summary>The speed for a category, km/h; null for an unknown one, and where the rule does not hold.</summary>
+    /// <param name="category">The category, such as <c>MC</c>.</param>
+    /// <param name="place">Id of the place, such as <c>au-qld</c>.</param>
+    public Fraction? For(string? category, string place) =>
+        category is null || !Territory.Includes(Jurisdiction, place)
             ? null
             : Kinds.FirstOrDefault(kind => kind.Categories.IsEmpty || kind.Categories.Contains(category))?.KilometresPerHour;
 }

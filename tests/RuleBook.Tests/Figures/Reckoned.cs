@@ -20,7 +20,7 @@ internal static class Reckoned
     {
         Reference = JobBook.Book.Reference with
         {
-            Clearance = new ClearanceRule(new Fraction(100, 3), 100, "loaded", "unladen", []),
+            Clearance = new ClearanceRule("xa", new Fraction(100, 3), 100, "loaded", "unladen", []),
             Towing = [new DefaultTowing("xa", new Fraction(3, 2), 1, []), new DefaultTowing("xb", 1, new Fraction(1, 2), [])],
             Speedometer =
             [
@@ -39,7 +39,7 @@ internal static class Reckoned
                     []
                 ),
             ],
-            TyreSpeeds = [new TyreSpeedRule("tyre-speed-kept", [new TyreSpeedKind(["MC"], 140), new TyreSpeedKind([], 120)], [])],
+            TyreSpeeds = [new TyreSpeedRule(null, "tyre-speed-kept", [new TyreSpeedKind(["MC"], 140), new TyreSpeedKind([], 120)], [])],
         },
     };
 

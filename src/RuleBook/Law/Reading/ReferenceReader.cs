@@ -165,6 +165,7 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
 
     private ClearanceRule ReadClearance(Fields fields) =>
         new(
+            fields.Text("jurisdiction"),
             Amount(fields, "midway-per-metre", Dimension.Length),
             Amount(fields, "running", Dimension.Length),
             fields.Required("midway-state"),
@@ -203,6 +204,7 @@ internal sealed class ReferenceReader(IReadOnlyList<BookFile> files, Func<string
 
     private TyreSpeedRule ReadTyreSpeeds(Fields fields) =>
         new(
+            fields.Text("jurisdiction"),
             fields.Required("condition"),
             Each(fields, "kinds", kind => new TyreSpeedKind(kind.Texts("category"), Amount(kind, "speed", Dimension.Speed))),
             Cited(fields)

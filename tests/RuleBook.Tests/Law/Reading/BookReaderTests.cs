@@ -253,9 +253,11 @@ public sealed class BookReaderTests
             .Towing.ShouldHaveSingleItem()
             .ShouldSatisfyAllConditions(each => each.Braked.ShouldBe(new Fraction(3, 2)), each => each.Unbraked.ShouldBe(Fraction.One));
         var speeds = reference.TyreSpeeds.ShouldHaveSingleItem();
-        speeds.For("MC").ShouldBe((Fraction)140);
-        speeds.For("NA").ShouldBe((Fraction)120); // any other
-        speeds.For(null).ShouldBeNull(); // which one is not known
+        speeds.For("MC", "xa").ShouldBe((Fraction)140);
+        speeds.For("NA", "xa-n").ShouldBe((Fraction)120); // any other
+        speeds.For(null, "xa").ShouldBeNull(); // which one is not known
+        (speeds with { Jurisdiction = "xa" }).For("MC", "xa-n").ShouldBe((Fraction)140); // within it
+        (speeds with { Jurisdiction = "xa" }).For("MC", "xab").ShouldBeNull(); // another nation
         reference
             .Sources.Keys.Order()
             .ShouldBe(["clearance", "fluids", "speedometer", "tare", "towing", "tyre-sizes", "tyre-speeds", "uncertainties"]); // every file that cites
