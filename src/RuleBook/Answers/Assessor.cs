@@ -43,7 +43,7 @@ public static class Assessor
             LaterNotJudged = new(judged.NotJudged),
             LaterMasses = new(() => MassReckoning.Of(job, place.Id)),
             LaterHeights = new(() => HeightReckoning.Of(job, () => LiftAllowed(book, job, place))),
-            LaterTyres = new(() => TyreReckoning.Of(job)),
+            LaterTyres = new(() => TyreReckoning.Of(job, judged.Growth)),
             LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)),
             LaterHeld = new(() => PapersHeld.Of(book, place, job, assessment!)),
             LaterCautions = new(() =>
@@ -54,7 +54,7 @@ public static class Assessor
             Category = VehicleCategory.ChangeOf(job),
             Roads = RoadElsewhere.Of(book, job, place),
             KnownTo = place.Sources.Select(source => (DateOnly?)source.Checked.Latest).Max(),
-            LaterForemost = new(() => [.. Cautions.Foremost(book, place, job, outcome, assessment!.Findings.Concat(assessment.OfUse))]),
+            LaterForemost = new(() => [.. Cautions.Foremost(book, place, job, judged, assessment!.Findings.Concat(assessment.OfUse))]),
         };
         return assessment;
     }

@@ -32,11 +32,11 @@ internal static class Cautions
     }
 
     /// <summary>What comes before everything, because it can turn the answer.</summary>
-    public static IEnumerable<string> Foremost(Book book, Jurisdiction place, Job job, Outcome outcome, IEnumerable<Finding> findings)
+    public static IEnumerable<string> Foremost(Book book, Jurisdiction place, Job job, Judgement judged, IEnumerable<Finding> findings)
     {
         if (!place.Registers)
             yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
-        if (Flip(book, place, job, outcome) is { } flip)
+        if (Flip(job, judged) is { } flip)
             yield return flip;
         string[] unasked = [.. NotAskedFor(book, job, findings)];
         if (unasked.Length > 0)
@@ -61,14 +61,14 @@ internal static class Cautions
     }
 
     /// <summary>The basis of tyre diameters can flip a legal answer.</summary>
-    private static string? Flip(Book book, Jurisdiction place, Job job, Outcome outcome)
+    private static string? Flip(Job job, Judgement judged)
     {
         if (job.FittedTyre is null)
             return null;
-        var nominal = new Judgement(book, job, place, DiameterBasis.Nominal).Outcome;
-        return nominal == outcome
+        var nominal = judged.On(DiameterBasis.Nominal);
+        return nominal == judged.Outcome
             ? null
-            : $"The basis of the tyre diameters decides: {Wording.Spoken(outcome)} by the handbook's, {Wording.Spoken(nominal)} by the nominal ones unrounded. "
+            : $"The basis of the tyre diameters decides: {Wording.Spoken(judged.Outcome)} by the handbook's, {Wording.Spoken(nominal)} by the nominal ones unrounded. "
                 + "Measure the tyre and ask the certifier.";
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Facts;
+using RuleBook.Figures;
 using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
@@ -21,7 +22,10 @@ internal sealed class Judgement
     private Completion? completion;
 
     public Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis)
-        : this(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis)) { }
+        : this(book, job, place, basis, FittedTyre.Growth(job, basis)) { }
+
+    private Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis, TyreGrowth? growth)
+        : this(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis, growth)) => Growth = growth;
 
     private Judgement(Book book, Job job, Jurisdiction place, FactSet facts, DecisionTable? table = null)
     {
@@ -35,6 +39,9 @@ internal sealed class Judgement
 
     /// <summary>What the job makes known.</summary>
     public FactSet Facts { get; }
+
+    /// <summary>Growth of the tyres over the placard; null where they stay.</summary>
+    public TyreGrowth? Growth { get; }
 
     public DecisionTable Table { get; }
 
@@ -61,7 +68,7 @@ internal sealed class Judgement
     /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
     public static Judgement About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure)
     {
-        var judged = new Judgement(book, job, place, JobFacts.Of(job, book.Vocabulary, job.Dates.For(place.DecidedBy), basis));
+        var judged = new Judgement(book, job, place, basis);
         return new Judgement(book, job, place, judged.Facts) { Touched = judged.About(measure, judged.Row) };
     }
 
@@ -72,6 +79,16 @@ internal sealed class Judgement
 
     /// <summary>The days that may decide what is in force of a rule.</summary>
     public ImmutableArray<DateOnly> Days(Rule rule) => job.Dates.For(rule.DecidedBy ?? place.DecidedBy);
+
+    /// <summary>
+    /// What tyre diameters of another basis would give; judged only where they lead into other cells, or where a total is not known and
+    /// what is left of it could differ.
+    /// </summary>
+    public Outcome On(DiameterBasis basis)
+    {
+        var other = new Judgement(book, job, place, basis);
+        return Row.Cells.SequenceEqual(other.Row.Cells) && Table.Sums.All(axis => Row.Known(axis.Sum).IsExact) ? Outcome : other.Outcome;
+    }
 
     /// <summary>What other facts would give, on the same topics.</summary>
     public Outcome With(FactSet facts)
@@ -115,23 +132,17 @@ internal sealed class Judgement
     }
 
     /// <summary>The measures that bear on the rules tried, so far as they are known.</summary>
-    public ImmutableArray<KnownMeasure> Measures() =>
+    public ImmutableArray<KnownMeasure> Measures()
+    {
+        var parts = Versions.FirstOrDefault(version => version.Measured is { Total.IsEmpty: false })?.Parts ?? FactSet.PartsOf(null);
+        return
         [
-            .. Topics
-                .SelectMany(topic => tables.Naming(topic).Select(measure => measure.Name))
-                .Concat(
-                    Versions
-                        .SelectMany(version => version.Tiers())
-                        .SelectMany(tier => tier.Limits)
-                        .Where(limit => limit.Kind == LimitKind.Bounded)
-                        .Select(limit => limit.Measure)
-                )
-                .Distinct()
-                .Where(book.Vocabulary.Measures.ContainsKey)
-                .Select(name => Known(book.Vocabulary.Measures[name]))
-                .Where(known => known.Value != Interval.Anything && !known.Measure.IsDate)
-                .OrderBy(known => known.Measure.Name, StringComparer.Ordinal),
+            .. tables
+                .Bearing(Table, Touched.Topics)
+                .Select(measure => Known(measure, parts))
+                .Where(known => known.Value != Interval.Anything),
         ];
+    }
 
     /// <summary>What nobody has established, in findings that could still make the verdict more onerous.</summary>
     public ImmutableArray<Gap> Gaps(ImmutableArray<Finding> findings) =>
@@ -282,9 +293,8 @@ internal sealed class Judgement
     private Finding Read(VersionOnRow version) =>
         FindingReader.Read(book, version, tables.AsOn(version, job.Dates, place), Facts, job.Dates.Latest);
 
-    private KnownMeasure Known(Measure measure)
+    private KnownMeasure Known(Measure measure, ImmutableArray<string> parts)
     {
-        var parts = Versions.FirstOrDefault(version => version.Measured is { Total.IsEmpty: false })?.Parts ?? FactSet.PartsOf(null);
         var value = Facts.Measure(measure.Name, parts);
         var derivation = Facts.Measures.TryGetValue(measure.Name, out var derived)
             ? derived.Derivation

@@ -23,12 +23,16 @@ public static class JobFacts
     /// <param name="vocabulary">The words.</param>
     /// <param name="days">The days that may decide.</param>
     /// <param name="basis">The basis of tyre diameters.</param>
-    public static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis)
+    public static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis) =>
+        Of(job, vocabulary, days, basis, FittedTyre.Growth(job, basis));
+
+    /// <summary>The same where the growth of the tyres is worked out already.</summary>
+    internal static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis, TyreGrowth? tyres)
     {
         var measures = new Dictionary<string, Derived>(StringComparer.Ordinal);
         foreach (var (name, quantity) in job.Measures)
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
-        if (FittedTyre.Growth(job, basis) is { } growth)
+        if (tyres is { } growth)
             AddTyres(measures, growth);
         else
             AddMeasuredDiameter(measures, job, GrowthShares.Of(job, basis));

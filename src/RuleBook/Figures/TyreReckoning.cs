@@ -9,11 +9,12 @@ namespace RuleBook.Figures;
 /// <summary>Works out the tyres on the road.</summary>
 internal static class TyreReckoning
 {
-    public static TyreAnswer? Of(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="growth">Its growth by the handbook's diameters; null where the tyres stay.</param>
+    public static TyreAnswer? Of(Job job, TyreGrowth? growth)
     {
         if (job.FittedTyre is null && job.PlacardTyres.IsEmpty)
             return null;
-        var growth = FittedTyre.Growth(job, DiameterBasis.Handbook);
         var capacity = TyreCapacity.Of(job);
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
         var missing = ImmutableArray.CreateBuilder<MissingFact>();

@@ -18,7 +18,7 @@ public sealed class Row
     private readonly ulong[] cells;
     private readonly HowKnown[] how;
     private readonly long[] steps; // of what lies on the grid
-    private readonly ExactRange[] ranges; // of what does not
+    private ExactRange[]? ranges; // of what does not; made when something first does not
     private readonly int[] changed; // the slots that differ from those of a job that states nothing
     private int changes;
     private bool sums = true;
@@ -28,12 +28,7 @@ public sealed class Row
     {
         Table = table;
         cells = new ulong[table.Width];
-        (how, steps, ranges, changed) = (
-            new HowKnown[table.Slots],
-            new long[table.Slots],
-            new ExactRange[table.Slots],
-            new int[table.Slots]
-        );
+        (how, steps, changed) = (new HowKnown[table.Slots], new long[table.Slots], new int[table.Slots]);
         changes = changed.Length;
         Clear();
     }
@@ -161,7 +156,7 @@ public sealed class Row
         cells.CopyTo(copy.cells, 0);
         how.CopyTo(copy.how, 0);
         steps.CopyTo(copy.steps, 0);
-        ranges.CopyTo(copy.ranges, 0);
+        copy.ranges = (ExactRange[]?)ranges?.Clone();
         (copy.changes, copy.sums, copy.moved) = (changed.Length, sums, moved);
         return copy;
     }
@@ -191,11 +186,13 @@ public sealed class Row
         {
             HowKnown.Not => null,
             HowKnown.OnGrid => new ExactRange(Table.Grid.Value(steps[slot])),
-            _ => ranges[slot],
+            _ => ranges![slot],
         };
 
     /// <summary>Whether the measure itself was set.</summary>
     internal bool IsStated(MeasureSum sum) => how[sum.Slot] != HowKnown.Not;
+
+    private ExactRange[] Ranges => ranges ??= new ExactRange[how.Length];
 
     private static int Of(Input input, InputKind kind) =>
         input.Kind == kind ? input.At : throw new ArgumentException($"'{input.Name}' is not a {kind}", nameof(input));
@@ -211,7 +208,8 @@ public sealed class Row
     private void SetRange(int slot, in ExactRange known, HowKnown stated)
     {
         Change(slot, stated);
-        ranges[slot] = known;
+        if (stated == HowKnown.AsRange)
+            Ranges[slot] = known;
         if (Table.AxisOf(slot) is { } axis)
             Put(axis, known);
     }
@@ -258,7 +256,7 @@ public sealed class Row
     {
         (how[slot], steps[slot]) = Table.AbsentSteps(slot);
         if (how[slot] == HowKnown.AsRange)
-            ranges[slot] = Table.Absent(slot)!.Value;
+            Ranges[slot] = Table.Absent(slot)!.Value;
     }
 
     private void AddUp()

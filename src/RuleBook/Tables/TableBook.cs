@@ -25,6 +25,7 @@ public sealed class TableBook
     private readonly ConcurrentDictionary<(string Rule, int Stretch), DecisionTable> ofRules = new();
     private readonly ConcurrentDictionary<string, DecisionTable> ofVersions = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, ImmutableArray<Measure>> naming = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<(DecisionTable Table, ulong Topics), ImmutableArray<Measure>> bearing = new();
     private readonly ConcurrentDictionary<string, PredicateTable> scopes = new(StringComparer.Ordinal);
 
     private TableBook(Book book)
@@ -101,6 +102,38 @@ public sealed class TableBook
 
     /// <summary>The measures that the vocabulary puts on a topic, in the order in which they are written.</summary>
     internal ImmutableArray<Measure> Naming(string topic) => naming.GetOrAdd(topic, name => [.. book.Vocabulary.Naming(name)]);
+
+    /// <summary>
+    /// The measures, but for dates, that bear on some topics of a table, in ordinal order: those that the vocabulary puts on them and those
+    /// that their rules limit.
+    /// </summary>
+    /// <param name="table">A table of the book's words.</param>
+    /// <param name="topics">A bit each.</param>
+    internal ImmutableArray<Measure> Bearing(DecisionTable table, ulong topics) =>
+        bearing.GetOrAdd(
+            (table, topics),
+            _ =>
+                [
+                    .. table
+                        .Topics.Where((_, topic) => (topics >> topic & 1) != 0)
+                        .SelectMany(topic => Naming(topic).Select(measure => measure.Name))
+                        .Concat(
+                            Enumerable
+                                .Range(0, table.Rules.Length)
+                                .Where(rule => (topics >> table.Rules[rule].Topic & 1) != 0)
+                                .SelectMany(rule => table.InForce[rule].Candidates)
+                                .SelectMany(version => version.Tiers())
+                                .SelectMany(tier => tier.Limits)
+                                .Where(limit => limit.Kind == LimitKind.Bounded)
+                                .Select(limit => limit.Measure)
+                        )
+                        .Distinct()
+                        .Where(book.Vocabulary.Measures.ContainsKey)
+                        .Select(name => book.Vocabulary.Measures[name])
+                        .Where(measure => !measure.IsDate)
+                        .OrderBy(measure => measure.Name, StringComparer.Ordinal),
+                ]
+        );
 
     /// <summary>One rule alone as on a day.</summary>
     internal DecisionTable Table(Rule rule, DateOnly day)

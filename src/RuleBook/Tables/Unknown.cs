@@ -31,24 +31,30 @@ internal sealed class UnknownBit(int column, int count, Func<Opening> opening) :
     public override void Put(Row row, int first, int last) => row.SetCells(column, (ulong.MaxValue >> (63 - (last - first))) << first);
 }
 
-/// <summary>A measure of which only a range is known, or nothing: a stretch for each cell into which all edges cut it.</summary>
-internal sealed class UnknownMeasure(Measure measure, int slot, ImmutableArray<Cell> cells, IEnumerable<int> columns) : Unknown
+/// <summary>
+/// A measure of which only a range is known, or nothing: a stretch for each cell into which all edges cut it. Most measures turn out to
+/// decide nothing, so it is cut when the options are first asked for.
+/// </summary>
+internal sealed class UnknownMeasure(Measure measure, int slot, Func<ImmutableArray<Cell>> cut, ImmutableArray<int> columns) : Unknown
 {
-    private readonly ExactRange[] ranges =
-    [
-        .. cells.Select(cell => new ExactRange(
-            cell.Lower is { } lower ? Exact.Of(lower.Value) : null,
-            cell.Lower is { Closed: false },
-            cell.Upper is { } upper ? Exact.Of(upper.Value) : null,
-            cell.Upper is { Closed: false }
-        )),
-    ];
+    private ExactRange[]? ranges;
 
-    public override int Count => ranges.Length;
+    public override int Count => Ranges.Length;
 
     public override IEnumerable<int> Columns => columns;
 
-    public override Opening Opening => new(measure.Job, OpeningKind.Measure, [.. cells.Select(cell => new Option("", cell))]);
+    public override Opening Opening => new(measure.Job, OpeningKind.Measure, [.. cut().Select(cell => new Option("", cell))]);
 
-    public override void Put(Row row, int first, int last) => row.Set(slot, ranges[first].Through(ranges[last]));
+    public override void Put(Row row, int first, int last) => row.Set(slot, Ranges[first].Through(Ranges[last]));
+
+    private ExactRange[] Ranges =>
+        ranges ??= [
+            .. cut()
+                .Select(cell => new ExactRange(
+                    cell.Lower is { } lower ? Exact.Of(lower.Value) : null,
+                    cell.Lower is { Closed: false },
+                    cell.Upper is { } upper ? Exact.Of(upper.Value) : null,
+                    cell.Upper is { Closed: false }
+                )),
+        ];
 }

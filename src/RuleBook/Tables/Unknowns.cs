@@ -85,14 +85,24 @@ internal static class Unknowns
         if (measure.IsDerived && known is not null)
             return null;
         return known is null && !table.Sums.Any(axis => IsPart(axis.Sum, slot))
-            ? table.Unknown(slot, () => Cut(table, row, slot, measure, null))
-            : Cut(table, row, slot, measure, known);
+            ? table.Unknown(slot, () => Of(table.NewRow(), null))
+            : Of(row, known);
+
+        UnknownMeasure Of(Row placed, ExactRange? range)
+        {
+            Axis[] bearing = [.. table.Axes.Where(axis => Bears(axis.Sum, slot, placed))];
+            return new UnknownMeasure(
+                measure,
+                slot,
+                () => Cut(placed, slot, measure, bearing, range),
+                [.. bearing.SelectMany(axis => Enumerable.Range(axis.Column, axis.Columns))]
+            );
+        }
     }
 
-    private static UnknownMeasure Cut(DecisionTable table, Row row, int slot, Measure measure, ExactRange? known)
+    private static ImmutableArray<Cell> Cut(Row row, int slot, Measure measure, Axis[] bearing, ExactRange? known)
     {
         var (low, high) = (known?.Low?.Value, known?.High?.Value);
-        var bearing = table.Axes.Where(axis => Bears(axis.Sum, slot, row)).ToArray();
         Fraction[] edges =
         [
             .. bearing
@@ -101,10 +111,12 @@ internal static class Unknowns
                 .Distinct()
                 .Order(),
         ];
-        var cells = Cells
-            .Of(measure, edges)
-            .Where(cell => (low is null || cell.Lower?.Value >= low) && (high is null || cell.Upper?.Value <= high));
-        return new UnknownMeasure(measure, slot, [.. cells], [.. bearing.SelectMany(axis => Enumerable.Range(axis.Column, axis.Columns))]);
+        return
+        [
+            .. Cells
+                .Of(measure, edges)
+                .Where(cell => (low is null || cell.Lower?.Value >= low) && (high is null || cell.Upper?.Value <= high)),
+        ];
     }
 
     /// <summary>The base measures of a sum that are not known exactly.</summary>

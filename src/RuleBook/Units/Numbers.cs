@@ -13,6 +13,8 @@ public static class Numbers
     /// </summary>
     public static string Show(Fraction value, int decimals = 3)
     {
+        if (value.Denominator.IsOne)
+            return value.Numerator.ToString(CultureInfo.InvariantCulture);
         var scale = BigInteger.Pow(10, decimals);
         var scaled = BigInteger.Abs(value.Numerator) * scale;
         var (whole, rest) = BigInteger.DivRem(scaled, value.Denominator);

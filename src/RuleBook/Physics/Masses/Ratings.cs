@@ -32,14 +32,16 @@ public sealed record Ratings
     /// <summary>The ratings after a re-rating: the figures given anew, the others as they were.</summary>
     /// <param name="rerated">What the modification states.</param>
     public Ratings Overlaid(Ratings? rerated) =>
-        new()
-        {
-            GvmKg = rerated?.GvmKg ?? GvmKg,
-            GcmKg = rerated?.GcmKg ?? GcmKg,
-            FrontAxleKg = rerated?.FrontAxleKg ?? FrontAxleKg,
-            RearAxleKg = rerated?.RearAxleKg ?? RearAxleKg,
-            BrakedTowKg = rerated?.BrakedTowKg ?? BrakedTowKg,
-            UnbrakedTowKg = rerated?.UnbrakedTowKg ?? UnbrakedTowKg,
-            BallKg = rerated?.BallKg ?? BallKg,
-        };
+        rerated is null
+            ? this
+            : new()
+            {
+                GvmKg = rerated.GvmKg ?? GvmKg,
+                GcmKg = rerated.GcmKg ?? GcmKg,
+                FrontAxleKg = rerated.FrontAxleKg ?? FrontAxleKg,
+                RearAxleKg = rerated.RearAxleKg ?? RearAxleKg,
+                BrakedTowKg = rerated.BrakedTowKg ?? BrakedTowKg,
+                UnbrakedTowKg = rerated.UnbrakedTowKg ?? UnbrakedTowKg,
+                BallKg = rerated.BallKg ?? BallKg,
+            };
 }

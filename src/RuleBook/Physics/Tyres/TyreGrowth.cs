@@ -43,16 +43,18 @@ public sealed record TyreGrowth(
 
         var largest = reference.MaxBy(tyre => tyre.Millimetres!.Value)!;
         var smallest = reference.MinBy(tyre => tyre.Millimetres!.Value)!;
-        var growth = Difference(fitted, largest);
-        var reduction = Difference(smallest, fitted);
+        var (name, ofLargest) = (Name(fitted), Name(largest));
+        var ofSmallest = ReferenceEquals(smallest, largest) ? ofLargest : Name(smallest);
+        var growth = Difference(fitted, name, largest, ofLargest);
+        var reduction = Difference(smallest, ofSmallest, fitted, name);
         return new TyreGrowth(
             fitted,
             largest,
             smallest,
             growth,
-            Percent(growth, largest),
+            Percent(growth, largest, ofLargest),
             reduction,
-            Percent(reduction, smallest),
+            Percent(reduction, smallest, ofSmallest),
             Half(growth),
             width
         );
@@ -64,21 +66,18 @@ public sealed record TyreGrowth(
             ? $"the overall diameter of {unknown.Size.Designation} is not established: {unknown.Derivation}"
         : null;
 
-    private static DerivedFigure Difference(OverallDiameter from, OverallDiameter under)
+    private static DerivedFigure Difference(OverallDiameter from, string name, OverallDiameter under, string other)
     {
         var difference = from.Millimetres!.Value - under.Millimetres!.Value;
-        return new DerivedFigure(
-            difference,
-            $"{Show(from)} - {Show(under)} = {Numbers.Show(difference)} mm ({Name(from)} less {Name(under)})"
-        );
+        return new DerivedFigure(difference, $"{Show(from)} - {Show(under)} = {Numbers.Show(difference)} mm ({name} less {other})");
     }
 
-    private static DerivedFigure Percent(DerivedFigure difference, OverallDiameter of)
+    private static DerivedFigure Percent(DerivedFigure difference, OverallDiameter of, string name)
     {
         var percent = 100 * difference.Amount!.Value / of.Millimetres!.Value;
         return new DerivedFigure(
             percent,
-            $"100 x {Numbers.Show(difference.Amount.Value)} / {Show(of)} = {Numbers.Show(percent)} % of {Name(of)}"
+            $"100 x {Numbers.Show(difference.Amount.Value)} / {Show(of)} = {Numbers.Show(percent)} % of {name}"
         );
     }
 
