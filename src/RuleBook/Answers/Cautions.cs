@@ -96,8 +96,9 @@ internal static class Cautions
         foreach (var finding in findings)
             if ((finding.Version.Rule.DecidedBy ?? place.DecidedBy) is null && job.Dates.For(null).Length > 1)
                 yield return $"Which day picks the version in {place.Name} is not established; every day stated was tried.";
-        foreach (var source in findings.SelectMany(finding => finding.Version.Sources).Select(cited => cited.Source).Distinct())
-            if (source.RecheckAfter.Latest < job.Dates.Latest)
+        var on = job.Dates.Latest;
+        foreach (var source in findings.SelectMany(finding => finding.Version.Sources).Select(cited => cited.Source))
+            if (source.RecheckAfter.Latest < on)
                 yield return $"\"{source.Title}\" was last compared {source.Checked} and is due for a re-check since {source.RecheckAfter}.";
     }
 

@@ -73,7 +73,7 @@ public sealed record JobDates(DateOnly? Work, DateOnly? Certification, DateOnly?
     public static JobDates On(DateOnly day) => new(day, day, day);
 
     /// <summary>The last day stated: the day on which the question is asked.</summary>
-    public DateOnly Latest => All.Max();
+    public DateOnly Latest => Later(Later(Work, Certification), Inspection) ?? throw new InvalidOperationException("no day is stated");
 
     /// <summary>
     /// The days to try: the one that decides, where that is established and stated; otherwise every day stated.
@@ -84,8 +84,11 @@ public sealed record JobDates(DateOnly? Work, DateOnly? Certification, DateOnly?
             "work" when Work is { } day => [day],
             "certification" when Certification is { } day => [day],
             "inspection" when Inspection is { } day => [day],
+            _ when Work is { } day && Certification == day && Inspection == day => [day],
             _ => [.. All.Distinct().Order()],
         };
+
+    private static DateOnly? Later(DateOnly? one, DateOnly? other) => one is null || other > one ? other : one;
 
     private IEnumerable<DateOnly> All => new[] { Work, Certification, Inspection }.OfType<DateOnly>();
 }

@@ -38,8 +38,8 @@ internal sealed class Completion
         (unknowns, openings) = ([], []);
         var any = default(AnyWatch);
         Outcome = table.Judge(row.Cells, touched, ref any);
-        if (!any.Found && !MayBeUnchanged().Any())
-            return;
+        if (Outcome.Decided || (!any.Found && !MayBeUnchanged().Any()))
+            return; // three-valued logic is never too narrow, so that what it decides no completion changes
         int[] rules = [.. Enumerable.Range(0, table.Rules.Length).Where(rule => (touched.Topics >> table.Rules[rule].Topic & 1) != 0)];
         (unknowns, this.row, openings) = Open(rules);
         if (unknowns.IsEmpty)
@@ -55,7 +55,7 @@ internal sealed class Completion
         (unknowns, openings) = ([], []);
         var any = default(AnyWatch);
         Outcome = table.JudgeVersion(version, row.Cells, ref any);
-        if (!any.Found)
+        if (Outcome.Decided || !any.Found)
             return;
         (unknowns, this.row, openings) = Open([rule]);
         if (unknowns.IsEmpty)

@@ -8,6 +8,10 @@ namespace RuleBook.Text;
 /// <summary>Opens a JSON text: indented, with line feeds, one of them at the end; the same bytes on every system.</summary>
 public static class JsonText
 {
+    private const int LargestSpare = 1 << 16;
+
+    private static ArrayBufferWriter<byte>? spare; // of the last text written, for the next
+
     private static readonly JsonWriterOptions Safe = new()
     {
         Indented = true,
@@ -25,9 +29,14 @@ public static class JsonText
 
     private static string Write(Action<Utf8JsonWriter> write, JsonWriterOptions options)
     {
-        var buffer = new ArrayBufferWriter<byte>();
+        var buffer = Interlocked.Exchange(ref spare, null) ?? new ArrayBufferWriter<byte>(LargestSpare / 4);
+        buffer.ResetWrittenCount();
         using (var json = new Utf8JsonWriter(buffer, options))
             write(json);
-        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+        buffer.Write("\n"u8);
+        var text = Encoding.UTF8.GetString(buffer.WrittenSpan);
+        if (buffer.Capacity <= LargestSpare)
+            spare = buffer;
+        return text;
     }
 }
