@@ -80,9 +80,9 @@ internal static class WordRemarks
         where said is not null
         select Told($"{kind} {name}", said, mark(now ?? was!));
 
-    /// <summary>The conditions without a figure; another figure is told by the rule that gives it.</summary>
+    /// <summary>The vocabulary's own conditions; what a rule makes out of them is told by the rule.</summary>
     private static Dictionary<string, Term> Plain(Vocabulary vocabulary) =>
-        vocabulary.Conditions.Where(pair => pair.Value.Figured is null).ToDictionary();
+        vocabulary.Conditions.Where(pair => !pair.Value.IsMade).ToDictionary();
 
     private static IEnumerable<Remark> Figures(Book before, Book after) =>
         Said.Differently(Of(before), Of(after)) is { } said

@@ -41,6 +41,12 @@ internal static class ReadingCodes
             "correct the word, or add it to schema/vocabulary/conditions.yaml"
         ),
         new(
+            "alternatives",
+            "alternatives cannot be told apart here",
+            "A rule, a scheme, a caution and an exception say one thing; a tier may be opened by any of several, but by something.",
+            "write each alternative by itself"
+        ),
+        new(
             "missing-file",
             "a file is missing",
             "A jurisdiction is known by its jurisdiction.yaml, and the words by the vocabulary.",

@@ -19,7 +19,12 @@ internal static class TierUnreachable
                 .Select((tier, index) => (tier, earlier: tiers.Take(index).FirstOrDefault(earlier => Covers(earlier, tier))))
                 .Where(pair => pair.earlier is not null)
                 .Select(pair =>
-                    Info.At(pair.tier.Mark, $"whatever meets the tier '{pair.tier.Name}' meets '{pair.earlier!.Name}' before it")
+                    Info.At(
+                        pair.tier.Mark,
+                        pair.tier.Mark == pair.earlier!.Mark
+                            ? $"whatever meets one alternative of the tier '{pair.tier.Name}' meets another before it"
+                            : $"whatever meets the tier '{pair.tier.Name}' meets '{pair.earlier.Name}' before it"
+                    )
                 )
         );
 

@@ -51,6 +51,7 @@ internal static class Cautions
             .OfType<Stated>()
             .SelectMany(content => content.Tiers)
             .SelectMany(tier => tier.Provided)
+            .SelectMany(name => book.Vocabulary.Conditions[name].AnyOf.Add(name))
             .ToHashSet();
         return job
             .Shown.Where(stated => !asked.Contains(stated.Key))

@@ -60,12 +60,19 @@ public static class JobFacts
         var shown = DecidedConditions
             .Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
+        shown = VocabularyIndex.Of(vocabulary).AnyOf.Aggregate(shown, WithAnyOf);
         return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), WithUnstated(measures, job, vocabulary).With(vocabulary), shown)
         {
             Uncertainties = Uncertainties(job).With(vocabulary, job.Measures),
             GuardFactor = job.Plan.Reference.GuardFactor,
         };
     }
+
+    /// <summary>One of several is met where some is, and not met where none is; it stays to be shown where that is not known.</summary>
+    private static ImmutableDictionary<string, bool> WithAnyOf(ImmutableDictionary<string, bool> shown, Term anyOf) =>
+        anyOf.AnyOf.Any(name => shown.GetValueOrDefault(name)) ? shown.SetItem(anyOf.Name, true)
+        : anyOf.AnyOf.All(shown.ContainsKey) ? shown.SetItem(anyOf.Name, false)
+        : shown;
 
     /// <summary>
     /// Where a growth is stated and also follows from the sizes, both must agree on some basis; a problem to report otherwise.

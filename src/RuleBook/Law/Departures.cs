@@ -50,7 +50,12 @@ internal static class Departures
         {
             Tiers = departure.Dropped
                 ? stated.Tiers.RemoveAll(tier => tier.Name == departure.Tier)
-                : [.. stated.Tiers.Select(tier => tier.Name == departure.Tier ? Change(tier, departure) : tier)],
+                :
+                [
+                    .. stated
+                        .Tiers.Select(tier => tier.Name == departure.Tier ? Change(tier, departure) : tier)
+                        .DistinctBy(tier => (tier.Name, tier.Mark, departure.When is null ? tier : (object)tier.When)),
+                ],
         };
     }
 

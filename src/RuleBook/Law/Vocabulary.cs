@@ -126,6 +126,12 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
 
     /// <summary>For a condition with a figure: its name without it; null for any other.</summary>
     public string? Figured { get; init; }
+
+    /// <summary>For a condition that is several, of which one has to be shown: those; empty for any other.</summary>
+    public ImmutableArray<string> AnyOf { get; init; } = [];
+
+    /// <summary>For a condition: whether a rule makes it out of others, with a figure or as one of several.</summary>
+    public bool IsMade => Figured is not null || !AnyOf.IsEmpty;
 }
 
 /// <summary>A comparison of figures of a job that can decide a condition.</summary>

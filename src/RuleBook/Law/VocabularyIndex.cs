@@ -20,6 +20,7 @@ internal sealed class VocabularyIndex
                 StringComparer.Ordinal
             );
         Shares = [.. measures.Select(measure => measure.Share).OfType<MeasureShare>()];
+        AnyOf = [.. vocabulary.Conditions.Values.Where(condition => !condition.AnyOf.IsEmpty)];
         Decided =
         [
             .. vocabulary
@@ -39,6 +40,9 @@ internal sealed class VocabularyIndex
 
     /// <summary>The conditions that figures may decide.</summary>
     public ImmutableArray<Term> Decided { get; }
+
+    /// <summary>The conditions of which each is several others, of which one has to be shown.</summary>
+    public ImmutableArray<Term> AnyOf { get; }
 
     public static VocabularyIndex Of(Vocabulary vocabulary) => Known.GetValue(vocabulary, static each => new VocabularyIndex(each));
 }

@@ -61,7 +61,7 @@ internal static class RandomBook
         var tiers = Enumerable
             .Range(0, count)
             .Select(at =>
-                $"          - {{ name: tier-{Word(at)}, pathway: {Pathways[Math.Min(first + at, 3)]}, when: {{ {Tests(random)} }}, within: {{ {Limits(random)} }}, provided: [{Provided(random)}] }}"
+                $"          - {{ name: tier-{Word(at)}, pathway: {Pathways[Math.Min(first + at, 3)]}, when: {{ {Opening(random)} }}, within: {{ {Limits(random)} }}, provided: [{Provided(random)}] }}"
             );
         return $"        tiers:\n{string.Join('\n', tiers)}\n        beyond: {(random.Next(3) == 0 ? "not-established" : Pathways[random.Next(1, 4)])}";
     }
@@ -74,6 +74,20 @@ internal static class RandomBook
             2 => $"new-gvm: {{ at-most: {Amount(random)} kg }}",
             _ => "",
         };
+
+    /// <summary>What opens a tier: also one of several, or none of them.</summary>
+    private static string Opening(Random random) =>
+        random.Next(6) switch
+        {
+            0 => $"any-of: [{{ {Some(random)} }}, {{ {Some(random)} }}]",
+            1 => $"none-of: [{{ {Some(random)} }}]",
+            _ => Tests(random),
+        };
+
+    private static string Some(Random random) =>
+        Tests(random) is { Length: > 0 } tests
+            ? tests
+            : $"suspension-lift: {{ over: {random.Next(0, 50)} mm, under: {random.Next(50, 150)} mm }}";
 
     private static string Limits(Random random) =>
         string.Join(
@@ -100,7 +114,10 @@ internal static class RandomBook
         };
     }
 
-    private static string Provided(Random random) => string.Join(", ", Conditions.Where(_ => random.Next(4) == 0));
+    private static string Provided(Random random) =>
+        random.Next(8) == 0
+            ? $"{{ any-of: [{string.Join(", ", Conditions)}] }}"
+            : string.Join(", ", Conditions.Where(_ => random.Next(4) == 0));
 
     private static string Amount(Random random) => (100 * random.Next(-1, 3)).ToString(CultureInfo.InvariantCulture);
 

@@ -1,10 +1,9 @@
-using System.Collections.Immutable;
 using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Law.Reading;
 
-/// <summary>Reads the conditions that take a figure, and finds those that the rules of a book give one.</summary>
+/// <summary>Reads the conditions that take a figure.</summary>
 internal static class FiguredConditions
 {
     /// <summary>The condition, where it takes a figure.</summary>
@@ -48,32 +47,4 @@ internal static class FiguredConditions
             );
         return new FiguredCondition(term.Name, unit.Dimension, term with { Name = named });
     }
-
-    /// <summary>The conditions that rules give a figure, each once.</summary>
-    public static IEnumerable<Term> Given(IEnumerable<BookFile> files, IReadOnlyDictionary<string, FiguredCondition> figured) =>
-        figured.Count == 0
-            ? []
-            : files
-                .Where(file => file.Path.StartsWith("jurisdictions/", StringComparison.Ordinal))
-                .SelectMany(file => In(file.Root, figured))
-                .DistinctBy(term => term.Name);
-
-    private static IEnumerable<Term> In(Node node, IReadOnlyDictionary<string, FiguredCondition> figured) =>
-        node switch
-        {
-            Mapping map => map.Entries.SelectMany(entry =>
-                entry.Key.Text == "provided" ? Conditions(entry.Value, figured) : In(entry.Value, figured)
-            ),
-            Sequence list => list.Items.SelectMany(item => In(item, figured)),
-            _ => [],
-        };
-
-    private static IEnumerable<Term> Conditions(Node provided, IReadOnlyDictionary<string, FiguredCondition> figured) =>
-        from item in provided is Sequence list ? list.Items : ImmutableArray.Create(provided)
-        where item is Mapping
-        from entry in ((Mapping)item).Entries
-        where figured.ContainsKey(entry.Key.Text) && entry.Value is Scalar
-        let figure = Quantity.TryParse(((Scalar)entry.Value).Text, out var read, out _) ? read : null
-        where figure?.Unit.Dimension == figured[entry.Key.Text].Dimension
-        select figured[entry.Key.Text].With(figure);
 }

@@ -6,11 +6,12 @@ using RuleBook.Units;
 namespace RuleBook.Law.Reading;
 
 /// <summary>Reads tiers, limits, predicates and departures against the vocabulary.</summary>
-internal sealed class LimitReader(Vocabulary vocabulary)
+internal sealed partial class LimitReader(Vocabulary vocabulary)
 {
     /// <summary>One tier, or the tiers of a table by classes.</summary>
     public ImmutableArray<Tier> ReadTiers(Fields fields)
     {
+        var whens = ReadAlternatives(fields.Nested("when"));
         if (!fields.Has("classes"))
         {
             if (fields.Node("by") is { } alone)
@@ -20,7 +21,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
                     "'by' does nothing here: there are no classes",
                     "give 'classes', or take it out"
                 );
-            return [ReadTier(fields)];
+            return Each(whens, ReadTier(fields, Predicate.Always));
         }
 
         var by = fields.Node("by") is Scalar name ? FindMeasure(fields, name) : null;
@@ -29,9 +30,22 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         if (fields.Node("name") is { } named)
             fields.Add("key-without-effect", named.Mark, "'name' does nothing here: each class names its own tier", "take it out");
         var classes = fields.List("classes", node => by is null ? null : ReadClass(new Fields(node, fields.Problems), by));
-        var shared = ReadTier(fields);
-        return by is null ? [] : ClassTable.Tiers(shared, by, classes, fields.Problems);
+        var shared = ReadTier(fields, Predicate.Always);
+        return by is null ? [] : Each(whens, ClassTable.Tiers(shared, by, classes, fields.Problems));
     }
+
+    /// <summary>The tiers once for each alternative that opens them, under the same name.</summary>
+    private static ImmutableArray<Tier> Each(ImmutableArray<Predicate> whens, params ImmutableArray<Tier> tiers) =>
+        [
+            .. tiers.SelectMany(tier =>
+                whens.Select(when =>
+                    tier with
+                    {
+                        When = tier.When.Tests.IsEmpty ? when : new Predicate([.. when.Tests, .. tier.When.Tests]),
+                    }
+                )
+            ),
+        ];
 
     private ClassRow ReadClass(Fields fields, Measure by)
     {
@@ -47,7 +61,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         return row;
     }
 
-    public Tier ReadTier(Fields fields)
+    private Tier ReadTier(Fields fields, Predicate when)
     {
         var pathway = ReadPathway(fields, "pathway");
         if (!fields.Has("pathway"))
@@ -55,7 +69,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         var tier = new Tier(
             fields.Text("name") ?? fields.Text("pathway") ?? "",
             pathway ?? Pathway.Prohibited,
-            ReadPredicate(fields.Nested("when")),
+            when,
             ReadLimits(fields.Nested("within")),
             ReadConditions(fields),
             fields.Texts("codes"),
@@ -74,7 +88,7 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             ReadLimits(fields.Nested("within")),
             fields.Has("provided") ? ReadConditions(fields) : null,
             fields.YesNo("drop") ?? false,
-            fields.Nested("add") is { } added ? ReadTier(added) : null,
+            fields.Nested("add") is { } added ? ReadTier(added, ReadPredicate(added.Nested("when"))) : null,
             SourceReader.Citations(fields),
             fields.Mark
         )
@@ -128,19 +142,6 @@ internal sealed class LimitReader(Vocabulary vocabulary)
             "prohibited" => Pathway.Prohibited,
             _ => null,
         };
-
-    public Predicate ReadPredicate(Fields? fields)
-    {
-        if (fields is null)
-            return Predicate.Always;
-        var tests = new List<FactTest>();
-        foreach (var (key, value) in fields.Entries)
-            if (vocabulary.Facts.TryGetValue(key.Text, out var fact))
-                tests.Add(new FactTest(key.Text, ReadWords(fields, value, fact), null, key.Mark));
-            else if (FindMeasure(fields, key) is { } measure && ReadBounds(fields, value, measure) is { } bounds)
-                tests.Add(new FactTest(key.Text, [], bounds, key.Mark));
-        return new Predicate([.. tests]);
-    }
 
     private ImmutableArray<Limit> ReadLimits(Fields? fields) =>
         fields is null
@@ -243,61 +244,5 @@ internal sealed class LimitReader(Vocabulary vocabulary)
         foreach (var word in words.OfType<Scalar>().Where(word => !fact.Values.Contains(word.Text)))
             fields.Add("not-a-word", word.Mark, $"'{word.Text}' is not a value of {fact.Name}", Spelling.Tip(word.Text, fact.Values));
         return [.. words.OfType<Scalar>().Select(word => word.Text)];
-    }
-
-    private ImmutableArray<string> ReadConditions(Fields fields) =>
-        fields.List("provided", node => node is Mapping ? ReadFigured(fields, node) : ReadCondition(fields, node));
-
-    private string? ReadCondition(Fields fields, Node node)
-    {
-        if (fields.TextOf(node) is not { } name || vocabulary.Conditions.ContainsKey(name))
-            return fields.TextOf(node);
-        if (vocabulary.Figured.TryGetValue(name, out var figured))
-            fields.Add(
-                "wrong-shape",
-                node.Mark,
-                $"'{name}' needs its figure",
-                $"write {{ {name}: {new Quantity(1, Unit.Base(figured.Dimension))} }}, with the figure of the rule"
-            );
-        else
-            fields.Add(
-                "unknown-condition",
-                node.Mark,
-                $"'{name}' is not a condition of the vocabulary",
-                Spelling.Tip(name, [.. vocabulary.Conditions.Keys, .. vocabulary.Figured.Keys])
-            );
-        return null;
-    }
-
-    /// <summary>A condition with its figure, as <c>{ bumper-bar-height: 4.5 in }</c>.</summary>
-    private string? ReadFigured(Fields fields, Node node)
-    {
-        if (new Fields(node, fields.Problems).Entries.ToArray() is not [var (key, value)])
-        {
-            fields.Add("wrong-shape", node.Mark, "one condition with its figure is needed here", "give each condition an entry of its own");
-            return null;
-        }
-
-        if (!vocabulary.Figured.TryGetValue(key.Text, out var figured))
-        {
-            var tip = vocabulary.Conditions.ContainsKey(key.Text)
-                ? $"write {key.Text} alone: it takes no figure"
-                : Spelling.Tip(key.Text, [.. vocabulary.Figured.Keys]);
-            fields.Add("unknown-condition", key.Mark, $"'{key.Text}' is not a condition that takes a figure", tip);
-            return null;
-        }
-
-        if (fields.QuantityOf(value, figured.Dimension) is not { } figure)
-            return null;
-        var name = figured.With(figure).Name;
-        if (vocabulary.Conditions[name].Figured == figured.Name)
-            return name;
-        fields.Add(
-            "unknown-condition",
-            key.Mark,
-            $"'{name}' is another condition of the vocabulary already",
-            "give one of the two another name"
-        );
-        return null;
     }
 }

@@ -15,6 +15,10 @@ internal static class VocabularyReader
             .Select(condition => condition.Figured)
             .OfType<FiguredCondition>()
             .ToImmutableDictionary(condition => condition.Name);
+        var plain = conditions
+            .Where(condition => condition.Figured is null)
+            .Select(condition => condition.Term)
+            .ToImmutableDictionary(term => term.Name);
         return (
             new Vocabulary(
                 Each("measures", files, problems, ReadMeasure)
@@ -24,10 +28,8 @@ internal static class VocabularyReader
                 Each("facts", files, problems, fields => ReadFact(fields, categories))
                     .DistinctBy(fact => fact.Name)
                     .ToImmutableDictionary(fact => fact.Name),
-                conditions
-                    .Where(condition => condition.Figured is null)
-                    .Select(condition => condition.Term)
-                    .Concat(FiguredConditions.Given(files, figured))
+                plain
+                    .Values.Concat(new GivenConditions(plain, figured).In(files))
                     .DistinctBy(term => term.Name)
                     .ToImmutableDictionary(term => term.Name),
                 Each("topics", files, problems, ReadTopic).DistinctBy(topic => topic.Name).ToImmutableDictionary(topic => topic.Name),
