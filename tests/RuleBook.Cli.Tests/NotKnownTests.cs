@@ -130,4 +130,39 @@ public sealed class NotKnownTests
         refused.Code.ShouldBe(2);
         refused.Error.ShouldContain("did you mean 'suspension-travel-kept-two-thirds'?");
     }
+
+    /// <summary>
+    /// Load indices 108 and 112 carry 1000 and 1120 kg, speed symbols L and S are for 120 and 180 km/h (tables of the tyre standards): a tyre of the
+    /// placard's size that carries less, or is made for less speed, is a change, of which Western Australia's rules ask and Queensland's say nothing.
+    /// </summary>
+    [Theory]
+    [InlineData("au-qld", "108S", "not judged, no rule in the book speaks of it: change in tyre load rating (-120 kg)")]
+    [InlineData("au-wa", "108S", "condition not met: tyre load rating not below the placard")]
+    [InlineData("au-qld", "112L", "not judged, no rule in the book speaks of it: change in tyre speed rating (-60 km/h)")]
+    [InlineData("au-wa", "112L", "tyre speed rating for the kind of vehicle")]
+    [InlineData("us-ca", "108S", "no rule in the book covers this vehicle on tyres and wheels")]
+    [InlineData("au-qld", "112S", "Nothing to judge")]
+    public async Task A_weaker_tyre_of_the_size_on_the_placard_is_judged_or_said_not_to_be(string place, string service, string told)
+    {
+        var job = $$"""
+            registered-in: {{place}}
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes, tyres: [265/65R17 112S] }
+            modification: { tyres: 265/65R17 {{service}} }
+            """;
+        (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
+    }
+
+    /// <summary>A smaller tyre without a load index would leave open what a tyre of too low an index fails.</summary>
+    [Fact]
+    public async Task A_remedy_by_another_tyre_keeps_the_load_index_of_the_placard()
+    {
+        const string job = """
+            registered-in: au-nsw
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes, tyres: [265/65R17 112S] }
+            modification: { tyres: 265/65R17 108S }
+            """;
+        (await Invocation.Assess(job)).Words.ShouldContain("tyres 245/65R17 112S: no certificate");
+    }
 }

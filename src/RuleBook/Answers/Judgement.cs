@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Fractions;
 using RuleBook.Facts;
 using RuleBook.Figures;
 using RuleBook.InForce;
@@ -99,7 +100,7 @@ internal sealed class Judgement
     }
 
     /// <summary>Every edge of the rules at which something could change with a measure that <paramref name="facts"/> leave open.</summary>
-    public IEnumerable<(string Measure, Fractions.Fraction Value)> Edges(FactSet facts)
+    public IEnumerable<(string Measure, Fraction Value)> Edges(FactSet facts)
     {
         var row = Table.NewRow();
         row.Set(facts);
@@ -182,13 +183,16 @@ internal sealed class Judgement
             if (!movement.Moves(Row.Cells))
                 continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
+            var lower = LowerRating(measure);
             if (
-                !measure.NeedsOwnRule
-                && (
-                    IsStated(measure)
-                        ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested)
-                        : measure.IfAbsent is null || OnTopic(measure)
-                )
+                lower is not null
+                    ? IsOpen(movement.Suggested) || AsksFor(measure)
+                    : !measure.NeedsOwnRule
+                        && (
+                            IsStated(measure)
+                                ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested)
+                                : measure.IfAbsent is null || OnTopic(measure)
+                        )
             )
                 continue;
             var topics = movement.Topics;
@@ -197,11 +201,42 @@ internal sealed class Judgement
                     Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))
                 )
             )
-                left.Add(new NotJudged(measure.Job, measure.Title, place.Ask.Name));
+                left.Add(
+                    new NotJudged(
+                        measure.Job,
+                        lower is { } less ? $"{measure.Title} ({Numbers.Show(less)} {measure.Unit.Symbol})" : measure.Title,
+                        place.Ask.Name
+                    )
+                );
         }
 
         return left.ToImmutable();
     }
+
+    /// <summary>
+    /// Whether a rule that binds the vehicle, or may bind it, asks for a condition that hangs on what the tyres fitted carry or for which speed
+    /// they are made.
+    /// </summary>
+    private bool AsksFor(Measure rating)
+    {
+        var conditions =
+            rating.Name == KnownWords.SpeedRatingChange
+                ? job.Plan.Reference.TyreSpeeds.Select(rule => rule.Condition)
+                : VocabularyIndex
+                    .Of(book.Vocabulary)
+                    .Decided.Where(condition => condition.DecidedBy == Comparison.TyresAgainstPlacard)
+                    .Select(condition => condition.Name);
+        return Binding.Any(rule =>
+            Table.InForce[rule].Candidates.SelectMany(version => version.Tiers()).SelectMany(tier => tier.Provided).Any(conditions.Contains)
+        );
+    }
+
+    /// <summary>The rating of the tyres fitted where it is lower than the placard's; null for any other measure.</summary>
+    private Fraction? LowerRating(Measure measure) =>
+        measure.Name is KnownWords.LoadRatingChange or KnownWords.SpeedRatingChange
+        && Facts.Measures.GetValueOrDefault(measure.Name)?.Value.Exact is { IsNegative: true } less
+            ? less
+            : null;
 
     /// <summary>
     /// Whether the job states it as a change, and no measure that asks for a rule of its own is stated in the same place.

@@ -60,7 +60,10 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
             .Select(value => Setting(lever, path, stated.ToString(), Text(sign * value, Mm, down: true), stated.Base.Abs() - value, Mm));
     }
 
-    /// <summary>The placard's sizes, then the listed ones for the rims at hand; those nearest to the tyre planned first.</summary>
+    /// <summary>
+    /// The placard's sizes, then the listed ones for the rims at hand; those nearest to the tyre planned first. Where the tyre planned has a
+    /// load index, a listed size gets that of the placard's strongest tyre: one that carries less is no remedy.
+    /// </summary>
     private IEnumerable<RemedyChange> Tyres()
     {
         if (
@@ -70,21 +73,18 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
         )
             return [];
         var now = Physics.Tyres.TyreGrowth.Of(fitted, job.PlacardTyres, Physics.Tyres.DiameterBasis.Handbook).Growth.Amount;
-        var placard = job.PlacardTyres.Select(size => size.ToString()).ToHashSet(StringComparer.Ordinal);
+        var strongest = fitted.LoadIndex is null ? null : job.PlacardTyres.MaxBy(size => size.LoadIndex?.Kilograms ?? Fraction.Zero);
+        var service = strongest?.ToString()[strongest.Designation.Length..] ?? "";
         return SizeFits
             .Of(book, job, place)
-            .Where(fit => fit.SameRim && fit.Size.Designation != fitted.Designation && fit.Growth.Growth.Amount < now)
+            .Where(fit => fit.SameRim && fit.Growth.Growth.Amount <= now)
+            .Select(fit => (fit.Growth, Size: Placard(fit.Size) ?? fit.Size.Designation + service))
+            .Where(fit => fit.Size != fitted.ToString())
             .OrderBy(fit => now - fit.Growth.Growth.Amount)
-            .Select(fit =>
-                Setting(
-                    RemedyLever.Tyres,
-                    "modification.tyres",
-                    typed.Text,
-                    placard.FirstOrDefault(size => size.StartsWith(fit.Size.Designation, StringComparison.Ordinal)) ?? fit.Size.Designation,
-                    now - fit.Growth.Growth.Amount,
-                    Mm
-                )
-            );
+            .Select(fit => Setting(RemedyLever.Tyres, "modification.tyres", typed.Text, fit.Size, now - fit.Growth.Growth.Amount, Mm));
+
+        string? Placard(Physics.Tyres.TyreSize size) =>
+            job.PlacardTyres.FirstOrDefault(each => each.Designation == size.Designation)?.ToString();
     }
 
     /// <summary>Over each axle that the springs raise, as much as the prediction with its uncertainty asks for.</summary>

@@ -36,6 +36,7 @@ public static class JobFacts
             AddTyres(measures, growth);
         else
             AddMeasuredDiameter(measures, job, GrowthShares.Of(job, basis));
+        AddService(measures, job);
         AddRatings(measures, job);
         AddOtherRatings(measures, job);
         AddCategoryGvm(measures, job, vocabulary);
@@ -197,6 +198,28 @@ public static class JobFacts
         {
             if (figure.Amount is { } amount && !measures.ContainsKey(name))
                 measures[name] = new Derived(Interval.Of(amount), figure.Derivation);
+        }
+    }
+
+    /// <summary>Load index and speed symbol of the tyre fitted, where they differ from those of every placard size.</summary>
+    private static void AddService(Dictionary<string, Derived> measures, Job job)
+    {
+        if (job.FittedTyre is not { } fitted)
+            return;
+        Add(KnownWords.LoadRatingChange, "kg", size => size.LoadIndex?.Kilograms);
+        Add(KnownWords.SpeedRatingChange, "km/h", size => size.SpeedSymbol?.KilometresPerHour);
+
+        void Add(string measure, string unit, Func<TyreSize, Fraction?> rating)
+        {
+            var placard = job.PlacardTyres.Select(rating).OfType<Fraction>().ToArray();
+            if (rating(fitted) is not { } now || placard.Length < Math.Max(job.PlacardTyres.Length, 1))
+                return;
+            var nearest = placard.MinBy(before => (now - before).Abs());
+            if (now != nearest)
+                measures[measure] = new Derived(
+                    Interval.Of(now - nearest),
+                    $"{Numbers.Show(now)} - {Numbers.Show(nearest)} = {Numbers.Show(now - nearest)} {unit} (tyre fitted less the placard's)"
+                );
         }
     }
 

@@ -36,6 +36,12 @@ public static class KnownWords
     /// <summary>Measure: section width as a share of the widest placard tyre's.</summary>
     public const string TyreWidthRatio = "tyre-section-width-ratio";
 
+    /// <summary>Measure: what the tyre fitted carries by its index, less what the placard's carries.</summary>
+    public const string LoadRatingChange = "load-rating-change";
+
+    /// <summary>Measure: the speed for which the tyre fitted is made, less that of the placard's.</summary>
+    public const string SpeedRatingChange = "speed-rating-change";
+
     /// <summary>Measure: the overall diameter as measured.</summary>
     public const string TyreDiameter = "tyre-diameter";
 
@@ -98,6 +104,8 @@ public static class KnownWords
         TyreReduction,
         TyreReductionPercent,
         TyreWidthRatio,
+        LoadRatingChange,
+        SpeedRatingChange,
         TyreDiameter,
         PredictedLift,
         TotalLift,

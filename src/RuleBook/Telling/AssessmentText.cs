@@ -70,12 +70,13 @@ public sealed class AssessmentText(AnswerPage page)
         }
     }
 
-    /// <summary>A rule all of whose measures the job leaves at zero tells a reader nothing.</summary>
+    /// <summary>A rule all of whose measures the job leaves at zero, and that asks for nothing to be shown, tells a reader nothing.</summary>
     private static bool Tells(Finding finding) =>
         !finding.Outcome.Decided
         || finding.Outcome.Best > Pathway.NoCertificate
         || finding.Version.Content is NotRegulated
-        || finding.Limits.Any(check => check.Value.Exact is not { IsZero: true });
+        || finding.Limits.Any(check => check.Value.Exact is not { IsZero: true })
+        || finding.Conditions.Any(condition => condition.State == Truth.Unknown);
 
     private void WriteTooClose(IEnumerable<Finding> findings)
     {
