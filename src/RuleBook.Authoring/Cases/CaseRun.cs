@@ -57,24 +57,19 @@ public static class CaseRun
                 yield return $"expected that the certifier may certify: {May(may)}, got: {May(certification?.MayCertify)} ({certification?.Why ?? "nothing"})";
         }
 
-        if (expect is { Conditions: null, ConditionsOf: null, CodesOf: null, Decides: null, Findings: null })
-            yield break;
-        var findings = judged.Findings();
         foreach (var (rule, outcomes) in expect.Findings ?? [])
-            if (Given(rule, [.. findings, .. judged.OfUse()]) is var given && given != outcomes)
+            if (Given(judged.Findings(rule)) is var given && given != outcomes)
                 yield return $"expected {rule} to give {Words(outcomes)}, got {Words(given)}";
-        if (expect.Conditions is { } conditions && Differ(conditions, ConditionsOf(findings)) is { } shown)
+        if (expect.Conditions is { } conditions && Differ(conditions, ConditionsOf(judged.Findings())) is { } shown)
             yield return $"expected the conditions {shown}";
         foreach (var (rule, told) in expect.ConditionsOf ?? [])
-            if (Differ(told, ConditionsOf(Of(rule))) is { } differ)
+            if (Differ(told, ConditionsOf(judged.Findings(rule))) is { } differ)
                 yield return $"expected of {rule} the conditions {differ}";
         foreach (var (rule, told) in expect.CodesOf ?? [])
-            if (Differ(told, Of(rule).SelectMany(finding => finding.Tier?.Codes ?? [])) is { } differ)
+            if (Differ(told, judged.Findings(rule).SelectMany(finding => finding.Tier?.Codes ?? [])) is { } differ)
                 yield return $"expected of {rule} the codes {differ}";
-        if (expect.Decides is { } measure && Deciding(findings, outcome) is var deciding && !deciding.Contains(measure))
+        if (expect.Decides is { } measure && Deciding(judged.Findings(), outcome) is var deciding && !deciding.Contains(measure))
             yield return $"expected {measure} to decide, got {Words(deciding)}";
-
-        IEnumerable<Finding> Of(string rule) => findings.Concat(judged.OfUse()).Where(finding => finding.Version.Rule.Id == rule);
     }
 
     /// <summary>
@@ -98,11 +93,8 @@ public static class CaseRun
         findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name);
 
     /// <summary>The pathways that a rule gives, over all versions that may be in force; null where it does not bind.</summary>
-    private static Outcome? Given(string rule, ImmutableArray<Finding> findings) =>
-        findings
-            .Where(finding => finding.Version.Rule.Id == rule)
-            .Select(finding => (Outcome?)finding.Outcome)
-            .Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
+    private static Outcome? Given(IEnumerable<Finding> findings) =>
+        findings.Select(finding => (Outcome?)finding.Outcome).Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
 
     private static string May(Truth? may) =>
         may switch

@@ -22,16 +22,20 @@ internal sealed class PreparedCase(Book book, Case one)
     private readonly bool onlyNamed =
         one.Expect is { Between: null, Undecided: false, Decides: null, Asks: null, Conditions: null, LooksAtCertification: false };
 
+    private readonly HashSet<string> named =
+    [
+        .. one.Expect.Findings?.Keys ?? [],
+        .. one.Expect.ConditionsOf?.Keys ?? [],
+        .. one.Expect.CodesOf?.Keys ?? [],
+    ];
+
     public Case Case { get; } = one;
 
     /// <summary>What the job makes known.</summary>
     public FactSet Facts => judged.Facts;
 
     /// <summary>Whether the case says what a rule gives or asks for.</summary>
-    public bool Names(string rule) =>
-        Case.Expect.Findings?.ContainsKey(rule) == true
-        || Case.Expect.ConditionsOf?.ContainsKey(rule) == true
-        || Case.Expect.CodesOf?.ContainsKey(rule) == true;
+    public bool Names(string rule) => named.Contains(rule);
 
     /// <summary>Whether the case fails on another book.</summary>
     public bool FailsOn(Book other) => Fails(other, CaseRun.Ask(other, Case.Job));

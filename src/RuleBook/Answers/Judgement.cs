@@ -107,6 +107,17 @@ internal sealed class Judgement
         return Unknowns.Edges(Table, row);
     }
 
+    /// <summary>What the versions of one rule give, of use or not; none where it does not bind.</summary>
+    /// <param name="id">Full id of the rule.</param>
+    public IEnumerable<Finding> Findings(string id)
+    {
+        if (book.Rule(id) is not { } rule)
+            return [];
+        return book.Vocabulary.Topics[rule.Topic].OfUse
+            ? OfUse().Where(finding => finding.Version.Rule.Id == id)
+            : Bind(Table, Row, Rules.Where(each => Table.RuleIds[each] == id)).Select(Read);
+    }
+
     /// <summary>What each rule gives, the most onerous first.</summary>
     public ImmutableArray<Finding> Findings() =>
         [

@@ -35,8 +35,18 @@ public sealed record Book(string Digest, Vocabulary Vocabulary, ImmutableArray<s
     {
         if (id.Split('/') is not [var place, var topic, var name])
             return null;
-        var rules = Jurisdiction(place)?.Rules.Where(rule => rule.Topic == topic).ToArray() ?? [];
-        return rules.FirstOrDefault(rule => rule.Name == name) ?? rules.FirstOrDefault(rule => rule.Aliases.Contains(name));
+        Rule? byAlias = null;
+        foreach (var rule in Jurisdiction(place)?.Rules ?? [])
+        {
+            if (rule.Topic != topic)
+                continue;
+            if (rule.Name == name)
+                return rule;
+            if (byAlias is null && rule.Aliases.Contains(name))
+                byAlias = rule;
+        }
+
+        return byAlias;
     }
 
     /// <summary>

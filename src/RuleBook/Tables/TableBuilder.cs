@@ -12,6 +12,7 @@ internal sealed class TableBuilder
 {
     private readonly Dictionary<string, SortedSet<Fraction>> edges = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (string Measure, ImmutableArray<string> Parts)> quantities = new(StringComparer.Ordinal);
+    private readonly Dictionary<ImmutableArray<string>, string> totals = [];
     private readonly Dictionary<string, MeasureSum> sums = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> slots = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Axis> axes = new(StringComparer.Ordinal);
@@ -112,6 +113,9 @@ internal sealed class TableBuilder
         foreach (var moving in Moved.Where(moving => moving.Own && !moving.Suggested.IsEmpty))
             own[moving.Measure.Name] = 1ul << own.Count;
         Rules = [.. InForce.Select(Line)];
+        Inputs = [.. words.Values, .. slots.Select(slot => new Input(slot.Key, InputKind.Measure, [], slot.Value)), .. conditions.Values];
+        if (Moved.IsEmpty)
+            return;
         var read = InForce
             .Select(rule =>
                 (Topic: 1ul << Topics.IndexOf(rule.Rule.Topic), Names: rule.Candidates.SelectMany(version => version.Reads()).ToHashSet())
@@ -127,13 +131,12 @@ internal sealed class TableBuilder
             ),
         ];
         for (var i = 0; i < Movements.Length; i++)
-            axes[Key(Movements[i].Measure, [])].Movement = i;
-        Inputs = [.. words.Values, .. slots.Select(slot => new Input(slot.Key, InputKind.Measure, [], slot.Value)), .. conditions.Values];
+            axes[Keyed(Movements[i].Measure, [])].Movement = i;
     }
 
     private void Edge(string measure, ImmutableArray<string> parts, Fraction value)
     {
-        var key = Key(measure, parts);
+        var key = Keyed(measure, parts);
         if (!edges.TryGetValue(key, out var set))
         {
             edges[key] = set = [];
@@ -147,9 +150,19 @@ internal sealed class TableBuilder
     public static string Key(string measure, ImmutableArray<string> parts) =>
         measure == FactSet.TotalLift ? $"{measure} {string.Join(' ', parts)}" : measure;
 
+    /// <summary>The same, put together once for the parts of a version.</summary>
+    private string Keyed(string measure, ImmutableArray<string> parts)
+    {
+        if (measure != FactSet.TotalLift)
+            return measure;
+        if (!totals.TryGetValue(parts, out var key))
+            totals[parts] = key = Key(measure, parts);
+        return key;
+    }
+
     private MeasureSum Sum(string measure, ImmutableArray<string> parts)
     {
-        var key = Key(measure, parts);
+        var key = Keyed(measure, parts);
         if (sums.TryGetValue(key, out var known))
             return known;
         (MeasureSum, int, int)[] terms = measure switch
@@ -220,7 +233,7 @@ internal sealed class TableBuilder
     private IEnumerable<Test> Of(FactTest test, ResolvedVersion version)
     {
         if (test.Bounds is { } bounds)
-            return axes[Key(test.Fact, version.Parts)].Within(bounds);
+            return axes[Keyed(test.Fact, version.Parts)].Within(bounds);
         var (word, passes) = (words[test.Fact], 0ul);
         for (var i = 0; i < word.Words.Length; i++)
             if (test.OneOf.Contains(word.Words[i]))
@@ -233,7 +246,7 @@ internal sealed class TableBuilder
         {
             LimitKind.None => [],
             LimitKind.NotEstablished => [new Test(0, 1)],
-            _ => axes[Key(limit.Measure, version.Parts)].Within(limit.Bounds!),
+            _ => axes[Keyed(limit.Measure, version.Parts)].Within(limit.Bounds!),
         };
 
     private Test Of(string condition)
@@ -249,7 +262,7 @@ internal sealed class TableBuilder
 
     private Movement Movement(Moving moving, ulong read)
     {
-        var axis = axes[Key(moving.Measure.Name, [])];
+        var axis = axes[Keyed(moving.Measure.Name, [])];
         var (column, unchanged) = axis.At(Exact.Of(moving.Unchanged));
         var suggested = moving.Suggested.Aggregate(0ul, (all, topic) => all | 1ul << Topics.IndexOf(topic));
         return new Movement(
