@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Checks;
 
@@ -49,6 +50,25 @@ internal sealed class Inspected
 
     internal IEnumerable<(Rule Rule, RuleVersion Version, Adoption Adoption)> Adoptions =>
         Versions.Where(pair => pair.Version.Content is Adoption).Select(pair => (pair.Rule, pair.Version, (Adoption)pair.Version.Content));
+
+    /// <summary>Each end of a limit, or of a test of what opens a tier or of whom a rule binds, with the place of its measure.</summary>
+    internal IEnumerable<(string Measure, Bound Bound, Mark Mark)> Figures
+    {
+        get
+        {
+            var tiers = TierLists.SelectMany(tiers => tiers).ToArray();
+            var limits = tiers
+                .SelectMany(tier => tier.Limits)
+                .Concat(Adoptions.SelectMany(pair => pair.Adoption.Exceptions).SelectMany(change => change.Limits));
+            var tests = tiers.Select(tier => tier.When).Concat(Rules.Select(rule => rule.For)).SelectMany(predicate => predicate.Tests);
+            return limits
+                .Select(limit => (limit.Measure, limit.Bounds, limit.Mark))
+                .Concat(tests.Select(test => (test.Fact, test.Bounds, test.Mark)))
+                .SelectMany(range =>
+                    new[] { range.Bounds?.Lower, range.Bounds?.Upper }.OfType<Bound>().Select(bound => (range.Item1, bound, range.Mark))
+                );
+        }
+    }
 
     /// <summary>The key inside the mapping that starts at <paramref name="mapping"/>; the mapping itself where it lacks the key.</summary>
     internal Mark Key(Mark mapping, string key) => Entry(mapping, key)?.Key.Mark ?? mapping;

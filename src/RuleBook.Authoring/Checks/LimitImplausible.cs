@@ -1,5 +1,4 @@
 using RuleBook.Text;
-using RuleBook.Units;
 
 namespace RuleBook.Authoring.Checks;
 
@@ -14,27 +13,9 @@ internal static class LimitImplausible
         Severity.Warning
     );
 
-    internal static IEnumerable<Problem> Find(Inspected book)
-    {
-        var tiers = book.TierLists.SelectMany(tiers => tiers).ToArray();
-        var limits = tiers
-            .SelectMany(tier => tier.Limits)
-            .Concat(book.Adoptions.SelectMany(pair => pair.Adoption.Exceptions).SelectMany(change => change.Limits));
-        var tests = tiers.Select(tier => tier.When).Concat(book.Rules.Select(rule => rule.For)).SelectMany(predicate => predicate.Tests);
-        return limits
-            .Select(limit => (Measure: limit.Measure, limit.Bounds, limit.Mark))
-            .Concat(tests.Select(test => (Measure: test.Fact, test.Bounds, test.Mark)))
-            .SelectMany(range => Ends(range.Bounds).Select(bound => (range.Measure, bound, range.Mark)))
-            .Where(end =>
-                book.Book.Vocabulary.Measures.TryGetValue(end.Measure, out var measure) && !measure.Plausible.Contains(end.bound.Value)
-            )
-            .Select(end =>
-                Info.At(
-                    end.Mark,
-                    $"{end.bound.Show(book.Book.Vocabulary.Measures[end.Measure].Unit)} is no plausible {book.Book.Vocabulary.Measures[end.Measure].Title}"
-                )
-            );
-    }
-
-    private static IEnumerable<Bound> Ends(Bounds? bounds) => new[] { bounds?.Lower, bounds?.Upper }.OfType<Bound>();
+    internal static IEnumerable<Problem> Find(Inspected book) =>
+        from figure in book.Figures
+        let measure = book.Book.Vocabulary.Measures.GetValueOrDefault(figure.Measure)
+        where measure is not null && !measure.Plausible.Contains(figure.Bound.Value)
+        select Info.At(figure.Mark, $"{figure.Bound.Show(measure.Unit)} is no plausible {measure.Title}");
 }

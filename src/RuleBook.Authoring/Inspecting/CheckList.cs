@@ -31,6 +31,9 @@ public static class CheckList
         new(BoundsContradict.Info, BoundsContradict.Find),
         new(AskSaidTwice.Info, AskSaidTwice.Find),
         new(LimitImplausible.Info, LimitImplausible.Find),
+        new(UnitUnusual.Info, UnitUnusual.Find),
+        new(NoteFigure.Info, NoteFigure.Find, Leaning.OnValues),
+        new(FactUnread.Info, FactUnread.Find),
         new(BeyondMissing.Info, BeyondMissing.Find, Leaning.OnValues),
         new(InvisibleCharacter.Info, InvisibleCharacter.Find),
         new(SmartQuotes.Info, SmartQuotes.Find),
@@ -76,6 +79,7 @@ public static class CheckList
             .All.Concat(ReadingCodes.All)
             .Concat(Semantic.Select(check => check.Info))
             .Append(CaseCitesUnread.Info)
+            .Append(VehicleNotCovered.Info)
             .DistinctBy(info => info.Code)
             .OrderBy(info => info.Code, StringComparer.Ordinal),
     ];

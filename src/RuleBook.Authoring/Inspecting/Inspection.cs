@@ -3,6 +3,7 @@ using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Checks;
 using RuleBook.Authoring.Schemas;
+using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
 
@@ -22,7 +23,12 @@ public static class Inspection
         try
         {
             var report = Run(BookFolder.Load(folder), today);
-            return report with { Problems = Ordered(report.Problems.Concat(OfCases(report, folder))) };
+            return report is { IsSound: true, Book: { } book }
+                ? report with
+                {
+                    Problems = Ordered(report.Problems.Concat(OfCases(book, folder)).Concat(VehicleNotCovered.Find(book))),
+                }
+                : report;
         }
         catch (InputException refusal)
         {
@@ -67,9 +73,9 @@ public static class Inspection
         InspectionReport Report(IEnumerable<Problem> all) => new(Ordered(Consequences.Without([.. all])), count, digest, null);
     }
 
-    private static IEnumerable<Problem> OfCases(InspectionReport report, string folder)
+    private static IEnumerable<Problem> OfCases(Book book, string folder)
     {
-        if (report is not { IsSound: true, Book: { } book } || !Directory.Exists(CaseFolder.Within(folder)))
+        if (!Directory.Exists(CaseFolder.Within(folder)))
             return [];
         try
         {

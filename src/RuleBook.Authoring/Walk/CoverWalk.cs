@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Authoring.Resolved;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Units;
@@ -37,7 +38,11 @@ internal static class CoverWalk
         foreach (var words in Vehicles(book, space.Words, named))
         {
             row.Put(words);
-            foreach (var point in space.Points.Where(point => Touches(moved, space, point)))
+            foreach (
+                var point in space.Points.Where(point =>
+                    Touches(moved, space, point) && IsPossible(book.Vocabulary, words, space.Axes, point)
+                )
+            )
             {
                 row.Put(point);
                 if (Enumerable.Range(0, scopes.Length).All(scope => row.Table.Judge(scope, row.Row).Binds == Truth.No))
@@ -46,7 +51,7 @@ internal static class CoverWalk
                         FaultKind.NotCovered,
                         $"{place.Id}/{topic}",
                         rules[0].Mark,
-                        $"no rule covers {Describe(words)}",
+                        $"no rule on {topic} covers {Describe(words, space.Axes, point)}",
                         space.Witness(words, point)
                     );
                     break;
@@ -70,12 +75,30 @@ internal static class CoverWalk
                     book.Vocabulary.Facts[Category].Values.Where(one => named.Contains(one)).Select(one => rest.SetItem(Category, one))
                 );
 
+    /// <summary>Whether some vehicle of the category has the GVM.</summary>
+    private static bool IsPossible(Vocabulary vocabulary, ImmutableDictionary<string, string> words, Axes axes, Fraction[] point) =>
+        !words.TryGetValue(Category, out var category)
+        || !vocabulary.CategoryGvms.TryGetValue(category, out var gvm)
+        || axes.Measures.Zip(point)
+            .All(pair => pair.First.Name != KnownWords.Gvm || !(pair.Second <= gvm.Over || pair.Second > gvm.AtMost));
+
     private static bool Touches(HashSet<string> moved, Space space, Fraction[] point) =>
         !space.Axes.Measures.Any(measure => moved.Contains(measure.Name))
         || point.Where((value, axis) => !value.IsZero && moved.Contains(space.Axes.Measures[axis].Name)).Any();
 
-    private static string Describe(ImmutableDictionary<string, string> words) =>
-        words.IsEmpty
-            ? "such a vehicle"
-            : string.Join(", ", words.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}"));
+    /// <summary>The words, and the figures that do not change with the job.</summary>
+    private static string Describe(ImmutableDictionary<string, string> words, Axes axes, Fraction[] point) =>
+        string.Join(
+            ", ",
+            [
+                .. words.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}"),
+                .. axes
+                    .Measures.Zip(point)
+                    .Where(pair => pair.First.IfAbsent is null)
+                    .Select(pair => $"{pair.First.Name} {LimitWords.Of(new Bound(pair.Second, true), pair.First)}"),
+            ]
+        )
+            is { Length: > 0 } told
+            ? told
+            : "such a vehicle";
 }
