@@ -165,4 +165,41 @@ public sealed class NotKnownTests
             """;
         (await Invocation.Assess(job)).Words.ShouldContain("tyres 245/65R17 112S: no certificate");
     }
+
+    /// <summary>ADR 43/04 (as quoted): 100 mm of running clearance (6.6), and 33.33 mm for each metre between the axles midway (6.4.2).</summary>
+    [Theory]
+    [InlineData("ground-clearance: 80 mm", "Too little clearance: running 80 of at least 100 mm.")]
+    [InlineData("ground-clearance: 99.5 mm", "running 99.5 of at least 100 mm")]
+    [InlineData("ground-clearance: 100 mm", "ok running clearance: at least 100 mm")]
+    [InlineData("clearance-midway: 60 mm", "vehicle.wheelbase would give: the least clearance midway between the axles")]
+    public async Task A_clearance_that_was_measured_is_held_against_the_design_rule_whatever_is_stated_of_tyres(
+        string measured,
+        string told
+    )
+    {
+        var job = $$"""
+            registered-in: au-qld
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes }
+            modification: { suspension-lift: -40 mm }
+            measured: { {{measured}} }
+            """;
+        (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
+    }
+
+    /// <summary>Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.</summary>
+    [Theory]
+    [InlineData("33.4 %", "condition not met: two thirds of the suspension travel kept")]
+    [InlineData("33.3 %", "[ ] two thirds of the suspension travel kept")]
+    public async Task More_than_a_third_of_the_suspension_travel_lost_fails_the_condition(string lost, string told)
+    {
+        var job = $$"""
+            registered-in: au-qld
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes }
+            modification: { suspension-lift: 40 mm }
+            measured: { suspension-travel-lost: {{lost}} }
+            """;
+        (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
+    }
 }

@@ -18,6 +18,8 @@ internal static class DecidedConditions
         foreach (var condition in VocabularyIndex.Of(vocabulary).Decided)
             if (condition.DecidedBy is { } comparison && compared.TryGetValue(comparison, out var met))
                 yield return (condition.Name, met);
+            else if (condition.FailsOver is { } failing && job.Measures.GetValueOrDefault(failing.Measure)?.Base > failing.Percent)
+                yield return (condition.Name, false);
         foreach (var rule in job.Plan.Reference.TyreSpeeds.Where(rule => vocabulary.Conditions.ContainsKey(rule.Condition)))
             if (
                 rule.For(VehicleCategory.Words(job).GetValueOrDefault(VehicleCategory.Fact), job.RegisteredIn) is { } speed

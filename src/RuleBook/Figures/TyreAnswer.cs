@@ -7,7 +7,7 @@ using RuleBook.Physics.Tyres;
 
 namespace RuleBook.Figures;
 
-/// <summary>The tyres on the road.</summary>
+/// <summary>The tyres on the road; clearance and stability also where nothing is stated of tyres.</summary>
 /// <param name="Fitted">The tyre fitted; null where the tyres stay.</param>
 /// <param name="Growth">Against the placard; null where the tyres stay.</param>
 /// <param name="Capacity">What they carry, by axle.</param>
@@ -90,4 +90,8 @@ public sealed record RoadAnswer(
     Fraction? StabilityBefore,
     Fraction? StabilityAfter,
     ClearanceRule? Clearance
-);
+)
+{
+    /// <summary>Whether a clearance was measured, or the stability factor can be told.</summary>
+    internal bool TellsSomething => Midway is not null || Running is not null || StabilityBefore is not null;
+}

@@ -13,15 +13,22 @@ internal static class TyreReckoning
     /// <param name="growth">Its growth by the handbook's diameters; null where the tyres stay.</param>
     public static TyreAnswer? Of(Job job, TyreGrowth? growth)
     {
-        if (job.FittedTyre is null && job.PlacardTyres.IsEmpty)
+        var road = RoadReckoning.Of(job, growth);
+        var ofTyres = job.FittedTyre is not null || !job.PlacardTyres.IsEmpty;
+        var missing = ImmutableArray.CreateBuilder<MissingFact>();
+        Name(
+            job.Plan.ClearanceMidwayMm is not null && road is { Clearance: not null, LeastMidwayMm: null },
+            "vehicle.wheelbase",
+            "the least clearance midway between the axles"
+        );
+        if (!ofTyres && !road.TellsSomething && missing.Count == 0)
             return null;
         var capacity = TyreCapacity.Of(job);
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
-        var missing = ImmutableArray.CreateBuilder<MissingFact>();
-        Name(job.PlacardTyres.IsEmpty, "vehicle.tyres", "the growth in diameter, the load index to keep");
-        Name(capacity.Front.Amount is null, capacity.Fact, "what the tyres carry (a size with its load index)");
-        Name(ratings.FrontAxleKg is null, "vehicle.ratings.front-axle", "the load index that the front tyres need");
-        Name(ratings.RearAxleKg is null, "vehicle.ratings.rear-axle", "the load index that the rear tyres need");
+        Name(ofTyres && job.PlacardTyres.IsEmpty, "vehicle.tyres", "the growth in diameter, the load index to keep");
+        Name(ofTyres && capacity.Front.Amount is null, capacity.Fact, "what the tyres carry (a size with its load index)");
+        Name(ofTyres && ratings.FrontAxleKg is null, "vehicle.ratings.front-axle", "the load index that the front tyres need");
+        Name(ofTyres && ratings.RearAxleKg is null, "vehicle.ratings.rear-axle", "the load index that the rear tyres need");
         Name(growth is not null && job.Built is null, "vehicle.built", "which rule the speedometer falls under");
         Name(
             growth is not null && job.Plan.Speedometer is null,
@@ -36,7 +43,7 @@ internal static class TyreReckoning
             [.. Needs(job, ratings)],
             [.. Speeds(job)],
             growth is null ? null : SpeedometerReckoning.Of(job, growth),
-            RoadReckoning.Of(job, growth),
+            road,
             missing.ToImmutable()
         );
 

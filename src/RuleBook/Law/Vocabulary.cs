@@ -124,6 +124,9 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
     /// </summary>
     public Comparison? DecidedBy { get; init; }
 
+    /// <summary>For a condition: the measure that shows that it is not met, where it is over a figure; null for any other.</summary>
+    public FailingMeasure? FailsOver { get; init; }
+
     /// <summary>For a condition with a figure: its name without it; null for any other.</summary>
     public string? Figured { get; init; }
 
@@ -133,6 +136,11 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
     /// <summary>For a condition: whether a rule makes it out of others, with a figure or as one of several.</summary>
     public bool IsMade => Figured is not null || !AnyOf.IsEmpty;
 }
+
+/// <summary>A measure that shows that a condition is not met.</summary>
+/// <param name="Measure">Name of the measure, a share in per cent.</param>
+/// <param name="Percent">The figure, %, over which the condition is not met.</param>
+public sealed record FailingMeasure(string Measure, Fraction Percent);
 
 /// <summary>A comparison of figures of a job that can decide a condition.</summary>
 public enum Comparison

@@ -24,7 +24,7 @@ internal sealed class VocabularyIndex
         Decided =
         [
             .. vocabulary
-                .Conditions.Values.Where(condition => condition.DecidedBy is not null)
+                .Conditions.Values.Where(condition => condition.DecidedBy is not null || condition.FailsOver is not null)
                 .OrderBy(condition => condition.Name, StringComparer.Ordinal),
         ];
     }

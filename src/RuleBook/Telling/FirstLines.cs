@@ -1,5 +1,6 @@
 using RuleBook.Answers;
 using RuleBook.Figures;
+using RuleBook.Physics.Dynamics;
 using RuleBook.Physics.Heights;
 using RuleBook.Units;
 
@@ -46,6 +47,8 @@ public static class FirstLines
             yield return caution;
         if (Underrated(assessment) is { Length: > 0 } tyres)
             yield return $"Tyres fitted carry less than the axle rating: {string.Join(", ", tyres)}; load no further than they carry.";
+        if (TooLow(assessment) is { Length: > 0 } low)
+            yield return $"Too little clearance: {string.Join("; ", low)}.";
         if (Known(assessment, today) is { } known)
             yield return known;
         if (!assessment.OfUseOpen.IsEmpty)
@@ -153,6 +156,17 @@ public static class FirstLines
             let shown = Precisely.Of(check.LimitKg, check.ValueKg)
             select $"{check.Subject.Split('-')[0]} {shown.Value} of {shown.Limit} kg",
         ];
+
+    private static string[] TooLow(Assessment assessment) =>
+        assessment.Tyres?.Road is { } road
+            ?
+            [
+                .. from each in ((string Where, LengthCheck? Check)[])[("midway between the axles", road.Midway), ("running", road.Running)]
+                where each.Check is { Holds: false }
+                let shown = Precisely.Of(each.Check.ValueMm, each.Check.LeastMm)
+                select $"{each.Where} {shown.Value} of at least {shown.Limit} mm",
+            ]
+            : [];
 
     private static string Category(CategoryChange change) =>
         change.Judged is [var one]

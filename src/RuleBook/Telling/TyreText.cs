@@ -12,9 +12,12 @@ internal sealed class TyreText(AnswerPage page)
 {
     public void Write(TyreAnswer tyres)
     {
-        if (tyres.Fitted is null && tyres.Loads.IsEmpty && tyres.Road.StabilityBefore is null)
+        if (
+            tyres is { Fitted: null, Loads.IsEmpty: true, Road.TellsSomething: false }
+            && !tyres.Missing.Any(missing => missing.Fact == "vehicle.wheelbase")
+        )
             return;
-        page.Heading("Tyres on the road");
+        page.Heading("Tyres and clearance on the road");
         if (tyres.Growth is { Growth.Amount: not null } growth)
         {
             page.Item($"growth: {growth.Growth.Derivation}");

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using Fractions;
 using RuleBook.Text;
 using RuleBook.Units;
 
@@ -87,8 +89,19 @@ internal static class VocabularyReader
         var term = ReadTerm(fields, "condition") with
         {
             DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison,
+            FailsOver = fields.Nested("fails-over") is { } failing ? ReadFailing(failing) : null,
         };
         return new Condition(term, FiguredConditions.Read(fields, term));
+    }
+
+    private static FailingMeasure ReadFailing(Fields fields)
+    {
+        var (measure, share) = (fields.Required("measure"), fields.Required("share"));
+        fields.Done();
+        if (Fraction.TryParse(share, NumberStyles.None, CultureInfo.InvariantCulture, out var part))
+            return new FailingMeasure(measure, 100 * part);
+        fields.Add("not-a-share", fields.Node("share")?.Mark ?? fields.Mark, $"'{share}' is not a fraction", "write it as 1/3");
+        return new FailingMeasure(measure, 100);
     }
 
     private static Category ReadCategory(Fields fields)
