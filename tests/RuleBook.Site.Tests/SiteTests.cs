@@ -99,7 +99,7 @@ public sealed class SiteTests
     [Fact]
     public void Every_figure_of_a_state_page_leads_to_its_data_line()
     {
-        var page = Parsed.Of(TheBook.Site).Single(page => page.Path == "jurisdictions/au-qld.html").Document;
+        var page = Parsed.Of(TheBook.Site.Where(file => file.Path == "jurisdictions/au-qld.html")).Single().Document;
         foreach (var row in page.QuerySelectorAll(".tiers tbody tr").Where(row => row.QuerySelector(".limits") is not null))
             row.QuerySelectorAll("a[href*='lines/']").Length.ShouldBe(1);
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
 using Microsoft.Playwright;
@@ -5,6 +6,7 @@ using RuleBook.Cli.Commands;
 using RuleBook.Site.Building;
 using RuleBook.Site.Tests.Browser;
 using RuleBook.Site.Tests.Pages;
+using Xunit.Sdk;
 
 [assembly: AssemblyFixture(typeof(BrowserSite))]
 
@@ -28,6 +30,9 @@ public sealed class BrowserSite : IAsyncLifetime
         "--disable-sync",
     ];
 
+    /// <summary>What the tests of a class have opened; they run one after another.</summary>
+    private readonly ConcurrentDictionary<string, List<(ITest For, IBrowserContext Context)>> opened = new(StringComparer.Ordinal);
+
     private readonly CancellationTokenSource stop = new();
     private Task serving = Task.CompletedTask;
     private IPlaywright? playwright;
@@ -40,14 +45,26 @@ public sealed class BrowserSite : IAsyncLifetime
     /// <summary>The folder that is served.</summary>
     internal string Folder { get; private set; } = "";
 
+    /// <summary>The folder of the site itself.</summary>
+    internal string Pages => Path.Combine(Folder, SubPath);
+
     internal static string Bundle { get; } =
         Path.Combine(TheBook.Folder, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
 
-    /// <summary>A page of its own; fails under CI, and is skipped elsewhere, when there is no browser or no published evaluator.</summary>
+    /// <summary>
+    /// A page of its own, open until the next test of the class opens one; fails under CI, and is skipped elsewhere, when there is no browser
+    /// or no published evaluator.
+    /// </summary>
     public async Task<IPage> OpenAsync(BrowserNewContextOptions? options = null)
     {
         Need();
+        var test = TestContext.Current.Test!;
+        var open = opened.GetOrAdd(TestContext.Current.TestClass!.UniqueID, _ => []);
+        foreach (var (_, old) in open.Where(each => each.For != test))
+            await old.CloseAsync();
+        open.RemoveAll(each => each.For != test);
         var context = await browser!.NewContextAsync(options ?? new());
+        open.Add((test, context));
         context.SetDefaultTimeout(15_000);
         return await context.NewPageAsync();
     }
@@ -64,7 +81,7 @@ public sealed class BrowserSite : IAsyncLifetime
         var folder = Folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
         SiteFolder.Write(
             SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder), Since = SampleEdition.OfEachKind }),
-            Path.Combine(folder, SubPath)
+            Pages
         );
         var port = FreePort();
         Root = $"http://127.0.0.1:{port}/{SubPath}/";
@@ -96,7 +113,7 @@ public sealed class BrowserSite : IAsyncLifetime
     /// <summary>Waits until the page has answered what stands in the form, or has said why not.</summary>
     internal static Task SettledAsync(IPage page) => page.Locator("#answer[aria-busy=false]").WaitForAsync();
 
-    private void Need()
+    internal void Need()
     {
         if (lacking is null)
             return;

@@ -40,6 +40,7 @@ public sealed class HostileTests
             }
         );
 
+        var shown = false;
         foreach (var (path, document, errors) in Parsed.Of(site))
         {
             errors.ShouldBeEmpty();
@@ -54,12 +55,12 @@ public sealed class HostileTests
                 .Select(element => element.GetAttribute("href")!)
                 .Where(address => address.Split(':')[0] is not ("http" or "https") && address.Contains(':', StringComparison.Ordinal))
                 .ShouldBeEmpty(path);
-            document.Body!.TextContent.ShouldNotContain("1000013", Case.Sensitive, path);
+            var text = document.Body!.TextContent;
+            text.ShouldNotContain("1000013", Case.Sensitive, path);
+            shown |= text.Contains("<script>alert(1)</script>", StringComparison.Ordinal);
         }
 
-        Parsed
-            .Of(site)
-            .ShouldContain(page => page.Document.Body!.TextContent.Contains("<script>alert(1)</script>", StringComparison.Ordinal));
+        shown.ShouldBeTrue();
         System
             .Xml.Linq.XDocument.Parse(site.Single(file => file.Path == "changes.atom").Text())
             .Descendants()

@@ -1,17 +1,21 @@
+using AngleSharp.Html.Dom;
 using RuleBook.Site.Pages;
 
 namespace RuleBook.Site.Tests.Pages;
 
 public sealed class MarkupTests
 {
+    private static readonly Lazy<(string Path, IHtmlDocument Document, IReadOnlyList<string> Errors)[]> Pages = new(() =>
+        [.. Parsed.Of(TheBook.Site)]
+    );
+
     [Fact]
-    public void Every_page_parses_without_an_error_of_the_html_standard() =>
-        Parsed.Of(TheBook.Site).SelectMany(page => page.Errors).ShouldBeEmpty();
+    public void Every_page_parses_without_an_error_of_the_html_standard() => Pages.Value.SelectMany(page => page.Errors).ShouldBeEmpty();
 
     [Fact]
     public void An_id_stands_once_on_a_page()
     {
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
             document
                 .All("[id]")
                 .GroupBy(element => element.Id)
@@ -23,12 +27,13 @@ public sealed class MarkupTests
     [Fact]
     public void Every_internal_link_and_anchor_resolves()
     {
-        var pages = Parsed
-            .Of(TheBook.Site)
-            .ToDictionary(page => page.Path, page => page.Document.All("[id]").Select(element => element.Id!).ToHashSet());
+        var pages = Pages.Value.ToDictionary(
+            page => page.Path,
+            page => page.Document.All("[id]").Select(element => element.Id!).ToHashSet()
+        );
         var files = TheBook.Site.Select(file => file.Path).ToHashSet();
         var broken = new SortedSet<string>();
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
         foreach (
             var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!)
         )
@@ -47,7 +52,7 @@ public sealed class MarkupTests
     [Fact]
     public void A_link_leads_within_the_site_or_to_http_and_no_address_starts_at_the_root_of_the_host()
     {
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
         foreach (
             var address in document.All("[href], [src]").Select(element => element.GetAttribute("href") ?? element.GetAttribute("src")!)
         )
@@ -61,7 +66,7 @@ public sealed class MarkupTests
     [Fact]
     public void The_policy_of_a_page_forbids_inline_script_and_style_and_the_page_has_none()
     {
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
         {
             var policy = document.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content")!;
             policy.ShouldContain("default-src 'none'");
@@ -81,7 +86,7 @@ public sealed class MarkupTests
     [Fact]
     public void Nothing_is_loaded_from_elsewhere()
     {
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
             document
                 .All("link[href], script[src], img[src], [srcset], iframe, object, embed")
                 .Select(element => element.GetAttribute("href") ?? element.GetAttribute("src") ?? "://")
@@ -93,7 +98,7 @@ public sealed class MarkupTests
     [Fact]
     public void Every_table_has_a_caption_and_every_heading_cell_a_scope()
     {
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
         {
             document.All("table").Where(table => table.QuerySelector("caption") is null).ShouldBeEmpty(path);
             document.All("th:not([scope])").ShouldBeEmpty(path);
@@ -104,7 +109,7 @@ public sealed class MarkupTests
     [Fact]
     public void Every_page_has_a_title_with_the_site_s_name_and_a_description_that_no_search_result_cuts_off_at_once()
     {
-        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        foreach (var (path, document, _) in Pages.Value)
         {
             document.Title!.ShouldEndWith(" - RuleBook", Case.Sensitive, path);
             document.QuerySelector("meta[name=description]")!.GetAttribute("content")!.Length.ShouldBeInRange(30, 400, path);
@@ -139,7 +144,7 @@ public sealed class MarkupTests
             .SequenceEqual((byte[])[137, 80, 78, 71, 13, 10, 26, 10])
             .ShouldBeTrue();
         TheBook.Site.ShouldNotContain(file => file.Path == Building.SiteMap.Path);
-        Parsed.Of(TheBook.Site).ShouldAllBe(each => each.Document.QuerySelector("meta[property]") == null);
+        Pages.Value.ShouldAllBe(each => each.Document.QuerySelector("meta[property]") == null);
     }
 
     [Fact]
