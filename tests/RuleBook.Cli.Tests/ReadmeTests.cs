@@ -8,6 +8,8 @@ public sealed partial class ReadmeTests
 {
     private static readonly string Readme = File.ReadAllText(Path.Combine(Invocation.Root, "README.md"));
 
+    private static string[] Jurisdictions() => Directory.GetDirectories(Path.Combine(Invocation.Root, "jurisdictions"));
+
     public static TheoryData<string> Commands => [.. RunCommand().Matches(Readme).Select(match => match.Groups[1].Value)];
 
     [Fact]
@@ -42,7 +44,37 @@ public sealed partial class ReadmeTests
     public async Task The_table_of_coverage_is_the_one_the_command_prints()
     {
         var printed = (await Invocation.Of(["limits", "--coverage"])).Out;
-        Readme.ShouldContain(printed, Case.Sensitive, "run: rulebook limits --coverage, and put the table into the README");
+        Readme.ShouldContain(
+            $"<!-- coverage -->\n{printed}<!-- /coverage -->\n",
+            Case.Sensitive,
+            "run: rulebook limits --coverage --write"
+        );
+        printed.Split('\n').Count(line => line.Contains("(`", StringComparison.Ordinal)).ShouldBe(Jurisdictions().Length);
+    }
+
+    [Fact]
+    public async Task The_command_writes_the_lines_between_the_marks_and_leaves_the_rest_as_it_was()
+    {
+        var folder = Directory.CreateTempSubdirectory().FullName;
+        var sound = Path.Combine(Invocation.Root, "tests", "bad-books", "sound");
+        foreach (var file in Directory.GetFiles(sound, "*", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(folder, Path.GetRelativePath(sound, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+
+        var readme = Path.Combine(folder, "README.md");
+        File.WriteAllText(readme, "before\n<!-- coverage -->\nold\n<!-- /coverage -->\nafter\n");
+
+        var printed = (await Invocation.Of(["limits", "--coverage", "--book", folder])).Out;
+        (await Invocation.Of(["limits", "--coverage", "--write", "--book", folder])).Out.ShouldBe("written: README.md\n");
+        File.ReadAllText(readme).ShouldBe($"before\n<!-- coverage -->\n{printed}<!-- /coverage -->\nafter\n");
+        (await Invocation.Of(["limits", "--coverage", "--write", "--book", folder])).Out.ShouldStartWith("fresh");
+
+        File.WriteAllText(readme, "no marks\n");
+        (await Invocation.Of(["limits", "--coverage", "--write", "--book", folder])).Code.ShouldBe(2);
+        File.ReadAllText(readme).ShouldBe("no marks\n");
     }
 
     [Fact]

@@ -29,10 +29,25 @@ internal static class OtherRemarks
                     RemarkKind.Other,
                     pair.Either.Id,
                     pair.Mark,
-                    new Said(null, $"only the {(pair.After is null ? "old" : "new")} book has this rule")
+                    new Said(
+                        null,
+                        pair.After is null
+                            ? "the id has vanished, only the old book has this rule: keep it among the 'aliases' of what it became"
+                            : "only the new book has this rule"
+                    )
                 );
             else
             {
+                if (Tiers(was).Except(Tiers(rule)).ToArray() is { Length: > 0 } gone)
+                    yield return At(
+                        RemarkKind.Other,
+                        rule.Id,
+                        rule.Mark,
+                        new Said(
+                            null,
+                            $"no version has a tier {string.Join(" or ", gone.Select(name => $"'{name}'"))} any more: what names it finds nothing"
+                        )
+                    );
                 DateOnly[] days = [.. DayEdges.Of(before, [was]).Concat(DayEdges.Of(after, [rule])).Distinct().Order()];
                 if (Said.Differently(days, day => left.Beside(was, day), day => right.Beside(rule, day)) is { } beside)
                     yield return At(RemarkKind.Other, rule.Id, rule.Mark, beside);
@@ -46,6 +61,19 @@ internal static class OtherRemarks
             if (before.Source(old.Id, source.Id) is { } earlier && Said.Differently(Standing(earlier), Standing(source)) is { } standing)
                 yield return At(RemarkKind.Evidence, $"{now.Id}/{source.Id}", source.Mark, standing);
     }
+
+    /// <summary>The names by which an exception, a change or a citation may know its tiers.</summary>
+    private static IEnumerable<string> Tiers(Rule rule) =>
+        rule
+            .Versions.Select(version => version.Content)
+            .SelectMany(content =>
+                content switch
+                {
+                    Stated stated => stated.Tiers.Select(tier => tier.Name),
+                    Adoption adoption => adoption.Exceptions.Select(change => change.Added?.Name).OfType<string>(),
+                    _ => [],
+                }
+            );
 
     private static IEnumerable<string> Place(Jurisdiction place, Vocabulary vocabulary) =>
         [

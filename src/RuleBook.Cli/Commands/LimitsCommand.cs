@@ -22,12 +22,33 @@ internal static class LimitsCommand
         {
             Description = "What the book holds of each jurisdiction, or of the topics of the one named, and how it is known",
         };
+        var write = new Option<bool>("--write") { Description = "With --coverage: write its lines into the README beside the book" };
         var topic = new Option<string?>("--topic") { Description = "Only this topic, such as ride-height" };
         var (book, on, format, output) = (Choices.Book(), Choices.On(), Choices.Format("text", "json"), Choices.Output());
-        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, format, output };
+        var command = new Command("limits", "The limits in force, with sources") { id, book, on, topic, coverage, write, format, output };
         command.SetAction(parsed =>
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
+            if (parsed.GetValue(write))
+            {
+                if (!parsed.GetValue(coverage) || parsed.GetValue(id) is not null)
+                    throw new InputException(
+                        Problem.Error(
+                            "one-content",
+                            new Mark("--write", 1, 1),
+                            "only the coverage of all jurisdictions is written into the README",
+                            "say 'limits --coverage --write'"
+                        )
+                    );
+                var readme = Path.Combine(Inputs.BookFolder(parsed.GetValue(book), surroundings), "README.md");
+                surroundings.Out.WriteLine(
+                    CoverageReadme.Write(readme, opened, surroundings.Stop)
+                        ? "written: README.md"
+                        : "fresh: README.md says what the book holds"
+                );
+                return ExitCode.Permitted;
+            }
+
             if (parsed.GetValue(coverage))
             {
                 if (parsed.GetValue(format) == "json")

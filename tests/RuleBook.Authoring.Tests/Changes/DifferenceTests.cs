@@ -78,6 +78,9 @@ public sealed class DifferenceTests
         var report = Between(old, now);
 
         report.Answers.ShouldContain(change => change.Removed && change.Rule == "au-qld/ride-height/raise" && change.Mark.Line > 1);
+        report.Remarks.ShouldContain(remark =>
+            remark.About == "au-qld/ride-height/raise" && remark.Text.Contains("vanished", StringComparison.Ordinal)
+        );
         report.ShouldBeConfirmed(old, now);
     }
 

@@ -39,7 +39,6 @@ public sealed partial class RewordingTests
     )]
     [InlineData("within: { suspension-lift: 50 mm, body-lift: 0 mm }", "within: { body-lift: 0 mm, suspension-lift: 50 mm }")]
     [InlineData("suspension-lift: 75 mm", "suspension-lift: 7.5 cm")]
-    [InlineData("pathway: certificate", "name: with-a-certificate\n      pathway: certificate")]
     [InlineData("sources: [{cite: law}]", "sources: [{cite: law, note: looked up again}]")]
     public void The_same_put_otherwise_changes_nothing(string from, string to) =>
         Nothing(Plain.Replace(from, to, StringComparison.Ordinal));
@@ -47,6 +46,12 @@ public sealed partial class RewordingTests
     [Theory]
     [InlineData("pathway: certificate", "pathway: certificate\n      codes: [LS9]", RemarkKind.Other, "code LS9")]
     [InlineData("sources: [{cite: law}]", "sources: [{cite: law, clause: \"4.2\"}]", RemarkKind.Evidence, "law (4.2)")]
+    [InlineData(
+        "pathway: certificate",
+        "name: with-one\n      pathway: certificate",
+        RemarkKind.Other,
+        "no version has a tier 'certificate'"
+    )]
     public void What_no_answer_shows_is_told_beside_the_answers(string from, string to, RemarkKind kind, string says)
     {
         var report = EditedBook.Between(
