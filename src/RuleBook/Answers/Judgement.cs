@@ -194,10 +194,9 @@ internal sealed class Judgement
             if (!movement.Moves(Row.Cells))
                 continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
-            var lower = LowerRating(measure);
             if (
-                lower is not null
-                    ? IsOpen(movement.Suggested) || AsksFor(measure)
+                measure.Name is KnownWords.LoadRatingChange or KnownWords.SpeedRatingChange
+                    ? Downward(measure) is null || IsOpen(movement.Suggested) || AsksFor(measure)
                     : !measure.NeedsOwnRule
                         && (
                             IsStated(measure)
@@ -212,13 +211,11 @@ internal sealed class Judgement
                     Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))
                 )
             )
-                left.Add(
-                    new NotJudged(
-                        measure.Job,
-                        lower is { } less ? $"{measure.Title} ({Numbers.Show(less)} {measure.Unit.Symbol})" : measure.Title,
-                        place.Ask.Name
-                    )
-                );
+            {
+                // The title of a lift or an increase does not tell that it goes down.
+                var figure = Downward(measure) is { } less ? $" ({Numbers.Show(less / measure.Unit.ToBase)} {measure.Unit.Symbol})" : "";
+                left.Add(new NotJudged(measure.Job, measure.Title + figure, place.Ask.Name));
+            }
         }
 
         return left.ToImmutable();
@@ -242,12 +239,9 @@ internal sealed class Judgement
         );
     }
 
-    /// <summary>The rating of the tyres fitted where it is lower than the placard's; null for any other measure.</summary>
-    private Fraction? LowerRating(Measure measure) =>
-        measure.Name is KnownWords.LoadRatingChange or KnownWords.SpeedRatingChange
-        && Facts.Measures.GetValueOrDefault(measure.Name)?.Value.Exact is { IsNegative: true } less
-            ? less
-            : null;
+    /// <summary>How far a measure goes down, where it does: below zero.</summary>
+    private Fraction? Downward(Measure measure) =>
+        Facts.Measures.GetValueOrDefault(measure.Name)?.Value.Exact is { IsNegative: true } less ? less : null;
 
     /// <summary>
     /// Whether the job states it as a change, and no measure that asks for a rule of its own is stated in the same place.

@@ -117,8 +117,11 @@ public static class FirstLines
         {
             _ when assessment.Undecided.Any(effect => effect.Gives.Any(outcome => outcome.Decided)) =>
                 $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below decides" : "questions below decide")}",
-            _ when assessment.Gaps.FirstOrDefault(gap => assessment.Undecided.IsEmpty || !MayBeForOthers(assessment, gap)) is { } gap =>
-                $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
+            _ when (
+                    assessment.Gaps.FirstOrDefault(gap => !MayBeForOthers(assessment, gap))
+                    ?? (assessment.Undecided.IsEmpty ? assessment.Gaps.FirstOrDefault() : null)
+                )
+                    is { } gap => $"{gap.What}. Ask {gap.Ask.TrimEnd('.')}",
             { Gaps.IsEmpty: false } =>
                 $"{Range(assessment)}, the {(assessment.Undecided.Length == 1 ? "question below narrows" : "questions below narrow")} it",
             _ => Range(assessment),
