@@ -1,0 +1,32 @@
+using RuleBook.Telling;
+using static RuleBook.Tests.Answers.Scenario;
+
+namespace RuleBook.Tests.Telling;
+
+/// <summary>An answer in a few words, for a list of many. Derived, on limits of a scenario of our own.</summary>
+public sealed class ShortAnswerTests
+{
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("40 mm", "allowed without a certificate")]
+    [InlineData("60 mm", "allowed with a certificate")]
+    [InlineData("80 mm", "not allowed")]
+    public void A_verdict_is_told_as_it_stands(string lift, string told) =>
+        ShortAnswer.Of(Assess(Stating(Tiers), Lift(lift))).ShouldBe(told);
+
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void What_is_not_known_is_told_from_the_easiest_to_the_hardest_that_it_can_be() =>
+        ShortAnswer.Of(Assess(Stating(Tiers), Lift("unknown"))).ShouldBe("undecided: no certificate to not allowed");
+
+    /// <summary>2400 kg of tare are 100 kg over a GVM of 2300 kg.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("60 mm", "NOT AS PLANNED, 1 blocker; certificate")]
+    [InlineData("80 mm", "not allowed; and 1 blocker")]
+    [InlineData("unknown", "NOT AS PLANNED, 1 blocker; undecided")]
+    public void What_stands_in_the_way_comes_first_and_an_open_verdict_is_told_as_open(string lift, string told) =>
+        ShortAnswer
+            .Of(Assess(Stating(Tiers), $$""" "vehicle": { "tare": "2400 kg", "ratings": { "gvm": "2300 kg" } }, {{Lift(lift)}} """))
+            .ShouldBe(told);
+}
