@@ -16,7 +16,7 @@ namespace RuleBook.Authoring.Tests.Proof;
 public sealed class ProofTests
 {
     private const int MostWorlds = 400;
-    private const int JobsABook = 20;
+    private const int JobsABook = 12;
 
     private static readonly int Jobs = Number("RULEBOOK_RANDOM_JOBS", 300);
     private static readonly int Seed = Number("RULEBOOK_RANDOM_SEED", 20_261_127);

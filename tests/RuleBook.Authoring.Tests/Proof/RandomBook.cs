@@ -89,28 +89,40 @@ internal static class RandomBook
             ? tests
             : $"suspension-lift: {{ over: {random.Next(0, 50)} mm, under: {random.Next(50, 150)} mm }}";
 
+    /// <summary>Several limits, or nothing but a share, so that it decides.</summary>
     private static string Limits(Random random) =>
-        string.Join(
-            ", ",
-            Measures
-                .Where(_ => random.Next(3) == 0)
-                .Select(measure => $"{measure}: {Limit(random, measure, measure == "new-gvm" ? "kg" : "mm")}")
-        );
+        random.Next(2) == 0
+            ? $"{Measures[random.Next(3)]}: {Share(random)}"
+            : string.Join(
+                ", ",
+                Measures
+                    .Where(_ => random.Next(3) == 0)
+                    .Select(measure => $"{measure}: {Limit(random, measure, measure == "new-gvm" ? "kg" : "mm")}")
+            );
 
     private static string Limit(Random random, string measure, string unit)
     {
         var (low, high) = (random.Next(-50, 50), random.Next(50, 150));
-        return random.Next(unit == "mm" && measure != "total-lift" ? 10 : 7) switch
+        return random.Next(unit == "mm" && measure != "total-lift" ? 8 : 7) switch
         {
-            7 => $"{{ at-most: {{ share: {high} %, of: wheelbase }} }}",
-            8 => $"{{ under: [{high} mm, {{ share: {high}.5 %, of: wheelbase }}] }}",
-            9 => $"{{ over: {low} mm, at-least: {{ share: {low} %, of: wheelbase }}, at-most: {{ share: {high} %, of: wheelbase }} }}",
+            7 => Share(random),
             0 => "none",
             1 => "not-established",
             2 => $"{{ under: {high} {unit} }}",
             3 => $"{{ at-least: {low} {unit}, at-most: {high} {unit} }}",
             4 => $"{{ over: {low} {unit}, under: {high}.5 {unit} }}",
             _ => $"{high} {unit}",
+        };
+    }
+
+    private static string Share(Random random)
+    {
+        var (low, high) = (random.Next(-50, 50), random.Next(50, 150));
+        return random.Next(3) switch
+        {
+            0 => $"{{ at-most: {{ share: {high} %, of: wheelbase }} }}",
+            1 => $"{{ under: [{high} mm, {{ share: {high}.5 %, of: wheelbase }}] }}",
+            _ => $"{{ over: {low} mm, at-least: {{ share: {low} %, of: wheelbase }}, at-most: {{ share: {high} %, of: wheelbase }} }}",
         };
     }
 

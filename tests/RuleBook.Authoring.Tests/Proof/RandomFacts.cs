@@ -32,6 +32,14 @@ internal sealed class RandomFacts
         )
             if (random.Next(100) >= unknown && Value(measure, versions) is { } value)
                 measures[measure.Name] = new Derived(wholes.Contains(measure.Name) ? Positive(value) : value, "");
+        foreach (
+            var share in versions.SelectMany(Interpreter.Tiers).SelectMany(tier => tier.Limits).Where(limit => limit.Share is not null)
+        )
+            if (measures.TryGetValue(share.Share!.Whole, out var whole) && whole.Value.Exact is { } exact && random.Next(4) > 0)
+                measures[share.Share.Part] = new Derived(
+                    Interval.Of(At(share.Bounds!) * exact / 100 + new Fraction(random.Next(-1, 2), 10)),
+                    ""
+                );
         var conditions = versions.SelectMany(Interpreter.Tiers).SelectMany(tier => tier.Provided).Distinct().Order(StringComparer.Ordinal);
         Facts = new FactSet(
             words.ToImmutable(),
@@ -41,6 +49,9 @@ internal sealed class RandomFacts
     }
 
     public FactSet Facts { get; }
+
+    private Fraction At(Bounds bounds) =>
+        (bounds.Lower is not { } lower || (bounds.Upper is not null && random.Next(2) == 0) ? bounds.Upper! : lower).Value;
 
     private static Interval Positive(Interval value) =>
         value.Low is { IsPositive: true } ? value : Interval.Of((value.Low ?? Fraction.Zero).Abs() + 1);
