@@ -84,7 +84,7 @@ public enum BlockerKind
 }
 
 /// <summary>The words of the data for kinds of blockers.</summary>
-public static class BlockerKinds
+internal static class BlockerKinds
 {
     /// <summary>As written in JSON and in ids.</summary>
     public static string Word(BlockerKind kind) =>

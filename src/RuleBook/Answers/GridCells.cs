@@ -10,7 +10,7 @@ namespace RuleBook.Answers;
 /// that is asked for lies or between two of which it lies. Placing and what is left are then integer arithmetic and still exact. Safe for
 /// any number of threads.
 /// </summary>
-public sealed class GridCells
+internal sealed class GridCells
 {
     /// <summary>So many steps a base unit has, of a value that is stated.</summary>
     public const int Thousandths = 1000;

@@ -76,7 +76,7 @@ internal sealed record GridLimit(LimitCheck Check, GridSum Sum, long? Lower, lon
 }
 
 /// <summary>The limits of a job, of which one is the tightest.</summary>
-public sealed class GridLimits
+internal sealed class GridLimits
 {
     private readonly GridLimit[] limits;
 

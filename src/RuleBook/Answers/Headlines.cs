@@ -3,7 +3,7 @@ using RuleBook.Law;
 namespace RuleBook.Answers;
 
 /// <summary>What the first line of an answer says.</summary>
-public static class Headlines
+internal static class Headlines
 {
     /// <summary>Of an assessment with its blockers.</summary>
     public static Headline Of(Assessment assessment) =>

@@ -4,7 +4,7 @@ using RuleBook.Figures;
 namespace RuleBook.Answers;
 
 /// <summary>The ratings that loads are held against, as nouns.</summary>
-public static class LoadSubjects
+internal static class LoadSubjects
 {
     private static readonly ImmutableArray<string> OfVehicle = ["gvm", "front-axle", "rear-axle"];
 

@@ -13,7 +13,7 @@ namespace RuleBook.Answers;
 /// long as every such measure and every sum that it is part of lies in the same cell; only what is left to the limits differs, and
 /// <see cref="Tightest"/> tells that.
 /// </summary>
-public sealed class SameCells
+internal sealed class SameCells
 {
     private readonly FactSet facts;
     private readonly ImmutableArray<string> measures;

@@ -1,7 +1,7 @@
 namespace RuleBook.Answers;
 
 /// <summary>The limits that a job comes nearest to.</summary>
-public static class TightestLimits
+internal static class TightestLimits
 {
     /// <summary>The limits kept that the job uses, the one with the least left in proportion first.</summary>
     public static IEnumerable<LimitCheck> Of(Assessment assessment) => Of(assessment.Findings.SelectMany(finding => finding.Limits));

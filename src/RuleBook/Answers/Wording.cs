@@ -7,7 +7,7 @@ using RuleBook.Units;
 namespace RuleBook.Answers;
 
 /// <summary>The words of the data for what the code enumerates.</summary>
-public static class Wording
+internal static class Wording
 {
     /// <summary>As written in data.</summary>
     public static string Of(Pathway pathway) =>

@@ -9,7 +9,7 @@ namespace RuleBook.Facts;
 /// The measures that rules bound as a share of another one, from what is known of both: exact where both are, a range where one is, and not
 /// known where nothing is known of the one or the other.
 /// </summary>
-public static class MeasureShares
+internal static class MeasureShares
 {
     /// <summary>The measures with the shares that follow from them.</summary>
     /// <param name="measures">What is known.</param>

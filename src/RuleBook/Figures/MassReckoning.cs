@@ -7,7 +7,7 @@ using RuleBook.Physics.Towing;
 namespace RuleBook.Figures;
 
 /// <summary>Works out the masses of a job.</summary>
-public static class MassReckoning
+internal static class MassReckoning
 {
     /// <summary>The masses; null where the job gives none to start from.</summary>
     /// <param name="job">The job.</param>

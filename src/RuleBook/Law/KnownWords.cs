@@ -4,7 +4,7 @@ namespace RuleBook.Law;
 /// The measures, facts and topics of the vocabulary that code knows by name, because it computes, compares or draws them.
 /// No other code names one; a test sees to it.
 /// </summary>
-public static class KnownWords
+internal static class KnownWords
 {
     /// <summary>Measure: how far the springs raise the body.</summary>
     public const string SuspensionLift = "suspension-lift";

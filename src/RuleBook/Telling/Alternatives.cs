@@ -7,7 +7,7 @@ namespace RuleBook.Telling;
 /// <summary>
 /// Names the alternatives among the tiers of one pathway: <c>A suspension lift and growth in tyre diameter</c>, <c>B body lift alone</c>.
 /// </summary>
-public static class Alternatives
+internal static class Alternatives
 {
     /// <summary>Letter and name of a tier; empty where its pathway has no other tier that this vehicle can take.</summary>
     /// <param name="finding">The finding.</param>

@@ -7,7 +7,7 @@ using RuleBook.Units;
 namespace RuleBook.Telling;
 
 /// <summary>A blocker as a sentence without its full stop: how much, over what, when.</summary>
-public static class BlockerText
+internal static class BlockerText
 {
     /// <summary>The sentence.</summary>
     public static string Sentence(Blocker blocker) =>

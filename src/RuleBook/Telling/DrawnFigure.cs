@@ -16,7 +16,16 @@ namespace RuleBook.Telling;
 /// <param name="Left">What is left, or how much it is over: <c>16 mm left</c>.</param>
 /// <param name="Over">Whether the limit is passed.</param>
 /// <param name="Known">Whether the figure is known, or only that it is no less or no more.</param>
-public sealed record DrawnFigure(string Subject, string State, double Value, double Limit, string Says, string Left, bool Over, Known Known)
+internal sealed record DrawnFigure(
+    string Subject,
+    string State,
+    double Value,
+    double Limit,
+    string Says,
+    string Left,
+    bool Over,
+    Known Known
+)
 {
     /// <summary>
     /// The limit that the job comes nearest to, or where nothing permits it the one that it passes; null where that is no plain upper

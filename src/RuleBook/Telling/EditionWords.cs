@@ -4,7 +4,7 @@ using RuleBook.Law.Reading;
 namespace RuleBook.Telling;
 
 /// <summary>The words of editions and of their news.</summary>
-public static class EditionWords
+internal static class EditionWords
 {
     /// <summary>A kind of news as written in data.</summary>
     public static string Of(NewsKind kind) => EditionReader.Kinds[(int)kind];

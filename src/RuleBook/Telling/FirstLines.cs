@@ -7,7 +7,7 @@ using RuleBook.Units;
 namespace RuleBook.Telling;
 
 /// <summary>The first lines of an answer: what stands in the way, then the verdict, place and day.</summary>
-public static class FirstLines
+internal static class FirstLines
 {
     private const int BlockersTold = 3;
 

@@ -11,7 +11,7 @@ namespace RuleBook.Telling;
 /// <param name="page">Where it is written.</param>
 /// <param name="vocabulary">The words of the book.</param>
 /// <param name="whole">Whether every row is written with all of its parts, where lines do not count.</param>
-public sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool whole = false)
+internal sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool whole = false)
 {
     private const int Most = 12;
     private const int LineWidth = 80;

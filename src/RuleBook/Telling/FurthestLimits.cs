@@ -6,7 +6,7 @@ using RuleBook.Tables;
 namespace RuleBook.Telling;
 
 /// <summary>How far a version lets a vehicle go, in one line for a list of versions.</summary>
-public static class FurthestLimits
+internal static class FurthestLimits
 {
     /// <summary>
     /// On each pathway the furthest limit: on the total where the rule has one, otherwise on its first measure; empty where none is stated.

@@ -9,7 +9,7 @@ using RuleBook.Units;
 namespace RuleBook.Telling;
 
 /// <summary>The job in one line, so that a wrong input is seen at once.</summary>
-public static class JobLine
+internal static class JobLine
 {
     /// <summary><c>W-0131: MC, suspension lift 45 mm, 265/65R17 -> 265/70R17, GVM 3500 -> 3850 kg, trailer 2890 kg</c>.</summary>
     public static string Of(Job job)

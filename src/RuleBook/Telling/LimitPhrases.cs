@@ -6,7 +6,7 @@ using RuleBook.Units;
 namespace RuleBook.Telling;
 
 /// <summary>The range of a limit and how the job stands to it, in the trade's words: <c>50 mm up or down: 20 mm left</c>.</summary>
-public static class LimitPhrases
+internal static class LimitPhrases
 {
     /// <summary>The range of a limit that has one.</summary>
     public static string Range(LimitCheck check) => Range(check.Limit.Bounds!, check.Measure);

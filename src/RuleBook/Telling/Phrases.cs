@@ -9,7 +9,7 @@ using RuleBook.Units;
 namespace RuleBook.Telling;
 
 /// <summary>The sentences of an answer, the same on the command line and in the page.</summary>
-public static class Phrases
+internal static class Phrases
 {
     /// <summary>A day in words: <c>26 October 2018</c>.</summary>
     public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);

@@ -4,7 +4,7 @@ using RuleBook.Tables;
 namespace RuleBook.Telling;
 
 /// <summary>A missing fact as a question in plain words, with the answers that it would give.</summary>
-public static class Questions
+internal static class Questions
 {
     /// <summary><c>Which category is on the compliance plate? MC, NA: allowed with a certificate; MA: not allowed.</c></summary>
     /// <param name="effect">What is not known, and what it would change.</param>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace RuleBook.Text;
 
 /// <summary>A day as it is written in a job, a book and an option: <c>2018-10-26</c>.</summary>
-public static class CalendarDay
+internal static class CalendarDay
 {
     /// <summary>The first year of which a day is read.</summary>
     public const int FirstYear = 1900;

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace RuleBook.Text;
 
 /// <summary>Rows of comma-separated values (RFC 4180), safe to open in a spreadsheet: no cell is taken for a formula.</summary>
-public static class Csv
+internal static class Csv
 {
     /// <summary>The row with its line end.</summary>
     public static string Row(IEnumerable<string> cells) => string.Join(',', cells.Select(Cell)) + "\r\n";

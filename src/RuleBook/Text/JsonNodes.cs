@@ -7,7 +7,7 @@ namespace RuleBook.Text;
 /// <summary>
 /// JSON as the nodes that YAML would give: every scalar is its text, and its place is the byte at which it starts, as a column.
 /// </summary>
-public static class JsonNodes
+internal static class JsonNodes
 {
     private const int LargestInput = 1024 * 1024;
 

@@ -6,7 +6,7 @@ using System.Text.Json;
 namespace RuleBook.Text;
 
 /// <summary>Opens a JSON text: indented, with line feeds, one of them at the end; the same bytes on every system.</summary>
-public static class JsonText
+internal static class JsonText
 {
     private const int LargestSpare = 1 << 16;
 

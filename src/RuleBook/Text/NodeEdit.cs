@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace RuleBook.Text;
 
 /// <summary>Changes one value in an input without touching the rest.</summary>
-public static class NodeEdit
+internal static class NodeEdit
 {
     private const int DeepestPath = 64;
 

@@ -3,7 +3,7 @@ using System.Text.Json;
 namespace RuleBook.Text;
 
 /// <summary>Nodes as JSON: mappings as objects, sequences as arrays, and every scalar as its text.</summary>
-public static class NodeJson
+internal static class NodeJson
 {
     /// <summary>Writes a node and all that it holds; places are left out.</summary>
     public static void Write(Utf8JsonWriter json, Node node)

@@ -3,7 +3,7 @@ using Quickenshtein;
 namespace RuleBook.Text;
 
 /// <summary>"Did you mean" by edit distance.</summary>
-public static class Spelling
+internal static class Spelling
 {
     /// <summary>What is longer is no word that was misspelt.</summary>
     private const int Longest = 64;

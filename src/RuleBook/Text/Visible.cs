@@ -8,7 +8,7 @@ namespace RuleBook.Text;
 /// characters that turn the direction of writing and those that cannot be seen become <c>\u{202E}</c>; so do the marks by which a log of
 /// continuous integration takes a line for a command.
 /// </summary>
-public static class Visible
+internal static class Visible
 {
     /// <summary>One line of text; the same text where there is nothing to escape.</summary>
     public static string Of(string text)

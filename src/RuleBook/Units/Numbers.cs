@@ -5,7 +5,7 @@ using Fractions;
 namespace RuleBook.Units;
 
 /// <summary>How an exact number is written for a reader.</summary>
-public static class Numbers
+internal static class Numbers
 {
     /// <summary>
     /// Exact where it has at most <paramref name="decimals"/> decimals; otherwise rounded half away from zero to that many.

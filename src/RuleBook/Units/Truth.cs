@@ -14,7 +14,7 @@ public enum Truth
 }
 
 /// <summary>Three-valued logic.</summary>
-public static class TruthExtensions
+internal static class TruthExtensions
 {
     /// <summary>Both: the lesser of the two.</summary>
     public static Truth And(this Truth left, Truth right) => left < right ? left : right;

@@ -5,7 +5,7 @@ namespace RuleBook.Jobs.Reading;
 /// <summary>
 /// How much a job may hold: far more than any vehicle needs, and little enough that reading and judging it is a matter of milliseconds.
 /// </summary>
-public static class JobBounds
+internal static class JobBounds
 {
     /// <summary>The most entries of a list: occupants, accessories, sizes on the placard.</summary>
     public const int LongestList = 100;
