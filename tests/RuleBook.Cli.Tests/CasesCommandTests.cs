@@ -42,7 +42,9 @@ public sealed class CasesCommandTests : IDisposable
         walk.Words.ShouldEndWith("1 faults");
     }
 
-    /// <summary>That book has one rule on ride height for a nation and one for the state within it; on certification it has a scheme and no rule.</summary>
+    /// <summary>
+    /// That book has one rule on ride height for a nation and one for the state within it; on certification it has a scheme and no rule.
+    /// </summary>
     [Theory]
     [InlineData("--in", "xa", 2)]
     [InlineData("--in", "xa-n", 1)]

@@ -1,8 +1,8 @@
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// What a job does not know never counts as nothing. Queensland's limits are those of its announcement of October 2018 (au-qld/sources.yaml):
-/// 50 mm by the suspension and 75 mm in all; a tyre that has grown by 56 mm is past 25 mm.
+/// What a job does not know never counts as nothing. Queensland's limits are those of its announcement of October 2018
+/// (au-qld/sources.yaml): 50 mm by the suspension and 75 mm in all; a tyre that has grown by 56 mm is past 25 mm.
 /// </summary>
 public sealed class NotKnownTests
 {
@@ -81,8 +81,8 @@ public sealed class NotKnownTests
     }
 
     /// <summary>
-    /// ADR 18/03 (speedometer), ADR 43/04 (clearance) and the tyre speeds of the Australian vehicle standards (Western Australia, r 46) are told of a
-    /// wagon of Queensland, and not of one of Alaska.
+    /// ADR 18/03 (speedometer), ADR 43/04 (clearance) and the tyre speeds of the Australian vehicle standards (Western Australia, r 46) are
+    /// told of a wagon of Queensland, and not of one of Alaska.
     /// </summary>
     [Theory]
     [InlineData("au-qld", "category: MC", true)]
@@ -101,7 +101,9 @@ public sealed class NotKnownTests
             said.Contains(rule, StringComparison.Ordinal).ShouldBe(told, $"{rule} of {said}");
     }
 
-    /// <summary>What was weighed with people and luggage aboard of which nothing is stated is told as weighed, not as the empty vehicle.</summary>
+    /// <summary>
+    /// What was weighed with people and luggage aboard of which nothing is stated is told as weighed, not as the empty vehicle.
+    /// </summary>
     [Fact]
     public async Task A_weighbridge_docket_of_a_loaded_vehicle_says_nothing_of_it_before_anybody_gets_in()
     {
@@ -132,8 +134,9 @@ public sealed class NotKnownTests
     }
 
     /// <summary>
-    /// Load indices 108 and 112 carry 1000 and 1120 kg, speed symbols L and S are for 120 and 180 km/h (tables of the tyre standards): a tyre of the
-    /// placard's size that carries less, or is made for less speed, is a change, of which Western Australia's rules ask and Queensland's say nothing.
+    /// Load indices 108 and 112 carry 1000 and 1120 kg, speed symbols L and S are for 120 and 180 km/h (tables of the tyre standards): a
+    /// tyre of the placard's size that carries less, or is made for less speed, is a change, of which Western Australia's rules ask and
+    /// Queensland's say nothing.
     /// </summary>
     [Theory]
     [InlineData("au-qld", "108S", "not judged, no rule in the book speaks of it: change in tyre load rating (-120 kg)")]
@@ -166,7 +169,9 @@ public sealed class NotKnownTests
         (await Invocation.Assess(job)).Words.ShouldContain("tyres 245/65R17 112S: no certificate");
     }
 
-    /// <summary>ADR 43/04 (as quoted): 100 mm of running clearance (6.6), and 33.33 mm for each metre between the axles midway (6.4.2).</summary>
+    /// <summary>
+    /// ADR 43/04 (as quoted): 100 mm of running clearance (6.6), and 33.33 mm for each metre between the axles midway (6.4.2).
+    /// </summary>
     [Theory]
     [InlineData("ground-clearance: 80 mm", "Too little clearance: running 80 of at least 100 mm.")]
     [InlineData("ground-clearance: 99.5 mm", "running 99.5 of at least 100 mm")]
@@ -187,7 +192,9 @@ public sealed class NotKnownTests
         (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
     }
 
-    /// <summary>Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.</summary>
+    /// <summary>
+    /// Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.
+    /// </summary>
     [Theory]
     [InlineData("33.4 %", "condition not met: two thirds of the suspension travel kept")]
     [InlineData("33.3 %", "[ ] two thirds of the suspension travel kept")]

@@ -3,8 +3,10 @@ using System.Text;
 
 namespace RuleBook.Authoring.Books;
 
-/// <summary>What names the state of a book for ever: SHA-256 over each path and its text, in ordinal order of the paths. The list of editions
-///, which names such digests, is left out.</summary>
+/// <summary>
+/// What names the state of a book for ever: SHA-256 over each path and its text, in ordinal order of the paths. The list of editions, which
+/// names such digests, is left out.
+/// </summary>
 internal static class BookDigest
 {
     /// <summary>Line ends are taken as LF, so that a checkout with CRLF has the same digest.</summary>

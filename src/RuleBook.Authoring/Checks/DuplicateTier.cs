@@ -3,7 +3,8 @@ using RuleBook.Text;
 namespace RuleBook.Authoring.Checks;
 
 /// <summary>
-/// Two tiers of one name in a version; a tier without a name is called after its pathway. The alternatives of one tier have its name and place.
+/// Two tiers of one name in a version; a tier without a name is called after its pathway. The alternatives of one tier have its name and
+/// place.
 /// </summary>
 internal static class DuplicateTier
 {

@@ -46,7 +46,9 @@ internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after
         return On(With(row, watch.Column, lower)) && On(With(row, watch.Column, possible & ~lower));
     }
 
-    /// <summary>A row on which everything is possible: each word, each measure as far as it can be below zero, each condition or not.</summary>
+    /// <summary>
+    /// A row on which everything is possible: each word, each measure as far as it can be below zero, each condition or not.
+    /// </summary>
     private static ulong[] Anything(DecisionTable table)
     {
         var row = table.Blank.ToArray();

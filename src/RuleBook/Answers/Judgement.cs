@@ -222,8 +222,8 @@ internal sealed class Judgement
     }
 
     /// <summary>
-    /// Whether a rule that binds the vehicle, or may bind it, asks for a condition that hangs on what the tyres fitted carry or for which speed
-    /// they are made.
+    /// Whether a rule that binds the vehicle, or may bind it, asks for a condition that hangs on what the tyres fitted carry or for which
+    /// speed they are made.
     /// </summary>
     private bool AsksFor(Measure rating)
     {

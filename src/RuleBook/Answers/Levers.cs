@@ -61,8 +61,8 @@ internal sealed class Levers(Book book, Job job, Jurisdiction place, Assessment 
     }
 
     /// <summary>
-    /// The placard's sizes, then the listed ones for the rims at hand; those nearest to the tyre planned first. Where the tyre planned has a
-    /// load index, a listed size gets that of the placard's strongest tyre: one that carries less is no remedy.
+    /// The placard's sizes, then the listed ones for the rims at hand; those nearest to the tyre planned first. Where the tyre planned has
+    /// a load index, a listed size gets that of the placard's strongest tyre: one that carries less is no remedy.
     /// </summary>
     private IEnumerable<RemedyChange> Tyres()
     {

@@ -66,7 +66,9 @@ internal static class MeasureShares
         );
     }
 
-    /// <summary>The least share; where the whole has no upper end, a part that is not negative can be as small a share as one likes.</summary>
+    /// <summary>
+    /// The least share; where the whole has no upper end, a part that is not negative can be as small a share as one likes.
+    /// </summary>
     private static Fraction? Least(Fraction? part, Interval whole) =>
         part is not { } low ? null
         : low.IsNegative ? 100 * low / whole.Low!.Value

@@ -1,8 +1,8 @@
 namespace RuleBook.Law;
 
 /// <summary>
-/// A measure as a share of another one, where a rule bounds it so: <c>{ share: 60 %, of: wheelbase }</c>. It is a measure of its own, in per
-/// cent; two measures that a rule compares are a share of 100 %.
+/// A measure as a share of another one, where a rule bounds it so: <c>{ share: 60 %, of: wheelbase }</c>. It is a measure of its own, in
+/// per cent; two measures that a rule compares are a share of 100 %.
 /// </summary>
 /// <param name="Part">The measure that is bounded.</param>
 /// <param name="Whole">The measure of which it is a share.</param>

@@ -70,7 +70,9 @@ public sealed class AssessmentText(AnswerPage page)
         }
     }
 
-    /// <summary>A rule all of whose measures the job leaves at zero, and that asks for nothing to be shown, tells a reader nothing.</summary>
+    /// <summary>
+    /// A rule all of whose measures the job leaves at zero, and that asks for nothing to be shown, tells a reader nothing.
+    /// </summary>
     private static bool Tells(Finding finding) =>
         !finding.Outcome.Decided
         || finding.Outcome.Best > Pathway.NoCertificate

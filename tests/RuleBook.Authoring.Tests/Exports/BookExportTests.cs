@@ -57,7 +57,9 @@ public sealed class BookExportTests
         read.GetString(5).ShouldContain("/");
     }
 
-    /// <summary>Read by DuckDB, which shares no code with the writer: table by table the same rows and types as its own INSERTs gave.</summary>
+    /// <summary>
+    /// Read by DuckDB, which shares no code with the writer: table by table the same rows and types as its own INSERTs gave.
+    /// </summary>
     [Fact]
     public async Task The_Parquet_files_are_the_tables_of_the_SQL_statements()
     {

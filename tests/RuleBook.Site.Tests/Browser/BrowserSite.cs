@@ -52,8 +52,8 @@ public sealed class BrowserSite : IAsyncLifetime
         Path.Combine(TheBook.Folder, "src", "RuleBook.Browser", "bin", "Release", "net10.0", "publish", "wwwroot");
 
     /// <summary>
-    /// A page of its own, open until the next test of the class opens one; fails under CI, and is skipped elsewhere, when there is no browser
-    /// or no published evaluator.
+    /// A page of its own, open until the next test of the class opens one; fails under CI, and is skipped elsewhere, when there is no
+    /// browser or no published evaluator.
     /// </summary>
     public async Task<IPage> OpenAsync(BrowserNewContextOptions? options = null)
     {

@@ -5,7 +5,9 @@ namespace RuleBook.Site.Tests.Browser;
 /// <summary>Jobs typed through the fields of the form, as a person types them.</summary>
 public sealed class FormTests(BrowserSite site)
 {
-    /// <summary>Types a job into its fields, each as a person leaves it, and adds the rows that it needs; the last field is then left.</summary>
+    /// <summary>
+    /// Types a job into its fields, each as a person leaves it, and adds the rows that it needs; the last field is then left.
+    /// </summary>
     private const string Type = """
         job => {
           let last;

@@ -3,7 +3,9 @@ namespace RuleBook.Site.Tests.Browser;
 /// <summary>The words of the page itself, beside those of the answer: each where it is true, and only there.</summary>
 public sealed class SpokenWordsTests(BrowserSite site)
 {
-    /// <summary>Queensland frees 75 mm in all and no body lift, and certifies a suspension lift of 75 mm (notifications of 2018, second hand).</summary>
+    /// <summary>
+    /// Queensland frees 75 mm in all and no body lift, and certifies a suspension lift of 75 mm (notifications of 2018, second hand).
+    /// </summary>
     [Fact]
     public async Task A_limit_that_is_kept_is_told_as_ok_and_one_that_is_passed_as_beyond()
     {

@@ -9,7 +9,9 @@ using RuleBook.Yaml;
 
 namespace RuleBook.Site.Tests.Pages;
 
-/// <summary>Words of the pages that stand for one fact each, on an invented place: no figure, title or step in it is that of any law.</summary>
+/// <summary>
+/// Words of the pages that stand for one fact each, on an invented place: no figure, title or step in it is that of any law.
+/// </summary>
 public sealed class ToldWordsTests
 {
     private static readonly (string File, string Text)[] Invented =

@@ -8,8 +8,9 @@ using RuleBook.Site.Tests.Pages;
 namespace RuleBook.Site.Tests.ReadBack;
 
 /// <summary>
-/// The drawings of the topic of ride height read back by their coordinates in the scale that they draw themselves, against the limits of the
-/// book in force; for the vehicle of <c>site-templates/charts.json</c>: a four-wheel drive (MC) of 3 t, with or without stability control.
+/// The drawings of the topic of ride height read back by their coordinates in the scale that they draw themselves, against the limits of
+/// the book in force; for the vehicle of <c>site-templates/charts.json</c>: a four-wheel drive (MC) of 3 t, with or without stability
+/// control.
 /// </summary>
 public sealed class ChartReadBackTests
 {
@@ -112,7 +113,9 @@ public sealed class ChartReadBackTests
         }
     }
 
-    /// <summary>What each open way allows, by the tables of the book; null where it is not known which version holds, or what it says.</summary>
+    /// <summary>
+    /// What each open way allows, by the tables of the book; null where it is not known which version holds, or what it says.
+    /// </summary>
     private static Lift[]? Lifts(Jurisdiction place, Pathway pathway, bool stability, DateOnly day)
     {
         var vehicle = new ReadVehicle(

@@ -40,8 +40,8 @@ public sealed class MarginTextTests
     }
 
     /// <summary>
-    /// 265/65R17 776 mm, 265/70R17 804 mm (handbook): at 100 km/h shown 100 x 804 / 776 = 103.6. Load index 112 is 1120 kg a tyre: 2240 less
-    /// 1750 kg on the rear axle leave 490, less 1450 on the front 790.
+    /// 265/65R17 776 mm, 265/70R17 804 mm (handbook): at 100 km/h shown 100 x 804 / 776 = 103.6. Load index 112 is 1120 kg a tyre: 2240
+    /// less 1750 kg on the rear axle leave 490, less 1450 on the front 790.
     /// </summary>
     [Fact]
     [Trait("Basis", "published")]

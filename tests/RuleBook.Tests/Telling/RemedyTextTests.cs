@@ -8,7 +8,9 @@ using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Telling;
 
-/// <summary>The smallest changes as a person reads them. Derived, on limits of a scenario of our own; each figure is reckoned beside it.</summary>
+/// <summary>
+/// The smallest changes as a person reads them. Derived, on limits of a scenario of our own; each figure is reckoned beside it.
+/// </summary>
 public sealed class RemedyTextTests
 {
     /// <summary>2400 kg of tare and a bar of 190 kg make 2590 kg, 90 kg over the GVM of 2500 kg.</summary>

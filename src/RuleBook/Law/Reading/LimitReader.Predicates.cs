@@ -6,9 +6,9 @@ using RuleBook.Units;
 namespace RuleBook.Law.Reading;
 
 /// <remarks>
-/// <c>any-of</c> (at least one of these) and <c>none-of</c> (not one of these) stand among the tests of a predicate, and within one another.
-/// They are multiplied out here into alternatives that only have to hold whole, so that nothing behind the reader knows of them: a tier with
-/// alternatives is a tier for each. In three-valued logic that is the same, whatever is unknown.
+/// <c>any-of</c> (at least one of these) and <c>none-of</c> (not one of these) stand among the tests of a predicate, and within one
+/// another. They are multiplied out here into alternatives that only have to hold whole, so that nothing behind the reader knows of them: a
+/// tier with alternatives is a tier for each. In three-valued logic that is the same, whatever is unknown.
 /// </remarks>
 internal sealed partial class LimitReader
 {
