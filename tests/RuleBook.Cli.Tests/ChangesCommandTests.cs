@@ -75,6 +75,34 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         answer.Out.Trim().ShouldBe("No answer changes.");
     }
 
+    [Fact]
+    public async Task A_case_whose_id_the_new_book_does_not_have_is_told()
+    {
+        var (before, after) = (Sound("{ id: kept }, { id: gone }"), Sound("{ id: kept }, { id: come }"));
+        var told = await Of("changes", before, after, "--book", git.Folder);
+        var back = await Of("changes", before, before, "--book", git.Folder);
+
+        (told.Code, back.Code).ShouldBe((1, 0));
+        told.Words.ShouldContain("only the old book has gone:");
+        told.Words.ShouldNotContain("kept");
+
+        static string Sound(string cases)
+        {
+            var folder = Directory.CreateTempSubdirectory().FullName;
+            var sound = Path.Combine(Invocation.Root, "tests", "bad-books", "sound");
+            foreach (var file in Directory.GetFiles(sound, "*.yaml", SearchOption.AllDirectories))
+            {
+                var copy = Path.Combine(folder, Path.GetRelativePath(sound, file));
+                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+                File.Copy(file, copy);
+            }
+
+            Directory.CreateDirectory(Path.Combine(folder, "tests", "cases", "xa"));
+            File.WriteAllText(Path.Combine(folder, "tests", "cases", "xa", "ride-height.yaml"), $"cases: [{cases}]\n");
+            return folder;
+        }
+    }
+
     [Theory]
     [InlineData("no-such-branch")]
     [InlineData("HEAD~99")]

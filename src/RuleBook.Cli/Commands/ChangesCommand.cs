@@ -36,6 +36,17 @@ internal static class ChangesCommand
             var current = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var (left, right) = (Revision.Open(parsed.GetValue(old)!, current), Revision.Open(parsed.GetValue(now) ?? current, current));
             var report = Between(left, right, surroundings.Console);
+            report = report with
+            {
+                Remarks =
+                [
+                    .. report.Remarks,
+                    .. VanishedCases.Of(
+                        Revision.Cases(parsed.GetValue(old)!, current),
+                        Revision.Cases(parsed.GetValue(now) ?? current, current)
+                    ),
+                ],
+            };
             var saved = Paths.Given("--jobs", parsed.GetValue(jobs)) is { } folder
                 ? JobChanges.In(folder, left, right, surroundings.Today)
                 : null;

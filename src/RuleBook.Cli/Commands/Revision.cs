@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Authoring.Packing;
 using RuleBook.Law;
@@ -25,10 +26,12 @@ internal static class Revision
             return BookReading.OpenEarlier(BookFolder.Load(name));
         if (File.Exists(name) && name.EndsWith(PackedBook.Extension, StringComparison.Ordinal))
             return PackedBook.Read(Inputs.Bytes(name), name).Open();
-        var commit = Commit(name, current);
+        var files = Files(name, Commit(name, current), current, "jurisdictions", "schema");
+        if (files.Count == 0)
+            throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
         try
         {
-            return BookReading.OpenEarlier(BookFolder.Of(Files(name, commit, current)));
+            return BookReading.OpenEarlier(BookFolder.Of(files));
         }
         catch (InputException refused)
         {
@@ -46,6 +49,22 @@ internal static class Revision
         }
     }
 
+    /// <summary>The files of the cases that are kept beside a book; none beside a packed one.</summary>
+    /// <inheritdoc cref="Open(string, string)"/>
+    public static IReadOnlyList<BookBytes> Cases(string name, string current)
+    {
+        if (Directory.Exists(Path.Combine(name, "jurisdictions")))
+            return CaseFolder.Within(name) is var folder && Directory.Exists(folder)
+                ?
+                [
+                    .. Directory
+                        .GetFiles(folder, "*.yaml", SearchOption.AllDirectories)
+                        .Select(file => new BookBytes(Path.GetRelativePath(name, file).Replace('\\', '/'), Inputs.Bytes(file))),
+                ]
+                : [];
+        return File.Exists(name) ? [] : Files(name, Commit(name, current), current, "tests/cases");
+    }
+
     private static string Commit(string name, string current)
     {
         var refused = new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
@@ -57,14 +76,12 @@ internal static class Revision
     }
 
     /// <summary>
-    /// The YAML files of the book as they are stored: no attribute of the repository has a say in what is left out or rewritten, and no
+    /// The YAML files of some folders as they are stored: no attribute of the repository has a say in what is left out or rewritten, and no
     /// link is followed.
     /// </summary>
-    private static List<BookBytes> Files(string name, string commit, string current)
+    private static List<BookBytes> Files(string name, string commit, string current, params string[] folders)
     {
-        var listed = Listed(name, commit, current);
-        if (listed.Count == 0)
-            throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
+        var listed = Listed(name, commit, current, folders);
         using var git = Git.Start(name, current, "cat-file", "--batch");
         var asked = Task.Run(() =>
         {
@@ -77,9 +94,9 @@ internal static class Revision
         return git.Ended() ? files : throw new InputException(Refused(name, "the revision cannot be read from the repository"));
     }
 
-    private static List<(string Path, string Blob)> Listed(string name, string commit, string current)
+    private static List<(string Path, string Blob)> Listed(string name, string commit, string current, string[] folders)
     {
-        using var git = Git.Start(name, current, "ls-tree", "-r", "-z", commit, "--", "jurisdictions", "schema");
+        using var git = Git.Start(name, current, ["ls-tree", "-r", "-z", commit, "--", .. folders]);
         var files = new List<(string, string)>();
         foreach (var entry in git.Output.ReadToEnd().Split('\0', StringSplitOptions.RemoveEmptyEntries))
         {
