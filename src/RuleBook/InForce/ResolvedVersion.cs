@@ -34,7 +34,7 @@ public sealed record ResolvedVersion(
     public string Name => $"{Rule.Id} {Until} {Evidence.Written}";
 
     /// <summary>What adds up to the total lift.</summary>
-    public ImmutableArray<string> Parts { get; } = FactSet.PartsOf(Measured?.Total);
+    public ImmutableArray<string> Parts => FactSet.PartsOf(Measured?.Total);
 }
 
 /// <summary>One adoption followed.</summary>

@@ -184,11 +184,12 @@ public sealed class ResolverTests
     [Trait("Basis", "derived")]
     public void How_it_is_measured_is_the_adopting_states_own_word_or_else_that_of_the_adopted_rule()
     {
-        var (theirs, own) = (new Measured(["guard-edge"], "unladen", [], null), new Measured(["sill"], "tare", [Lift], null));
+        var (theirs, own) = (new Measured(["guard-edge"], "unladen", [Lift], null), new Measured(["sill"], "tare", ["body-lift"], null));
         var national = National with { Versions = [.. National.Versions.Select(version => version with { Measured = theirs })] };
         Follow(null).Measured.ShouldBe(theirs);
+        Follow(null).Parts.ShouldBe([Lift]);
         Follow(own).Measured.ShouldBe(own);
-        Follow(own).Parts.ShouldBe([Lift]);
+        Follow(own).Parts.ShouldBe(["body-lift"]);
 
         ResolvedVersion Follow(Measured? measured)
         {
