@@ -27,6 +27,7 @@ public static class CheckList
         new(VersionsOutOfOrder.Info, VersionsOutOfOrder.Find, Leaning.OnValues),
         new(VersionsOverlap.Info, VersionsOverlap.Find, Leaning.OnValues),
         new(VersionsGap.Info, VersionsGap.Find, Leaning.OnValues),
+        new(NothingFollows.Info, NothingFollows.Find, Leaning.OnValues),
         new(PartialDatesOverlap.Info, PartialDatesOverlap.Find, Leaning.OnValues),
         new(BoundsContradict.Info, BoundsContradict.Find),
         new(AskSaidTwice.Info, AskSaidTwice.Find),
