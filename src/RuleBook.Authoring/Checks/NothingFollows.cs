@@ -16,6 +16,6 @@ internal static class NothingFollows
     internal static IEnumerable<Problem> Find(Inspected book) =>
         book
             .Rules.Select(rule => rule.Versions.LastOrDefault(version => version.Decides))
-            .Where(last => last?.Until is { } until && !(last.From is { } from && Dated.Before(until, from)))
+            .Where(last => last?.Until is { } until && !(until.Latest <= (last.From ?? last.InForceBy)?.Earliest))
             .Select(last => Info.At(book.Key(last!.Mark, "until"), $"until {last.Until}, and nothing is said of the time after"));
 }
