@@ -209,4 +209,37 @@ public sealed class NotKnownTests
             """;
         (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
     }
+
+    /// <summary>
+    /// Springs that carry 1500 kg at 60 mm stand too high under the empty vehicle; load over the axle brings them down, and an axle that is
+    /// already 299 kg over its rating further over it.
+    /// </summary>
+    [Fact]
+    public async Task A_constant_load_is_no_remedy_for_a_vehicle_that_it_overloads_further()
+    {
+        const string job = """
+            registered-in: au-qld
+            on: 2026-11-20
+            vehicle:
+              category: MC
+              four-wheel-drive: yes
+              tare: 2300 kg
+              tare-axles: { front: 1200 kg, rear: 1100 kg }
+              wheelbase: 2800 mm
+              ball-behind-rear-axle: 1200 mm
+              ratings: { gvm: 2900 kg, gcm: 5900 kg, front-axle: 1400 kg, rear-axle: 1600 kg, braked-tow: 3500 kg, ball: 350 kg }
+              tanks: [ { capacity: 80 L, fuel: diesel, behind-front-axle: 1900 mm } ]
+            modification:
+              springs:
+                front: { wheel-rate: 45 N/mm, height-gained: 40 mm, at-axle-load: 1200 kg }
+                rear: { wheel-rate: 60 N/mm, height-gained: 60 mm, at-axle-load: 1500 kg }
+            load:
+              occupants: [ { name: driver, mass: 90 kg, behind-front-axle: 1300 mm } ]
+              goods: [ { name: tools, mass: 300 kg, behind-front-axle: 2700 mm } ]
+            trailer: { mass: 3000 kg, braked: yes, ball-load: 300 kg, ratings: { atm: 3000 kg, gtm: 2700 kg } }
+            """;
+        var said = (await Invocation.Assess(job)).Words;
+        said.ShouldContain("over the rear axle rating when loaded (1899 of 1600 kg)");
+        said.ShouldNotContain("of constant load");
+    }
 }

@@ -44,7 +44,7 @@ public static class Remedies
         foreach (
             var change in single.Where(change => goals.Any(goal => !found[goal].Exists(remedy => remedy.Changes[0].Lever == change.Lever)))
         )
-            Keep(found, [change], goals, tried.Answer(job.Written, change));
+            Keep(found, [change], goals, now, tried.Answer(job.Written, change));
         foreach (var first in single.Where(_ => found.Values.Any(list => list.Count == 0)))
         {
             if (tried.Full || tried.Job(job.Written, first) is not { } changed)
@@ -54,6 +54,7 @@ public static class Remedies
                     found,
                     [first, second],
                     [.. goals.Where(goal => found[goal].TrueForAll(remedy => remedy.Changes.Length == 2))],
+                    now,
                     tried.Answer(changed.Job.Written!, second)
                 );
         }
@@ -87,15 +88,16 @@ public static class Remedies
         second.Lever != first.Lever
         || (first.Lever == RemedyLever.ConstantLoad && string.CompareOrdinal(second.Names[0], first.Names[0]) > 0);
 
-    /// <summary>Of the same levers the least change that reaches a goal.</summary>
+    /// <summary>Of the same levers the least change that reaches a goal, and does not make worse what stands in the way.</summary>
     private static void Keep(
         Dictionary<RemedyGoal, List<Remedy>> found,
         ImmutableArray<RemedyChange> changes,
         IEnumerable<RemedyGoal> goals,
+        Assessment now,
         Assessment? answer
     )
     {
-        if (answer is null)
+        if (answer is null || answer.Blockers.Any(then => now.Blockers.Any(blocker => blocker.Id == then.Id && blocker.Over < then.Over)))
             return;
         changes = [.. changes.OrderBy(change => change.Lever)];
         foreach (var goal in goals.Where(goal => goal.IsReachedBy(answer)))
