@@ -1,6 +1,8 @@
 using RuleBook.Answers;
 using RuleBook.Law;
+using RuleBook.Physics.Masses;
 using RuleBook.Physics.Tyres;
+using RuleBook.Tables;
 using RuleBook.Telling;
 using RuleBook.Tests.Figures;
 using static RuleBook.Tests.Answers.Scenario;
@@ -61,10 +63,29 @@ public sealed class MarginTextTests
         told.ShouldContain(line => line.StartsWith("265/65R17|", StringComparison.Ordinal) && line.Contains("|112: 490 kg left|100|"));
     }
 
-    private static List<string> Told(Book book, string job)
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void A_size_that_may_need_more_is_told_with_both_and_what_is_missing_with_what_it_would_give()
+    {
+        var book = Stating(Tiers);
+        book = book with { Reference = Reckoned.Book.Reference with { TyreSizes = [TyreSize.Parse("265/70R17")] } };
+        var answer = MarginFinder.Find(book, Read(book, Rated));
+        string Needs(Pathway best, Pathway worst) =>
+            Told(answer with { Sizes = [answer.Sizes.Single() with { Outcome = new Outcome(best, worst) }] })
+                .Single(line => line.StartsWith("265/70R17|", StringComparison.Ordinal))
+                .Split('|')[^1];
+        Needs(Pathway.NoCertificate, Pathway.Certificate).ShouldBe("no certificate or certificate");
+        Needs(Pathway.Certificate, Pathway.Certificate).ShouldBe("certificate");
+        Told(answer with { Missing = [new MissingFact("vehicle.wheelbase", "the mass on each axle")] })
+            .ShouldContain("?  vehicle.wheelbase would give: the mass on each axle");
+    }
+
+    private static List<string> Told(Book book, string job) => Told(MarginFinder.Find(book, Read(book, job)));
+
+    private static List<string> Told(MarginAnswer answer)
     {
         var page = new Told();
-        MarginText.Write(page, MarginFinder.Find(book, Read(book, job)));
+        MarginText.Write(page, answer);
         return page.Lines;
     }
 }
