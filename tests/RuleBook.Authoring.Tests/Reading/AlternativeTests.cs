@@ -139,6 +139,20 @@ public sealed class AlternativeTests
         Answer(book, Job("category: NA, ratings: { gvm: 3000 kg }")).ShouldBe(Only(Pathway.Prohibited));
     }
 
+    [Fact]
+    public void More_alternatives_than_64_are_refused_at_once_also_where_later_words_leave_few()
+    {
+        var points = string.Join(", ", Enumerable.Range(0, 65).Select(at => $"{{ {Only("suspension-lift", at)} }}"));
+        var corners = string.Join(
+            ", ",
+            Enumerable.Range(0, 40).Select(at => $"{{ {Only("suspension-lift", at)}, {Only("body-lift", at)} }}")
+        );
+        foreach (var when in (string[])[$"any-of: [ {points} ]", $"any-of: [ {points} ], suspension-lift: 3 mm", $"none-of: [ {corners} ]"])
+            Should.Throw<ShouldAssertException>(() => When(when)).Message.ShouldContain("more than 64 alternatives");
+
+        static string Only(string measure, int at) => $"{measure}: {{ at-least: {at} mm, at-most: {at} mm }}";
+    }
+
     /// <summary>Random words within words, judged of every vehicle by hand's rule: any, none, all.</summary>
     [Fact]
     public void However_deep_they_stand_within_one_another_they_hold_as_the_words_say()

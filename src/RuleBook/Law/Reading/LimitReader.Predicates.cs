@@ -71,11 +71,13 @@ internal sealed partial class LimitReader
             ? new FactTest(key.Text, [], bounds, key.Mark)
         : null;
 
-    /// <summary>Each of the one with each of the other, without what another of them covers; no more than one too many.</summary>
+    /// <summary>Each of the one with each of the other, without what another of them covers; once there is one too many, it stays so.</summary>
     private static ImmutableArray<Predicate> All(ImmutableArray<Predicate> left, ImmutableArray<Predicate> right)
     {
+        if (left.Length > MostAlternatives || right.Length > MostAlternatives)
+            return left.Length > MostAlternatives ? left : right;
         var all = new List<Predicate>();
-        foreach (var both in from one in left.Take(MostAlternatives) from other in right select Both(one, other))
+        foreach (var both in from one in left from other in right select Both(one, other))
         {
             if (both is null || (left.Length > 1 && all.Any(wide => Implies(both, wide))))
                 continue;
