@@ -14,7 +14,15 @@ internal static class WordRemarks
                 "condition",
                 Plain,
                 term => term.Mark,
-                term => [term.Title, term.Definition.Trim(), .. term.DecidedBy is { } by ? [$"decided by {by}"] : Array.Empty<string>()]
+                term =>
+                    [
+                        term.Title,
+                        term.Definition.Trim(),
+                        .. term.DecidedBy is { } by ? [$"decided by {by}"] : Array.Empty<string>(),
+                        .. term.FailsOver is { } fails
+                            ? [$"not met where {fails.Measure} is over {fails.Percent} %"]
+                            : Array.Empty<string>(),
+                    ]
             ),
             .. Differing(
                 before.Vocabulary,
