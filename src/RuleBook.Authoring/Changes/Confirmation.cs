@@ -152,10 +152,11 @@ internal sealed class Confirmation(
     private Confirmed? Judged(Witness witness, string? placard, string? fitted = null, string? says = null)
     {
         var job = Text(witness with { Jurisdiction = now.Id }, placard, fitted);
-        if (Answer(after, now, job, job) is not { } later)
+        var node = YamlText.Read(job, "witness");
+        if (Answer(after, now, node, node) is not { } later)
             return null;
         var asked = Text(witness with { Jurisdiction = old.Id, Day = eve ?? witness.Day }, placard, fitted);
-        return Answer(before, old, asked, job) is { } earlier && earlier != later
+        return Answer(before, old, asked == job ? node : YamlText.Read(asked, "witness"), node) is { } earlier && earlier != later
             ? new Confirmed(witness, job, asked, earlier, later, says ?? WitnessWords.Of(witness, vocabulary))
             : null;
     }
@@ -170,10 +171,10 @@ internal sealed class Confirmation(
     }
 
     /// <summary>The evaluator's answer; a job whose words the book does not have yet is read with those of the new book.</summary>
-    private Outcome? Answer(Book book, Jurisdiction place, string text, string renamed)
+    private Outcome? Answer(Book book, Jurisdiction place, Node asked, Node renamed)
     {
         var job =
-            Read(text, book)
+            Read(asked, book)
             ?? (ReferenceEquals(book, before) && Read(renamed, after) is { } read ? read with { RegisteredIn = place.Id } : null);
         if (job is null)
             return null;
@@ -190,11 +191,11 @@ internal sealed class Confirmation(
             : findings.Aggregate((left, right) => left.And(right));
     }
 
-    private static Job? Read(string text, Book book)
+    private static Job? Read(Node asked, Book book)
     {
         try
         {
-            return JobReader.Read(YamlText.Read(text, "witness"), book);
+            return JobReader.Read(asked, book);
         }
         catch (InputException)
         {
