@@ -48,8 +48,31 @@ public sealed class MarkdownTests
         var one = Everything();
         var many = one with { Report = one.Report with { Answers = [.. Enumerable.Repeat(one.Report.Answers[0], 10_000)] } };
 
-        ChangesMarkdown.Write(many).Length.ShouldBeLessThan(65_536); // the most that GitHub takes for a comment
+        var text = ChangesMarkdown.Write(many);
+        text.Length.ShouldBeLessThan(65_536); // the most that GitHub takes for a comment
+        var rows = text.Split('\n').Count(line => line.StartsWith("| ", StringComparison.Ordinal) && line.Contains("<br>"));
+        text.ShouldContain($"\n{10_000 - rows} more are left out here.\n");
     }
+
+    [Fact]
+    public void A_rule_that_only_the_old_book_has_is_told_as_removed_and_any_other_is_not()
+    {
+        var gone = Everything();
+        var stays = gone with { Report = gone.Report with { Answers = [gone.Report.Answers[0] with { Removed = false }] } };
+        ChangesMarkdown.Write(gone).ShouldContain(" (removed)<br>");
+        ChangesMarkdown.Write(stays).ShouldNotContain("(removed)");
+    }
+
+    [Theory]
+    [InlineData(null, null, "on every day")]
+    [InlineData("2018-10-26", null, "from 26 October 2018")]
+    [InlineData(null, "2020-07-01", "before 1 July 2020")]
+    [InlineData("2018-10-26", "2020-07-01", "from 26 October 2018 until 1 July 2020")]
+    public void The_days_of_a_change_begin_with_the_first_that_differs(string? from, string? until, string told) =>
+        ChangeWords.Days(Everything().Report.Answers[0] with { From = Day(from), Until = Day(until) }).ShouldBe(told);
+
+    private static DateOnly? Day(string? text) =>
+        text is null ? null : DateOnly.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 
     private static ComparedBooks Everything()
     {

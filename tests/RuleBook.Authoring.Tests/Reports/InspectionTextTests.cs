@@ -11,6 +11,7 @@ public sealed class InspectionTextTests
     private static readonly InspectionReport Report = new(
         [
             Problem.Error("no-source", new Mark("a.yaml", 1, 2), "the version cites no source", "add one"),
+            Problem.Error("tag", new Mark("a.yaml", 5, 6), "a tag", ""),
             new Problem("source-overdue", Severity.Warning, new Mark("b.yaml", 3, 4), "it is overdue", ""),
         ],
         Files: 2,
@@ -27,7 +28,7 @@ public sealed class InspectionTextTests
         output
             .ToString()
             .ShouldBe(
-                "a.yaml:1:2: error no-source: the version cites no source (add one)\nb.yaml:3:4: warning source-overdue: it is overdue\n1 error, 1 warning in 2 files\n"
+                "a.yaml:1:2: error no-source: the version cites no source (add one)\na.yaml:5:6: error tag: a tag\nb.yaml:3:4: warning source-overdue: it is overdue\n2 errors, 1 warning in 2 files\n"
             );
     }
 
@@ -44,10 +45,10 @@ public sealed class InspectionTextTests
 
         root.GetProperty("sound").GetBoolean().ShouldBeFalse();
         (root.GetProperty("errors").GetInt32(), root.GetProperty("warnings").GetInt32(), root.GetProperty("files").GetInt32()).ShouldBe(
-            (1, 1, 2)
+            (2, 1, 2)
         );
-        var second = root.GetProperty("problems")[1];
-        $"{second.GetProperty("file")}:{second.GetProperty("line")}:{second.GetProperty("column")} {second.GetProperty("severity")} {second.GetProperty("code")}".ShouldBe(
+        var third = root.GetProperty("problems")[2];
+        $"{third.GetProperty("file")}:{third.GetProperty("line")}:{third.GetProperty("column")} {third.GetProperty("severity")} {third.GetProperty("code")}".ShouldBe(
             "b.yaml:3:4 warning source-overdue"
         );
     }
