@@ -29,7 +29,9 @@ public sealed class ToldWordsTests
             "sources",
             """
             jurisdiction: xa
-            sources: [ { source: act, title: The act, publisher: The isle, read-as: primary, checked: 2026-11, recheck-after: 2027-11-25 } ]
+            sources:
+              - { source: act, title: The act, publisher: The isle, read-as: primary, parts-read: ["2", "4"], checked: 2026-11, recheck-after: 2027-11-25 }
+              - { source: letter, title: A letter, publisher: A reader, read-as: secondary, checked: 2026-11, recheck-after: 2027-11-25 }
             """
         ),
         (
@@ -50,7 +52,7 @@ public sealed class ToldWordsTests
                         within: { suspension-lift: 50 mm, body-lift: none, track-increase: not-established }
                     beyond: prohibited
                   - from: 2020-07-01
-                    sources: [ { cite: act, clause: "2" } ]
+                    sources: [ { cite: letter, clause: "page 9" }, { cite: act, clause: "2" } ]
                     measured: { mass-state: loaded }
                     tiers: [ { pathway: no-certificate, within: { suspension-lift: 40 mm, body-lift: none, track-increase: not-established } } ]
                   - announced: 2027-03-01
@@ -70,6 +72,8 @@ public sealed class ToldWordsTests
                   - from: 2012-01-01
                     sources: [ { cite: act, clause: "4" } ]
                     certifier: wright
+                    decides: certifier
+                    accepts-appointed-in: []
                     steps:
                       - { text: Have it looked at., pathways: [certificate] }
                       - { text: Ask the office., before-work: yes, pathways: [certificate] }
@@ -149,6 +153,25 @@ public sealed class ToldWordsTests
             .Before(null)
             .Lines.Select(line => line.Text)
             .ShouldBe(["Ask the office."]);
+
+    [Fact]
+    public void A_scheme_says_who_has_the_last_word_that_it_accepts_nobody_and_which_steps_come_before_the_work()
+    {
+        var scheme = SchemeView.Of(Site, Isle).Single();
+        (scheme.Certifier, scheme.Decides, scheme.Accepts).ShouldBe(("wright", "the certifier", "none"));
+        (scheme.AppointedBy, scheme.Reregistering).ShouldBe(("not established", "not established"));
+        scheme
+            .Steps.Select(step => (step.Text, step.BeforeWork))
+            .ShouldBe([("Have it looked at.", false), ("Ask the office.", true), ("Tell the office.", true)]);
+    }
+
+    [Fact]
+    public void The_document_that_says_it_best_is_named_with_its_clause_how_many_others_there_are_and_what_was_read_of_it()
+    {
+        var where = WhereView.Of(On(Site.Day), "w1");
+        (where.Clause, where.More).ShouldBe(("The act, 2", 1));
+        SourceView.Of(Site.Book.Source("xa", "act")!).Parts.ShouldBe("only 2, 4");
+    }
 
     [Fact]
     public void The_job_of_a_change_opens_as_on_the_day_before_and_from_the_day_on_where_there_is_a_check_page()
