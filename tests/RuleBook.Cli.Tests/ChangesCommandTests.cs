@@ -78,28 +78,29 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
     [Fact]
     public async Task A_case_whose_id_the_new_book_does_not_have_is_told()
     {
-        var (before, after) = (Sound("{ id: kept }, { id: gone }"), Sound("{ id: kept }, { id: come }"));
-        var told = await Of("changes", before, after, "--book", git.Folder);
-        var back = await Of("changes", before, before, "--book", git.Folder);
-
-        (told.Code, back.Code).ShouldBe((1, 0));
-        told.Words.ShouldContain("only the old book has gone:");
-        told.Words.ShouldNotContain("kept");
-
-        static string Sound(string cases)
+        var folder = Directory.CreateTempSubdirectory("rulebook-gone-");
+        try
         {
-            var folder = Directory.CreateTempSubdirectory().FullName;
-            var sound = Path.Combine(Invocation.Root, "tests", "bad-books", "sound");
-            foreach (var file in Directory.GetFiles(sound, "*.yaml", SearchOption.AllDirectories))
-            {
-                var copy = Path.Combine(folder, Path.GetRelativePath(sound, file));
-                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-                File.Copy(file, copy);
-            }
+            var (before, after) = (Sound("before", "{ id: kept }, { id: gone }"), Sound("after", "{ id: kept }, { id: come }"));
+            var told = await Of("changes", before, after, "--book", git.Folder);
+            var back = await Of("changes", before, before, "--book", git.Folder);
 
-            Directory.CreateDirectory(Path.Combine(folder, "tests", "cases", "xa"));
-            File.WriteAllText(Path.Combine(folder, "tests", "cases", "xa", "ride-height.yaml"), $"cases: [{cases}]\n");
-            return folder;
+            (told.Code, back.Code).ShouldBe((1, 0));
+            told.Words.ShouldContain("only the old book has gone:");
+            told.Words.ShouldNotContain("kept");
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+
+        string Sound(string name, string cases)
+        {
+            var book = Path.Combine(folder.FullName, name);
+            GitBook.CopyTo(Path.Combine(Invocation.Root, "tests", "bad-books", "sound"), book);
+            Directory.CreateDirectory(Path.Combine(book, "tests", "cases", "xa"));
+            File.WriteAllText(Path.Combine(book, "tests", "cases", "xa", "ride-height.yaml"), $"cases: [{cases}]\n");
+            return book;
         }
     }
 

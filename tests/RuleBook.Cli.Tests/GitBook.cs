@@ -84,13 +84,13 @@ public sealed class GitBook : IDisposable
 
     private void Copy(string folder) => CopyTo(Path.Combine(Invocation.Root, folder), Full(folder));
 
-    private static void CopyTo(string from, string to)
+    internal static void CopyTo(string from, string to)
     {
         foreach (var file in Directory.EnumerateFiles(from, "*.yaml", SearchOption.AllDirectories))
         {
             var target = Path.Combine(to, Path.GetRelativePath(from, file));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            System.IO.File.Copy(file, target);
+            System.IO.File.Copy(file, target, overwrite: true);
         }
     }
 }
