@@ -60,7 +60,8 @@ internal static class YamlProblems
             "anchor-or-alias",
             mark,
             "anchors (&) and aliases (*) are not allowed",
-            "write the value out; a rule that is the same elsewhere is taken over with 'adopts'; a text that begins with & or * must be quoted"
+            "write the value out; a rule that is the same elsewhere is taken over with 'adopts'; a text that begins with & or * "
+                + "must be quoted"
         );
 
     internal static Problem Tag(Mark mark, string tag) =>

@@ -48,7 +48,8 @@ internal static class SmallBook
         yield return File(
             place,
             "sources",
-            $"{{jurisdiction: {place}, sources: [{{source: law, title: Law, publisher: Somebody, read-as: primary, checked: 2026-11-25, recheck-after: 2027-11-25}}]}}"
+            $"{{jurisdiction: {place}, sources: [{{source: law, title: Law, publisher: Somebody, read-as: primary, checked: "
+                + "2026-11-25, recheck-after: 2027-11-25}}]}}"
         );
         yield return File(place, "ride-height", rideHeight);
     }

@@ -53,7 +53,8 @@ public sealed class AnswerTests
     public async Task Who_certifies_where_one_is_appointed_elsewhere_is_told_in_good_English(string place, string says)
     {
         var job =
-            $"{{ registered-in: {place}, on: 2026-11-20, certifier: {{ appointed-in: [au-nt] }}, vehicle: {{ category: MC, four-wheel-drive: yes, stability-control: no }}, modification: {{ suspension-lift: 60 mm }} }}";
+            $"{{ registered-in: {place}, on: 2026-11-20, certifier: {{ appointed-in: [au-nt] }}, vehicle: {{ category: MC, "
+            + $"four-wheel-drive: yes, stability-control: no }}, modification: {{ suspension-lift: 60 mm }} }}";
         (await Invocation.Assess(job, "--full")).Words.ShouldContain(says);
     }
 

@@ -41,7 +41,9 @@ public sealed class DamagedFleetTests(ITestOutputHelper output)
             catch (Exception fault) when (fault is not OperationCanceledException)
             {
                 wrong.Add(
-                    $"seed {Seed + at} ({damaged.What}): {fault.Message.ReplaceLineEndings(" ")[..Math.Min(300, fault.Message.ReplaceLineEndings(" ").Length)]} {fault.StackTrace?.Split('\n')[0]}"
+                    $"seed {Seed + at} ({damaged.What}): "
+                        + $"{fault.Message.ReplaceLineEndings(" ")[..Math.Min(300, fault.Message.ReplaceLineEndings(" ").Length)]} "
+                        + $"{fault.StackTrace?.Split('\n')[0]}"
                 );
             }
         }

@@ -46,7 +46,8 @@ public sealed class EditionCommandTests : IDisposable
         (await Run("editions")).Words.ShouldContain("This book is no edition; it was changed after edition 2026.11.1.");
         (await Run("edition", "2026.11.1")).Error.ShouldContain("there is an edition 2026.11.1");
         (await Run("edition", "2026.10.7")).Error.ShouldBe(
-            "NAME:1:1: error editions-out-of-order: edition 2026.10.7 of today does not come after 2026.11.1 of 2026-11-25 (take a later month, or the next number)\n"
+            "NAME:1:1: error editions-out-of-order: edition 2026.10.7 of today does not come after 2026.11.1 of 2026-11-25 (take a "
+                + "later month, or the next number)\n"
         );
         (await Run("edition", "2026-12")).Error.ShouldContain("editions.yaml");
     }

@@ -33,7 +33,8 @@ public sealed class ExportCommandTests
             var refused = await Invocation.Of(["export", target]);
             refused.Code.ShouldBe(2);
             refused.Error.ShouldBe(
-                $"{target}:1:1: error not-writable: the folder holds what is no export: letter.odt (name a new folder, or an export to replace)\n"
+                $"{target}:1:1: error not-writable: the folder holds what is no export: letter.odt (name a new folder, or an export "
+                    + "to replace)\n"
             );
         }
         finally

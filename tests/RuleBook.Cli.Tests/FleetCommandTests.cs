@@ -215,7 +215,8 @@ public sealed class FleetCommandTests : IDisposable
             "open.csv",
             "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,vehicle.tyres,vehicle.ratings.gvm,"
                 + "modification.suspension-lift,trailer.braked,trailer.mass\n"
-                + $"1,{wagon},40 mm,,\n2,{wagon},40 mm,no,3200 kg\n3,{wagon},280 mm,,\n4,{wagon},450 mm,,\n5,{wagon},450 mm,,\n6,{wagon},281 mm,,\n"
+                + $"1,{wagon},40 mm,,\n2,{wagon},40 mm,no,3200 kg\n3,{wagon},280 mm,,\n4,{wagon},450 mm,,\n5,{wagon},450 "
+                + $"mm,,\n6,{wagon},281 mm,,\n"
         );
         var rows = answer.Out.TrimEnd().Split('\n')[1..];
         rows[0].ShouldContain(",two thirds of the suspension travel kept,,");
@@ -243,7 +244,8 @@ public sealed class FleetCommandTests : IDisposable
         var aside = Path.Combine(folder.FullName, "rejected.csv");
         var answer = await Fleet(
             "fleet.csv",
-            "owner,on,registered-in,modification.suspension-lift\n=1+1,2026-11-20,au-qld,45 mm\nB,soon,au-qld,45 furlongs\nC,2026-11-20\n\"D, E\",2026-11-20,au-qld,45 mm\n",
+            "owner,on,registered-in,modification.suspension-lift\n=1+1,2026-11-20,au-qld,45 mm\nB,soon,au-qld,45 "
+                + "furlongs\nC,2026-11-20\n\"D, E\",2026-11-20,au-qld,45 mm\n",
             "--rejected",
             aside
         );

@@ -39,7 +39,9 @@ public sealed class MarginCommandTests
     {
         var answer = await Assess("wagon-touring.yaml");
         answer.Code.ShouldBe(4);
-        answer.Words.ShouldStartWith("NOT AS PLANNED: 237 kg over GVM when loaded (3737 of 3500 kg); 22 kg over before anybody gets in"); // sum of the job's masses
+        answer.Words.ShouldStartWith(
+            "NOT AS PLANNED: 237 kg over GVM when loaded (3737 of 3500 kg); 22 kg over before anybody " + "gets in"
+        ); // sum of the job's masses
         answer.Words.ShouldContain("The modification itself: allowed without a certificate");
     }
 

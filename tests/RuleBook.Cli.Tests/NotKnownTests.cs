@@ -7,7 +7,8 @@ namespace RuleBook.Cli.Tests;
 public sealed class NotKnownTests
 {
     private const string Wagon =
-        "registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, tyres: [265/65R17 112S] }";
+        "registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, tyres: "
+        + "[265/65R17 112S] }";
 
     [Fact]
     public async Task Tyres_of_a_size_not_known_leave_open_what_is_free_without_them()
@@ -25,7 +26,8 @@ public sealed class NotKnownTests
     public async Task A_placard_that_nobody_read_leaves_the_growth_of_the_tyres_open()
     {
         var open = await Invocation.Assess(
-            "{ registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes, tyres: unknown }, modification: { tyres: 285/75R17 121S } }"
+            "{ registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes, tyres: unknown }, "
+                + "modification: { tyres: 285/75R17 121S } }"
         );
         open.Code.ShouldBe(3, open.Error);
         open.Words.ShouldContain("Undecided");
@@ -58,7 +60,8 @@ public sealed class NotKnownTests
     {
         var said = (
             await Invocation.Assess(
-                "{ registered-in: au-wa, on: 2026-11-20, vehicle: { category: MC, ratings: { gvm: 3100 kg, braked-tow: 3500 kg } }, trailer: { mass: 3200 kg, braked: no, ball-load: 200 kg, ratings: { atm: 3000 kg } } }"
+                "{ registered-in: au-wa, on: 2026-11-20, vehicle: { category: MC, ratings: { gvm: 3100 kg, braked-tow: 3500 kg } }, "
+                    + "trailer: { mass: 3200 kg, braked: no, ball-load: 200 kg, ratings: { atm: 3000 kg } } }"
             )
         ).Words;
         said.ShouldContain("NOT AS PLANNED: 200 kg over the trailer's ATM");
@@ -72,7 +75,8 @@ public sealed class NotKnownTests
     {
         var said = (
             await Invocation.Assess(
-                "{ registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, tare: 2500 kg, ratings: { gvm: 3100 kg } }, trailer: { mass: 2000 kg, braked: yes, ball-load: 200 kg } }",
+                "{ registered-in: au-qld, on: 2026-11-20, vehicle: { category: MC, tare: 2500 kg, ratings: { gvm: 3100 kg } }, "
+                    + "trailer: { mass: 2000 kg, braked: yes, ball-load: 200 kg } }",
                 "--full"
             )
         ).Words;

@@ -31,7 +31,8 @@ public sealed class SiteCommandTests(GitBook git) : IClassFixture<GitBook>, IDis
         told.ShouldContain("""<h3><a href="jurisdictions/au-qld.html">Queensland</a></h3>""");
         told.ShouldContain(
             "<b>From 26 October 2018</b>, four-wheel drive yes, electronic stability control yes. "
-                + """Earlier edition: <span class="p certificate">allowed with a certificate</span>; this edition: <span class="p no-certificate">allowed without a certificate</span>"""
+                + """Earlier edition: <span class="p certificate">allowed with a certificate</span>; this edition: <span class="p"""
+                + """ no-certificate">allowed without a certificate</span>"""
         );
         told.ShouldContain("""; this edition: <span class="p certificate">allowed with a certificate</span>""");
         told.ShouldContain("registered-in: au-qld\non: 2018-10-26\n");

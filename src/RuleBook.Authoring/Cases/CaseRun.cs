@@ -54,7 +54,8 @@ public static class CaseRun
             )
                 yield return $"expected {(steps == Expectation.Some ? "some" : steps)} steps before the work, got {first}";
             if (expect.MayCertify is { } may && certification?.MayCertify != may)
-                yield return $"expected that the certifier may certify: {May(may)}, got: {May(certification?.MayCertify)} ({certification?.Why ?? "nothing"})";
+                yield return $"expected that the certifier may certify: {May(may)}, got: {May(certification?.MayCertify)} "
+                    + $"({certification?.Why ?? "nothing"})";
         }
 
         foreach (var (rule, outcomes) in expect.Findings ?? [])

@@ -45,7 +45,8 @@ internal static class OtherRemarks
                         rule.Mark,
                         new Said(
                             null,
-                            $"no version has a tier {string.Join(" or ", gone.Select(name => $"'{name}'"))} any more: what names it finds nothing"
+                            $"no version has a tier {string.Join(" or ", gone.Select(name => $"'{name}'"))} any more: what names it "
+                                + "finds nothing"
                         )
                     );
                 DateOnly[] days = [.. DayEdges.Of(before, [was]).Concat(DayEdges.Of(after, [rule])).Distinct().Order()];

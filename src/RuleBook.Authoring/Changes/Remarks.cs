@@ -53,7 +53,8 @@ internal static class Remarks
                 place.Name,
                 right.Id,
                 version.From?.Earliest,
-                $"past answers were wrong, for jobs that the version from {version.From?.Text ?? "an unknown day"} decides: the book said {correction.Was}; {correction.Because}",
+                $"past answers were wrong, for jobs that the version from {version.From?.Text ?? "an unknown day"} decides: the "
+                    + $"book said {correction.Was}; {correction.Because}",
                 correction.Mark
             );
     }

@@ -54,7 +54,8 @@ internal sealed class RuleStatements(Book book, Book names)
             Adoption adoption => Of(adoption)
                 .SelectMany(Codes)
                 .Prepend(
-                    $"{(names.Rule(adoption.Rule) ?? book.Rule(adoption.Rule))?.Id ?? adoption.Rule} {(adoption.AsOf is { } day ? $"as of {Phrases.Day(day)}" : "as amended")}"
+                    $"{(names.Rule(adoption.Rule) ?? book.Rule(adoption.Rule))?.Id ?? adoption.Rule} "
+                        + $"{(adoption.AsOf is { } day ? $"as of {Phrases.Day(day)}" : "as amended")}"
                 ),
             var other => Of(other).SelectMany(Codes),
         };

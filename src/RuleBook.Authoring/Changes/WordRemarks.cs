@@ -109,7 +109,8 @@ internal static class WordRemarks
             $"guard band {book.Reference.GuardFactor}",
             $"fuel in tare {book.Reference.TareFuelL} L",
             $"left and right {book.Reference.LeftRightWarningMm} mm",
-            $"clearance in {Where(book.Reference.Clearance?.Jurisdiction)} {book.Reference.Clearance?.MidwayMmPerMetre} mm a metre midway, {book.Reference.Clearance?.RunningMm} mm",
+            $"clearance in {Where(book.Reference.Clearance?.Jurisdiction)} {book.Reference.Clearance?.MidwayMmPerMetre} mm a metre "
+                + $"midway, {book.Reference.Clearance?.RunningMm} mm",
             .. book.Reference.Towing.Select(towing =>
                 $"towing without a maker's figure in {towing.Jurisdiction}: {towing.Braked} braked, {towing.Unbraked} unbraked"
             ),

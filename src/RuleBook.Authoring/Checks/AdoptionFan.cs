@@ -16,7 +16,8 @@ internal static class AdoptionFan
     internal static readonly CheckInfo Info = new(
         "adoption-fan",
         "an adoption leads to too many versions, or too far",
-        "Each version whose dates are known in part only stands for several, and each adoption multiplies them: no answer could be told apart.",
+        "Each version whose dates are known in part only stands for several, and each adoption multiplies them: no answer could be "
+            + "told apart.",
         "give the dates more exactly, or state the rule in full"
     );
 

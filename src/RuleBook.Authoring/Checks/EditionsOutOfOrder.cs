@@ -19,7 +19,8 @@ internal static class EditionsOutOfOrder
             .Select(pair =>
                 Info.At(
                     pair.Second.Mark,
-                    $"edition {pair.Second.Name} of {pair.Second.Day:yyyy-MM-dd} stands after {pair.First.Name} of {pair.First.Day:yyyy-MM-dd}"
+                    $"edition {pair.Second.Name} of {pair.Second.Day:yyyy-MM-dd} stands after {pair.First.Name} of "
+                        + $"{pair.First.Day:yyyy-MM-dd}"
                 )
             );
 }

@@ -16,7 +16,8 @@ internal static partial class NoteFigure
         "note-figure",
         "a note has a figure that no limit has",
         "What stands in a note alone is judged by nobody.",
-        $"write it as a limit, a test or a condition with its figure; where the book does not judge by it, begin the sentence with '{Exempt}'",
+        "write it as a limit, a test or a condition with its figure; where the book does not judge by it, begin the sentence with "
+            + $"'{Exempt}'",
         Severity.Warning
     );
 

@@ -26,7 +26,9 @@ internal static class UnitUnusual
             .Select(figure =>
                 Info.At(
                     figure.Mark,
-                    $"{figure.Measure} {figure.Bound.Written} is written in {(IsCustomary(figure.Bound.Written!.Unit) ? "inches or pounds" : "metric units")}, most figures of this kind here are not"
+                    $"{figure.Measure} {figure.Bound.Written} is written in "
+                        + $"{(IsCustomary(figure.Bound.Written!.Unit) ? "inches or pounds" : "metric units")}, most figures of this "
+                        + "kind here are not"
                 )
             );
 

@@ -12,7 +12,8 @@ internal static class VehicleNotCovered
         "vehicle-not-covered",
         "no rule of a topic binds some vehicles",
         "Their answer stays open without a word of why, or of whom to ask.",
-        "add a rule for them, where nobody knows one that says not-established and whom to ask; or name their category or GVM in what the coverage 'lacks'",
+        "add a rule for them, where nobody knows one that says not-established and whom to ask; or name their category or GVM in "
+            + "what the coverage 'lacks'",
         Severity.Warning
     );
 

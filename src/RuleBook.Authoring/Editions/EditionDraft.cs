@@ -23,7 +23,8 @@ public static class EditionDraft
     private const int MostNews = 200;
 
     private const string Head =
-        "# yaml-language-server: $schema=../schema/editions.schema.json\n# The states of the book that have a name, oldest first. 'rulebook edition NAME --since OLD' adds one; its news are edited by hand.\neditions:\n";
+        "# yaml-language-server: $schema=../schema/editions.schema.json\n# The states of the book that have a name, oldest first. "
+        + "'rulebook edition NAME --since OLD' adds one; its news are edited by hand.\neditions:\n";
 
     /// <summary>The news that a comparison gives, by consequence.</summary>
     /// <param name="report">What changes against the earlier book.</param>
@@ -35,7 +36,8 @@ public static class EditionDraft
                     Kind(change, last),
                     [change.Jurisdiction],
                     change.From,
-                    $"{change.TopicTitle}, {ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}."
+                    $"{change.TopicTitle}, {ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: "
+                        + $"{Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}."
                 ))
                 .Concat(
                     report.Remarks.Select(remark => new News(
@@ -68,7 +70,8 @@ public static class EditionDraft
             var from = news.From is { } day ? string.Create(CultureInfo.InvariantCulture, $" from: {day:yyyy-MM-dd},") : "";
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"      - {{ kind: {EditionWords.Of(news.Kind)},{places}{from} text: \"{JsonEncodedText.Encode(news.Text, System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\" }}\n"
+                $"      - {{ kind: {EditionWords.Of(news.Kind)},{places}{from} text: "
+                    + $"\"{JsonEncodedText.Encode(news.Text, System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\" }}\n"
             );
         }
 

@@ -100,7 +100,8 @@ internal sealed record BookExport(ImmutableArray<ExportFile> Files, ImmutableArr
                     $"{place.Id}.dmn",
                     DmnModel.Of(
                         Ruling.On(book, place, day),
-                        $"{Edition(book, day)}. This is not legal advice: the authority of the state of registration and the licensed certifier decide."
+                        $"{Edition(book, day)}. This is not legal advice: the authority of the state of registration and the "
+                            + "licensed certifier decide."
                     )
                 )),
                 new("README.txt", Readme(book, day, "dmn-readme.txt", "")),

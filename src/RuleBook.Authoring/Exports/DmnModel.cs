@@ -171,7 +171,8 @@ internal sealed class DmnModel
             return $"{condition.Title}: met, not met; null while it is to be shown";
         var end = DmnQuantities.Ends.First(each => name.EndsWith($"_{each}", StringComparison.Ordinal));
         var measure = table.Vocabulary.Measures.Values.First(each => $"{DmnTable.Name(each.Name)}_{end}" == name);
-        return $"{measure.Title}: the {(end == "low" ? "least" : "most")} that it can be, in {(measure.IsDate ? "days as yyyymmdd" : VocabularyRelations.Unit(measure))}; both ends the same where it is known";
+        return $"{measure.Title}: the {(end == "low" ? "least" : "most")} that it can be, in "
+            + $"{(measure.IsDate ? "days as yyyymmdd" : VocabularyRelations.Unit(measure))}; both ends the same where it is known";
     }
 
     private bool IsNumber(string name) =>

@@ -97,6 +97,7 @@ internal sealed record SchemeChange(Book Book, Jurisdiction Place, Scheme Old, S
             .GroupBy(Wording.Of)
             .Select(steps => $"{steps.Count()} on {steps.Key}");
         var accepted = version.AcceptsAppointedIn is { } others ? string.Join(", ", others) : "not established";
-        return $"{version.Certifier ?? "no certifier"}; {string.Join("; ", papers)}; steps before the work: {string.Join(", ", first)}; accepts those of: {accepted}";
+        return $"{version.Certifier ?? "no certifier"}; {string.Join("; ", papers)}; steps before the work: "
+            + $"{string.Join(", ", first)}; accepts those of: {accepted}";
     }
 }

@@ -31,7 +31,8 @@ internal static class ChangesText
     private static void Write(Page page, AnswerChange change)
     {
         page.Item(
-            $"{ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> {Phrases.Outcome(change.After)}"
+            $"{ChangeWords.Vehicles(change)}, {ChangeWords.Days(change)}: {Phrases.Outcome(change.Before)} -> "
+                + $"{Phrases.Outcome(change.After)}"
         );
         page.Aside($"{change.Rule}{(change.Removed ? " (removed)" : "")}, {ChangeWords.Place(change)}");
         if (change.Furthest is { } furthest)
@@ -45,7 +46,8 @@ internal static class ChangesText
         page.Heading(string.Create(CultureInfo.InvariantCulture, $"Saved jobs: {jobs.Answered} answered, {jobs.Changed.Length} changed"));
         foreach (var job in jobs.Changed)
             page.Item(
-                $"{job.File}{(job.Job is { } name ? $" ({name})" : "")}: {ChangeWords.Answer(job.Before)} -> {ChangeWords.Answer(job.After)}"
+                $"{job.File}{(job.Job is { } name ? $" ({name})" : "")}: {ChangeWords.Answer(job.Before)} -> "
+                    + $"{ChangeWords.Answer(job.After)}"
             );
         foreach (var problem in jobs.Unreadable)
             page.Item(problem.ToString(), "!");

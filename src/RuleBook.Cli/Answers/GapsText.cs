@@ -20,7 +20,8 @@ internal static class GapsText
     {
         page.Title($"What would settle most, as on {Phrases.Day(day)}");
         page.Line(
-            "Counted over a fixed sample of jobs in each jurisdiction: how many answers are undecided for want of this, and for want of nothing else."
+            "Counted over a fixed sample of jobs in each jurisdiction: how many answers are undecided for want of this, and for "
+                + "want of nothing else."
         );
         if (found.IsEmpty)
             page.Line("None of them is undecided for want of a document.");

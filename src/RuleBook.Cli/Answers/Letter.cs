@@ -22,7 +22,8 @@ internal static class Letter
         Line($"About your vehicle modification{(job.Length > 0 ? $", job {job}" : "")}");
         Line();
         Line(
-            $"On {Phrases.Day(kept.Made)} we gave you an answer by the rules of {book.Jurisdiction(place)?.Name ?? place}. It no longer stands."
+            $"On {Phrases.Day(kept.Made)} we gave you an answer by the rules of {book.Jurisdiction(place)?.Name ?? place}. It no "
+                + "longer stands."
         );
         Line();
         if (one.OwnDay!.Decision is { } decision)
@@ -47,12 +48,14 @@ internal static class Letter
 
         Line();
         Line(
-            "Please do not rely on the earlier answer, and speak to us before the vehicle is used, modified further or presented for inspection."
+            "Please do not rely on the earlier answer, and speak to us before the vehicle is used, modified further or presented "
+                + "for inspection."
         );
         Line("This is not legal advice: the authority of the state of registration and the licensed certifier decide.");
         Line();
         Line(
-            $"Earlier answer: {EditionWords.Called(kept.Edition, kept.Book)}. This one: {EditionWords.Called(book.Edition?.Name, book.Digest)}."
+            $"Earlier answer: {EditionWords.Called(kept.Edition, kept.Book)}. This one: "
+                + $"{EditionWords.Called(book.Edition?.Name, book.Digest)}."
         );
         Line();
         Line("Name, signature: ______________________________");

@@ -48,7 +48,8 @@ internal static class LimitsText
                 foreach (var tier in stated.Tiers)
                     Write(page, book, version, tier);
                 page.Item(
-                    $"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {(stated.Beyond is { } beyond ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}" : "not established")}",
+                    $"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: "
+                        + $"{(stated.Beyond is { } beyond ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}" : "not established")}",
                     depth: 2
                 );
                 break;

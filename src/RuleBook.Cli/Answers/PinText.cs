@@ -25,7 +25,8 @@ internal static class PinText
         page.Title(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{report.Pinned} of {report.Points} pinned ({report.Percent} %); {report.Changes} changes tried, {report.WithoutEffect} of them change nothing that a rule gives"
+                $"{report.Pinned} of {report.Points} pinned ({report.Percent} %); {report.Changes} changes tried, "
+                    + $"{report.WithoutEffect} of them change nothing that a rule gives"
             ),
             report.Unnoticed.IsEmpty ? Color.Green : Color.Red
         );

@@ -37,7 +37,8 @@ internal static class RecordText
         page.Title(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{all.Count} kept answers by {EditionWords.Called(book.Edition?.Name, book.Digest)}: {changed} no longer stand, {moved} would be others today, {refused} not asked."
+                $"{all.Count} kept answers by {EditionWords.Called(book.Edition?.Name, book.Digest)}: {changed} no longer stand, "
+                    + $"{moved} would be others today, {refused} not asked."
             ),
             changed + moved + refused == 0 ? VerdictColour.Free : VerdictColour.Open
         );

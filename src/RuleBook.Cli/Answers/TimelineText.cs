@@ -45,8 +45,8 @@ internal static class TimelineText
     public static string What(Book book, Change change) =>
         change.Kind switch
         {
-            ChangeKind.Adopted =>
-                $"adopts {change.Adopts} {(change.AsOf is { } asOf ? $"as it stood on {Phrases.Day(asOf)}" : "as amended")}{(change.Exceptions > 0 ? $", with {change.Exceptions} exception{(change.Exceptions == 1 ? "" : "s")}" : "")}",
+            ChangeKind.Adopted => $"adopts {change.Adopts} "
+                + $"{(change.AsOf is { } asOf ? $"as it stood on {Phrases.Day(asOf)}" : "as amended")}{(change.Exceptions > 0 ? $", with {change.Exceptions} exception{(change.Exceptions == 1 ? "" : "s")}" : "")}",
             ChangeKind.NotEstablished => "in force, what it says is not established",
             ChangeKind.NotRegulated => "not regulated",
             ChangeKind.Ended => "ended",

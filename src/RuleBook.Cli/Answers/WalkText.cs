@@ -22,7 +22,8 @@ internal static class WalkText
         page.Title(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{report.Rules} rules on {report.Spans} stretches of days: {report.Cells} cells tried, {report.Tiers} tiers reached, {report.Partial} comparisons of partial with full knowledge; {report.Faults.Length} faults"
+                $"{report.Rules} rules on {report.Spans} stretches of days: {report.Cells} cells tried, {report.Tiers} tiers "
+                    + $"reached, {report.Partial} comparisons of partial with full knowledge; {report.Faults.Length} faults"
             ),
             report.Faults.IsEmpty ? Color.Green : Color.Red
         );

@@ -62,7 +62,8 @@ internal static class CommandLine
             var cause = fault is AggregateException { InnerException: { } inner } ? inner : fault;
             Say(
                 surroundings,
-                $"fault: no answer was made, and the fault is the program's, not the input's: {cause.GetType().Name}: {Visible.Of(cause.Message)} "
+                $"fault: no answer was made, and the fault is the program's, not the input's: {cause.GetType().Name}: "
+                    + $"{Visible.Of(cause.Message)} "
                     + $"({At(cause)}). Please report this line with the command and its files: {Surroundings.ReportTo}"
             );
             return ExitCode.Fault;

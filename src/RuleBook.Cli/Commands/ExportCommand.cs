@@ -49,7 +49,8 @@ internal static class ExportCommand
                 surroundings.Out.WriteLine(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{Visible.Of(target)}: {export.Files.Length} files, {export.Files.Sum(file => (long)file.Bytes.Length) / 1024} KiB, limits in force on {day:yyyy-MM-dd}"
+                        $"{Visible.Of(target)}: {export.Files.Length} files, "
+                            + $"{export.Files.Sum(file => (long)file.Bytes.Length) / 1024} KiB, limits in force on {day:yyyy-MM-dd}"
                     )
                 );
                 foreach (var rounded in export.Inexact)

@@ -21,7 +21,8 @@ internal static class FleetCommand
         var file = new Argument<string?>("FILE")
         {
             Description =
-                "CSV whose headers are keys of a job, or NDJSON (a job a line; the name ends in .ndjson or .jsonl); - is CSV from standard input",
+                "CSV whose headers are keys of a job, or NDJSON (a job a line; the name ends in .ndjson or .jsonl); - is CSV from "
+                + "standard input",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var (book, output) = (Choices.Book(), Choices.Output());
@@ -180,7 +181,8 @@ internal static class FleetCommand
     internal static string Run(string book, string? earlier, DateOnly today, string given, string? rejected) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{book} {earlier} {today:O} {(given == "-" ? given : $"{Path.GetFullPath(given)} {new FileInfo(given).Length} {File.GetLastWriteTimeUtc(given):O}")} {rejected}"
+            $"{book} {earlier} {today:O} "
+                + $"{(given == "-" ? given : $"{Path.GetFullPath(given)} {new FileInfo(given).Length} {File.GetLastWriteTimeUtc(given):O}")} {rejected}"
         );
 
     private static int Explain(

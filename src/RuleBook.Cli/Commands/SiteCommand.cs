@@ -20,7 +20,8 @@ internal static class SiteCommand
         var check = new Option<string?>("--check-page")
         {
             Description =
-                "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish src/RuleBook.Browser -c Release made)",
+                "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish "
+                + "src/RuleBook.Browser -c Release made)",
         };
         var report = new Option<string?>("--report-to")
         {
@@ -35,7 +36,8 @@ internal static class SiteCommand
         var address = new Option<string?>("--address")
         {
             Description =
-                "The http(s) address at which the site will be published: for sitemap.xml and the pictures of link previews, which need whole addresses",
+                "The http(s) address at which the site will be published: for sitemap.xml and the pictures of link previews, which "
+                + "need whole addresses",
         };
         var compress = new Option<string>("--compress")
         {
@@ -97,7 +99,8 @@ internal static class SiteCommand
                 if (input.Check.IsEmpty)
                     await surroundings
                         .Error.WriteLineAsync(
-                            "without the check page: run dotnet publish src/RuleBook.Browser -c Release first, or name its folder with --check-page"
+                            "without the check page: run dotnet publish src/RuleBook.Browser -c Release first, or name its folder "
+                                + "with --check-page"
                         )
                         .ConfigureAwait(false);
                 if (parsed.GetValue(preview))

@@ -25,7 +25,8 @@ internal sealed record UsageError(IReadOnlyList<string> Lines)
             "rulebook" + string.Concat(args.Select(arg => " " + Visible.Of(arg))),
             unknown is null
                 ? $"error: {Visible.Of(string.Join(' ', parsed.Errors[0].Message.Split(Breaks, StringSplitOptions.RemoveEmptyEntries))).TrimEnd('.')} ({help})"
-                : $"error: '{Visible.Of(unknown)}' is not known here ({(Spelling.Nearest(unknown, known) is { } near ? $"did you mean '{near}'? " : "")}{help})",
+                : $"error: '{Visible.Of(unknown)}' is not known here "
+                    + $"({(Spelling.Nearest(unknown, known) is { } near ? $"did you mean '{near}'? " : "")}{help})",
         ]);
     }
 

@@ -27,7 +27,8 @@ internal static class VanishedCases
             "The cases",
             "ids of cases",
             null,
-            $"only the old book has {string.Join(", ", gone.Take(MostTold).Select(id => id.Text))}{more}: nothing says what became of what they held",
+            $"only the old book has {string.Join(", ", gone.Take(MostTold).Select(id => id.Text))}{more}: nothing says what became "
+                + "of what they held",
             gone[0].Mark
         );
     }

@@ -46,7 +46,8 @@ internal sealed class FleetEffect(string book)
         foreach (var ((from, to), (rows, first, state)) in verdicts.OrderByDescending(each => each.Value.Rows))
             yield return $"  {from} -> {to}: {Figure(rows)}, such as row {Figure(first)} ({state})";
         foreach (var ((_, to), (rows, first, state)) in changed.Except(verdicts).OrderByDescending(each => each.Value.Rows))
-            yield return $"  still {to}, with another limit, margin, question or evidence: {Figure(rows)}, such as row {Figure(first)} ({state})";
+            yield return $"  still {to}, with another limit, margin, question or evidence: {Figure(rows)}, such as row "
+                + $"{Figure(first)} ({state})";
     }
 
     private static string Figure(long number) => number.ToString(CultureInfo.InvariantCulture);

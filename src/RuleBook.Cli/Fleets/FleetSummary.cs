@@ -63,7 +63,8 @@ internal sealed class FleetSummary
     public IEnumerable<string> Lines()
     {
         CountPending();
-        yield return $"{Figure(Rows)} rows: {string.Join(", ", Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected"))}";
+        yield return $"{Figure(Rows)} rows: "
+            + $"{string.Join(", ", Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected"))}";
         foreach (var (state, rows) in states)
             yield return $"  {state}: {Figure(rows)}";
         if (reasons.Count > 0)
@@ -71,7 +72,8 @@ internal sealed class FleetSummary
         foreach (var (reason, rows) in Most(reasons).Take(MostReasons))
             yield return $"  {Figure(rows)}: {Visible.Of(reason)}";
         if (Defused > 0)
-            yield return $"{Figure(Defused)} cells begin like a formula of a spreadsheet: each has an apostrophe before it in what was written";
+            yield return $"{Figure(Defused)} cells begin like a formula of a spreadsheet: each has an apostrophe before it in what "
+                + "was written";
         yield return "This is not legal advice: the authority and the certifier decide. One row in full: --explain ROW";
     }
 

@@ -65,7 +65,8 @@ internal static class CheckFiles
         }
 
         var head =
-            $"const version = \"{Convert.ToHexStringLower(hash.GetHashAndReset())[..16]}\";\nconst files = [{Names(always)}];\nconst pages = [{Names(rest)}];\n";
+            $"const version = \"{Convert.ToHexStringLower(hash.GetHashAndReset())[..16]}\";\nconst files = "
+            + $"[{Names(always)}];\nconst pages = [{Names(rest)}];\n";
         return new SiteFile("worker.js", (byte[])[.. Encoding.UTF8.GetBytes(head), .. Templates.File("worker.js")]);
     }
 

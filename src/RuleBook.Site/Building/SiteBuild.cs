@@ -67,7 +67,8 @@ public static class SiteBuild
                     new SiteFile(
                         SiteFolder.Marker,
                         Encoding.UTF8.GetBytes(
-                            $"A site rendered by the command, which replaces and takes away the files named here and no others.\n{input.Book.Digest}\n"
+                            "A site rendered by the command, which replaces and takes away the files named here and no "
+                                + $"others.\n{input.Book.Digest}\n"
                         )
                     )
                 )

@@ -16,6 +16,7 @@ internal static class CheckPage
         )
         {
             Description =
-                "Is a modified vehicle allowed where it is registered, by which pathway, and what stands in the way? Answered in the page; nothing that is typed leaves it.",
+                "Is a modified vehicle allowed where it is registered, by which pathway, and what stands in the way? Answered in "
+                + "the page; nothing that is typed leaves it.",
         };
 }

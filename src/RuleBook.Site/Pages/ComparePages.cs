@@ -56,7 +56,8 @@ internal static class ComparePages
         return new Page(path, title, "compare", body, ["compare.js"])
         {
             Description =
-                $"How far a modified vehicle may go in {group.Name}, state by state, as on {Phrases.Day(day)}: free, certified, measured how, who certifies.",
+                $"How far a modified vehicle may go in {group.Name}, state by state, as on {Phrases.Day(day)}: free, certified, "
+                + "measured how, who certifies.",
         };
     }
 

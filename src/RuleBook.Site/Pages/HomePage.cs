@@ -30,7 +30,8 @@ internal static class HomePage
         return new Page("index.html", "What may be changed on a vehicle, state by state", "home", body, hasCheck ? ["quick.js"] : [])
         {
             Description =
-                "How high may a vehicle be raised, on which tyres, and who certifies? The limits of each state, with sources and how each is known.",
+                "How high may a vehicle be raised, on which tyres, and who certifies? The limits of each state, with sources and "
+                + "how each is known.",
         };
     }
 }

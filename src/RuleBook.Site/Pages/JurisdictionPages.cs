@@ -64,7 +64,8 @@ internal static class JurisdictionPages
         return new Page(Links.Jurisdiction(place.Id), place.Name, "jurisdictions", body, ["report.js", "fold.js"])
         {
             Description =
-                $"Lifts, tyres, ratings and towing of modified vehicles in {place.Name}: what is free, what needs a certificate, who certifies, each limit with its source.",
+                $"Lifts, tyres, ratings and towing of modified vehicles in {place.Name}: what is free, what needs a certificate, "
+                + "who certifies, each limit with its source.",
         };
     }
 

@@ -19,7 +19,8 @@ internal static class Correction
                     .First(version)
                     .Take(1)
                     .Select(cited =>
-                        $"Source: {cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({Phrases.ReadAs(cited.Source)})"
+                        $"Source: {cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} "
+                        + $"({Phrases.ReadAs(cited.Source)})"
                     ),
                 $"The book says: {Summary.Of(site, version.Content)}",
                 "It should say: ",

@@ -16,13 +16,13 @@ internal static class Summary
                     .Tiers.Select(tier => Of(site, tier))
                     .Append($"beyond: {(stated.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}")
             ),
-            Adoption adoption =>
-                $"adopts {adoption.Rule} {(adoption.AsOf is { } day ? $"as it stood on {Phrases.Day(day)}" : "as amended from time to time")}"
-                    + (
-                        adoption.Exceptions.IsEmpty
-                            ? ""
-                            : $", except: {string.Join("; ", adoption.Exceptions.Select(change => Of(site, change)))}"
-                    ),
+            Adoption adoption => $"adopts {adoption.Rule} "
+                + $"{(adoption.AsOf is { } day ? $"as it stood on {Phrases.Day(day)}" : "as amended from time to time")}"
+                + (
+                    adoption.Exceptions.IsEmpty
+                        ? ""
+                        : $", except: {string.Join("; ", adoption.Exceptions.Select(change => Of(site, change)))}"
+                ),
             NotRegulated => "not regulated",
             _ => "not established",
         };

@@ -69,7 +69,8 @@ internal static class Cautions
         var nominal = judged.On(DiameterBasis.Nominal);
         return nominal == judged.Outcome
             ? null
-            : $"The basis of the tyre diameters decides: {Wording.Spoken(judged.Outcome)} by the handbook's, {Wording.Spoken(nominal)} by the nominal ones unrounded. "
+            : $"The basis of the tyre diameters decides: {Wording.Spoken(judged.Outcome)} by the handbook's, "
+                + $"{Wording.Spoken(nominal)} by the nominal ones unrounded. "
                 + "Measure the tyre and ask the certifier.";
     }
 
@@ -100,13 +101,15 @@ internal static class Cautions
         var on = job.Dates.Latest;
         foreach (var source in findings.SelectMany(finding => finding.Version.Sources).Select(cited => cited.Source))
             if (source.RecheckAfter.Latest < on)
-                yield return $"\"{source.Title}\" was last compared {source.Checked} and is due for a re-check since {source.RecheckAfter}.";
+                yield return $"\"{source.Title}\" was last compared {source.Checked} and is due for a re-check since "
+                    + $"{source.RecheckAfter}.";
     }
 
     private static IEnumerable<string> Disputed(ImmutableArray<Finding> findings) =>
         findings
             .SelectMany(finding => finding.Version.Disputes)
             .Select(dispute =>
-                $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken here: {dispute.Taken}. Why: {dispute.Because.Trim()}"
+                $"Sources disagree on {dispute.About}: {string.Join("; ", dispute.Readings.Select(reading => reading.Says))}. Taken "
+                + $"here: {dispute.Taken}. Why: {dispute.Because.Trim()}"
             );
 }

@@ -83,7 +83,8 @@ internal static class Certifying
         return version.AcceptsAppointedIn is null
             ? (
                 Truth.Unknown,
-                $"{needed}whether one appointed elsewhere is accepted is not established: ask {place.Ask.Name}, or take {One(certifier)} of {place.Name}"
+                $"{needed}whether one appointed elsewhere is accepted is not established: ask {place.Ask.Name}, or take "
+                    + $"{One(certifier)} of {place.Name}"
             )
             : (Truth.No, $"{needed}{One(certifier)} of {place.Name} is needed");
     }

@@ -113,7 +113,8 @@ public static class JobFacts
         var growth = measured.Base - shares.Largest;
         measures[FactSet.TyreGrowth] = new Derived(
             Interval.Of(growth),
-            $"{Numbers.Show(measured.Base)} - {Numbers.Show(shares.Largest)} = {Numbers.Show(growth)} mm (measured less the largest placard size)"
+            $"{Numbers.Show(measured.Base)} - {Numbers.Show(shares.Largest)} = {Numbers.Show(growth)} mm (measured less the largest "
+                + "placard size)"
         );
     }
 

@@ -51,7 +51,8 @@ public sealed class AssessmentText(AnswerPage page)
         foreach (var line in lines.Skip(1))
             page.Line(line);
         page.Line(
-            $"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} ({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}."
+            $"{(assessment.Job is { } job ? $"Job {job}. " : "")}Judged by the rules of {assessment.JurisdictionName} "
+                + $"({assessment.Jurisdiction}) as on {Phrases.Day(assessment.On)}."
         );
     }
 
@@ -92,7 +93,8 @@ public sealed class AssessmentText(AnswerPage page)
         page.Heading("Too close to call: the measurement cannot tell which side of the limit it is");
         foreach (var check in close)
             page.Item(
-                $"{Phrases.Limit(check)} ({Phrases.Pathway(check.Tier.Pathway)}); measured to within {Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}",
+                $"{Phrases.Limit(check)} ({Phrases.Pathway(check.Tier.Pathway)}); measured to within "
+                    + $"{Phrases.Amount(check.Guarded!.GuardBand, check.Measure.Unit)}",
                 "! "
             );
     }

@@ -15,7 +15,8 @@ internal static class BlockerText
         {
             BlockerKind.OverRating => $"{Over(blocker)} over {blocker.What}{When(blocker)} ({OfLimit(blocker)})",
             BlockerKind.RefusedRating =>
-                $"{Over(blocker)} over {blocker.What} as it is now{When(blocker)} ({OfLimit(blocker)}); the higher one asked for does not count",
+                $"{Over(blocker)} over {blocker.What} as it is now{When(blocker)} ({OfLimit(blocker)}); the higher one asked for "
+                    + "does not count",
             BlockerKind.NotCertifiable =>
                 $"{blocker.What} not certifiable: {Over(blocker)} over what the {blocker.LimitWhat} carry together ({OfLimit(blocker)})",
             BlockerKind.RuleOfUse when blocker.Past.IsEmpty => $"forbidden by a rule of use: {blocker.What}",

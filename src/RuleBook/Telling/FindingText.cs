@@ -21,14 +21,16 @@ internal sealed class FindingText(AnswerPage page)
             page.Item("nobody has established the limits", "?");
         if (finding.Indication is { } indication)
             page.Item(
-                $"As an indication only, never as the verdict: the national rule would give: {Phrases.Outcome(indication.Outcome)} ({indication.Rule})."
+                $"As an indication only, never as the verdict: the national rule would give: {Phrases.Outcome(indication.Outcome)} "
+                    + $"({indication.Rule})."
             );
         foreach (var note in version.Notes.Concat(finding.Tier?.Note is { } own ? [own] : []).Distinct())
             page.Aside(note.Trim(), 1);
         foreach (var step in version.Adopted)
             page.Aside($"adopts {step.Rule} as {(step.Moving ? "amended, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}", 1);
         page.Aside(
-            $"{version.Rule.Id}, {Phrases.InForce(version)}{(finding.Certain ? "" : " (whether this or another version is in force is not known)")}",
+            $"{version.Rule.Id}, "
+                + $"{Phrases.InForce(version)}{(finding.Certain ? "" : " (whether this or another version is in force is not known)")}",
             1
         );
     }

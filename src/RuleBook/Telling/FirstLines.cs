@@ -52,9 +52,11 @@ internal static class FirstLines
         if (Known(assessment, today) is { } known)
             yield return known;
         if (!assessment.OfUseOpen.IsEmpty)
-            yield return $"Rules of use left open: {string.Join("; ", assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct())}.";
+            yield return "Rules of use left open: "
+                + $"{string.Join("; ", assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct())}.";
         if (!assessment.LoadsNotJudged.IsEmpty)
-            yield return $"Loads not judged against {string.Join(", ", assessment.LoadsNotJudged.Select(LoadSubjects.Noun))}: not all of it is stated.";
+            yield return $"Loads not judged against {string.Join(", ", assessment.LoadsNotJudged.Select(LoadSubjects.Noun))}: not "
+                + "all of it is stated.";
     }
 
     /// <summary>The pathway with the reason why it is no easier one, or with what is left; what would decide where it is open.</summary>
@@ -108,7 +110,8 @@ internal static class FirstLines
             .Where(close => close.Check.Holds)
             .OrderBy(close => close.Check.MarginKg)
             .Select(close =>
-                $"; too close to call: {BlockerText.OfLimit(close.Check)} for {LoadSubjects.Noun(close.Check.Subject)}, weighed to within {MassText.Kg(close.Check.GuardKg)} kg"
+                $"; too close to call: {BlockerText.OfLimit(close.Check)} for {LoadSubjects.Noun(close.Check.Subject)}, weighed to "
+                + $"within {MassText.Kg(close.Check.GuardKg)} kg"
             )
             .FirstOrDefault("");
 
@@ -173,8 +176,10 @@ internal static class FirstLines
 
     private static string Category(CategoryChange change) =>
         change.Judged is [var one]
-            ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} ({one.GvmWords}): judged as {one.Category}"
-            : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {string.Join(" or ", change.Judged.Select(each => each.Category))}: "
+            ? $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but {one.Category} "
+                + $"({one.GvmWords}): judged as {one.Category}"
+            : $"re-rated to {MassText.Kg(change.GvmKg)} kg the vehicle is no longer {change.Stated} but "
+                + $"{string.Join(" or ", change.Judged.Select(each => each.Category))}: "
                 + "the seats would tell which";
 
     private static string? Known(Assessment assessment, DateOnly? today) =>

@@ -121,7 +121,8 @@ internal sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool w
     {
         var edition = EditionWords.Called(assessment.Edition, assessment.Book);
         return assessment.WeakestEvidence is { } weakest
-            ? $"{vocabulary.Topics.GetValueOrDefault(weakest.Rule.Topic)?.Title ?? weakest.Rule.Topic}: {Phrases.Standing(weakest.Standing)}; {edition}"
+            ? $"{vocabulary.Topics.GetValueOrDefault(weakest.Rule.Topic)?.Title ?? weakest.Rule.Topic}: "
+                + $"{Phrases.Standing(weakest.Standing)}; {edition}"
             : edition;
     }
 }

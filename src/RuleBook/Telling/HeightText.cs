@@ -17,7 +17,8 @@ internal sealed class HeightText(AnswerPage page)
             );
         foreach (var uneven in heights.Uneven)
             page.Heading(
-                $"{Lifts.Word(uneven.Axle).ToUpperInvariant()} LEFT AND RIGHT STAND {Mm(uneven.ApartMm)} mm APART: measure again before relying on the lift"
+                $"{Lifts.Word(uneven.Axle).ToUpperInvariant()} LEFT AND RIGHT STAND {Mm(uneven.ApartMm)} mm APART: measure again "
+                    + "before relying on the lift"
             );
         if (heights.Measured is { } measured)
             Write(measured, heights.UncertaintyMm);
@@ -63,12 +64,14 @@ internal sealed class HeightText(AnswerPage page)
         if (axle.Lift.LiftMm is not { } lift)
             return;
         page.Item(
-            $"{Numbers.Show(lift, 0)} mm, give or take {Mm(axle.UncertaintyMm)} mm, with {MassText.Kg(axle.AxleLoadKg)} kg on the axle; each {MassText.Kg(axle.Lift.KgPerMm)} kg more lowers it by 1 mm"
+            $"{Numbers.Show(lift, 0)} mm, give or take {Mm(axle.UncertaintyMm)} mm, with {MassText.Kg(axle.AxleLoadKg)} kg on the "
+                + $"axle; each {MassText.Kg(axle.Lift.KgPerMm)} kg more lowers it by 1 mm"
         );
         foreach (var need in axle.Needs)
             page.Item(Need(need, word), need.OnAxleKg.IsZero ? "ok" : "! ");
         page.Aside(
-            $"lift by mass added to the axle: {string.Join(", ", axle.Table.Select(step => $"+{Numbers.Show(step.AddedKg)} kg {Numbers.Show(step.LiftMm, 0)} mm"))}"
+            "lift by mass added to the axle: "
+                + $"{string.Join(", ", axle.Table.Select(step => $"+{Numbers.Show(step.AddedKg)} kg {Numbers.Show(step.LiftMm, 0)} mm"))}"
         );
     }
 

@@ -88,7 +88,8 @@ public static class MarginText
         );
         if (certain.FirstOrDefault() is { } first)
             page.Aside(
-                $"true speed: km/h at {Numbers.Show(first.Indicated)} km/h shown; (low) = the speedometer would read low, which its rule forbids.",
+                $"true speed: km/h at {Numbers.Show(first.Indicated)} km/h shown; (low) = the speedometer would read low, which its "
+                    + "rule forbids.",
                 1
             );
         string[] open = [.. answer.Sizes.Except(certain).Select(fit => fit.Size.Designation)];

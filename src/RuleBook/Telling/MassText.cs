@@ -42,7 +42,8 @@ internal sealed class MassText(AnswerPage page)
     {
         if (ceiling.Kg is { } highest)
             page.Item(
-                $"axles and tyres carry {Kg(highest)} kg together ({string.Join(", ", ceiling.Binding)}); asked for {Kg(ceiling.AskedKg)} kg"
+                $"axles and tyres carry {Kg(highest)} kg together ({string.Join(", ", ceiling.Binding)}); asked for "
+                    + $"{Kg(ceiling.AskedKg)} kg"
                     + (ceiling.Carries is false ? $", {Kg(ceiling.AskedKg - highest)} kg more than they carry" : ""),
                 ceiling.Carries switch
                 {
@@ -117,7 +118,8 @@ internal sealed class MassText(AnswerPage page)
             page.Item($"cargo left in the vehicle: {Kg(cargo.ByGvmKg)} kg by GVM, {Kg(cargo.ByGcmKg)} kg by GCM; the lower governs");
         if (towing.Capacity is { } capacity)
             page.Item(
-                $"rated towing capacity: {Kg(capacity.Kg)} kg ({(capacity.ByMaker ? "the maker's figure" : "no maker's figure; the lesser of towbar and GCM less GVM")})"
+                $"rated towing capacity: {Kg(capacity.Kg)} kg "
+                    + $"({(capacity.ByMaker ? "the maker's figure" : "no maker's figure; the lesser of towbar and GCM less GVM")})"
             );
         if (towing.DownRating is not { } advice)
             return;
@@ -137,7 +139,8 @@ internal sealed class MassText(AnswerPage page)
         page.Heading(heading);
         page.Item(
             $"vehicle {Kg(masses.VehicleKg)} kg with {Kg(masses.BallKg)} kg on the ball, "
-                + $"trailer alone {Kg(masses.TrailerAloneKg)} kg, trailer axles {Kg(masses.TrailerAxlesKg)} kg, in all {Kg(masses.TotalKg)} kg"
+                + $"trailer alone {Kg(masses.TrailerAloneKg)} kg, trailer axles {Kg(masses.TrailerAxlesKg)} kg, in all "
+                + $"{Kg(masses.TotalKg)} kg"
         );
         WriteChecks(check.Checks.Except(told?.Left ?? []), check.Checks);
     }
@@ -149,7 +152,8 @@ internal sealed class MassText(AnswerPage page)
         page.Heading(heading);
         foreach (var point in points)
             page.Item(
-                $"{given} {Kg(point.GivenKg)} kg: {Kg(point.LeftKg)} kg left{(point.Binding.IsEmpty ? "" : $" ({string.Join(" and ", point.Binding)})")}"
+                $"{given} {Kg(point.GivenKg)} kg: {Kg(point.LeftKg)} kg "
+                    + $"left{(point.Binding.IsEmpty ? "" : $" ({string.Join(" and ", point.Binding)})")}"
             );
     }
 

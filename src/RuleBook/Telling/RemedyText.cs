@@ -22,7 +22,8 @@ public static class RemedyText
             page.Line(nothing);
         page.Heading("Bear in mind");
         page.Item(
-            "Each was tried by itself, the rest of the job unchanged. The authority and the licensed certifier decide; this is not legal advice."
+            "Each was tried by itself, the rest of the job unchanged. The authority and the licensed certifier decide; this is not "
+                + "legal advice."
         );
     }
 

@@ -116,7 +116,8 @@ internal static class SubjectRows
     }
 
     private static string Load(LoadCheck check) =>
-        $"{check.Subject switch { "gcm" => "in all", "ball" => "ball", "gtm" => "trailer axles", _ => "trailer" }} {Figures(check)} kg{check.Subject switch { "gcm" => " GCM", "atm" => " ATM", "gtm" => " GTM", _ => "" }}";
+        $"{check.Subject switch { "gcm" => "in all", "ball" => "ball", "gtm" => "trailer axles", _ => "trailer" }} {Figures(check)} "
+        + $"kg{check.Subject switch { "gcm" => " GCM", "atm" => " ATM", "gtm" => " GTM", _ => "" }}";
 
     private static string Figures(LoadCheck check) =>
         Precisely.Of(check.ValueKg, check.LimitKg) is var shown ? $"{shown.Value} of {shown.Limit}" : "";
@@ -124,7 +125,8 @@ internal static class SubjectRows
     private static string OfUse(Finding finding) =>
         finding.Version.Content is NotEstablished
             ? $"{finding.Version.Rule.Title}: nobody has established the rule"
-            : $"{finding.Version.Rule.Title}: {Phrases.Outcome(finding.Outcome)}{string.Concat(finding.Conditions.Select(condition => $", {condition.Condition.Title}"))}";
+            : $"{finding.Version.Rule.Title}: "
+                + $"{Phrases.Outcome(finding.Outcome)}{string.Concat(finding.Conditions.Select(condition => $", {condition.Condition.Title}"))}";
 
     private static string Label(string topic) =>
         topic switch

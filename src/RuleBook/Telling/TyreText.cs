@@ -72,7 +72,8 @@ internal sealed class TyreText(AnswerPage page)
         if (road.StabilityBefore is not { } before)
             return;
         page.Item(
-            $"static stability factor {Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "")}"
+            "static stability factor "
+                + $"{Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "")}"
         );
         page.Aside(StaticStability.Caution);
     }

@@ -26,7 +26,8 @@ public sealed record Problem(string Code, Severity Severity, Mark Mark, string T
 
     /// <summary><c>file:line:column: error code: text (tip)</c>, one line in which everything is <see cref="Visible"/>.</summary>
     public override string ToString() =>
-        $"{Visible.Of($"{Mark}")}: {(Severity == Severity.Error ? "error" : "warning")} {Code}: {Visible.Of(Text)}{(Tip.Length > 0 ? $" ({Visible.Of(Tip)})" : "")}";
+        $"{Visible.Of($"{Mark}")}: {(Severity == Severity.Error ? "error" : "warning")} {Code}: "
+        + $"{Visible.Of(Text)}{(Tip.Length > 0 ? $" ({Visible.Of(Tip)})" : "")}";
 }
 
 /// <summary>An input could not be read; <see cref="Problems"/> says where and why.</summary>

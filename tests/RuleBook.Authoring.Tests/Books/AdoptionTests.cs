@@ -89,7 +89,8 @@ public sealed class AdoptionTests : IDisposable
         var book = BookReading.Open(folder);
         var job = JobReader.Read(
             YamlText.Read(
-                $"{{ registered-in: au-tas, on: {on}, vehicle: {{ category: MC, four-wheel-drive: yes, stability-control: no }}, modification: {{ suspension-lift: {lift} }} }}",
+                $"{{ registered-in: au-tas, on: {on}, vehicle: {{ category: MC, four-wheel-drive: yes, stability-control: no }}, "
+                    + $"modification: {{ suspension-lift: {lift} }} }}",
                 "job"
             ),
             book

@@ -114,7 +114,8 @@ public sealed class CarriedMassTests
         shorter.Length.ShouldBeLessThan(text.Length);
         var answer = RealBook.Assess(
             shorter
-                + "\nmodification: { suspension-lift: 45 mm, accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 mm } ] }\n"
+                + "\nmodification: { suspension-lift: 45 mm, accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 "
+                + "mm } ] }\n"
         );
         answer.Verdict.ShouldBe(Pathway.NoCertificate);
         answer.Masses.ShouldNotBeNull().Missing.ShouldContain(missing => missing.Fact == fact && missing.Adds.Length > 0);

@@ -22,7 +22,8 @@ public sealed class TrailerTests
     [InlineData(
         "au-qld",
         "{ mass: 2000 kg, braked: no, ratings: { gtm: 1900 kg } }",
-        "GTM of the trailer 1900 kg, limit 750 kg: 1150 kg too much; or not met: trailer braked; also not met: trailer within the towing capacities"
+        "GTM of the trailer 1900 kg, limit 750 kg: 1150 kg too much; or not met: trailer braked; also not met: trailer within the "
+            + "towing capacities"
     )]
     [InlineData(
         "au-vic",

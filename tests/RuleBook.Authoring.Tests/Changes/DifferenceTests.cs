@@ -222,7 +222,8 @@ public sealed class DifferenceTests
         return SmallBook.Of(("au", File(versions)), ("au-nt", File(Adopts("2015-01-01"))), ("au-vic", File(Adopts("amended"))));
 
         static string File(string versions) =>
-            $"topic: ride-height\nrules:\n  - rule: raise\n    title: Raising\n    versions:\n      {versions.Replace("\n", "\n      ", StringComparison.Ordinal)}";
+            "topic: ride-height\nrules:\n  - rule: raise\n    title: Raising\n    versions:\n      "
+            + $"{versions.Replace("\n", "\n      ", StringComparison.Ordinal)}";
 
         static string Adopts(string asOf) => $"- {{from: 2012-01-01, {Sources}, adopts: {{rule: au/ride-height/raise, as-of: {asOf}}}}}";
     }

@@ -108,7 +108,8 @@ public sealed partial class RewordingTests
         report.Remarks.Select(remark => remark.Text).ShouldContain("only the new book has this rule");
 
         static string RideHeight(string who, string name, string head = "topic: ride-height\nrules:\n") =>
-            $"{head}  - rule: {name}\n    title: Raising\n    for: {who}\n    versions:\n{string.Join('\n', Plain.Split('\n').Select(line => "      " + line))}";
+            $"{head}  - rule: {name}\n    title: Raising\n    for: {who}\n    "
+            + $"versions:\n{string.Join('\n', Plain.Split('\n').Select(line => "      " + line))}";
     }
 
     private static void Nothing(string versions) =>

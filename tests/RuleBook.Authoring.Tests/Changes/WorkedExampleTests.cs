@@ -16,7 +16,8 @@ public sealed class WorkedExampleTests
     private const string Queensland = "jurisdictions/au-qld/ride-height.yaml";
 
     private const string Source =
-        "sources:\n  - { source: vsb14-ls-2027, title: Invented, publisher: Invented, read-as: primary, checked: 2026-11-28, recheck-after: 2027-11-28 }\n";
+        "sources:\n  - { source: vsb14-ls-2027, title: Invented, publisher: Invented, read-as: primary, checked: 2026-11-28, "
+        + "recheck-after: 2027-11-28 }\n";
 
     [Fact]
     public void One_figure_of_the_national_rule_is_amended_in_six_lines_and_Victoria_which_adopts_it_as_amended_follows_on_the_day()

@@ -49,7 +49,9 @@ public sealed class BookExportTests
         using var connection = Opened();
         using var read = Query(
             connection,
-            "SELECT high, unit, closed, exact, standing, source FROM limits WHERE rule = 'au-qld/ride-height/raise-four-wheel-drive' AND pathway = 'no-certificate' AND measure = 'suspension-lift' AND high IS NOT NULL"
+            "SELECT high, unit, closed, exact, standing, source FROM limits WHERE rule = "
+                + "'au-qld/ride-height/raise-four-wheel-drive' AND pathway = 'no-certificate' AND measure = 'suspension-lift' AND "
+                + "high IS NOT NULL"
         );
         read.Read().ShouldBeTrue();
         (read.GetDecimal(0), read.GetString(1), read.GetString(2), read.GetString(3)).ShouldBe((50m, "mm", "yes", "yes"));

@@ -169,7 +169,8 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
         }
 
         output.WriteLine(
-            $"{vehicles.Length} vehicles, {open} undecided; {differ.Count} differ, {excused} of them with a fraction that does not end; {wider} wider than every value tried"
+            $"{vehicles.Length} vehicles, {open} undecided; {differ.Count} differ, {excused} of them with a fraction that does not "
+                + $"end; {wider} wider than every value tried"
         );
         differ.ShouldBeEmpty();
     }

@@ -71,7 +71,8 @@ public sealed class HeightScenarioTests
     {
         // Derived: 2 x 49.03325 N/mm / 9.80665 m/s2 = 10 kg a millimetre; 50 kg less on the axle hide nothing, they raise it by 5 mm.
         var answer = Measured(
-            "after: { mass-state: tare, front-left: 530 mm, front-right: 532 mm, rear-left: 540 mm, rear-right: 540 mm }, axle-load-difference: { front: -50 kg, rear: 0 kg }",
+            "after: { mass-state: tare, front-left: 530 mm, front-right: 532 mm, rear-left: 540 mm, rear-right: 540 mm }, "
+                + "axle-load-difference: { front: -50 kg, rear: 0 kg }",
             "springs: { front: { wheel-rate: 49.03325 N/mm }, rear: { wheel-rate: 60 N/mm } }"
         );
         answer.Heights!.Measured!.Correction.ShouldNotBeNull();
@@ -104,7 +105,8 @@ public sealed class HeightScenarioTests
     {
         // The guard band of JCGM 106:2012 (clause not opened), 5 mm stated, at the 50 mm of Queensland's notification LS9.
         var answer = Measured(
-            $"after: {{ mass-state: unladen, front-left: {480 + lift} mm, front-right: {482 + lift} mm, rear-left: 500 mm, rear-right: 500 mm }}, uncertainty: {{ suspension-lift: 5 mm }}"
+            $"after: {{ mass-state: unladen, front-left: {480 + lift} mm, front-right: {482 + lift} mm, rear-left: 500 mm, "
+                + $"rear-right: 500 mm }}, uncertainty: {{ suspension-lift: 5 mm }}"
         );
         var check = answer
             .Findings.SelectMany(finding => finding.Limits.Concat(finding.Exceeded))

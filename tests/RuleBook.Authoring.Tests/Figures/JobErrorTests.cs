@@ -16,7 +16,8 @@ public sealed class JobErrorTests
     [InlineData("trailer: { mass: 2890 kg, axles: 2650 kg, ball-load: 200 kg }", "contradiction")]
     [InlineData("measured: { after: { front-left: 500 mm } }", "missing-key")]
     [InlineData(
-        "measured: { weighbridge: { front-alone: 1500 kg, rear-alone: 1500 kg, front-hitched: 1400 kg, rear-hitched: 1900 kg, trailer-axles: 2500 kg, trailer-alone: 2700 kg } }",
+        "measured: { weighbridge: { front-alone: 1500 kg, rear-alone: 1500 kg, front-hitched: 1400 kg, rear-hitched: 1900 kg, "
+            + "trailer-axles: 2500 kg, trailer-alone: 2700 kg } }",
         "contradiction"
     )]
     [InlineData("modification: { springs: { rear: { wheel-rate: 60 N/mm, height-gained: 50 mm, free-height: 700 mm } } }", "contradiction")]

@@ -29,7 +29,8 @@ public sealed class MassScenarioTests
         var towing = Masses(
             "ratings: { gvm: 3500 kg, gcm: 6700 kg, braked-tow: 3500 kg, ball: 300 kg }",
             trailer: "{ braked: yes, ratings: { atm: 3500 kg, gtm: 3200 kg } }",
-            measured: "weighbridge: { front-alone: 1550 kg, rear-alone: 1650 kg, front-hitched: 1450 kg, rear-hitched: 2050 kg, trailer-axles: 3200 kg, trailer-alone: 3500 kg }"
+            measured: "weighbridge: { front-alone: 1550 kg, rear-alone: 1650 kg, front-hitched: 1450 kg, rear-hitched: 2050 kg, "
+                + "trailer-axles: 3200 kg, trailer-alone: 3500 kg }"
         )
             .Towing.ShouldNotBeNull();
         var weighed = towing.Weighed.ShouldNotBeNull();
@@ -70,7 +71,8 @@ public sealed class MassScenarioTests
     {
         // Common practice, no source, for the sign; derived: 50 (1 + 1200 / 3000) = 70 kg, and 20 kg off the front.
         var loaded = Masses(
-            "tare: 2000 kg, tare-axles: { front: 1100 kg, rear: 900 kg }, wheelbase: 3000 mm, ball-behind-rear-axle: 1200 mm, tanks: [ { capacity: 10 L, fuel: diesel } ]",
+            "tare: 2000 kg, tare-axles: { front: 1100 kg, rear: 900 kg }, wheelbase: 3000 mm, ball-behind-rear-axle: 1200 mm, "
+                + "tanks: [ { capacity: 10 L, fuel: diesel } ]",
             trailer: "{ mass: 700 kg, ball-load: 50 kg }"
         )
             .Loaded.ShouldNotBeNull();
@@ -95,7 +97,8 @@ public sealed class MassScenarioTests
     {
         // Derived, by the moment balance of truck makers' body-builder manuals: F 1319.74, R 1775.26 kg, 3095 kg in all.
         var loaded = Masses(
-            "wheelbase: 2850 mm, tare: 2600 kg, tare-axles: { front: 1350 kg, rear: 1250 kg }, tanks: [ { capacity: 10 L, fuel: diesel } ], ball-behind-rear-axle: 1200 mm",
+            "wheelbase: 2850 mm, tare: 2600 kg, tare-axles: { front: 1350 kg, rear: 1250 kg }, tanks: [ { capacity: 10 L, fuel: "
+                + "diesel } ], ball-behind-rear-axle: 1200 mm",
             modification: """
             accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 mm }, { name: rear bar, mass: 90 kg, behind-front-axle: 3750 mm },
               { name: roof rack, mass: 75 kg, behind-front-axle: 1600 mm } ]

@@ -120,7 +120,8 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
                 "modification.accessories",
                 $"[{string.Join(", ", Accessories.Select(kg => $"{{ name: item, mass: {kg} kg, behind-front-axle: 1400 mm }}"))}]"
             );
-        return $"registered-in: {Place}\non: 2026-11-20\n{Yaml(facts.Add("vehicle.tanks", "[ { capacity: 10 L, fuel: diesel, behind-front-axle: 1400 mm } ]"), "")}";
+        return $"registered-in: {Place}\non: "
+            + $"2026-11-20\n{Yaml(facts.Add("vehicle.tanks", "[ { capacity: 10 L, fuel: diesel, behind-front-axle: 1400 mm } ]"), "")}";
     }
 
     private static string Yaml(IEnumerable<KeyValuePair<string, string>> facts, string indent) =>

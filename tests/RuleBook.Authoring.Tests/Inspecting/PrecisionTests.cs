@@ -14,8 +14,10 @@ public sealed class PrecisionTests
         Codes(
                 National,
                 "          - pathway: no-certificate\n            within: { suspension-lift: 50 mm }\n" + Second,
-                "          - pathway: certificate\n            when: { four-wheel-drive: no }\n            within: { suspension-lift: 50 mm }\n"
-                    + "          - pathway: no-certificate\n            when: { four-wheel-drive: yes }\n            within: { suspension-lift: 75 mm }"
+                "          - pathway: certificate\n            when: { four-wheel-drive: no }\n            within: { "
+                    + "suspension-lift: 50 mm }\n"
+                    + "          - pathway: no-certificate\n            when: { four-wheel-drive: yes }\n            within: { "
+                    + "suspension-lift: 75 mm }"
             )
             .ShouldNotContain("tiers-out-of-order");
 

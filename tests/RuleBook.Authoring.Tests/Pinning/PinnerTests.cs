@@ -87,7 +87,8 @@ public sealed class PinnerTests
     public void A_condition_that_no_case_leaves_unmet_or_lists_is_told()
     {
         var book = SmallBook.WithVersions(
-            $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: certificate, within: {{suspension-lift: 50 mm}}, provided: [lane-change-test]}}], beyond: prohibited}}"
+            $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: certificate, within: {{suspension-lift: 50 mm}}, provided: "
+                + "[lane-change-test]}}], beyond: prohibited}}"
         );
 
         var report = Pin(
@@ -104,7 +105,8 @@ public sealed class PinnerTests
     public void A_figure_that_the_rest_implies_needs_no_case()
     {
         var book = SmallBook.WithVersions(
-            $"- {{from: 2012-01-01, {Law}, measured: {{total: [suspension-lift, body-lift]}}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm, body-lift: 0 mm, total-lift: 80 mm}}}}], beyond: prohibited}}"
+            $"- {{from: 2012-01-01, {Law}, measured: {{total: [suspension-lift, body-lift]}}, tiers: [{{pathway: no-certificate, "
+                + $"within: {{suspension-lift: 50 mm, body-lift: 0 mm, total-lift: 80 mm}}}}], beyond: prohibited}}"
         );
 
         var report = Pin(book);
@@ -120,7 +122,8 @@ public sealed class PinnerTests
             (
                 "au",
                 Raise(
-                    $"{{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: prohibited}}"
+                    $"{{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: "
+                        + "prohibited}}"
                 )
             ),
             ("au-qld", Raise($"{{from: 2012-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}"))
@@ -150,7 +153,9 @@ public sealed class PinnerTests
             "vehicles: {wagon: {category: MC}}\ncases:\n"
             + string.Concat(
                 cases.Select(one =>
-                    $"  - {{id: on-{one.On}-{one.Lift.Replace(' ', '-').Replace('.', '-')}, says: So., vehicle: wagon, changes: {{modification: {{suspension-lift: {one.Lift}}}}}, on: {one.On}, expect: {{verdict: {one.Verdict}}}, because: {{source: law}}}}\n"
+                    $"  - {{id: on-{one.On}-{one.Lift.Replace(' ', '-').Replace('.', '-')}, says: So., vehicle: wagon, changes: "
+                    + $"{{modification: {{suspension-lift: {one.Lift}}}}}, on: {one.On}, expect: {{verdict: {one.Verdict}}}, "
+                    + $"because: {{source: law}}}}\n"
                 )
             );
         var read = new CaseReader(book, "au-qld", "ride-height", problems).Read(YamlText.Read(text, "cases"));

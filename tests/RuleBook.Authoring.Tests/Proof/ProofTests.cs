@@ -56,7 +56,8 @@ public sealed class ProofTests
             return;
         facts = Shrink(facts, smaller => Disagreement(book, place, day, rules, smaller) is not null);
         Assert.Fail(
-            $"{Disagreement(book, place, day, rules, facts)}\nRULEBOOK_RANDOM_SEED={unchecked(Seed + at)} RULEBOOK_RANDOM_JOBS={JobsABook}\n{JobFile(book.Vocabulary, place, day, facts)}"
+            $"{Disagreement(book, place, day, rules, facts)}\nRULEBOOK_RANDOM_SEED={unchecked(Seed + at)} "
+                + $"RULEBOOK_RANDOM_JOBS={JobsABook}\n{JobFile(book.Vocabulary, place, day, facts)}"
         );
     }
 

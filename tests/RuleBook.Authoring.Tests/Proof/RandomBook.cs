@@ -61,9 +61,11 @@ internal static class RandomBook
         var tiers = Enumerable
             .Range(0, count)
             .Select(at =>
-                $"          - {{ name: tier-{Word(at)}, pathway: {Pathways[Math.Min(first + at, 3)]}, when: {{ {Opening(random)} }}, within: {{ {Limits(random)} }}, provided: [{Provided(random)}] }}"
+                $"          - {{ name: tier-{Word(at)}, pathway: {Pathways[Math.Min(first + at, 3)]}, when: {{ {Opening(random)} "
+                + $"}}, within: {{ {Limits(random)} }}, provided: [{Provided(random)}] }}"
             );
-        return $"        tiers:\n{string.Join('\n', tiers)}\n        beyond: {(random.Next(3) == 0 ? "not-established" : Pathways[random.Next(1, 4)])}";
+        return $"        tiers:\n{string.Join('\n', tiers)}\n        beyond: "
+            + $"{(random.Next(3) == 0 ? "not-established" : Pathways[random.Next(1, 4)])}";
     }
 
     private static string Tests(Random random) =>

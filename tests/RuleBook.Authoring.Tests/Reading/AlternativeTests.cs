@@ -56,7 +56,8 @@ public sealed class AlternativeTests
         var book = SmallBook.Of(
             (
                 "au-qld",
-                "{topic: ride-height, rules: [{rule: raise, title: Raising, for: {none-of: [{category: [MA, MB]}, {gvm: {over: 4500 kg}}]}, "
+                "{topic: ride-height, rules: [{rule: raise, title: Raising, for: {none-of: [{category: [MA, MB]}, {gvm: {over: 4500 "
+                    + "kg}}]}, "
                     + "versions: [{from: 2011-01-01, sources: [{cite: law, clause: '1'}], not-regulated: Nothing said.}]}]}"
             )
         );
@@ -192,7 +193,8 @@ public sealed class AlternativeTests
         );
 
     private static string Job(string vehicle, string shown = "") =>
-        $"{{ registered-in: au-qld, on: 2026-11-28, vehicle: {{ {vehicle} }}, modification: {{ suspension-lift: 10 mm }}, shown: {{ {shown} }} }}";
+        $"{{ registered-in: au-qld, on: 2026-11-28, vehicle: {{ {vehicle} }}, modification: {{ suspension-lift: 10 mm }}, shown: {{ "
+        + $"{shown} }} }}";
 
     private static Assessment Assessed(Book book, string job) => Assessor.Assess(book, JobReader.Read(YamlText.Read(job, "job"), book));
 

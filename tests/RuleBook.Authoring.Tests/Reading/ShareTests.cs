@@ -119,5 +119,7 @@ public sealed class ShareTests
     private static Assessment Assessed(Book book, string job) => Assessor.Assess(book, JobReader.Read(YamlText.Read(job, "job"), book));
 
     private static string Job(string wheelbase, string height) =>
-        $"{{ registered-in: au-qld, on: 2026-11-28, vehicle: {{ category: MC{(wheelbase.Length > 0 ? $", wheelbase: {wheelbase}" : "")} }}, modification: {{ suspension-lift: 10 mm }}{(height.Length > 0 ? $", measured: {{ front-bumper-height: {height} }}" : "")} }}";
+        $"{{ registered-in: au-qld, on: 2026-11-28, vehicle: {{ category: "
+        + $"MC{(wheelbase.Length > 0 ? $", wheelbase: {wheelbase}" : "")} }}, modification: {{ suspension-lift: 10 mm "
+        + $"}}{(height.Length > 0 ? $", measured: {{ front-bumper-height: {height} }}" : "")} }}";
 }

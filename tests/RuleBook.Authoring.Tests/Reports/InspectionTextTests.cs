@@ -28,7 +28,8 @@ public sealed class InspectionTextTests
         output
             .ToString()
             .ShouldBe(
-                "a.yaml:1:2: error no-source: the version cites no source (add one)\na.yaml:5:6: error tag: a tag\nb.yaml:3:4: warning source-overdue: it is overdue\n2 errors, 1 warning in 2 files\n"
+                "a.yaml:1:2: error no-source: the version cites no source (add one)\na.yaml:5:6: error tag: a tag\nb.yaml:3:4: "
+                    + "warning source-overdue: it is overdue\n2 errors, 1 warning in 2 files\n"
             );
     }
 

@@ -28,7 +28,11 @@ public sealed class KeywordTests
             { "minProperties", "{\"type\": \"object\", \"minProperties\": 1}", "{}" }, // 6.5.2
             { "required", "{\"type\": \"object\", \"required\": [\"a\"]}", "{}" }, // 6.5.3
             { "properties", "{\"type\": \"object\", \"properties\": {\"a\": {\"type\": \"string\"}}}", "{\"a\": 1}" }, // 6.5.4
-            { "patternProperties", "{\"type\": \"object\", \"patternProperties\": {\"^a\": {\"type\": \"string\"}}}", "{\"ab\": 1}" }, // 6.5.5
+            {
+                "patternProperties",
+                "{\"type\": \"object\", \"patternProperties\": {\"^a\": " + "{\"type\": " + "\"string\"}}}",
+                "{\"ab\": 1}"
+            }, // 6.5.5
             { "additionalProperties", "{\"type\": \"object\", \"additionalProperties\": false}", "{\"a\": 1}" }, // 6.5.6
             { "$ref", "{\"$ref\": \"#/definitions/a\", \"definitions\": {\"a\": {\"type\": \"string\"}}}", "1" }, // Core 8.3
         };

@@ -71,7 +71,8 @@ public sealed class SchemaCheckTests
             .Find(
                 "rules",
                 YamlText.Read(
-                    $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: e}}]}}], jurisdiction: au}}",
+                    $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: "
+                        + "e}}]}}], jurisdiction: au}}",
                     "f"
                 )
             )

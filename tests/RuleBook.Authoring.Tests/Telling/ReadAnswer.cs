@@ -72,12 +72,14 @@ internal sealed partial record ReadPart(string Heading, List<string> Lines)
     private static partial Regex Item();
 
     [GeneratedRegex(
-        @"^(?<measure>.+?)(?<! at least| at most| to) (?<value>-?[0-9.]+) ?\S*, limit .+?: ((?<apart>[0-9.]+) \S+ (?<side>left|too much|too low|too little)|(?<side>kept|not kept|must not be reached|not lowered so far|open))$"
+        @"^(?<measure>.+?)(?<! at least| at most| to) (?<value>-?[0-9.]+) ?\S*, limit .+?: ((?<apart>[0-9.]+) \S+ (?<side>left|too "
+            + @"much|too low|too little)|(?<side>kept|not kept|must not be reached|not lowered so far|open))$"
     )]
     private static partial Regex Law();
 
     [GeneratedRegex(
-        @"^(?<what>.+?): (at least |at most )?(?<value>-?[0-9.]+) of (?<limit>[0-9.]+) kg, (at least |at most )?(?<apart>[0-9.]+) kg (?<side>left|too much)"
+        @"^(?<what>.+?): (at least |at most )?(?<value>-?[0-9.]+) of (?<limit>[0-9.]+) kg, (at least |at most )?(?<apart>[0-9.]+) "
+            + @"kg (?<side>left|too much)"
     )]
     private static partial Regex Load();
 }

@@ -12,7 +12,8 @@ public sealed class BookWalkTests(ITestOutputHelper output)
         BookWalk
             .Walk(
                 SmallBook.WithVersions(
-                    $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{total-lift: 50 mm}}}}, {{pathway: certificate, within: {{total-lift: 75 mm}}}}], beyond: prohibited}}"
+                    $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{total-lift: 50 mm}}}}, "
+                        + $"{{pathway: certificate, within: {{total-lift: 75 mm}}}}], beyond: prohibited}}"
                 )
             )
             .Faults.ShouldBeEmpty();
@@ -22,7 +23,8 @@ public sealed class BookWalkTests(ITestOutputHelper output)
     {
         var report = BookWalk.Walk(
             SmallBook.WithVersions(
-                $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{total-lift: 50 mm}}}}, {{pathway: certificate, within: {{total-lift: 40 mm}}}}], beyond: prohibited}}"
+                $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{total-lift: 50 mm}}}}, {{pathway: "
+                    + $"certificate, within: {{total-lift: 40 mm}}}}], beyond: prohibited}}"
             )
         );
 
@@ -57,7 +59,8 @@ public sealed class BookWalkTests(ITestOutputHelper output)
     {
         var report = BookWalk.Walk(
             SmallBook.WithVersions(
-                $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: {{over: 60 mm, at-most: 75 mm}}}}}}, {{pathway: certificate, within: {{suspension-lift: 75 mm}}}}], beyond: prohibited}}"
+                $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: {{over: 60 mm, "
+                    + $"at-most: 75 mm}}}}}}, {{pathway: certificate, within: {{suspension-lift: 75 mm}}}}], beyond: prohibited}}"
             )
         );
 
@@ -96,7 +99,8 @@ public sealed class BookWalkTests(ITestOutputHelper output)
         var report = BookWalk.Walk(TestBook.Book);
 
         output.WriteLine(
-            $"{report.Rules} rules, {report.Spans} stretches of days, {report.Cells} cells, {report.Tiers} tiers reached, {report.Partial} comparisons of partial with full knowledge"
+            $"{report.Rules} rules, {report.Spans} stretches of days, {report.Cells} cells, {report.Tiers} tiers reached, "
+                + $"{report.Partial} comparisons of partial with full knowledge"
         );
         report.Cells.ShouldBeGreaterThan(100_000);
         report

@@ -23,7 +23,8 @@ public sealed class CheckTests(BrowserSite site)
     private static async Task<string?> AnswerAsync(IPage page, string job)
     {
         await page.EvaluateAsync(
-            "job => new Promise(done => { document.addEventListener('settled', () => done(), { once: true }); location.hash = '#' + encodeURIComponent(job); })",
+            "job => new Promise(done => { document.addEventListener('settled', () => done(), { once: true }); location.hash = '#' + "
+                + "encodeURIComponent(job); })",
             job
         );
         return await page.Locator("#more").IsHiddenAsync() ? null : await page.Locator("#json").TextContentAsync();
@@ -283,7 +284,8 @@ public sealed class CheckTests(BrowserSite site)
         var page = await site.CheckAsync(Wagon);
         var answer = await page.Locator("#json").TextContentAsync();
         await page.EvaluateAsync(
-            "navigator.serviceWorker.ready.then(ready => !ready.active || new Promise(done => { const wait = () => ready.active.state === 'activated' ? done() : setTimeout(wait, 50); wait(); }))"
+            "navigator.serviceWorker.ready.then(ready => !ready.active || new Promise(done => { const wait = () => "
+                + "ready.active.state === 'activated' ? done() : setTimeout(wait, 50); wait(); }))"
         );
         await page.GetByRole(AriaRole.Switch).CheckAsync();
         await page.Locator("#offline [role=status]", new() { HasText = "Every page works without a connection." })
@@ -310,7 +312,8 @@ public sealed class CheckTests(BrowserSite site)
         var opened = false;
         page.Dialog += (_, _) => opened = true;
         var names = await page.EvaluateAsync<string[]>(
-            "[...document.querySelectorAll('#job [data-add]')].map(button => button.click()) && [...document.querySelectorAll('#job input[name]')].map((field, i) => field.id ||= 'h-' + i)"
+            "[...document.querySelectorAll('#job [data-add]')].map(button => button.click()) && [...document.querySelectorAll('#job "
+                + "input[name]')].map((field, i) => field.id ||= 'h-' + i)"
         );
         foreach (var name in names.Where(name => !name.StartsWith("i-dates.", StringComparison.Ordinal) && name != "i-on"))
         {

@@ -208,10 +208,12 @@ public sealed class LookTests(BrowserSite site)
         (await page.Locator("form").First.IsVisibleAsync()).ShouldBeFalse();
         (await page.PdfAsync(new() { PreferCSSPageSize = true })).Length.ShouldBeGreaterThan(5000);
         await page.EvaluateAsync(
-            "document.querySelector('#job [name=\"on\"], #job input[type=\"text\"]').value = 'x'; document.getElementById('job').dispatchEvent(new Event('input', { bubbles: true }))"
+            "document.querySelector('#job [name=\"on\"], #job input[type=\"text\"]').value = 'x'; "
+                + "document.getElementById('job').dispatchEvent(new Event('input', { bubbles: true }))"
         );
         await page.WaitForFunctionAsync(
-            "document.getElementById('sheet').childNodes.length === 0 || document.getElementById('answer').getAttribute('aria-busy') === 'false'"
+            "document.getElementById('sheet').childNodes.length === 0 || "
+                + "document.getElementById('answer').getAttribute('aria-busy') === 'false'"
         );
     }
 

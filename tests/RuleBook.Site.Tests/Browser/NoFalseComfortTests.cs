@@ -100,7 +100,8 @@ public sealed class NoFalseComfortTests(BrowserSite site)
     public async Task A_trailer_that_weighs_less_than_its_axles_carry_lifts_the_vehicle_and_that_is_the_first_line()
     {
         var page = await site.CheckAsync(
-            """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","tare":"2000 kg"},"trailer":{"mass":"1000 kg","axles":"1200 kg"}}"""
+            """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","tare":"2000 kg"},"trailer":{"mass":"1000"""
+                + """ kg","axles":"1200 kg"}}"""
         );
         await page.Locator(".verdict.blocked").WaitForAsync();
         (await page.Locator(".verdict").InnerTextAsync()).ShouldContain("the trailer lifts the back of the vehicle");
@@ -173,7 +174,8 @@ public sealed class NoFalseComfortTests(BrowserSite site)
         );
         await page.GotoAsync(new Uri(new Uri(site.Root), "../../retiring/index.html").ToString());
         await page.EvaluateAsync(
-            "async () => { await caches.open('rulebook:/elsewhere/:1'); await navigator.serviceWorker.register('worker.js'); await navigator.serviceWorker.ready; }"
+            "async () => { await caches.open('rulebook:/elsewhere/:1'); await navigator.serviceWorker.register('worker.js'); await "
+                + "navigator.serviceWorker.ready; }"
         );
         (await page.EvaluateAsync<string[]>("() => caches.keys()")).ShouldContain("rulebook:/retiring/:1");
 

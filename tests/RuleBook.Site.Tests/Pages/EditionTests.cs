@@ -23,7 +23,8 @@ public sealed class EditionTests
         var entry = page.All("h4 + .changes > li").Single();
         Words(entry.TextContent)
             .ShouldStartWith(
-                "From 26 October 2018, four-wheel drive yes, electronic stability control yes. Earlier edition: allowed with a certificate; "
+                "From 26 October 2018, four-wheel drive yes, electronic stability control yes. Earlier edition: allowed with a "
+                    + "certificate; "
                     + "this edition: allowed without a certificate. "
                     + "Smallest job that shows it: suspension lift 50 mm. Largest: suspension lift 50 mm, growth in tyre diameter 50 mm."
             );

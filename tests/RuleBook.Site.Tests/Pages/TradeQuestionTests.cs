@@ -70,7 +70,8 @@ public sealed class TradeQuestionTests
         // What another state's certifier is worth in Queensland was looked for and not found.
         ["certifier may"] = "not established",
         ["moving nsw"] =
-            "Inspection at an authorised station for unregistered vehicles and, if the vehicle is significantly modified, a VSCCS compliance "
+            "Inspection at an authorised station for unregistered vehicles and, if the vehicle is significantly modified, a VSCCS "
+            + "compliance "
             + "certificate; a certificate or plate of another state is not listed as enough.",
     };
 

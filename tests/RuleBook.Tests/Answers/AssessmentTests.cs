@@ -93,7 +93,8 @@ public sealed class AssessmentTests
                         "track",
                         Since(
                             "2012-01-01",
-                            """ "tiers": [ { "pathway": "certificate", "within": { "track-increase": "50 mm" } } ], "beyond": "prohibited" """
+                            """ "tiers": [ { "pathway": "certificate", "within": { "track-increase": "50 mm" } } ], "beyond":"""
+                                + """ "prohibited" """
                         )
                     )
                 )
@@ -159,7 +160,8 @@ public sealed class AssessmentTests
     public void A_range_shows_the_end_that_is_nearer_to_being_passed()
     {
         var book = Stating(
-            """ "tiers": [ { "pathway": "certificate", "within": { "frame-height": { "at-least": "500 mm", "at-most": "700 mm" } } } ], "beyond": "prohibited" """
+            """ "tiers": [ { "pathway": "certificate", "within": { "frame-height": { "at-least": "500 mm", "at-most": "700 mm" } } }"""
+                + """ ], "beyond": "prohibited" """
         );
         Check("600 mm").ShouldBe((700, true, 100));
         Check("700 mm").ShouldBe((700, true, 0));
@@ -199,7 +201,8 @@ public sealed class AssessmentTests
         var book = Book(
             Rule(
                 "raise",
-                $$"""{{Since("2012-01-01", Tiers)}}, {{Since("2018-10-26", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited" """)}}"""
+                $$"""{{Since("2012-01-01", Tiers)}},"""
+                    + $$""" {{Since("2018-10-26", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited" """)}}"""
             )
         );
         var job = RuleBook.Jobs.Reading.JobReader.Read(

@@ -8,11 +8,13 @@ namespace RuleBook.Tests.Answers;
 public sealed class LoadBlockerTests
 {
     private const string Vehicle =
-        """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
+        """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm","""
+        + """ "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
 
     private static string Job(string ratings, string rerated = "") =>
         Vehicle
-        + $$""" "ratings": { {{ratings}} } }, "modification": { {{rerated}} "accessories": [ { "name": "bar", "mass": "100 kg", "behind-front-axle": "1425 mm" } ] } """;
+        + $$""" "ratings": { {{ratings}} } }, "modification": { {{rerated}} "accessories": [ { "name": "bar", "mass": "100 kg","""
+        + $$""" "behind-front-axle": "1425 mm" } ] } """;
 
     [Fact]
     [Trait("Basis", "derived")]

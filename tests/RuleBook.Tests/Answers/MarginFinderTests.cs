@@ -32,7 +32,8 @@ public sealed class MarginFinderTests
     public void What_is_passed_already_leaves_nothing_and_what_is_not_limited_has_no_end()
     {
         var margins = Of(
-            """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": { "under": "75 mm" } } } ], "beyond": "prohibited" """,
+            """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": { "under": "75 mm" } } } ], "beyond":"""
+                + """ "prohibited" """,
             """ "modification": { "suspension-lift": "80 mm" } """
         );
         Certain(margins, "suspension-lift")

@@ -17,7 +17,8 @@ public sealed class RemedyTests
         """;
 
     private const string Vehicle =
-        """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
+        """ "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm","""
+        + """ "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], """;
 
     [Fact]
     [Trait("Basis", "derived")]
@@ -93,7 +94,8 @@ public sealed class RemedyTests
     public void A_job_that_nothing_mends_says_what_stands_in_the_way()
     {
         var book = Stating(
-            """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm" }, "provided": [ "lane-change-test" ] } ], "beyond": "prohibited" """
+            """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm" }, "provided": [ "lane-change-test" ]"""
+                + """ } ], "beyond": "prohibited" """
         );
         var job = Read(book, Lift("40 mm") + """, "shown": { "lane-change-test": "no" } """);
         var now = Assessor.Assess(book, job);

@@ -89,7 +89,8 @@ internal static class Scenario
             .. Words.Select(each => ($"schema/vocabulary/{each.Path}", each.Text)),
             (
                 "jurisdictions/au/jurisdiction",
-                """{ "jurisdiction": "au", "name": "Nation", "registers": "no", "registers-note": "The states register.", "ask": { "authority": "Department" } }"""
+                """{ "jurisdiction": "au", "name": "Nation", "registers": "no", "registers-note": "The states register.", "ask": {"""
+                    + """ "authority": "Department" } }"""
             ),
             ("jurisdictions/au/sources", Sources),
             (
@@ -141,5 +142,6 @@ internal static class Scenario
         $$"""{ "measure": "{{name}}", "title": "{{name}}", "unit": "mm", "job": "{{job}}", {{more}}, "definition": "d" }""";
 
     private static string Source(string id, string readAs, string recheck) =>
-        $$"""{ "source": "{{id}}", "title": "{{id}}", "publisher": "p", "read-as": "{{readAs}}", "checked": "2025-11-25", "recheck-after": "{{recheck}}" }""";
+        $$"""{ "source": "{{id}}", "title": "{{id}}", "publisher": "p", "read-as": "{{readAs}}", "checked": "2025-11-25","""
+        + $$""" "recheck-after": "{{recheck}}" }""";
 }

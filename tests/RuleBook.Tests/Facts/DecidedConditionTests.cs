@@ -28,7 +28,8 @@ public sealed class DecidedConditionTests
     )
     {
         var shown = Shown(
-            $$""" "vehicle": { "ratings": { "gvm": "2800 kg" } }, "modification": { "tyres": "265/70R17 {{index}}S", "ratings": { "gvm": "{{gvm}}", "front-axle": "{{front}}", "rear-axle": "{{rear}}" } } """
+            $$""" "vehicle": { "ratings": { "gvm": "2800 kg" } }, "modification": { "tyres": "265/70R17 {{index}}S", "ratings": {"""
+                + $$""" "gvm": "{{gvm}}", "front-axle": "{{front}}", "rear-axle": "{{rear}}" } } """
         );
         shown("tyres-carry-new-mass").ShouldBe(tyres);
         shown("axle-ratings-carry-gvm").ShouldBe(axles);
@@ -72,7 +73,8 @@ public sealed class DecidedConditionTests
     [InlineData("5000 kg", false)] // they do not, although they carry as much as the placard's
     public void After_a_re_rating_the_load_rating_is_kept_only_where_the_new_mass_is_carried(string gvm, bool kept) =>
         Shown(
-            $$""" "vehicle": { "tyres": [ "265/65R17 112S" ], "ratings": { "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "tyres": "265/70R17 115S", "ratings": { "gvm": "{{gvm}}" } } """
+            $$""" "vehicle": { "tyres": [ "265/65R17 112S" ], "ratings": { "front-axle": "1450 kg", "rear-axle": "1750 kg" } },"""
+                + $$""" "modification": { "tyres": "265/70R17 115S", "ratings": { "gvm": "{{gvm}}" } } """
         )("tyre-load-rating-kept")
             .ShouldBe(kept);
 
@@ -80,7 +82,8 @@ public sealed class DecidedConditionTests
     [Trait("Basis", "derived")]
     public void After_a_re_rating_with_unknown_axles_it_stays_to_be_shown() =>
         Shown(
-            """ "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "265/70R17 115S", "ratings": { "gvm": "3200 kg" } } """
+            """ "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "265/70R17 115S", "ratings": { "gvm": "3200"""
+                + """ kg" } } """
         )("tyre-load-rating-kept")
             .ShouldBeNull();
 
@@ -90,12 +93,14 @@ public sealed class DecidedConditionTests
     {
         const string Trailer = """ "trailer": { "axles": "900 kg", "ball-load": "100 kg", "braked": "no" } """;
         var within = Shown(
-            $$""" "vehicle": { "ratings": { "braked-tow": "3000 kg", "unbraked-tow": "1000 kg" }, "towbar": { "mass": "1000 kg" } }, {{Trailer}} """
+            $$""" "vehicle": { "ratings": { "braked-tow": "3000 kg", "unbraked-tow": "1000 kg" }, "towbar": { "mass": "1000 kg" } },"""
+                + $$""" {{Trailer}} """
         );
         within("trailer-braked").ShouldBe(false);
         within("trailer-within-tow-ratings").ShouldBe(true);
         Shown(
-            $$""" "vehicle": { "ratings": { "braked-tow": "3000 kg", "unbraked-tow": "999 kg" }, "towbar": { "mass": "1000 kg" } }, {{Trailer}} """
+            $$""" "vehicle": { "ratings": { "braked-tow": "3000 kg", "unbraked-tow": "999 kg" }, "towbar": { "mass": "1000 kg" } },"""
+                + $$""" {{Trailer}} """
         )("trailer-within-tow-ratings")
             .ShouldBe(false);
     }

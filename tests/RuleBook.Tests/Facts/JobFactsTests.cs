@@ -98,7 +98,8 @@ public sealed class JobFactsTests
     public void The_gvm_is_held_against_the_sum_of_the_axle_ratings_after_the_re_rating() // common practice, no source
     {
         Value(
-            """ "vehicle": { "ratings": { "gvm": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "ratings": { "gvm": "3500 kg" } } """,
+            """ "vehicle": { "ratings": { "gvm": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": {"""
+                + """ "ratings": { "gvm": "3500 kg" } } """,
             "new-gvm-over-axle-ratings"
         )
             .Exact.ShouldBe((Fraction)300);
@@ -142,7 +143,8 @@ public sealed class JobFactsTests
     [Trait("Basis", "derived")]
     public void A_body_lift_is_taken_out_of_what_the_corners_rose() =>
         Value(
-            $$""" "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{Raised}} } } """,
+            $$""" "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} },"""
+                + $$""" "after": { "mass-state": "unladen", {{Raised}} } } """,
             "suspension-lift"
         )
             .Exact.ShouldBe((Fraction)30);
@@ -230,7 +232,8 @@ public sealed class JobFactsTests
         static bool Shown(params string[] placard) =>
             JobBook
                 .Facts(
-                    $$""" "vehicle": { "tyres": [ {{string.Join(", ", placard.Select(size => $"\"{size}\""))}} ] }, "modification": { "tyres": "265/70R17 115S" } """
+                    $$""" "vehicle": { "tyres": [ {{string.Join(", ", placard.Select(size => $"\"{size}\""))}} ] }, "modification":"""
+                        + $$""" { "tyres": "265/70R17 115S" } """
                 )
                 .Shown.ContainsKey("tyre-load-rating-kept");
     }

@@ -46,7 +46,8 @@ public sealed class MoreFactsTests
     public void A_re_rating_over_3500_kg_makes_a_light_goods_vehicle_a_medium_one(string stated, string gvm, string judged)
     {
         var job = Read(
-            $$""" "vehicle": { "category": "{{stated}}", "ratings": { "gvm": "3200 kg" } }, "modification": { "ratings": { "gvm": "{{gvm}}" } } """
+            $$""" "vehicle": { "category": "{{stated}}", "ratings": { "gvm": "3200 kg" } }, "modification": { "ratings": { "gvm":"""
+                + $$""" "{{gvm}}" } } """
         );
         Facts(job).Words["category"].ShouldBe(judged);
         Assessor(job).Category?.Judged.Single().Category.ShouldBe(stated == judged ? null : judged);
@@ -75,7 +76,8 @@ public sealed class MoreFactsTests
     {
         // 265/65R17 by the handbook 776 mm; the tyre marked 265/70R17 measures 801 and not the handbook's 804 mm.
         const string Sizes =
-            """ "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17" }, "measured": { "tyre-diameter": "801 mm" } """;
+            """ "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17" }, "measured": { "tyre-diameter":"""
+            + """ "801 mm" } """;
         var growth = Facts(Read(Sizes)).Measures[FactSet.TyreGrowth];
         growth.Value.Exact.ShouldBe((Fraction)25);
         growth.Derivation.ShouldContain("measured");

@@ -28,7 +28,8 @@ public sealed class EachAxleTests
     };
 
     private const string Before =
-        """ "before": { "mass-state": "unladen", "front-left": "500 mm", "front-right": "500 mm", "rear-left": "500 mm", "rear-right": "500 mm" } """;
+        """ "before": { "mass-state": "unladen", "front-left": "500 mm", "front-right": "500 mm", "rear-left": "500 mm","""
+        + """ "rear-right": "500 mm" } """;
 
     [Theory]
     [Trait("Basis", "derived")]
@@ -144,7 +145,8 @@ public sealed class EachAxleTests
             """;
 
     private static string Front(int mm, string more = "") =>
-        $$""" "measured": { {{Before}}, "after": { "mass-state": "unladen", "front-left": "{{mm}} mm", "front-right": "{{mm}} mm" {{more}} } } """;
+        $$""" "measured": { {{Before}}, "after": { "mass-state": "unladen", "front-left": "{{mm}} mm", "front-right": "{{mm}}"""
+        + $$""" mm" {{more}} } } """;
 
     private static Assessment AssessorOf(string more) => Scenario.Assess(Book, more);
 }

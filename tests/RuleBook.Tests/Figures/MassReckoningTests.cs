@@ -119,7 +119,8 @@ public sealed class MassReckoningTests
     public void The_ball_carries_the_least_of_what_the_maker_the_towbar_and_the_coupling_allow(string towbar, string coupling, int ends)
     {
         var answer = Reckoned.MassesOf(
-            $$""" "vehicle": { {{Wagon}}, "towbar": { "mass": "3300 kg", "ball": "{{towbar}}" } }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "coupling": { "ball": "{{coupling}}" } } """
+            $$""" "vehicle": { {{Wagon}}, "towbar": { "mass": "3300 kg", "ball": "{{towbar}}" } }, "trailer": { "mass": "2890 kg","""
+                + $$""" "ball-load": "240 kg", "coupling": { "ball": "{{coupling}}" } } """
         );
         answer.RearLoadAgainstBall[^1].GivenKg.ShouldBe((Fraction)ends);
         answer.Towing!.Capacity.ShouldBe(new TowRating(3500, true, "vehicle.ratings.braked-tow")); // the maker's figure, stated
@@ -137,7 +138,8 @@ public sealed class MassReckoningTests
         // fuel.
         var check = Reckoned
             .MassesOf(
-                $$""" "vehicle": { "tare": "2566.5 kg", "tanks": [ { "capacity": "110 L", "fuel": "diesel" } ] }, "trailer": { "mass": "1000 kg", "braked": "{{braked}}" } """,
+                $$""" "vehicle": { "tare": "2566.5 kg", "tanks": [ { "capacity": "110 L", "fuel": "diesel" } ] }, "trailer": {"""
+                    + $$""" "mass": "1000 kg", "braked": "{{braked}}" } """,
                 place
             )
             .Towing!.Planned!.Checks.Single(each => each.What.Contains("default"));
@@ -168,7 +170,8 @@ public sealed class MassReckoningTests
             """;
         var towing = Reckoned
             .MassesOf(
-                $$""" "vehicle": { {{Wagon}}, "down-rating": [ { "ball-up-to": "200 kg", "less": "0 kg" }, { "ball-up-to": "350 kg", "less": "100 kg" } ] }, {{Trailer}}, {{Weighed}} """
+                $$""" "vehicle": { {{Wagon}}, "down-rating": [ { "ball-up-to": "200 kg", "less": "0 kg" }, { "ball-up-to": "350 kg","""
+                    + $$""" "less": "100 kg" } ] }, {{Trailer}}, {{Weighed}} """
             )
             .Towing!;
         towing.WeighedCombination.ShouldBe(new Combination(3090, new AxleMasses(1300, 1790), 2650, 2890, 240));

@@ -127,7 +127,8 @@ public sealed class TyreReckoningTests
     {
         // Shown 100, true 95 km/h before; 95 x 804 / 776 = 98.43 km/h after: still not below what is shown.
         var answer = TyresOf(
-            $$""" "vehicle": { "built": "2020", "tyres": [ "265/65R17" ], "speedometer": { "indicated": "100 km/h", "true": "95 km/h" } }, {{Larger}} """
+            $$""" "vehicle": { "built": "2020", "tyres": [ "265/65R17" ], "speedometer": { "indicated": "100 km/h", "true": "95"""
+                + $$""" km/h" } }, {{Larger}} """
         );
         answer.Speedometer!.Assumed.ShouldBeFalse();
         answer.Speedometer.TrueAfter.Amount.ShouldRead("98.43");
@@ -142,7 +143,8 @@ public sealed class TyreReckoningTests
     public void Clearance_midway_is_a_share_of_the_wheelbase_and_running_clearance_a_figure()
     {
         var road = TyresOf(
-            """ "vehicle": { "wheelbase": "3000 mm" }, "measured": { "clearance-midway": "99 mm" }, "modification": { "tyres": "265/70R17" } """
+            """ "vehicle": { "wheelbase": "3000 mm" }, "measured": { "clearance-midway": "99 mm" }, "modification": { "tyres":"""
+                + """ "265/70R17" } """
         ).Road;
         road.LeastMidwayMm.ShouldBe((Fraction)100);
         road.Midway!.Holds.ShouldBeFalse();
@@ -159,7 +161,8 @@ public sealed class TyreReckoningTests
         // SSF = T / 2h (NHTSA): 1600 / 1440; with 40 + 14 + 26 = 80 mm more height and 40 mm more track 1640 / 1600.
         const string Vehicle = """ "vehicle": { "track": "1600 mm", "centre-of-mass": "720 mm", "tyres": [ "265/65R17" ] }""";
         var road = TyresOf(
-            $$""" {{Vehicle}}, "modification": { "tyres": "265/70R17", "suspension-lift": "40 mm", "body-lift": "26 mm", "track-increase": "40 mm" } """
+            $$""" {{Vehicle}}, "modification": { "tyres": "265/70R17", "suspension-lift": "40 mm", "body-lift": "26 mm","""
+                + $$""" "track-increase": "40 mm" } """
         ).Road;
         road.StabilityBefore.ShouldBe(new Fraction(1600, 1440));
         road.StabilityAfter.ShouldBe(new Fraction(1640, 1600));
@@ -167,7 +170,8 @@ public sealed class TyreReckoningTests
         TyresOf($$""" {{Vehicle}}, "modification": { "tyre-diameter-growth": "20 mm" } """)
             .Road.StabilityAfter.ShouldBe(new Fraction(1600, 1460));
         TyresOf($$""" {{Vehicle}} """).Road.StabilityAfter.ShouldBe(new Fraction(1600, 1440));
-        TyresOf($$""" {{Vehicle}}, "modification": { "springs": { "front": { } } } """).Road.StabilityAfter.ShouldBeNull(); // how far it rises is not known
+        TyresOf($$""" {{Vehicle}}, "modification": { "springs": {""" + $$""" "front": { }""" + $$""" } } """)
+            .Road.StabilityAfter.ShouldBeNull(); // how far it rises is not known
         TyresOf(""" "vehicle": { "track": "1600 mm", "tyres": [ "265/65R17" ] } """).Road.StabilityBefore.ShouldBeNull();
     }
 }

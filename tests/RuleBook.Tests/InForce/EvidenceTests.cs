@@ -90,7 +90,8 @@ public sealed class EvidenceTests
                 "raise",
                 Version(
                     """{ "cite": "law" }""",
-                    """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" }, "except": [ { "tier": "certificate", "within": { "total-lift": "125 mm" } } ] """
+                    """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" }, "except": [ { "tier": "certificate","""
+                        + """ "within": { "total-lift": "125 mm" } } ] """
                 )
             ),
             (
@@ -101,7 +102,8 @@ public sealed class EvidenceTests
                         "raise",
                         Since(
                             "2012-01-01",
-                            $$""" "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "total-lift": {{range}} } } ], "beyond": "prohibited" """,
+                            $$""" "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "total-lift":"""
+                                + $$""" {{range}} } } ], "beyond": "prohibited" """,
                             "account"
                         )
                     )

@@ -98,7 +98,8 @@ public sealed class UndecidedTests
     public void An_open_end_belongs_to_the_harder_side()
     {
         var book = Stating(
-            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond": "prohibited" """
+            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond":"""
+                + """ "prohibited" """
         );
         Assess(book, Lift("unknown"))
             .Undecided.ShouldHaveSingleItem()
@@ -173,7 +174,8 @@ public sealed class UndecidedTests
             Enumerable
                 .Range(1, 40)
                 .Select(i =>
-                    $$"""{ "pathway": "no-certificate", "within": { "suspension-lift": "{{i}} mm", "body-lift": "{{i}} mm", "tyre-diameter-growth": "{{i}} mm" } }"""
+                    $$"""{ "pathway": "no-certificate", "within": { "suspension-lift": "{{i}} mm", "body-lift": "{{i}} mm","""
+                    + $$""" "tyre-diameter-growth": "{{i}} mm" } }"""
                 )
         );
         var answer = Assess(
@@ -192,12 +194,14 @@ public sealed class UndecidedTests
     )]
     [InlineData("""{ "from": "2027-01-01", SOURCES, "not-regulated": "no rule" }""", "nothing is recorded for that day on raise", null)]
     [InlineData(
-        """{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "not-established" } } ], "beyond": "prohibited" }""",
+        """{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift":"""
+            + """ "not-established" } } ], "beyond": "prohibited" }""",
         "nobody has established which suspension-lift is allowed with a certificate",
         "https://example.org/a"
     )]
     [InlineData(
-        """{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "not-established" }""",
+        """{ "from": "2012-01-01", SOURCES, "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "30 mm" } } ],"""
+            + """ "beyond": "not-established" }""",
         "nobody has established what holds beyond the limits for raise",
         "https://example.org/a"
     )]
@@ -217,7 +221,8 @@ public sealed class UndecidedTests
                 "raise",
                 Since(
                     "2012-01-01",
-                    """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "not-established" } } ], "beyond": "prohibited" """
+                    """ "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "not-established" } } ], "beyond":"""
+                        + """ "prohibited" """
                 )
             ),
             (
@@ -228,7 +233,8 @@ public sealed class UndecidedTests
                         "track",
                         Since(
                             "2012-01-01",
-                            """ "tiers": [ { "pathway": "certificate", "within": { "track-increase": "50 mm" } } ], "beyond": "prohibited" """
+                            """ "tiers": [ { "pathway": "certificate", "within": { "track-increase": "50 mm" } } ], "beyond":"""
+                                + """ "prohibited" """
                         )
                     )
                 )

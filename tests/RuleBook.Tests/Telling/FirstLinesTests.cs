@@ -68,7 +68,8 @@ public sealed class FirstLinesTests
     public void What_nobody_established_for_other_vehicles_does_not_stand_before_the_question_that_would_tell_which_it_is()
     {
         var book = Book(
-            $"{Rule("raise", Since("2012-01-01", Tiers), """ "for": { "category": "MC" }, """)}, {Rule("raise-others", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "category": "NA" }, """)}"
+            $"{Rule("raise", Since("2012-01-01", Tiers), """ "for": { "category": "MC" }, """)}, "
+                + $"{Rule("raise-others", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "category": "NA" }, """)}"
         );
         FirstLines
             .Of(Assess(book, Lift("60 mm")))
@@ -130,7 +131,8 @@ public sealed class FirstLinesTests
                         "no-raised-vehicle",
                         Since(
                             "2012-01-01",
-                            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "20 mm" } } ], "beyond": "prohibited" """
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "20 mm" } } ], "beyond":"""
+                                + """ "prohibited" """
                         )
                     )
                 )

@@ -7,7 +7,9 @@ using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Telling;
 
-/// <summary>The first lines and the line of each subject. Derived, on a scenario of our own; each figure is worked beside its check.</summary>
+/// <summary>
+/// The first lines and the line of each subject. Derived, on a scenario of our own; each figure is worked beside its check.
+/// </summary>
 public sealed class FirstScreenTests
 {
     private static readonly Book Height = Stating(Tiers);
@@ -58,7 +60,8 @@ public sealed class FirstScreenTests
     public void A_mass_known_in_part_is_told_as_the_least_that_it_can_be() =>
         Rows(
                 Reckoned.Book,
-                """ "vehicle": { "tare": "2400 kg", "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ] }, "modification": { "accessories": [ { "name": "winch" } ] } """
+                """ "vehicle": { "tare": "2400 kg", "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ] }, "modification": {"""
+                    + """ "accessories": [ { "name": "winch" } ] } """
             )
             .ShouldContain("Masses|unladen not known, at least 2400 kg");
 

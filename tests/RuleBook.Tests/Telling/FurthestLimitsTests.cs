@@ -21,11 +21,13 @@ public sealed class FurthestLimitsTests
     )]
     [InlineData("""{ "pathway": "approval" }""", "approval")]
     [InlineData(
-        """{ "pathway": "certificate", "when": { "category": [ "MC", "NA" ], "frame-height": "900 mm" }, "within": { "suspension-lift": "50 mm" } }""",
+        """{ "pathway": "certificate", "when": { "category": [ "MC", "NA" ], "frame-height": "900 mm" }, "within": {"""
+            + """ "suspension-lift": "50 mm" } }""",
         "certificate (category MC/NA) suspension-lift at most 50 mm"
     )]
     [InlineData(
-        """{ "pathway": "certificate", "within": { "suspension-lift": "50 mm" } }, { "name": "b", "pathway": "certificate", "within": { "suspension-lift": "60 mm" } }""",
+        """{ "pathway": "certificate", "within": { "suspension-lift": "50 mm" } }, { "name": "b", "pathway": "certificate","""
+            + """ "within": { "suspension-lift": "60 mm" } }""",
         "certificate suspension-lift at most 60 mm"
     )]
     public void The_reach_of_a_version_is_the_furthest_limit_on_each_pathway(string tiers, string reach)

@@ -168,7 +168,8 @@ public sealed partial class JsonAnswerTests
                 AssessmentJson.Write(
                     Assess(
                         Stating(
-                            """ "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "over": "500 mm" } } } ], "beyond": "prohibited" """
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "over": "500 mm" } } } ],"""
+                                + """ "beyond": "prohibited" """
                         ),
                         """ "measured": { "frame-height": "600 mm" } """
                     )
@@ -185,7 +186,8 @@ public sealed partial class JsonAnswerTests
                 AssessmentJson.Write(
                     Assess(
                         Stating(
-                            """ "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "at-least": "500 mm" } } } ], "beyond": "prohibited" """
+                            """ "tiers": [ { "pathway": "no-certificate", "within": { "frame-height": { "at-least": "500 mm" } } }"""
+                                + """ ], "beyond": "prohibited" """
                         ),
                         """ "measured": { "frame-height": "600 mm" } """
                     )
@@ -257,7 +259,8 @@ public sealed partial class JsonAnswerTests
         foreach (var key in new[] { "size-sources", "missing.0.fact", "sizes.0.speedometer" })
             At(answer, key).ShouldNotBeNull(key);
         var odd = Stating(
-            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond": "prohibited" """
+            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond":"""
+                + """ "prohibited" """
         );
         Told(
             Json(MarginJson.Write(MarginFinder.Find(odd, Read(odd, Lift("60 mm"))))),

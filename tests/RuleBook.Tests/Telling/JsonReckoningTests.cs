@@ -104,7 +104,8 @@ public sealed partial class JsonAnswerTests
         var planned = Json(
                 AssessmentJson.Write(
                     Reckoned.Assess(
-                        $$""" "vehicle": { {{Reckoned.Wagon}}, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] }, "trailer": { "mass": "2890 kg", "ball-load": "240 kg" } """
+                        $$""" "vehicle": { {{Reckoned.Wagon}}, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] },"""
+                            + $$""" "trailer": { "mass": "2890 kg", "ball-load": "240 kg" } """
                     )
                 )
             )
@@ -205,7 +206,8 @@ public sealed partial class JsonAnswerTests
             Json(
                     AssessmentJson.Write(
                         Reckoned.Assess(
-                            """ "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm" }, "after": { "mass-state": "tare", "front-left": "500 mm", "front-right": "530 mm" } } """
+                            """ "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm" },"""
+                                + """ "after": { "mass-state": "tare", "front-left": "500 mm", "front-right": "530 mm" } } """
                         )
                     )
                 )
@@ -296,7 +298,8 @@ public sealed partial class JsonAnswerTests
                 Json(
                     AssessmentJson.Write(
                         Reckoned.Assess(
-                            $$""" "vehicle": { "category": "MC", "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17 {{marks}}" } """
+                            $$""" "vehicle": { "category": "MC", "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17"""
+                                + $$""" {{marks}}" } """
                         )
                     )
                 ),

@@ -24,7 +24,8 @@ public sealed class MarginTextTests
         Told(Stating(Tiers), Lift("30 mm")).ShouldContain("- allowed without a certificate: up, at most 50 mm; down, no limit");
         Told(
                 Stating(
-                    """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ], "beyond": "prohibited" """
+                    """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } } ],"""
+                        + """ "beyond": "prohibited" """
                 ),
                 Lift("30 mm")
             )

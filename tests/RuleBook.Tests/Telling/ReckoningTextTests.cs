@@ -13,7 +13,8 @@ public sealed class ReckoningTextTests
         // 2650 at tare, 100 L more diesel at 0.835 kg/L, 1000 of tray; half of the tray and 2000/2850 of the fuel stand over the rear axle.
         var told = FixedWordsTests.All(
             Reckoned.Assess(
-                $$""" "vehicle": { {{Reckoned.Wagon}} }, "modification": { "accessories": [ { "name": "tray", "mass": "1000 kg", "behind-front-axle": "1425 mm" } ] } """
+                $$""" "vehicle": { {{Reckoned.Wagon}} }, "modification": { "accessories": [ { "name": "tray", "mass": "1000 kg","""
+                    + $$""" "behind-front-axle": "1425 mm" } ] } """
             )
         );
         told.ShouldContain("x  vehicle against its GVM: 3733.5 of 3500 kg, 233.5 kg too much");
@@ -40,7 +41,8 @@ public sealed class ReckoningTextTests
             )
         );
         told.ShouldContain(
-            "!  allowed without a certificate, at most 50 mm: needs 200 kg more of fixed mass over the rear axle, or 400 kg midway between the axles"
+            "!  allowed without a certificate, at most 50 mm: needs 200 kg more of fixed mass over the rear axle, or 400 kg midway "
+                + "between the axles"
         );
         told.ShouldContain("ok allowed with a certificate, at most 75 mm: kept");
     }
@@ -50,7 +52,11 @@ public sealed class ReckoningTextTests
     /// </summary>
     [Theory]
     [Trait("Basis", "derived")]
-    [InlineData("265/70R17", "2006-07-01", "!  new: would read low, which the rule does not allow: have it checked and corrected")] // 100 shown at 100 x 804 / 776 = 103.6
+    [InlineData(
+        "265/70R17",
+        "2006-07-01",
+        "!  new: would read low, which the rule does not allow: have it " + "checked and " + "corrected"
+    )] // 100 shown at 100 x 804 / 776 = 103.6
     [InlineData("265/70R17", "2006-06-30", "ok old: within the tolerance")] // 100 shown is at least 90 % of 103.6
     [InlineData("195/65R15", "2006-07-01", "!  new: would read too high")] // 100 shown at 100 x 635 / 776 = 81.8, of which 110 % and 4 are 94
     public void A_speedometer_is_told_on_which_side_it_errs(string tyres, string built, string told) =>

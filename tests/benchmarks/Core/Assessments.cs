@@ -29,7 +29,8 @@ internal static class Assessments
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{Path.GetFileNameWithoutExtension(file), -28} {verdict.PerSecond, 11:0} {verdict.Kilobytes, 7:0.0} {whole.PerSecond, 9:0} {whole.Kilobytes, 7:0.0} {json.PerSecond, 9:0} {json.Kilobytes, 7:0.0}"
+                    $"{Path.GetFileNameWithoutExtension(file), -28} {verdict.PerSecond, 11:0} {verdict.Kilobytes, 7:0.0} "
+                        + $"{whole.PerSecond, 9:0} {whole.Kilobytes, 7:0.0} {json.PerSecond, 9:0} {json.Kilobytes, 7:0.0}"
                 )
             );
         }

@@ -38,7 +38,8 @@ internal static class Ratios
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{all[at].Name, -37} {medians[at], 9:0.0} {1e3 / medians[at], 9:0.00} {medians[0] / medians[at], 8:0.0000} {medians[^2] / medians[at], 11:0.0} {medians[^1] / medians[at], 8:0.0}"
+                    $"{all[at].Name, -37} {medians[at], 9:0.0} {1e3 / medians[at], 9:0.00} {medians[0] / medians[at], 8:0.0000} "
+                        + $"{medians[^2] / medians[at], 11:0.0} {medians[^1] / medians[at], 8:0.0}"
                 )
             );
     }

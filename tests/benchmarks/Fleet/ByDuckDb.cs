@@ -38,7 +38,8 @@ internal sealed class ByDuckDb : IDisposable
             Run($"INSERT INTO stated SELECT job, '{fact}', \"{column}\", NULL, NULL FROM fleet");
         foreach (var (column, fact) in Measures)
             Run(
-                $"INSERT INTO stated SELECT job, '{fact}', NULL, CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)), CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)) FROM fleet"
+                $"INSERT INTO stated SELECT job, '{fact}', NULL, CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)), "
+                    + $"CAST(replace(\"{column}\", ' mm', '') AS DECIMAL(18, 8)) FROM fleet"
             );
         Run($"CREATE TABLE verdicts AS {query}");
     }
@@ -48,7 +49,8 @@ internal sealed class ByDuckDb : IDisposable
     {
         using var command = connection.CreateCommand();
         command.CommandText =
-            $"SELECT v.vehicle, v.place, v.verdict, t.verdict FROM verdicts v JOIN read_csv('{told}', header = true, all_varchar = true) t ON t.job = v.vehicle WHERE replace(v.verdict, ' ', '-') <> t.verdict";
+            $"SELECT v.vehicle, v.place, v.verdict, t.verdict FROM verdicts v JOIN read_csv('{told}', header = true, all_varchar = "
+            + "true) t ON t.job = v.vehicle WHERE replace(v.verdict, ' ', '-') <> t.verdict";
         using var read = command.ExecuteReader();
         var differ = new List<string>();
         while (read.Read())

@@ -53,7 +53,8 @@ internal static class PageFigures
             await output.WriteLineAsync(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| longest task of the page's thread, {at} | typing {keys.LongestBlock:0} ms, loading {keys.LongestWhileLoading:0} ms |"
+                    $"| longest task of the page's thread, {at} | typing {keys.LongestBlock:0} ms, loading "
+                        + $"{keys.LongestWhileLoading:0} ms |"
                 )
             );
         }

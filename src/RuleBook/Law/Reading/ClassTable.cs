@@ -54,7 +54,8 @@ internal static class ClassTable
                 "classes-gap",
                 next.Mark,
                 $"between '{one.Name}' and '{next.Name}' there is a gap, in which no class holds",
-                "begin each class where the one before it ends (under 4501 lb, at-least 4501 lb); where the law itself leaves a gap, write each class as a tier"
+                "begin each class where the one before it ends (under 4501 lb, at-least 4501 lb); where the law itself leaves a "
+                    + "gap, write each class as a tier"
             );
     }
 }

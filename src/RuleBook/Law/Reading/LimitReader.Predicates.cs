@@ -71,7 +71,9 @@ internal sealed partial class LimitReader
             ? new FactTest(key.Text, [], bounds, key.Mark)
         : null;
 
-    /// <summary>Each of the one with each of the other, without what another of them covers; once there is one too many, it stays so.</summary>
+    /// <summary>
+    /// Each of the one with each of the other, without what another of them covers; once there is one too many, it stays so.
+    /// </summary>
     private static ImmutableArray<Predicate> All(ImmutableArray<Predicate> left, ImmutableArray<Predicate> right)
     {
         if (left.Length > MostAlternatives || right.Length > MostAlternatives)

@@ -16,7 +16,8 @@ public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerM
 {
     /// <summary>What the prediction takes for granted.</summary>
     public const string Assumption =
-        "the wheel rate is constant over the range in question (no bump stop, no second-stage leaf, no change of rate) and the same left and right";
+        "the wheel rate is constant over the range in question (no bump stop, no second-stage leaf, no change of rate) and the same "
+        + "left and right";
 
     /// <summary>The lift at an axle load: gain - (load - stated load) g / 2k, with k the rate at one wheel.</summary>
     /// <param name="springs">The springs to be fitted.</param>

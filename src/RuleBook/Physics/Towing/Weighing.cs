@@ -30,7 +30,8 @@ public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg
             ?? (
                 apart > toleranceKg
                     ? $"the trailer gives off {Numbers.Show(trailer!.Value)} kg but the vehicle gains {Numbers.Show(vehicle!.Value)} kg: "
-                        + $"{Numbers.Show(apart.Value)} kg apart, more than the {Numbers.Show(toleranceKg)} kg stated; weigh again in one state of load"
+                        + $"{Numbers.Show(apart.Value)} kg apart, more than the {Numbers.Show(toleranceKg)} kg stated; weigh again "
+                        + "in one state of load"
                     : null
             );
         var ball = trailer is { } one && vehicle is { } other ? (one > other ? one : other) : trailer ?? vehicle;

@@ -75,13 +75,15 @@ internal static class TyreSizeReader
 
     private static string? ConstructionError(WrittenForm written) =>
         Construction(written.Text("build")) is null
-            ? $"'{written.Text("build")}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias belted; {Form}"
+            ? $"'{written.Text("build")}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias "
+                + $"belted; {Form}"
             : null;
 
     private static string? RimError(WrittenForm written) =>
         RimCode.IsPossible(written.Amount("rim"))
             ? null
-            : $"rim code {written.Text("rim")} is impossible: codes are whole or half inches from {RimCode.Smallest} to {RimCode.Largest}; {Form}";
+            : $"rim code {written.Text("rim")} is impossible: codes are whole or half inches from {RimCode.Smallest} to "
+                + $"{RimCode.Largest}; {Form}";
 
     private static bool IsMetricWidth(WrittenForm written) =>
         written.Amount("width") is var width && width.Denominator.IsOne && width >= 100 && width <= 999;

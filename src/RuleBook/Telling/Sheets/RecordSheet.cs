@@ -36,7 +36,8 @@ public static class RecordSheet
             )
             .Raw("</header>")
             .Raw(
-                "<p><strong>This is no certificate and no approval.</strong> It records what the limits in the book give for what was typed below. The authority of the state of registration and the licensed certifier decide.</p>"
+                "<p><strong>This is no certificate and no approval.</strong> It records what the limits in the book give for what "
+                    + "was typed below. The authority of the state of registration and the licensed certifier decide.</p>"
             );
         Decision(sheet, book, assessment, remedies, made);
         Inputs(sheet, job);
@@ -49,7 +50,8 @@ public static class RecordSheet
             .Raw("<span>Name</span><span>Appointment or licence number</span><span>Day</span><span>Signature</span>")
             .Raw("</div>")
             .Raw(
-                $"<footer><p class=\"small\">Book: {Markup.Written("code", assessment.Book)}. The same answer can be made again from a record in JSON: rulebook assess JOB --format record, rulebook replay RECORD.</p></footer>"
+                $"<footer><p class=\"small\">Book: {Markup.Written("code", assessment.Book)}. The same answer can be made again "
+                    + "from a record in JSON: rulebook assess JOB --format record, rulebook replay RECORD.</p></footer>"
             )
             .ToString();
     }
@@ -134,7 +136,9 @@ public static class RecordSheet
             sheet.Element("h2", "Conditions").Raw("<ul class=\"boxes\">");
             foreach (var condition in conditions)
                 sheet.Raw(
-                    $"<li><span class=\"box\"></span><div class=\"evidence\">{Markup.Written("span", $"{Condition(condition)}. Evidence:")}<span class=\"line\"></span></div></li>"
+                    "<li><span class=\"box\"></span><div "
+                        + $"class=\"evidence\">{Markup.Written("span", $"{Condition(condition)}. Evidence:")}<span "
+                        + "class=\"line\"></span></div></li>"
                 );
             sheet.Raw("</ul>");
         }
@@ -282,12 +286,14 @@ public static class RecordSheet
         if (!assessment.IsCertified)
             return assessment is { Verdict: Pathway.NoCertificate, NotJudged.IsEmpty: true } ? "Nobody: no certificate is needed." : "";
         var version = assessment.Certification!.Version;
-        return $"{assessment.Certification.Scheme}: {version.Certifier ?? "who certifies is not established"}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}."
+        return $"{assessment.Certification.Scheme}: "
+            + $"{version.Certifier ?? "who certifies is not established"}{(version.AppointedBy is { } by ? $", appointed by {by}" : "")}."
             + (assessment.Certification.Papers.IsEmpty ? "" : $" Issued: {string.Join(", ", assessment.Certification.Papers)}.");
     }
 
     private static string Held(PaperHeld held) =>
-        $"{held.Paper.Name}{(held.Paper.Number is { } number ? $" {number}" : "")}, {held.IssuedIn}{(held.Paper.Day is { } day ? $", {day}" : "")}: {held.Says}."
+        $"{held.Paper.Name}{(held.Paper.Number is { } number ? $" {number}" : "")}, "
+        + $"{held.IssuedIn}{(held.Paper.Day is { } day ? $", {day}" : "")}: {held.Says}."
         + (held.Ask is { } ask ? $" Ask {ask}." : "");
 
     private static string[] Steps(Assessment assessment) =>

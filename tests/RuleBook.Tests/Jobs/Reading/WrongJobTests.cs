@@ -99,11 +99,13 @@ public sealed class WrongJobTests
     [InlineData(""" "measured": { "weighbridge": { "front": "1400 kg" } } """, "unknown-key measured.weighbridge.front")]
     [InlineData(""" "measured": { "weighbridge": { "trailer-axles": "-1 kg" } } """, "negative measured.weighbridge.trailer-axles")]
     [InlineData(
-        """ "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2951 kg" } } """,
+        """ "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg","""
+            + """ "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2951 kg" } } """,
         "contradiction measured.weighbridge"
     )]
     [InlineData(
-        """ "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "mass": "2860 kg", "mass-state": "tare" } } """,
+        """ "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "mass": "2860 kg", "mass-state":"""
+            + """ "tare" } } """,
         "contradiction measured.weighbridge"
     )]
     [InlineData(""" "measured": { "uncertainty": { "suspension-lft": "5 mm" } } """, "unknown-key measured.uncertainty.suspension-lft")]
@@ -138,7 +140,8 @@ public sealed class WrongJobTests
     public void A_growth_that_is_stated_agrees_with_the_sizes_on_some_basis(string growth, bool agrees)
     {
         var more =
-            $$""" "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17", "tyre-diameter-growth": "{{growth}}" } """;
+            $$""" "vehicle": { "tyres": [ "265/65R17" ] }, "modification": { "tyres": "265/70R17", "tyre-diameter-growth":"""
+            + $$""" "{{growth}}" } """;
         if (agrees)
             JobBook.Read(more).Measures.ShouldHaveSingleItem();
         else
@@ -154,7 +157,8 @@ public sealed class WrongJobTests
         const string Corners = """ "front-left": "480 mm", "front-right": "480 mm", "rear-left": "520 mm", "rear-right": "520 mm" """;
         const string After = """ "front-left": "520 mm", "front-right": "520 mm", "rear-left": "570 mm", "rear-right": "570 mm" """;
         var more =
-            $$""" "modification": { "suspension-lift": "{{lift}}" }, "measured": { "before": { "mass-state": "unladen", {{Corners}} }, "after": { "mass-state": "unladen", {{After}} } } """;
+            $$""" "modification": { "suspension-lift": "{{lift}}" }, "measured": { "before": { "mass-state": "unladen", {{Corners}}"""
+            + $$""" }, "after": { "mass-state": "unladen", {{After}} } } """;
         if (agrees)
             JobBook.Read(more).Plan.TellsLift.ShouldBeTrue();
         else
@@ -169,7 +173,8 @@ public sealed class WrongJobTests
     {
         // UN Regulation 54, Annex 4, by the charts that agree: 115 = 1215 kg carries more than 112 = 1120 kg.
         var more =
-            $$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "265/70R17 115S" }, "shown": { "tyre-load-rating-kept": "{{said}}" } """;
+            $$""" "vehicle": { "tyres": [ "265/65R17 112S" ] }, "modification": { "tyres": "265/70R17 115S" }, "shown": {"""
+            + $$""" "tyre-load-rating-kept": "{{said}}" } """;
         if (holds is not null)
             JobBook.Read(more).Shown["tyre-load-rating-kept"].ShouldBeTrue();
         else

@@ -104,7 +104,8 @@ internal static class Files
         ),
         (
             "jurisdictions/au/jurisdiction",
-            """{ "jurisdiction": "au", "name": "Nation", "registers": "no", "registers-note": "the states do", "ask": { "authority": "Department" } }"""
+            """{ "jurisdiction": "au", "name": "Nation", "registers": "no", "registers-note": "the states do", "ask": { "authority":"""
+                + """ "Department" } }"""
         ),
         (
             "jurisdictions/au/sources",
