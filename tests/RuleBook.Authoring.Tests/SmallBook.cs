@@ -49,7 +49,7 @@ internal static class SmallBook
             place,
             "sources",
             $"{{jurisdiction: {place}, sources: [{{source: law, title: Law, publisher: Somebody, read-as: primary, checked: "
-                + "2026-11-25, recheck-after: 2027-11-25}}]}}"
+                + $"2026-11-25, recheck-after: 2027-11-25}}]}}"
         );
         yield return File(place, "ride-height", rideHeight);
     }

@@ -116,7 +116,8 @@ public sealed class NotKnownTests
                 """
                 registered-in: au-qld
                 on: 2026-11-28
-                vehicle: { category: MC, four-wheel-drive: yes, ratings: { gvm: 3000 kg, front-axle: 1450 kg, rear-axle: 1750 kg }, wheelbase: 2800 mm }
+                vehicle: { category: MC, four-wheel-drive: yes, ratings: { gvm: 3000 kg, front-axle: 1450 kg, rear-axle: 1750 kg },
+                    wheelbase: 2800 mm }
                 modification: { suspension-lift: 40 mm }
                 measured: { weighbridge: { mass-state: loaded, front-alone: 1430 kg, rear-alone: 1740 kg } }
                 """,

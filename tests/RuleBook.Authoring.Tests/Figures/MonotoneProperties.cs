@@ -120,7 +120,7 @@ public sealed class MonotoneProperties
 
     private static string Vehicle(string kind) =>
         $"{kind}, four-wheel-drive: yes, first-registered: 2020-03-02, wheelbase: 2850 mm, tare: 2600 kg, tare-axles: {{ front: "
-        + "1350 kg, rear: 1250 kg }}, "
+        + $"1350 kg, rear: 1250 kg }}, "
         + "tanks: [ { capacity: 10 L, fuel: diesel } ], ratings: { gvm: 3000 kg, front-axle: 1500 kg, rear-axle: 1800 kg }";
 
     private static Assessment Judged(string job) =>

@@ -88,7 +88,7 @@ public sealed class PinnerTests
     {
         var book = SmallBook.WithVersions(
             $"- {{from: 2012-01-01, {Law}, tiers: [{{pathway: certificate, within: {{suspension-lift: 50 mm}}, provided: "
-                + "[lane-change-test]}}], beyond: prohibited}}"
+                + $"[lane-change-test]}}], beyond: prohibited}}"
         );
 
         var report = Pin(
@@ -123,7 +123,7 @@ public sealed class PinnerTests
                 "au",
                 Raise(
                     $"{{from: 2012-01-01, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: 50 mm}}}}], beyond: "
-                        + "prohibited}}"
+                        + $"prohibited}}"
                 )
             ),
             ("au-qld", Raise($"{{from: 2012-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}"))

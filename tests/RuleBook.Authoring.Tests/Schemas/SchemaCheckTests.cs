@@ -72,7 +72,7 @@ public sealed class SchemaCheckTests
                 "rules",
                 YamlText.Read(
                     $"{{topic: a, rules: [{{rule: b, title: c, versions: [{{from: {date}, sources: [{{cite: d}}], not-regulated: "
-                        + "e}}]}}], jurisdiction: au}}",
+                        + $"e}}]}}], jurisdiction: au}}",
                     "f"
                 )
             )

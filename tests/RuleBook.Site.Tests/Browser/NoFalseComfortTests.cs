@@ -27,8 +27,10 @@ public sealed class NoFalseComfortTests(BrowserSite site)
           halfway: () => JSON.stringify({ headline: "no-certificate", json: "{}", blocks: [{ kind: "table", text: "" }] }),
         };
         const Assess = job => (ways[JSON.parse(job).job] ?? (() => good))();
-        const Evaluator = { Open() {}, Read: () => { throw new Error("no"); }, Assess, Record: Assess, Reasons: Assess, Across: Assess, Margin: Assess };
-        const runtime = { getAssemblyExports: async () => ({ RuleBook: { Browser: { Evaluator } } }), getConfig: () => ({ mainAssemblyName: "x" }) };
+        const Evaluator = { Open() {}, Read: () => { throw new Error("no"); }, Assess, Record: Assess, Reasons: Assess, Across: Assess,
+            Margin: Assess };
+        const runtime = { getAssemblyExports: async () => ({ RuleBook: { Browser: { Evaluator } } }),
+            getConfig: () => ({ mainAssemblyName: "x" }) };
         export const dotnet = { withModuleConfig() { return this; }, create: async () => runtime };
         """;
 

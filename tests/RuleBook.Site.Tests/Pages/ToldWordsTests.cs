@@ -30,7 +30,8 @@ public sealed class ToldWordsTests
             """
             jurisdiction: xa
             sources:
-              - { source: act, title: The act, publisher: The isle, read-as: primary, parts-read: ["2", "4"], checked: 2026-11, recheck-after: 2027-11-25 }
+              - { source: act, title: The act, publisher: The isle, read-as: primary, parts-read: ["2", "4"], checked: 2026-11,
+                  recheck-after: 2027-11-25 }
               - { source: letter, title: A letter, publisher: A reader, read-as: secondary, checked: 2026-11, recheck-after: 2027-11-25 }
             """
         ),
@@ -54,7 +55,8 @@ public sealed class ToldWordsTests
                   - from: 2020-07-01
                     sources: [ { cite: letter, clause: "page 9" }, { cite: act, clause: "2" } ]
                     measured: { mass-state: loaded }
-                    tiers: [ { pathway: no-certificate, within: { suspension-lift: 40 mm, body-lift: none, track-increase: not-established } } ]
+                    tiers: [ { pathway: no-certificate, within: { suspension-lift: 40 mm, body-lift: none,
+                        track-increase: not-established } } ]
                   - announced: 2027-03-01
                     sources: [ { cite: act, clause: "3" } ]
                     not-regulated: It ends.

@@ -12,14 +12,18 @@ public sealed class CertifyingTests
         { "topic": "certification", "schemes": [ { "scheme": "engineers", "title": "Engineers of A", "versions": [
           { "from": "2013-01-01", "until": "2020-01-01", "certifier": "old engineer", "sources": [ { "cite": "law" } ] },
           { "from": "2020-01-01", "certifier": "engineer", "appointed-by": "Office A", "accepts-appointed-in": [ "au-b" ],
-            "issued": [ { "pathway": "certificate", "papers": [ "certificate", "plate" ] }, { "pathway": "approval", "papers": [ "letter", "plate" ] } ],
-            "steps": [ { "text": "inspect", "pathways": [ "certificate" ] }, { "text": "wheels only", "pathways": [ "certificate" ], "topics": [ "wheels" ] }, { "text": "ask first", "pathways": [ "approval" ] } ], "sources": [ { "cite": "law" }, { "cite": "nowhere" } ] } ] } ] }
+            "issued": [ { "pathway": "certificate", "papers": [ "certificate", "plate" ] }, { "pathway": "approval", "papers": [ "letter",
+            "plate" ] } ],
+            "steps": [ { "text": "inspect", "pathways": [ "certificate" ] }, { "text": "wheels only", "pathways": [ "certificate" ],
+            "topics": [ "wheels" ] }, { "text": "ask first", "pathways": [ "approval" ] } ], "sources": [ { "cite": "law" },
+            { "cite": "nowhere" } ] } ] } ] }
         """;
 
     private const string National = """
         { "topic": "certification", "schemes": [
           { "scheme": "all", "title": "For everybody", "versions": [ { "from": "2000-01-01", "certifier": "anyone" } ] },
-          { "scheme": "first", "title": "Before first registration", "for": { "registered": "no" }, "versions": [ { "from": "2021-01-01", "certifier": "national" } ] } ] }
+          { "scheme": "first", "title": "Before first registration", "for": { "registered": "no" }, "versions": [ { "from": "2021-01-01",
+          "certifier": "national" } ] } ] }
         """;
 
     [Fact]

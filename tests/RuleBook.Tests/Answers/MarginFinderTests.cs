@@ -50,7 +50,8 @@ public sealed class MarginFinderTests
         var margin = Of(
                 """
                 "tiers": [ { "pathway": "no-certificate", "when": { "stability-control": "no" }, "within": { "suspension-lift": "50 mm" } },
-                           { "pathway": "no-certificate", "name": "with", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited"
+                           { "pathway": "no-certificate", "name": "with", "within": { "suspension-lift": "30 mm" } } ],
+                           "beyond": "prohibited"
                 """,
                 Lift("10 mm")
             )
@@ -68,7 +69,8 @@ public sealed class MarginFinderTests
         var margins = Of(
             """
             "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "at-least": "-40 mm", "at-most": "50 mm" } } },
-                       { "pathway": "certificate", "within": { "suspension-lift": { "over": "-75 mm", "at-most": "75 mm" } } } ], "beyond": "prohibited"
+                       { "pathway": "certificate", "within": { "suspension-lift": { "over": "-75 mm", "at-most": "75 mm" } } } ],
+                       "beyond": "prohibited"
             """,
             Lift("-30 mm")
         );
@@ -99,7 +101,8 @@ public sealed class MarginFinderTests
         // 245/75R16 774, 265/75R16 804 mm. Up to 28 mm without, up to 50 mm with a certificate; 56 mm is too much.
         var book = Stating(
             """
-            "tiers": [ { "pathway": "no-certificate", "within": { "tyre-diameter-growth": "20 mm" } }, { "pathway": "certificate", "within": { "tyre-diameter-growth": "50 mm" } } ], "beyond": "prohibited"
+            "tiers": [ { "pathway": "no-certificate", "within": { "tyre-diameter-growth": "20 mm" } }, { "pathway": "certificate",
+            "within": { "tyre-diameter-growth": "50 mm" } } ], "beyond": "prohibited"
             """
         );
         book = book with { Reference = book.Reference with { TyreSizes = [.. Sizes.Select(TyreSize.Parse)] } };
@@ -108,7 +111,8 @@ public sealed class MarginFinderTests
             Read(
                 book,
                 """
-                "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "braked-tow": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } },
+                "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg",
+                "braked-tow": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } },
                 "modification": { "tyre-diameter-growth": "10 mm" }
                 """
             )
@@ -137,7 +141,8 @@ public sealed class MarginFinderTests
             Read(
                 book,
                 """
-                "vehicle": { "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "braked-tow": "3000 kg" }, "towbar": { "mass": "2800 kg" }, "tanks": [ ] },
+                "vehicle": { "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "braked-tow": "3000 kg" },
+                "towbar": { "mass": "2800 kg" }, "tanks": [ ] },
                 "measured": { "weighbridge": { "mass": "2100 kg", "mass-state": "unladen" } },
                 "trailer": { "mass": "2000 kg", "ball-load": "200 kg", "ratings": { "atm": "2500 kg" }, "coupling": { "mass": "3500 kg" } }
                 """

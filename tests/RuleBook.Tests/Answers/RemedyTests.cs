@@ -13,7 +13,8 @@ public sealed class RemedyTests
 {
     private const string Blocks = """
         "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "body-lift": "0 mm" } },
-                   { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "body-lift": "50 mm", "total-lift": { "under": "100 mm" } } } ], "beyond": "prohibited"
+                   { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "body-lift": "50 mm",
+                   "total-lift": { "under": "100 mm" } } } ], "beyond": "prohibited"
         """;
 
     private const string Vehicle =
@@ -59,7 +60,8 @@ public sealed class RemedyTests
             Vehicle
                 + """
                 "ratings": { "gvm": "2500 kg" } }, "modification": { "accessories": [
-                    { "name": "bar", "mass": "40 kg", "behind-front-axle": "1425 mm" }, { "name": "drawers", "mass": "60 kg", "behind-front-axle": "1425 mm" },
+                    { "name": "bar", "mass": "40 kg", "behind-front-axle": "1425 mm" }, { "name": "drawers", "mass": "60 kg",
+                    "behind-front-axle": "1425 mm" },
                     { "name": "tent", "mass": "90 kg", "behind-front-axle": "1425 mm" } ] }
                 """
         );
@@ -78,7 +80,8 @@ public sealed class RemedyTests
         var job = Reckoned.Read(
             Vehicle
                 + """
-                "ratings": { "gvm": "2450 kg" } }, "modification": { "accessories": [ { "name": "bar", "mass": "100 kg", "behind-front-axle": "0 mm" }, { "name": "winch", "behind-front-axle": "0 mm" } ] }
+                "ratings": { "gvm": "2450 kg" } }, "modification": { "accessories": [ { "name": "bar", "mass": "100 kg",
+                "behind-front-axle": "0 mm" }, { "name": "winch", "behind-front-axle": "0 mm" } ] }
                 """
         );
         var now = Assessor.Assess(Reckoned.Book, job);

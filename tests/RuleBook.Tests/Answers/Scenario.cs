@@ -17,8 +17,10 @@ internal static class Scenario
     public const string Cited = """ "sources": [ { "cite": "law" } ] """;
 
     public const string Tiers = """
-        "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "total-lift": "75 mm" }, "provided": [ "travel-kept" ] },
-                   { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "total-lift": "150 mm" }, "provided": [ "travel-kept", "lane-change-test" ] } ], "beyond": "prohibited"
+        "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "total-lift": "75 mm" },
+        "provided": [ "travel-kept" ] },
+                   { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "total-lift": "150 mm" },
+                   "provided": [ "travel-kept", "lane-change-test" ] } ], "beyond": "prohibited"
         """;
 
     private static readonly (string Path, string Text)[] Words =
@@ -49,15 +51,18 @@ internal static class Scenario
         (
             "facts",
             """
-            { "facts": [ { "fact": "category", "title": "category", "job": "vehicle.category", "values": [ "MC", "NA" ], "definition": "c" },
-              { "fact": "stability-control", "title": "sc", "job": "vehicle.stability-control", "values": [ "yes", "no" ], "definition": "s" },
+            { "facts": [ { "fact": "category", "title": "category", "job": "vehicle.category", "values": [ "MC", "NA" ],
+            "definition": "c" },
+              { "fact": "stability-control", "title": "sc", "job": "vehicle.stability-control", "values": [ "yes", "no" ],
+              "definition": "s" },
               { "fact": "registered", "title": "r", "job": "vehicle.first-registered", "values": [ "yes", "no" ], "definition": "r" } ] }
             """
         ),
         (
             "conditions",
             """
-            { "conditions": [ { "condition": "travel-kept", "title": "travel kept", "definition": "t" }, { "condition": "lane-change-test", "title": "test", "definition": "t" } ] }
+            { "conditions": [ { "condition": "travel-kept", "title": "travel kept", "definition": "t" }, { "condition": "lane-change-test",
+            "title": "test", "definition": "t" } ] }
             """
         ),
         (
@@ -96,7 +101,8 @@ internal static class Scenario
             (
                 "jurisdictions/au-a/jurisdiction",
                 """
-                { "jurisdiction": "au-a", "name": "State A", "within": "au", "decided-by": "work", "ask": { "authority": "Office A", "url": "https://example.org/a" },
+                { "jurisdiction": "au-a", "name": "State A", "within": "au", "decided-by": "work", "ask": { "authority": "Office A",
+                "url": "https://example.org/a" },
                   "cautions": [ { "caution": "take care with stability control", "when": { "stability-control": "yes" } } ] }
                 """
             ),

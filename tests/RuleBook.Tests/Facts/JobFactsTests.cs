@@ -155,7 +155,8 @@ public sealed class JobFactsTests
     {
         // 50 mm where the front carries 1190 kg, which it does: tare, no tank to fill up, nothing added.
         const string Front = """
-            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ] },
+            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm",
+            "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ] },
             "modification": { "springs": { "front": { "wheel-rate": "30 N/mm", "height-gained": "50 mm", "at-axle-load": "1190 kg" } } }
             """;
         Value(Front, "suspension-lift").Exact.ShouldBe((Fraction)50);
@@ -171,7 +172,8 @@ public sealed class JobFactsTests
     public void A_trailer_weighs_what_its_axles_and_its_ball_carry_and_the_combination_is_both()
     {
         const string Both = """
-            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ] },
+            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm",
+            "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ] },
             "trailer": { "axles": "2650 kg", "ball-load": "240 kg" }
             """;
         Value(Both, "trailer-mass").Exact.ShouldBe((Fraction)2890);

@@ -17,7 +17,8 @@ public sealed class EachAxleTests
 {
     private static readonly Book Book = Scenario.Stating(
         """
-        "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "at-least": "-50 mm", "at-most": "50 mm" } } } ], "beyond": "prohibited"
+        "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "at-least": "-50 mm", "at-most": "50 mm" } } } ],
+        "beyond": "prohibited"
         """
     ) with
     {
@@ -128,7 +129,8 @@ public sealed class EachAxleTests
         var job = Scenario.Read(
             Book,
             """
-            "vehicle": { "tare": "2300 kg", "tare-axles": { "front": "1200 kg", "rear": "1100 kg" }, "wheelbase": "2800 mm", "tanks": [ { "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
+            "vehicle": { "tare": "2300 kg", "tare-axles": { "front": "1200 kg", "rear": "1100 kg" }, "wheelbase": "2800 mm",
+            "tanks": [ { "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
             "modification": { "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "80 mm", "at-axle-load": "1050 kg" } } }
             """
         );
@@ -140,7 +142,8 @@ public sealed class EachAxleTests
 
     private static string Springs(string gain, string more = "") =>
         $$"""
-            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
+            "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm",
+            "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
             "modification": { {{more}} "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "{{gain}}", "at-axle-load": "1050 kg" } } }
             """;
 

@@ -166,7 +166,8 @@ public sealed class MassReckoningTests
     {
         // Front 1400 to 1300, rear 1450 to 1790 kg: 240 kg on the ball, 340 kg more on the rear: (340 - 240) x 2850 / 240 = 1187.5 mm.
         const string Weighed = """
-            "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2890 kg" } }
+            "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg",
+            "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2890 kg" } }
             """;
         var towing = Reckoned
             .MassesOf(

@@ -42,7 +42,8 @@ public sealed class EvidenceTests
     public void A_tiers_own_citation_carries_its_tier_alone()
     {
         const string Own = """
-            "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "total-lift": "75 mm" }, "sources": [ { "cite": "law", "carries": "total-lift" } ] },
+            "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "total-lift": "75 mm" },
+            "sources": [ { "cite": "law", "carries": "total-lift" } ] },
                        { "pathway": "certificate", "within": { "total-lift": "150 mm" } } ], "beyond": "prohibited"
             """;
         var evidence = Resolve(Version("""{ "cite": "account" }""", Own)).Evidence;
@@ -122,7 +123,8 @@ public sealed class EvidenceTests
     public void A_verdict_names_the_weakest_link_of_what_decides(string lift, string part, string standing)
     {
         const string Sources = """
-            { "cite": "law", "carries": [ "from", "certificate" ] }, { "cite": "account", "carries": "no-certificate" }, { "cite": "recalled", "carries": "beyond" }
+            { "cite": "law", "carries": [ "from", "certificate" ] }, { "cite": "account", "carries": "no-certificate" },
+            { "cite": "recalled", "carries": "beyond" }
             """;
         var weakest = Assess(Book(Rule("raise", Version(Sources, Tiers))), Lift(lift)).WeakestEvidence!;
         (weakest.Rule.Id, weakest.Part.ToString(), Wording.Of(weakest.Standing)).ShouldBe(("au-a/ride-height/raise", part, standing));

@@ -142,7 +142,8 @@ public sealed class HistoryTests
             (
                 "jurisdictions/au-a/certification",
                 """
-                { "topic": "certification", "schemes": [ { "scheme": "a", "title": "a", "versions": [ { "from": "2013", "not-established": [ "x", "y" ] } ] }, { "scheme": "b", "title": "b" } ] }
+                { "topic": "certification", "schemes": [ { "scheme": "a", "title": "a", "versions": [ { "from": "2013",
+                "not-established": [ "x", "y" ] } ] }, { "scheme": "b", "title": "b" } ] }
                 """
             )
         );

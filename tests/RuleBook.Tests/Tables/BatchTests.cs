@@ -12,8 +12,10 @@ public sealed class BatchTests
 {
     private const string ByStability = """
         "tiers": [ { "pathway": "no-certificate", "when": { "stability-control": "no" }, "within": { "suspension-lift": "50 mm" } },
-                   { "name": "total", "pathway": "certificate", "within": { "suspension-lift": { "under": "75 mm" }, "total-lift": "100 mm" } },
-                   { "pathway": "approval", "within": { "suspension-lift": "not-established", "body-lift": "10 mm" } } ], "beyond": "not-established"
+                   { "name": "total", "pathway": "certificate", "within": { "suspension-lift": { "under": "75 mm" },
+                   "total-lift": "100 mm" } },
+                   { "pathway": "approval", "within": { "suspension-lift": "not-established", "body-lift": "10 mm" } } ],
+                   "beyond": "not-established"
         """;
 
     private static readonly DateOnly Day = new(2026, 11, 25);

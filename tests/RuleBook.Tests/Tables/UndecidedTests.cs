@@ -42,8 +42,10 @@ public sealed class UndecidedTests
         // Whatever the answer, one of the two tiers is open: three-valued logic alone would not see it.
         var book = Stating(
             """
-            "tiers": [ { "name": "with", "pathway": "certificate", "when": { "stability-control": "yes" }, "within": { "suspension-lift": "50 mm" } },
-                       { "name": "without", "pathway": "certificate", "when": { "stability-control": "no" }, "within": { "suspension-lift": "60 mm" } } ], "beyond": "prohibited"
+            "tiers": [ { "name": "with", "pathway": "certificate", "when": { "stability-control": "yes" },
+            "within": { "suspension-lift": "50 mm" } },
+                       { "name": "without", "pathway": "certificate", "when": { "stability-control": "no" },
+                       "within": { "suspension-lift": "60 mm" } } ], "beyond": "prohibited"
             """
         );
         Assess(book, Lift("40 mm")).Verdict.ShouldBe(Pathway.Certificate);

@@ -41,7 +41,8 @@ public sealed class CertificationTextTests
                         $$"""
                         { "topic": "certification", "schemes": [ { "scheme": "engineers", "title": "Engineers of A", "versions": [
                           { "from": "2013-01-01", "certifier": "engineer", "decides": "{{decides}}", "accepts-appointed-in": [ ],
-                            "steps": [ { "text": "ask first", "before-work": "yes", "pathways": [ "certificate" ] }, { "text": "inspect", "pathways": [ "certificate" ] } ],
+                            "steps": [ { "text": "ask first", "before-work": "yes", "pathways": [ "certificate" ] }, { "text": "inspect",
+                            "pathways": [ "certificate" ] } ],
                             "sources": [ { "cite": "law" } ] } ] } ] }
                         """
                     )

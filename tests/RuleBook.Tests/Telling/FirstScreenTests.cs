@@ -22,8 +22,10 @@ public sealed class FirstScreenTests
             .Of(
                 Reckoned.Assess(
                     """
-                    "vehicle": { "tare": "2400 kg", "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ], "ratings": { "gvm": "2500 kg" } },
-                    "load": { "occupants": [ { "mass": "75 kg" } ] }, "modification": { "accessories": [ { "name": "bar", "mass": "190 kg" } ] }
+                    "vehicle": { "tare": "2400 kg", "tanks": [ { "capacity": "10 L", "fuel": "diesel" } ],
+                    "ratings": { "gvm": "2500 kg" } },
+                    "load": { "occupants": [ { "mass": "75 kg" } ] }, "modification": { "accessories": [ { "name": "bar",
+                    "mass": "190 kg" } ] }
                     """
                 )
             )

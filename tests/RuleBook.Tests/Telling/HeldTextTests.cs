@@ -65,7 +65,8 @@ public sealed class HeldTextTests
                 $$"""
                 { "topic": "certification", "schemes": [ { "scheme": "engineers", "title": "Engineers of A", "versions": [
                   { "from": "2013-01-01", "certifier": "engineer", {{scheme}}
-                    "steps": [ { "text": "inspect", "pathways": [ "certificate" ] }, { "text": "ask first", "before-work": "yes", "pathways": [ "certificate" ] } ],
+                    "steps": [ { "text": "inspect", "pathways": [ "certificate" ] }, { "text": "ask first", "before-work": "yes",
+                    "pathways": [ "certificate" ] } ],
                     "sources": [ { "cite": "law" } ] } ] } ] }
                 """
             )

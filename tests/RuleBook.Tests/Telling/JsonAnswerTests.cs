@@ -215,7 +215,9 @@ public sealed partial class JsonAnswerTests
                     Read(
                         book,
                         """
-                        "job": "W-2", "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } }, "modification": { "suspension-lift": "30 mm" },
+                        "job": "W-2", "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "ratings": { "gvm": "3000 kg",
+                        "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } },
+                        "modification": { "suspension-lift": "30 mm" },
                         "measured": { "weighbridge": { "mass": "2100 kg", "mass-state": "unladen" } }
                         """
                     )

@@ -19,7 +19,8 @@ public sealed partial class JsonAnswerTests
                         "vehicle": { {{Reckoned.Wagon}}, "towbar": { "mass": "3300 kg" }, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] },
                         "modification": { "ratings": { "gvm": "3800 kg" } },
                         "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "braked": "yes" },
-                        "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "2190 kg", "trailer-axles": "2650 kg", "trailer-alone": "3290 kg" } }
+                        "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg",
+                        "rear-hitched": "2190 kg", "trailer-axles": "2650 kg", "trailer-alone": "3290 kg" } }
                         """
                     )
                 )
@@ -132,7 +133,8 @@ public sealed partial class JsonAnswerTests
                 AssessmentJson.Write(
                     Reckoned.Assess(
                         """
-                        "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", "front-left": "480 mm", "front-right": "482 mm", "rear-left": "520 mm" },
+                        "modification": { "body-lift": "20 mm" }, "measured": { "before": { "mass-state": "unladen", "front-left": "480 mm",
+                        "front-right": "482 mm", "rear-left": "520 mm" },
                         "after": { "mass-state": "unladen", "front-left": "530 mm", "front-right": "531 mm", "rear-left": "560 mm" } }
                         """
                     )
@@ -167,9 +169,11 @@ public sealed partial class JsonAnswerTests
                     Assess(
                         book,
                         """
-                        "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "ball-behind-rear-axle": "1200 mm" },
+                        "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm",
+                        "ball-behind-rear-axle": "1200 mm" },
                         "measured": { "weighbridge": { "front-alone": "1190 kg", "rear-alone": "1050 kg", "mass-state": "unladen" } },
-                        "modification": { "suspension-lift": "70 mm", "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "80 mm", "at-axle-load": "1050 kg" } } }
+                        "modification": { "suspension-lift": "70 mm", "springs": { "rear": { "wheel-rate": "98.0665 N/mm",
+                        "height-gained": "80 mm", "at-axle-load": "1050 kg" } } }
                         """
                     )
                 )

@@ -13,7 +13,8 @@ namespace RuleBook.Tests.Telling;
 public sealed class MarginTextTests
 {
     private const string Rated = """
-        "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "tanks": [ ], "built": "2006-07-01", "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "braked-tow": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } },
+        "vehicle": { "tyres": [ "265/65R17 112S" ], "tare": "2000 kg", "tanks": [ ], "built": "2006-07-01", "ratings": { "gvm": "3000 kg",
+        "gcm": "6000 kg", "braked-tow": "3000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg" } },
         "measured": { "weighbridge": { "mass": "2100 kg", "mass-state": "unladen" } }, "modification": { "suspension-lift": "10 mm" }
         """;
 

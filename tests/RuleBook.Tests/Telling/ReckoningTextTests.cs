@@ -35,8 +35,10 @@ public sealed class ReckoningTextTests
             Scenario.Assess(
                 book,
                 """
-                "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm", "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
-                "modification": { "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "60 mm", "at-axle-load": "1050 kg" } } }
+                "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm",
+                "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
+                "modification": { "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "60 mm",
+                "at-axle-load": "1050 kg" } } }
                 """
             )
         );

@@ -16,7 +16,8 @@ public sealed class RemedyTextTests
     /// <summary>2400 kg of tare and a bar of 190 kg make 2590 kg, 90 kg over the GVM of 2500 kg.</summary>
     private const string Overloaded = """
         "vehicle": { "tare": "2400 kg", "tare-axles": { "front": "1300 kg", "rear": "1100 kg" }, "wheelbase": "2850 mm",
-          "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], "ratings": { "gvm": "2500 kg", "front-axle": "1650 kg", "rear-axle": "2100 kg" } },
+          "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "1425 mm" } ], "ratings": { "gvm": "2500 kg",
+          "front-axle": "1650 kg", "rear-axle": "2100 kg" } },
         "modification": { "accessories": [ { "name": "bar", "mass": "190 kg", "behind-front-axle": "1425 mm" } ] }
         """;
 
@@ -80,7 +81,8 @@ public sealed class RemedyTextTests
     {
         var book = Stating(
             """
-            "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "body-lift": "50 mm", "total-lift": { "under": "100 mm" } } } ],
+            "tiers": [ { "pathway": "certificate", "within": { "suspension-lift": "75 mm", "body-lift": "50 mm",
+            "total-lift": { "under": "100 mm" } } } ],
             "beyond": "prohibited"
             """
         );

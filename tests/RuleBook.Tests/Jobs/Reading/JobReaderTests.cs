@@ -36,8 +36,10 @@ public sealed class JobReaderTests
     {
         var job = JobBook.Read(
             """
-            "job": "W-1", "vehicle": { "category": "MC", "stability-control": true, "first-registered": "2021-03-15", "built": "2019-03", "seats": "5",
-            "tyres": [ "265/65R17 112S", "245/75R16" ], "wheelbase": "2.8 m", "ball-behind-rear-axle": "1200 mm", "track": "1600 mm", "centre-of-mass": "720 mm",
+            "job": "W-1", "vehicle": { "category": "MC", "stability-control": true, "first-registered": "2021-03-15", "built": "2019-03",
+            "seats": "5",
+            "tyres": [ "265/65R17 112S", "245/75R16" ], "wheelbase": "2.8 m", "ball-behind-rear-axle": "1200 mm", "track": "1600 mm",
+            "centre-of-mass": "720 mm",
             "dual-rear-wheels": "yes", "speedometer": { "indicated": "100 km/h", "true": "95 km/h" },
             "down-rating": [ { "ball-up-to": "135 kg", "less": "0 kg" }, { "ball-up-to": "300 kg", "less": "100 kg" } ] }
             """
@@ -65,11 +67,13 @@ public sealed class JobReaderTests
             .Read(
                 """
                 "vehicle": { "tare": "2.24 t", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" },
-                  "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg", "braked-tow": "3000 kg", "unbraked-tow": "750 kg", "ball": "300 kg" },
+                  "ratings": { "gvm": "3000 kg", "gcm": "6000 kg", "front-axle": "1450 kg", "rear-axle": "1750 kg", "braked-tow": "3000 kg",
+                  "unbraked-tow": "750 kg", "ball": "300 kg" },
                   "tanks": [ { "capacity": "80 L", "fuel": "diesel", "behind-front-axle": "1700 mm" } ] },
                 "modification": { "ratings": { "gvm": "3500 kg" }, "tanks": { "capacity": "45 L", "fuel": "petrol" },
                   "accessories": [ { "name": "bar", "mass": "60 kg", "behind-front-axle": "-900 mm" }, { "mass": "-20 kg" } ] },
-                "load": { "occupants": [ { "mass": "80 kg" } ], "luggage": { "name": "bags", "mass": "30 kg" }, "goods": [ { "mass": "unknown" } ] }
+                "load": { "occupants": [ { "mass": "80 kg" } ], "luggage": { "name": "bags", "mass": "30 kg" },
+                "goods": [ { "mass": "unknown" } ] }
                 """
             )
             .Plan;
@@ -109,7 +113,8 @@ public sealed class JobReaderTests
             .Read(
                 """
                 "vehicle": { "towbar": { "mass": "3000 kg", "ball": "300 kg" } },
-                "trailer": { "mass": "2890 kg", "axles": "2650 kg", "ball-load": "240 kg", "braked": "yes", "ratings": { "atm": "3000 kg", "gtm": "2750 kg" },
+                "trailer": { "mass": "2890 kg", "axles": "2650 kg", "ball-load": "240 kg", "braked": "yes", "ratings": { "atm": "3000 kg",
+                "gtm": "2750 kg" },
                   "coupling": { "mass": "3500 kg", "ball": "350 kg" } }
                 """
             )
@@ -143,7 +148,8 @@ public sealed class JobReaderTests
             .Read(
                 $$"""
                 "vehicle": { "tare": "2000 kg" },
-                "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg",
+                "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg",
+                "rear-hitched": "1790 kg",
                   "trailer-axles": "2650 kg", "trailer-alone": "2890 kg", "mass-state": "{{state}}" } }
                 """
             )
@@ -179,11 +185,14 @@ public sealed class JobReaderTests
     {
         var job = JobBook.Read(
             """
-            "vehicle": { "trim-height": { "front-left": "480 mm", "front-right": "482 mm", "rear-left": "520 mm", "rear-right": "522 mm" } },
+            "vehicle": { "trim-height": { "front-left": "480 mm", "front-right": "482 mm", "rear-left": "520 mm",
+            "rear-right": "522 mm" } },
             "modification": { "springs": { "front": { "wheel-rate": "30 N/mm", "height-gained": "50 mm", "at-axle-load": "1350 kg" },
               "rear": { "wheel-rate": "40 N/mm", "free-height": "700 mm", "unsprung-mass": "150 kg" } } },
-            "measured": { "before": { "mass-state": "tare", "front-left": "470 mm" }, "after": { "mass-state": "loaded", "rear-right": "560 mm" },
-              "axle-load-difference": { "front": "-10 kg", "rear": "20 kg" }, "clearance-midway": "220 mm", "uncertainty": { "suspension-lift": "4 mm" } }
+            "measured": { "before": { "mass-state": "tare", "front-left": "470 mm" }, "after": { "mass-state": "loaded",
+            "rear-right": "560 mm" },
+              "axle-load-difference": { "front": "-10 kg", "rear": "20 kg" }, "clearance-midway": "220 mm",
+              "uncertainty": { "suspension-lift": "4 mm" } }
             """
         );
         var heights = job.Plan.Heights;
@@ -233,7 +242,8 @@ public sealed class JobReaderTests
     {
         var job = JobBook.Read(
             """
-            "vehicle": { "category": "unknown", "tare": "unknown", "seats": "unknown", "tanks": [ { "fuel": "unknown" } ] }, "modification": { "suspension-lift": "unknown" }
+            "vehicle": { "category": "unknown", "tare": "unknown", "seats": "unknown", "tanks": [ { "fuel": "unknown" } ] },
+            "modification": { "suspension-lift": "unknown" }
             """
         );
         job.Words.ShouldBeEmpty();
@@ -249,7 +259,8 @@ public sealed class JobReaderTests
     {
         var job = JobBook.Read(
             """
-            "certifier": { "name": "somebody", "appointed-in": [ "xb" ] }, "travels-through": [ "xb", "former-xa" ], "shown": { "lane-change-test": "no" },
+            "certifier": { "name": "somebody", "appointed-in": [ "xb" ] }, "travels-through": [ "xb", "former-xa" ],
+            "shown": { "lane-change-test": "no" },
             "modification": { "suspension-lift": "-2 in", "tyres": "265/70R17 115S" }, "measured": { "frame-height": "700 mm" }
             """
         );

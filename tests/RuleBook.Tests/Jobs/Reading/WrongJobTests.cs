@@ -127,7 +127,8 @@ public sealed class WrongJobTests
         JobBook
             .Read(
                 """
-                "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg", "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2950 kg" } }
+                "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg",
+                "rear-hitched": "1790 kg", "trailer-axles": "2650 kg", "trailer-alone": "2950 kg" } }
                 """
             )
             .Plan.WeighedToleranceKg.ShouldBe((Fractions.Fraction)60);

@@ -16,8 +16,10 @@ internal static class Files
             "schema/vocabulary/measures",
             """
             { "measures": [
-              { "measure": "suspension-lift", "title": "lift", "unit": "mm", "job": "modification.suspension-lift", "if-absent": "0 mm", "topics": [ "ride-height" ], "definition": "how far" },
-              { "measure": "total-lift", "title": "total", "unit": "mm", "job": "modification.total-lift", "derived": "yes", "own-rule": "yes", "definition": "sum" },
+              { "measure": "suspension-lift", "title": "lift", "unit": "mm", "job": "modification.suspension-lift", "if-absent": "0 mm",
+              "topics": [ "ride-height" ], "definition": "how far" },
+              { "measure": "total-lift", "title": "total", "unit": "mm", "job": "modification.total-lift", "derived": "yes",
+              "own-rule": "yes", "definition": "sum" },
               { "measure": "doors", "title": "doors", "unit": "count", "job": "vehicle.doors", "definition": "how many" },
               { "measure": "built", "title": "built", "unit": "date", "job": "vehicle.built", "definition": "day" },
               { "measure": "track", "title": "track", "unit": "mm", "job": "vehicle.track", "definition": "between the wheels" } ] }
@@ -26,14 +28,17 @@ internal static class Files
         (
             "schema/vocabulary/facts",
             """
-            { "facts": [ { "fact": "category", "title": "category", "job": "vehicle.category", "values": "categories", "definition": "by the design rules" },
-              { "fact": "stability-control", "title": "stability control", "job": "vehicle.stability-control", "values": [ "yes", "no" ], "definition": "fitted" } ] }
+            { "facts": [ { "fact": "category", "title": "category", "job": "vehicle.category", "values": "categories",
+            "definition": "by the design rules" },
+              { "fact": "stability-control", "title": "stability control", "job": "vehicle.stability-control", "values": [ "yes", "no" ],
+              "definition": "fitted" } ] }
             """
         ),
         (
             "schema/vocabulary/categories",
             """
-            { "categories": [ { "category": "MC", "title": "off-road", "definition": "MC" }, { "category": "NA", "title": "light goods", "definition": "NA" } ] }
+            { "categories": [ { "category": "MC", "title": "off-road", "definition": "MC" }, { "category": "NA", "title": "light goods",
+            "definition": "NA" } ] }
             """
         ),
         (
@@ -55,21 +60,25 @@ internal static class Files
         (
             "schema/reference/sources",
             """
-            { "sources": [ { "source": "table", "title": "Table", "publisher": "Somebody", "read-as": "memory", "checked": "2026", "recheck-after": "2027" } ] }
+            { "sources": [ { "source": "table", "title": "Table", "publisher": "Somebody", "read-as": "memory", "checked": "2026",
+            "recheck-after": "2027" } ] }
             """
         ),
         (
             "schema/reference/fluids",
             """
-            { "fluids": [ { "fluid": "diesel", "density": "0.835 kg/L", "at-least": "0.82 kg/L", "at-most": "0.85 kg/L", "sources": [ { "cite": "table" } ] } ] }
+            { "fluids": [ { "fluid": "diesel", "density": "0.835 kg/L", "at-least": "0.82 kg/L", "at-most": "0.85 kg/L",
+            "sources": [ { "cite": "table" } ] } ] }
             """
         ),
         ("schema/reference/tare", """{ "tare": { "fuel": "10 L", "sources": [ { "cite": "au/act" } ] } }"""),
         (
             "schema/reference/uncertainties",
             """
-            { "guard-factor": "0.5", "guard-factor-why": "so", "left-right-warning": { "difference": "20 mm", "sources": [ { "cite": "table" } ] },
-              "uncertainties": [ { "measure": "suspension-lift", "uncertainty": "5 mm", "why": "tape" }, { "measure": "weighbridge", "uncertainty": "10 kg", "why": "scale" } ],
+            { "guard-factor": "0.5", "guard-factor-why": "so", "left-right-warning": { "difference": "20 mm",
+            "sources": [ { "cite": "table" } ] },
+              "uncertainties": [ { "measure": "suspension-lift", "uncertainty": "5 mm", "why": "tape" }, { "measure": "weighbridge",
+              "uncertainty": "10 kg", "why": "scale" } ],
               "sources": [ { "cite": "table" } ] }
             """
         ),
