@@ -84,17 +84,21 @@ public sealed class CasesCommandTests : IDisposable
                     then:
                       a-tenth-more: { changes: { modification: { suspension-lift: 50.1 mm } }, expect: { verdict: undecided } }
                       told-elsewhere: { expect: { verdict: no-certificate }, because: { source: lift-standards-2018 } }
+                      left-open:
+                        changes: { modification: { suspension-lift: 51 mm } }
+                        expect: { verdict: undecided }
+                        because: { source: lift-standards-2018 }
                 """;
         var words = (await Cases(edge)).Words;
         words.ShouldContain(
-            "4 with a reason of their own, 2 edges derived from the figure beside them; in 2 the sources leave the pathway open."
+            "6 with a reason of their own, 2 edges derived from the figure beside them; in 4 the sources leave the pathway open."
         );
         using var json = JsonDocument.Parse((await Cases(edge, "--format", "json")).Out);
-        (json.RootElement.GetProperty("edges").GetInt32(), json.RootElement.GetProperty("open").GetInt32()).ShouldBe((2, 2));
+        (json.RootElement.GetProperty("edges").GetInt32(), json.RootElement.GetProperty("open").GetInt32()).ShouldBe((2, 4));
         json.RootElement.GetProperty("cases")
             .EnumerateArray()
             .Select(one => one.GetProperty("edge").GetBoolean())
-            .ShouldBe([false, false, true, true, false, false]);
+            .ShouldBe([false, false, true, true, false, false, false, false]);
     }
 
     [Fact]
@@ -138,6 +142,8 @@ public sealed class CasesCommandTests : IDisposable
             .Distinct()
             .Single()
             .ShouldStartWith("expected prohibited");
+        var sound = XDocument.Parse((await Cases(Sound, "--format", "junit")).Out).Root!.Elements("testsuite").Single();
+        sound.Attribute("failures")!.Value.ShouldBe("0");
     }
 
     [Fact]
