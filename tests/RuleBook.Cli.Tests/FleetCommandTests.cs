@@ -154,6 +154,36 @@ public sealed class FleetCommandTests : IDisposable
         string Of(params string[] from) => from[random.Next(from.Length)];
     }
 
+    /// <summary>Rows that differ in one figure, which lies in the same cells of the rules, and are told apart all the same.</summary>
+    [Theory]
+    [InlineData("au-qld", "measured.suspension-travel-lost", "20 %", "40 %")] // two thirds of the travel are to be kept
+    [InlineData("au-qld", "measured.ground-clearance", "200 mm", "80 mm")] // at least 100 mm
+    [InlineData("at", "modification.track-increase", "-20 mm", "-10 mm")] // nobody judges it; told with its figure
+    public void A_figure_that_more_than_the_rules_read_is_each_rows_own(string place, string path, params string[] figures)
+    {
+        var book = Book.Value;
+        string[] paths =
+        [
+            "registered-in",
+            "vehicle.category",
+            "vehicle.four-wheel-drive",
+            "vehicle.stability-control",
+            "modification.suspension-lift",
+            path,
+        ];
+        var answers = new FleetAnswers(book, "fleet.csv", new FleetColumns("fleet.csv", paths), new DateOnly(2026, 11, 20));
+        var told = new HashSet<string>();
+        foreach (var (at, figure) in figures.Index())
+        {
+            var row = new FleetRow(at, at + 1, [place, "MC", "yes", "yes", "45 mm", figure]);
+            var assessed = Answered.Of(Assessor.Assess(book, JobReader.Read(answers.Node(row), book)), book.Vocabulary);
+            answers.Of(row).Answer.ShouldNotBeNull().Line.ShouldBe(assessed.Line);
+            told.Add(assessed.Line);
+        }
+
+        told.Count.ShouldBe(figures.Length);
+    }
+
     /// <summary>Rows are answered as bytes once one like them was: whatever is odd about a row, it is told as if it stood alone.</summary>
     [Fact]
     public async Task Rows_with_odd_cells_among_thousands_alike_say_what_each_says_alone()

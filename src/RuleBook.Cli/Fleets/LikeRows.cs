@@ -39,7 +39,7 @@ internal sealed class LikeRows
         [
             .. from column in columns.Asked
             from measure in book.Vocabulary.Measures.Values
-            where measure.Job == columns.Header[column] && SameCells.IsPlain(measure)
+            where measure.Job == columns.Header[column] && SameCells.IsPlain(measure, book.Vocabulary)
             select (column, measure),
         ];
     }
@@ -77,8 +77,9 @@ internal sealed class LikeRows
             return new Likeness(like.Told.With(same.Tightest(like.Limits, stated)), same, like);
         var assessment = Assess(job);
         var told = Answered.Of(assessment, book.Vocabulary);
-        // What is past a rule of use is told with its figures.
-        if (!assessment.Blockers.All(blocker => blocker.Kind == BlockerKind.NotJudged))
+        // What is past a rule of use is told with its figures, and so is what goes down and is not judged.
+        var down = Array.Exists(values, value => value.IsNegative);
+        if (assessment.Blockers.Any(blocker => down || blocker.Kind != BlockerKind.NotJudged))
             return new Likeness(told, same, null);
         var shared = new SharedAnswer(
             told,

@@ -23,12 +23,14 @@ internal sealed class SameCells
         (this.facts, this.measures, this.places) = (facts, measures, places);
 
     /// <summary>
-    /// Whether nothing but the rules reads a measure: it is stated as such, and no mass, height or tyre is computed from it.
+    /// Whether nothing but the rules reads a measure: it is stated as such, no mass, height or tyre is computed from it, and no condition
+    /// fails by it.
     /// </summary>
-    public static bool IsPlain(Measure measure) =>
+    public static bool IsPlain(Measure measure, Vocabulary vocabulary) =>
         measure is { IsDate: false, IsDerived: false, InShares: false }
         && measure.Job.Split('.') is ["modification" or "measured", _]
-        && !KnownWords.ComputedFrom.Contains(measure.Name);
+        && !KnownWords.ComputedFrom.Contains(measure.Name)
+        && !VocabularyIndex.Of(vocabulary).Decided.Any(condition => condition.FailsOver?.Measure == measure.Name);
 
     /// <summary>The jobs like this one.</summary>
     /// <param name="book">The book.</param>

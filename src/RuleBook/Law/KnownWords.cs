@@ -94,7 +94,7 @@ internal static class KnownWords
     public const string AddedFuel = "added-fuel-capacity";
 
     /// <summary>
-    /// Measures from which code computes tyres, heights, loads or other measures; every other one is read by the rules alone.
+    /// Measures from which code computes tyres, heights, clearance, loads or other measures; every other one is read by the rules alone.
     /// </summary>
     public static IReadOnlyList<string> ComputedFrom { get; } =
     [
@@ -109,6 +109,7 @@ internal static class KnownWords
         TyreDiameter,
         PredictedLift,
         TotalLift,
+        GroundClearance,
         AddedFuel,
         GvmOverAxles,
         TrailerMass,
