@@ -14,8 +14,7 @@ public sealed class FaultTests
     private const string Towing = """
         registered-in: au-qld
         on: 2026-11-20
-        vehicle: { category: MC, four-wheel-drive: yes, tare: 2000 kg, tare-axles: { front: 1000 kg, rear: 1000 kg }, wheelbase: 2800 mm,
-            ratings: { gvm: 2900 kg, gcm: 6000 kg, braked-tow: 3000 kg } }
+        vehicle: { category: MC, four-wheel-drive: yes, tare: 2000 kg, tare-axles: { front: 1000 kg, rear: 1000 kg }, wheelbase: 2800 mm, ratings: { gvm: 2900 kg, gcm: 6000 kg, braked-tow: 3000 kg } }
         trailer: { mass: 1500 kg, axles: 1400 kg }
         modification: { suspension-lift: 45 mm, accessories: [ { name: bar, mass: 60 kg, behind-front-axle: 0 mm } ] }
         """;
