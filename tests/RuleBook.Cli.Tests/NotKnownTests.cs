@@ -161,6 +161,21 @@ public sealed class NotKnownTests
         (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
     }
 
+    /// <summary>A placard names each size with its own index; load index 109 carries 1030 kg, 112 carries 1120 kg.</summary>
+    [Theory]
+    [InlineData("265/65R17 109S", "not judged, no rule in the book speaks of it: change in tyre load rating (-90 kg)")]
+    [InlineData("265/65R17 112S", "no change to the vehicle is stated")]
+    public async Task Of_several_sizes_on_the_placard_the_tyre_of_the_same_size_says_what_it_has_to_carry(string fitted, string told)
+    {
+        var job = $$"""
+            registered-in: au-qld
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes, tyres: [245/70R17 108S, 265/65R17 112S] }
+            modification: { tyres: {{fitted}} }
+            """;
+        (await Invocation.Assess(job)).Words.ShouldContain(told);
+    }
+
     /// <summary>A smaller tyre without a load index would leave open what a tyre of too low an index fails.</summary>
     [Fact]
     public async Task A_remedy_by_another_tyre_keeps_the_load_index_of_the_placard()

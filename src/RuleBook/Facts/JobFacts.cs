@@ -202,18 +202,23 @@ public static class JobFacts
         }
     }
 
-    /// <summary>Load index and speed symbol of the tyre fitted, where they differ from those of every placard size.</summary>
+    /// <summary>
+    /// Load index and speed symbol of the tyre fitted, where they differ from those of the placard: of the same size where it has that,
+    /// otherwise of every size.
+    /// </summary>
     private static void AddService(Dictionary<string, Derived> measures, Job job)
     {
-        if (job.FittedTyre is not { } fitted)
+        if (job.FittedTyre is not { } fitted || job.PlacardTyres.IsEmpty)
             return;
+        var same = job.PlacardTyres.Where(size => size.Designation == fitted.Designation).ToArray();
+        var sizes = same.Length > 0 ? same : [.. job.PlacardTyres];
         Add(KnownWords.LoadRatingChange, "kg", size => size.LoadIndex?.Kilograms);
         Add(KnownWords.SpeedRatingChange, "km/h", size => size.SpeedSymbol?.KilometresPerHour);
 
         void Add(string measure, string unit, Func<TyreSize, Fraction?> rating)
         {
-            var placard = job.PlacardTyres.Select(rating).OfType<Fraction>().ToArray();
-            if (rating(fitted) is not { } now || placard.Length < Math.Max(job.PlacardTyres.Length, 1))
+            var placard = sizes.Select(rating).OfType<Fraction>().ToArray();
+            if (rating(fitted) is not { } now || placard.Length < sizes.Length)
                 return;
             var nearest = placard.MinBy(before => (now - before).Abs());
             if (now != nearest)
