@@ -31,7 +31,7 @@ internal static partial class NoteFigure
         from figure in Sentence()
             .Split(note.Text)
             .Where(sentence => !sentence.StartsWith(Exempt, StringComparison.Ordinal))
-            .SelectMany(Figures)
+            .SelectMany(sentence => Figures(sentence))
         where !known.Value.Contains((figure.Unit.Dimension, figure.Base))
         group figure.ToString() by book.Value(note.Mark, "note") into place
         select Info.At(place.Key, $"{string.Join(", ", place.Distinct())}: is this a limit?");
@@ -86,8 +86,14 @@ internal static partial class NoteFigure
         version.Like?.Changes ?? (version.Content as Adoption)?.Exceptions ?? [];
 
     /// <summary>The lengths, masses and shares that a text names.</summary>
-    internal static IEnumerable<Quantity> Figures(string text) =>
-        Written().Matches(text).Select(match => Quantity.TryParse(match.Value, out var read, out _) ? read : null).OfType<Quantity>();
+    /// <param name="text">The text.</param>
+    /// <param name="after">What has to stand before each.</param>
+    internal static IEnumerable<Quantity> Figures(string text, string after = "") =>
+        Written()
+            .Matches(text)
+            .Where(match => text.AsSpan(0, match.Index).EndsWith(after))
+            .Select(match => Quantity.TryParse(match.Value, out var read, out _) ? read : null)
+            .OfType<Quantity>();
 
     [GeneratedRegex(@"(?<![\w.,-])[0-9]+(\.[0-9]+)? (mm|cm|m|in|kg|t|lb|%)(?![\w-])")]
     private static partial Regex Written();

@@ -12,8 +12,8 @@ internal static class VehicleNotCovered
         "vehicle-not-covered",
         "no rule of a topic binds some vehicles",
         "Their answer stays open without a word of why, or of whom to ask.",
-        "add a rule for them, where nobody knows one that says not-established and whom to ask; or name their category or GVM in "
-            + "what the coverage 'lacks'",
+        "add a rule for them, where nobody knows one that says not-established and whom to ask; or name in what the coverage "
+            + "'lacks' their category, or the GVM that they are over, as 'over 4.5 t'",
         Severity.Warning
     );
 
@@ -30,11 +30,13 @@ internal static class VehicleNotCovered
             select Info.At(fault.Mark, fault.Text);
     }
 
-    /// <summary>Whether what the coverage lacks names the category, or a GVM that the vehicle is over.</summary>
+    /// <summary>Whether what the coverage lacks names the category, or says that it is over a GVM (10,000 lb).</summary>
     private static bool IsWritten(string lacks, Witness vehicle) =>
         (vehicle.Words.TryGetValue(KnownWords.Category, out var category) && lacks.Split(' ', ',', '.', '(', ')').Contains(category))
         || vehicle.Measures.Any(pair =>
             pair.Key.Name == KnownWords.Gvm
-            && NoteFigure.Figures(lacks).Any(figure => figure.Unit.Dimension == Dimension.Mass && pair.Value > figure.Base)
+            && NoteFigure
+                .Figures(lacks.Replace(",", ""), "over ")
+                .Any(figure => figure.Unit.Dimension == Dimension.Mass && pair.Value > figure.Base)
         );
 }

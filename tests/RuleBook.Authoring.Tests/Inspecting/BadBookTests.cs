@@ -45,6 +45,31 @@ public sealed class BadBookTests
             Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.ShouldBe(errors);
     }
 
+    /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
+    [Theory]
+    [InlineData("vehicles over 4.5 t", 0)]
+    [InlineData("vehicles over 10,000 lb", 0)]
+    [InlineData("which mass the 750 kg are counted by", 1)]
+    [InlineData("vehicles over 5 t", 1)]
+    public void Vehicles_that_no_rule_binds_are_told_unless_what_is_lacking_names_them(string lacks, int told)
+    {
+        using var book = BadBook.Open("vehicle-not-covered");
+        Edit(
+            "schema/vocabulary/measures.yaml",
+            "measures:\n",
+            "measures:\n  - { measure: gvm, title: GVM, unit: kg, job: vehicle.ratings.gvm, definition: Its greatest mass. }\n"
+        );
+        Edit("jurisdictions/xa/ride-height.yaml", "four-wheel-drive: yes", "gvm: { at-most: 10000 lb }");
+        Edit("jurisdictions/xa/jurisdiction.yaml", "ride-height, state: complete", $"ride-height, state: partial, lacks: \"{lacks}\"");
+        Inspection.Run(book.Folder, Today).Problems.Count(problem => problem.Code == "vehicle-not-covered").ShouldBe(told);
+
+        void Edit(string file, string from, string to)
+        {
+            var path = Path.Combine(book.Folder, file);
+            File.WriteAllText(path, File.ReadAllText(path).Replace(from, to, StringComparison.Ordinal));
+        }
+    }
+
     [Theory]
     [InlineData(12)]
     [InlineData(400)]
