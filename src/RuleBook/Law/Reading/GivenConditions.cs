@@ -37,7 +37,7 @@ internal sealed class GivenConditions(IReadOnlyDictionary<string, Term> plain, I
             _ => [],
         };
 
-    /// <summary>What an entry makes, itself last.</summary>
+    /// <summary>What an entry makes, itself last; of a wrong one what is right in it.</summary>
     private IEnumerable<Term> Made(Node node)
     {
         if (node is not Mapping { Entries: [var (key, value)] })
@@ -55,9 +55,10 @@ internal sealed class GivenConditions(IReadOnlyDictionary<string, Term> plain, I
         [
             .. list.Items.Select(item => item is Scalar name && plain.TryGetValue(name.Text, out var term) ? [term] : Made(item).ToArray()),
         ];
-        return members.Any(made => made.Length == 0)
-            ? []
-            : [.. members.SelectMany(made => made), Together([.. members.Select(made => made[^1])])];
+        IEnumerable<Term> all = members.SelectMany(made => made);
+        return members.Length == 0 || members.Any(made => made.Length == 0)
+            ? all
+            : all.Append(Together([.. members.Select(made => made[^1])]));
     }
 
     private static Term Together(Term[] members) =>

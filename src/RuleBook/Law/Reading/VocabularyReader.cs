@@ -12,7 +12,10 @@ internal static class VocabularyReader
     public static (Vocabulary Vocabulary, ImmutableArray<string> Cautions) Read(IReadOnlyList<BookFile> files, List<Problem> problems)
     {
         var categories = Each("categories", files, problems, ReadCategory).DistinctBy(category => category.Name).ToArray();
-        var conditions = Each("conditions", files, problems, ReadCondition).DistinctBy(condition => condition.Term.Name).ToArray();
+        var measures = Each("measures", files, problems, ReadMeasure);
+        var conditions = Each("conditions", files, problems, fields => ReadCondition(fields, measures))
+            .DistinctBy(condition => condition.Term.Name)
+            .ToArray();
         var figured = conditions
             .Select(condition => condition.Figured)
             .OfType<FiguredCondition>()
@@ -23,10 +26,7 @@ internal static class VocabularyReader
             .ToImmutableDictionary(term => term.Name);
         return (
             new Vocabulary(
-                Each("measures", files, problems, ReadMeasure)
-                    .DistinctBy(measure => measure.Name)
-                    .ToImmutableDictionary(measure => measure.Name)
-                    .With(files),
+                measures.DistinctBy(measure => measure.Name).ToImmutableDictionary(measure => measure.Name).With(files),
                 Each("facts", files, problems, fields => ReadFact(fields, categories))
                     .DistinctBy(fact => fact.Name)
                     .ToImmutableDictionary(fact => fact.Name),
@@ -83,21 +83,24 @@ internal static class VocabularyReader
         ("trailer-against-apparatus", Comparison.TrailerAgainstApparatus),
     ];
 
-    private static Condition ReadCondition(Fields fields)
+    private static Condition ReadCondition(Fields fields, IReadOnlyList<Measure> measures)
     {
         var decidedBy = fields.Word("decided-by", [.. Comparisons.Select(each => each.Word)]);
         var term = ReadTerm(fields, "condition") with
         {
             DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison,
-            FailsOver = fields.Nested("fails-over") is { } failing ? ReadFailing(failing) : null,
+            FailsOver = fields.Nested("fails-over") is { } failing ? ReadFailing(failing, measures) : null,
         };
         return new Condition(term, FiguredConditions.Read(fields, term));
     }
 
-    private static FailingMeasure ReadFailing(Fields fields)
+    private static FailingMeasure ReadFailing(Fields fields, IReadOnlyList<Measure> measures)
     {
         var (measure, share) = (fields.Required("measure"), fields.Required("share"));
         fields.Done();
+        string[] shares = [.. measures.Where(each => each.Unit.Dimension == Dimension.Ratio).Select(each => each.Name)];
+        if (fields.Node("measure") is { } named && !shares.Contains(measure))
+            fields.Add("unknown-measure", named.Mark, $"'{measure}' is not a measure in per cent", Spelling.Tip(measure, shares));
         if (Fraction.TryParse(share, NumberStyles.None, CultureInfo.InvariantCulture, out var part))
             return new FailingMeasure(measure, 100 * part);
         fields.Add("not-a-share", fields.Node("share")?.Mark ?? fields.Mark, $"'{share}' is not a fraction", "write it as 1/3");
