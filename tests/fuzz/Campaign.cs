@@ -7,7 +7,8 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
 {
     private const int MostFindings = 20;
 
-    private const int MostSeeds = 5_000;
+    /// <summary>Of one kind: five million characters are 10 MB.</summary>
+    private const int MostCharacters = 5_000_000;
 
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(2);
 
@@ -16,6 +17,7 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         target => target.Kind,
         target => (List<string>)[.. target.Seeds, .. corpus.Kept(target.Kind)]
     );
+    private readonly Dictionary<string, long> characters = targets.ToDictionary(target => target.Kind, _ => 0L);
     private readonly Dictionary<string, HashSet<int>> known = targets.ToDictionary(target => target.Kind, _ => new HashSet<int>());
     private readonly Dictionary<string, Tally> tallies = targets.ToDictionary(target => target.Kind, target => new Tally(target.Kind));
 
@@ -61,7 +63,7 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
             if (took > Longest)
                 Found(target, input, $"took {took.TotalSeconds:0.0} s");
             if (known[target.Kind].Add(Target.Signature(outcome)) && input.Length < 100_000)
-                Keep(seeds[target.Kind], input);
+                Keep(target.Kind, input);
             else if (tally.Inputs % 8 != 0)
                 return;
             if (target.Outcome(input) != outcome)
@@ -73,13 +75,19 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         }
     }
 
-    /// <summary>Adds an input to start from; of many, one that is there makes room, so that a long run stays within its memory.</summary>
-    private void Keep(List<string> kept, string input)
+    /// <summary>Adds an input to start from; of many, some that are there make room, so that a long run stays within its memory.</summary>
+    private void Keep(string kind, string input)
     {
-        if (kept.Count < MostSeeds)
-            kept.Add(input);
-        else
-            kept[mutation.Next(kept.Count)] = input;
+        var kept = seeds[kind];
+        kept.Add(input);
+        characters[kind] += input.Length;
+        while (characters[kind] > MostCharacters && kept.Count > 1)
+        {
+            var one = mutation.Next(kept.Count);
+            characters[kind] -= kept[one].Length;
+            (kept[one], kept[^1]) = (kept[^1], kept[one]);
+            kept.RemoveAt(kept.Count - 1);
+        }
     }
 
     private void Found(Target target, string input, string what)
