@@ -17,7 +17,10 @@ internal sealed class Campaign(Corpus corpus, Target[] targets, int seed)
         target => target.Kind,
         target => (List<string>)[.. target.Seeds, .. corpus.Kept(target.Kind)]
     );
-    private readonly Dictionary<string, long> characters = targets.ToDictionary(target => target.Kind, _ => 0L);
+    private readonly Dictionary<string, long> characters = targets.ToDictionary(
+        target => target.Kind,
+        target => target.Seeds.Concat(corpus.Kept(target.Kind)).Sum(input => (long)input.Length)
+    );
     private readonly Dictionary<string, HashSet<int>> known = targets.ToDictionary(target => target.Kind, _ => new HashSet<int>());
     private readonly Dictionary<string, Tally> tallies = targets.ToDictionary(target => target.Kind, target => new Tally(target.Kind));
 
