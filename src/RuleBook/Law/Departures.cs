@@ -38,8 +38,8 @@ internal static class Departures
         if (departure.Added is { } added)
         {
             var at =
-                departure.After is { } name && stated.Tiers.FirstOrDefault(tier => tier.Name == name) is { } before
-                    ? stated.Tiers.IndexOf(before) + 1
+                departure.After is { } name && stated.Tiers.LastOrDefault(tier => tier.Name == name) is { } before
+                    ? stated.Tiers.LastIndexOf(before) + 1
                     : stated.Tiers.TakeWhile(tier => tier.Pathway <= added.Pathway).Count();
             return stated with { Tiers = stated.Tiers.Insert(at, added) };
         }

@@ -119,6 +119,28 @@ public sealed class AlternativeTests
                 what => what.ShouldContain("built at least 2020-01-01")
             );
 
+    /// <summary>Whoever takes any alternative of the tier takes it before the one that is added after it.</summary>
+    [Theory]
+    [InlineData("category: NA, ratings: { gvm: 3000 kg }, built: 2019-12-31")]
+    [InlineData("category: MC, ratings: { gvm: 1500 kg }, built: 2020-01-01")]
+    public void A_tier_that_is_added_after_one_with_alternatives_comes_after_all_of_them(string vehicle) =>
+        Answer(
+                SmallBook.WithVersions(
+                    $$"""
+                    - from: 2011-01-01
+                      sources: [ { cite: law, clause: "1" } ]
+                      tiers: [ { pathway: no-certificate, when: { {{HeavyOrNew}} }, within: { suspension-lift: 50 mm } } ]
+                      beyond: prohibited
+                    - from: 2020-01-01
+                      sources: [ { cite: law, clause: "2" } ]
+                      like: 2011-01-01
+                      change: [ { after: no-certificate, add: { pathway: certificate, within: { suspension-lift: 75 mm } } } ]
+                    """
+                ),
+                Job(vehicle)
+            )
+            .ShouldBe(Only(Pathway.NoCertificate));
+
     [Fact]
     public void An_exception_that_says_anew_what_opens_a_tier_leaves_no_alternatives()
     {
