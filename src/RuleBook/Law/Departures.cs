@@ -46,17 +46,11 @@ internal static class Departures
 
         if (departure.Beyond is { } beyond)
             return stated with { Beyond = beyond.Pathway };
-        return stated with
-        {
-            Tiers = departure.Dropped
-                ? stated.Tiers.RemoveAll(tier => tier.Name == departure.Tier)
-                :
-                [
-                    .. stated
-                        .Tiers.Select(tier => tier.Name == departure.Tier ? Change(tier, departure) : tier)
-                        .DistinctBy(tier => (tier.Name, tier.Mark, departure.When is null ? tier : (object)tier.When)),
-                ],
-        };
+        if (departure.Dropped)
+            return stated with { Tiers = stated.Tiers.RemoveAll(tier => tier.Name == departure.Tier) };
+        var tiers = stated.Tiers.Select(tier => tier.Name == departure.Tier ? Change(tier, departure) : tier);
+        // Alternatives that are all given one 'when' are one tier.
+        return stated with { Tiers = [.. departure.When is null ? tiers : tiers.DistinctBy(tier => (tier.Name, tier.Mark, tier.When))] };
     }
 
     private static Tier Change(Tier tier, Departure departure) =>
