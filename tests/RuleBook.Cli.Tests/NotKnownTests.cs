@@ -197,6 +197,7 @@ public sealed class NotKnownTests
     [InlineData("ground-clearance: 99.5 mm", "running 99.5 of at least 100 mm")]
     [InlineData("ground-clearance: 100 mm", "ok running clearance: at least 100 mm")]
     [InlineData("clearance-midway: 60 mm", "vehicle.wheelbase would give: the least clearance midway between the axles")]
+    [InlineData("clearance-midway: 60 mm", "Clearance midway between the axles not judged: the wheelbase is not stated.")]
     public async Task A_clearance_that_was_measured_is_held_against_the_design_rule_whatever_is_stated_of_tyres(
         string measured,
         string told

@@ -27,7 +27,11 @@ public sealed record TyreAnswer(
     SpeedometerAnswer? Speedometer,
     RoadAnswer Road,
     ImmutableArray<MissingFact> Missing
-);
+)
+{
+    /// <summary>Whether a clearance was measured midway between the axles, and the wheelbase that tells the least one is not known.</summary>
+    internal bool LacksWheelbase => Missing.Any(missing => missing.Fact == "vehicle.wheelbase");
+}
 
 /// <summary>The least load index that carries an axle rating.</summary>
 /// <param name="Axle">The axle.</param>

@@ -12,10 +12,7 @@ internal sealed class TyreText(AnswerPage page)
 {
     public void Write(TyreAnswer tyres)
     {
-        if (
-            tyres is { Fitted: null, Loads.IsEmpty: true, Road.TellsSomething: false }
-            && !tyres.Missing.Any(missing => missing.Fact == "vehicle.wheelbase")
-        )
+        if (tyres is { Fitted: null, Loads.IsEmpty: true, Road.TellsSomething: false, LacksWheelbase: false })
             return;
         page.Heading("Tyres and clearance on the road");
         if (tyres.Growth is { Growth.Amount: not null } growth)
