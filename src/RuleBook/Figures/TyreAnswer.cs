@@ -29,7 +29,9 @@ public sealed record TyreAnswer(
     ImmutableArray<MissingFact> Missing
 )
 {
-    /// <summary>Whether a clearance was measured midway between the axles, and the wheelbase that tells the least one is not known.</summary>
+    /// <summary>
+    /// Whether a clearance was measured midway between the axles, and the wheelbase that tells the least one is not known.
+    /// </summary>
     internal bool LacksWheelbase => Missing.Any(missing => missing.Fact == "vehicle.wheelbase");
 }
 
