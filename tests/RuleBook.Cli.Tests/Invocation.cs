@@ -46,6 +46,13 @@ internal sealed record Invocation(int Code, string Out, string Error)
         }
     }
 
+    /// <summary>Answers a fleet given as text, from the file named.</summary>
+    public static async Task<Invocation> Fleet(string file, string text, params string[] options)
+    {
+        await File.WriteAllTextAsync(file, text);
+        return await Of(["fleet", file, .. options]);
+    }
+
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

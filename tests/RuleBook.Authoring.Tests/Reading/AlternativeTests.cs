@@ -25,7 +25,7 @@ public sealed class AlternativeTests
     [InlineData("MC", "1500 kg", "2020-01-01", Pathway.NoCertificate)]
     [InlineData("NA", "2000.1 kg", "2020-01-01", Pathway.NoCertificate)]
     public void Any_of_holds_where_one_of_them_holds_whole(string category, string gvm, string built, Pathway gives) =>
-        Answer(When(HeavyOrNew), Job($"category: {category}, ratings: {{ gvm: {gvm} }}, built: {built}")).ShouldBe(Only(gives));
+        OfVehicle(HeavyOrNew, category, gvm, built).ShouldBe(Only(gives));
 
     [Theory]
     [InlineData("NA", "2000.1 kg", "2019-12-31", Pathway.NoCertificate)]
@@ -34,7 +34,7 @@ public sealed class AlternativeTests
     [InlineData("NA", "2000.1 kg", "2020-01-01", Pathway.Prohibited)]
     [InlineData("NB1", "4000 kg", "2020-01-01", Pathway.NoCertificate)]
     public void None_of_holds_where_each_of_them_fails_somewhere(string category, string gvm, string built, Pathway gives) =>
-        Answer(When(NotLightNotNew), Job($"category: {category}, ratings: {{ gvm: {gvm} }}, built: {built}")).ShouldBe(Only(gives));
+        OfVehicle(NotLightNotNew, category, gvm, built).ShouldBe(Only(gives));
 
     [Fact]
     public void What_is_not_known_never_counts_as_none_of_them()
@@ -199,6 +199,9 @@ public sealed class AlternativeTests
                 );
         }
     }
+
+    private static Outcome OfVehicle(string opened, string category, string gvm, string built) =>
+        Answer(When(opened), Job($"category: {category}, ratings: {{ gvm: {gvm} }}, built: {built}"));
 
     private static Book When(string when) => Tier($"when: {{ {when} }}");
 
