@@ -29,6 +29,24 @@ public sealed class UsageTests
     }
 
     [Theory]
+    [InlineData("assess")]
+    [InlineData("across")]
+    [InlineData("margin")]
+    [InlineData("remedy")]
+    [InlineData("limits")]
+    [InlineData("cases")]
+    [InlineData("changes")]
+    [InlineData("fleet")]
+    [InlineData("export")]
+    [InlineData("site")]
+    public async Task Help_is_no_wider_than_a_wide_terminal_whatever_the_book_holds(string command)
+    {
+        var help = await Invocation.Of([command, "--help"]);
+        help.Code.ShouldBe(0);
+        help.Out.Split('\n').ShouldAllBe(line => line.Length <= 140);
+    }
+
+    [Theory]
     [InlineData("QLD", "au-qld")]
     [InlineData("qld", "au-qld")]
     [InlineData("AU-QLD", "au-qld")]

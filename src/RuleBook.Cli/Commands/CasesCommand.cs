@@ -24,18 +24,26 @@ internal static class CasesCommand
         };
         var walk = new Option<bool>("--walk")
         {
-            Description =
-                "Walk every cell that the limits cut out, instead of the cases: an answer everywhere, none easier when a measure grows",
+            Description = "Walk every cell that the limits cut out, not the cases: none without an answer, none easier for more",
         };
         var (book, format, output) = (Choices.Book(), Choices.Format("text", "json", "junit"), Choices.Output());
         var pin = new Option<bool>("--pin")
         {
-            Description = "Change every limit, date, word and condition by the smallest step: which change does no case notice?",
+            Description = "Change each limit, date, word and condition by the smallest step: which change does no case notice?",
         };
-        var require = new Option<string?>("--require") { Description = "With --pin: fail unless this share is pinned, such as 100%" };
-        var topic = new Option<string[]>("--topic") { Description = "With --pin or --walk: only rules on this topic (repeatable)" };
+        var require = new Option<string?>("--require")
+        {
+            HelpName = "SHARE",
+            Description = "With --pin: fail unless this share is pinned, such as 100%",
+        };
+        var topic = new Option<string[]>("--topic")
+        {
+            HelpName = "TOPIC",
+            Description = "With --pin or --walk: only rules on this topic (repeatable)",
+        };
         var within = new Option<string?>("--in")
         {
+            HelpName = "ID",
             Description = "With --pin or --walk: only rules of this jurisdiction and of those within it, such as au",
         };
         var command = new Command("cases", "Run the case files: does the book give the answers that the sources give?")

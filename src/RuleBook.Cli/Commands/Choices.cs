@@ -16,12 +16,13 @@ internal static class Choices
         };
 
     public static Option<string?> Book() =>
-        new("--book") { Description = "The book's folder (default: the one with jurisdictions/ here or above)" };
+        new("--book") { HelpName = "FOLDER", Description = "The book's folder (default: the one with jurisdictions/ here or above)" };
 
     public static Option<string?> In(Surroundings surroundings)
     {
         var option = new Option<string?>("--in")
         {
+            HelpName = "ID",
             Description = "Judge by another jurisdiction, such as au-nsw; nothing else of the job changes",
         };
         option.CompletionSources.Add(CompletionsCommand.Places(surroundings));
@@ -29,11 +30,12 @@ internal static class Choices
     }
 
     public static Option<string?> On() =>
-        new("--on") { Description = "Judge as on this day, such as 2026-11-25, whatever days the job gives" };
+        new("--on") { HelpName = "DAY", Description = "Judge as on this day, such as 2026-11-25, whatever days the job gives" };
 
     public static Option<string[]> Set() =>
         new("--set")
         {
+            HelpName = "FACT=VALUE",
             Description = "Change a fact for a what-if: --set vehicle.stability-control=no (repeatable)",
             AllowMultipleArgumentsPerToken = false,
         };
@@ -49,7 +51,8 @@ internal static class Choices
         return option;
     }
 
-    public static Option<string?> Output() => new("--output") { Description = "Write the answer to this file, whole or not at all" };
+    public static Option<string?> Output() =>
+        new("--output") { HelpName = "FILE", Description = "Write the answer to this file, whole or not at all" };
 
     /// <summary>A day given as an option.</summary>
     /// <exception cref="InputException">It is not a day.</exception>

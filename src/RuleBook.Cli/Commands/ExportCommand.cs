@@ -16,7 +16,7 @@ internal static class ExportCommand
         var folder = new Argument<string>("OUT") { Description = "The folder to write; an export that is there is replaced whole" };
         var kind = new Option<string>("--for")
         {
-            Description = "As SQL statements, a file of CSV or Parquet a table, or decision tables of DMN 1.3: sql, csv, parquet, dmn",
+            Description = "As SQL statements, a file of CSV or Parquet a table, or decision tables of DMN 1.3",
             DefaultValueFactory = _ => "sql",
         };
         kind.AcceptOnlyFromAmong("sql", "csv", "parquet", "dmn");

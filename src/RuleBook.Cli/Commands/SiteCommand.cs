@@ -19,30 +19,32 @@ internal static class SiteCommand
         var folder = new Argument<string>("OUT") { Description = "The folder to write; a site that is there is replaced whole" };
         var check = new Option<string?>("--check-page")
         {
-            Description =
-                "The published evaluator for the check page (default: check-page beside the command, or what dotnet publish "
-                + "src/RuleBook.Browser -c Release made)",
+            HelpName = "FOLDER",
+            Description = "The published evaluator of the check page (default: beside the command, or what publishing it left)",
         };
         var report = new Option<string?>("--report-to")
         {
+            HelpName = "URL",
             Description = "Start of the http(s) address of a new issue, to which a correction report is appended",
         };
-        var mail = new Option<string?>("--report-mail") { Description = "A mail address that takes correction reports" };
+        var mail = new Option<string?>("--report-mail")
+        {
+            HelpName = "ADDRESS",
+            Description = "A mail address that takes correction reports",
+        };
         var since = new Option<string?>("--since")
         {
-            Description =
-                "An earlier edition: a book's folder or a git revision; the page of changes then tells which answers this one changes",
+            HelpName = "BOOK",
+            Description = "An earlier edition (a folder or git revision): the page of changes then tells which answers change",
         };
         var address = new Option<string?>("--address")
         {
-            Description =
-                "The http(s) address at which the site will be published: for sitemap.xml and the pictures of link previews, which "
-                + "need whole addresses",
+            HelpName = "URL",
+            Description = "The http(s) address where the site will be: for sitemap.xml and the pictures of link previews",
         };
         var compress = new Option<string>("--compress")
         {
-            Description =
-                "How hard to compress the .br and .gz that lie beside each file for servers that send them: fast, smallest (minutes) or no",
+            Description = "How hard to compress the .br and .gz beside each file (smallest takes minutes)",
             DefaultValueFactory = _ => "fast",
         }.AcceptOnlyFromAmong("fast", "smallest", "no");
         var preview = new Option<bool>("--preview") { Description = "Serve the site on loopback until interrupted" };
