@@ -15,7 +15,7 @@ internal sealed class Inspected
     {
         (Book, Files, Today) = (book, files, today);
         foreach (var file in files)
-            Note(file.Root);
+            Note(WrittenOut.Of(file, []).Root);
     }
 
     internal Book Book { get; }

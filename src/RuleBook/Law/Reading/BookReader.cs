@@ -17,6 +17,7 @@ public static class BookReader
     /// <param name="problems">Receives what is wrong.</param>
     public static Book Read(IReadOnlyList<BookFile> files, string digest, List<Problem> problems)
     {
+        files = [.. files.Select(file => WrittenOut.Of(file, problems))];
         var (vocabulary, cautions) = VocabularyReader.Read(files, problems);
         var folders = files
             .Select(file => (file, parts: file.Path.Split('/')))

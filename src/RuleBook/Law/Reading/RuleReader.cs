@@ -44,6 +44,15 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             ReadVersions(fields, defaults),
             fields.Mark
         );
+        if (!fields.Has("versions"))
+            fields.Missing("versions");
+        foreach (var key in WrittenOut.Contents.Where(fields.Has))
+            fields.Add(
+                "one-content",
+                fields.Node(key)!.Mark,
+                $"the rule has versions, and '{key}' stands beside them",
+                "move it into the version whose content it is"
+            );
         fields.Done();
         return rule;
     }
@@ -132,7 +141,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
     private static NotEstablished LikeContent(Fields fields)
     {
         _ = fields.Has("beyond");
-        foreach (var key in (string[])["tiers", "adopts", "except", "not-established", "not-regulated"])
+        foreach (var key in (string[])[.. WrittenOut.Contents, "except"])
             if (fields.Node(key) is { } node)
                 fields.Add(
                     "one-content",
