@@ -31,7 +31,8 @@ internal static class Links
 
     /// <summary>The check page with a job, given as JSON, in its address: what an address may hold as it is stays as it is.</summary>
     public static string Check(string job) =>
-        $"check.html#{Uri.EscapeDataString(job).Replace("%3A", ":", StringComparison.Ordinal).Replace("%2C", ",", StringComparison.Ordinal)}";
+        "check.html#"
+        + Uri.EscapeDataString(job).Replace("%3A", ":", StringComparison.Ordinal).Replace("%2C", ",", StringComparison.Ordinal);
 
     /// <summary>Where the version stands in the data.</summary>
     public static Mark Mark(ResolvedVersion version) =>
@@ -67,7 +68,8 @@ internal static class Links
     public static string? Mail(string? address, string subject, string text) =>
         address?.Split('@') is [{ Length: > 0 } box, { Length: > 0 } host]
         && (box + host).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '.' or '-' or '_' or '+')
-            ? $"mailto:{Uri.EscapeDataString(box)}@{host}?subject={Uri.EscapeDataString(subject)}&body={Uri.EscapeDataString(text.ReplaceLineEndings("\r\n"))}"
+            ? $"mailto:{Uri.EscapeDataString(box)}@{host}?subject={Uri.EscapeDataString(subject)}"
+                + $"&body={Uri.EscapeDataString(text.ReplaceLineEndings("\r\n"))}"
             : null;
 
     /// <summary>

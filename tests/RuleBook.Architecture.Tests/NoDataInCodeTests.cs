@@ -21,7 +21,8 @@ public sealed class NoDataInCodeTests
 
     [Fact]
     public void No_source_names_a_jurisdiction() =>
-        Naming(WordsOfTheData.Jurisdictions.Except(["at"]).ToHashSet(), literal => literal.Split('/')[0]).ShouldBeEmpty(); // "at" is the key of a position in every answer, and Austria's id
+        // "at" is the key of a position in every answer, and Austria's id.
+        Naming(WordsOfTheData.Jurisdictions.Except(["at"]).ToHashSet(), literal => literal.Split('/')[0]).ShouldBeEmpty();
 
     [Fact]
     public void No_source_names_a_currency()

@@ -27,7 +27,8 @@ public sealed class AnswerTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public async Task The_first_screen_has_at_most_twelve_lines_of_eighty_columns(string example) => // answers.md of the project: decision first
+    // Answers.md of the project: decision first.
+    public async Task The_first_screen_has_at_most_twelve_lines_of_eighty_columns(string example) =>
         (await Assess(example)).Out.TrimEnd('\n').Split('\n').Length.ShouldBeLessThanOrEqualTo(12);
 
     [Theory]

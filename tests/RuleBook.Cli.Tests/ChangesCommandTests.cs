@@ -27,7 +27,8 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "register.csv");
         await File.WriteAllTextAsync(
             file,
-            "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,modification.suspension-lift,modification.tyre-diameter-growth\n"
+            "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,"
+                + "modification.suspension-lift,modification.tyre-diameter-growth\n"
                 + "A,au-qld,2026-11-20,MC,yes,yes,45 mm,40 mm\nB,au-qld,2026-11-20,MC,yes,yes,20 mm,0 "
                 + "mm\nC,au-qld,2026-11-20,MC,yes,yes,50 mm,50 mm\n",
             TestContext.Current.CancellationToken

@@ -20,7 +20,8 @@ internal sealed class DamagedFleet
         {
             var id = $"W-{seed}-{at}";
             var line =
-                $"{id},{Of("Ann", "Büro Süd", "\"Bo, sons\"", "")},{Of("au-qld", "au-nsw", "us-ga", "nowhere")},2026-11-20,MC,{Of("yes", "no")},{Of("yes", "no", "")},{random.Next(900) / 10m} mm";
+                $"{id},{Of("Ann", "Büro Süd", "\"Bo, sons\"", "")},{Of("au-qld", "au-nsw", "us-ga", "nowhere")},"
+                + $"2026-11-20,MC,{Of("yes", "no")},{Of("yes", "no", "")},{random.Next(900) / 10m} mm";
             lines.Add(line);
             idOfLine[line] = id;
         }

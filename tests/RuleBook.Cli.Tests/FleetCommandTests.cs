@@ -92,7 +92,8 @@ public sealed class FleetCommandTests : IDisposable
 
     [Theory]
     [InlineData("A,\"au-qld,45 mm\nB,au-qld,45 mm\nC,au-qld,45 mm\n", 2, "1,2,2,registered-in,")]
-    [InlineData("A,au-qld,\"45 mm\nB,au-qld,45 mm\nC\",au-qld,45 mm\n", 1, "1,2,3,modification.suspension-lift,", "3,4,1,job,")] // another row's quote closes it
+    // Another row's quote closes it.
+    [InlineData("A,au-qld,\"45 mm\nB,au-qld,45 mm\nC\",au-qld,45 mm\n", 1, "1,2,3,modification.suspension-lift,", "3,4,1,job,")]
     [InlineData("A,au-qld,45 mm\nB,au-qld,\"45 mm", 1, "2,3,3,modification.suspension-lift,")]
     [InlineData("\"A\nand more\",au-qld,45 mm\nB,xx,45 mm\n", 1, "2,4,2,registered-in,")] // a cell may go over lines
     public async Task A_quote_that_is_not_closed_costs_its_own_row_and_no_other(string rows, int answered, params string[] rejected)

@@ -191,7 +191,8 @@ public sealed class FleetRowTests : IDisposable
                         Of("au-qld", "au-nsw"),
                         "MC",
                         Of("yes", "no"),
-                        $"{Of("", "", "", "-", "+")}{random.Next(0, 900) / 10m}{Of("", "", "0", "05")}{Of(" mm", " mm", "mm", "  mm", " in", "")}",
+                        $"{Of("", "", "", "-", "+")}{random.Next(0, 900) / 10m}"
+                            + $"{Of("", "", "0", "05")}{Of(" mm", " mm", "mm", "  mm", " in", "")}",
                         Of("", "0 mm", "30 mm", "30.0000 mm"),
                     }
                 ),

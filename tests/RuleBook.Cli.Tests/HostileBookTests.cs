@@ -105,7 +105,8 @@ public sealed class HostileBookTests : IDisposable
     {
         var answer = await Invocation.Assess(
             $$"""
-            { "job": "{{name}}", "registered-in": "au-qld", "on": "2026-11-20", "vehicle": { "category": "MC", "four-wheel-drive": "yes" }, "modification": { "suspension-lift": "45 mm" } }
+            { "job": "{{name}}", "registered-in": "au-qld", "on": "2026-11-20", "vehicle": { "category": "MC",
+              "four-wheel-drive": "yes" }, "modification": { "suspension-lift": "45 mm" } }
             """
         );
         answer.Error.ShouldBeEmpty();

@@ -22,7 +22,8 @@ internal static partial class NoClause
         select Info.At(pair.Citation.Mark, $"'{pair.Citation.Cite}' is cited without a clause");
 
     [GeneratedRegex(
-        @"\b(no|without|lacks?|not)\b[^.;]*\b(clauses?|sections?|pages?|numbers?|numbered|paginated)\b|unnumbered|\b(no|none)\b[^.;]*\bwas read|not read|read, not",
+        @"\b(no|without|lacks?|not)\b[^.;]*\b(clauses?|sections?|pages?|numbers?|numbered|paginated)\b|unnumbered"
+            + @"|\b(no|none)\b[^.;]*\bwas read|not read|read, not",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex SaysSo();

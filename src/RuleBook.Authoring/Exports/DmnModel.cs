@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Xml;
 using System.Xml.Linq;
+using RuleBook.Law;
 using RuleBook.Tables;
 
 namespace RuleBook.Authoring.Exports;
@@ -85,9 +86,7 @@ internal sealed class DmnModel
             Dmn + "decision",
             new XAttribute("id", id),
             new XAttribute("name", $"{table.RuleIds[rule]} from {version.From?.Text ?? "an unknown day"}"),
-            Describe(
-                $"{version.Rule.Title}{string.Concat(version.Sources.Select(cited => $"; {cited.Source.Title}{(cited.Citation.Clause is { Length: > 0 } clause ? $", {clause}" : "")}"))}"
-            ),
+            Describe(string.Join("; ", version.Sources.Select(Cited).Prepend(version.Rule.Title))),
             new XElement(Dmn + "variable", new XAttribute("name", id), new XAttribute("typeRef", "string")),
             columns.Select(column => Requires(id, column)),
             new XElement(
@@ -178,6 +177,9 @@ internal sealed class DmnModel
     private bool IsNumber(string name) =>
         expressions.ContainsKey(name)
         || table.Vocabulary.Measures.Keys.Any(measure => DmnQuantities.Ends.Any(end => $"{DmnTable.Name(measure)}_{end}" == name));
+
+    private static string Cited(CitedSource cited) =>
+        cited.Source.Title + (cited.Citation.Clause is { Length: > 0 } clause ? $", {clause}" : "");
 
     private static XElement Describe(string text) => new(Dmn + "description", text);
 

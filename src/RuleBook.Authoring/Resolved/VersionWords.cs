@@ -40,7 +40,8 @@ internal static class VersionWords
             text.Append(CultureInfo.InvariantCulture, $"      disputed: {dispute.About}; taken: {dispute.Taken}\n");
         var cites = version
             .Sources.Select(cited =>
-                $"{cited.Source.Jurisdiction}/{cited.Source.Id}{(cited.Citation.Clause is { } clause ? $" {clause}" : "")}{Carries(cited.Citation)}"
+                $"{cited.Source.Jurisdiction}/{cited.Source.Id}"
+                + $"{(cited.Citation.Clause is { } clause ? $" {clause}" : "")}{Carries(cited.Citation)}"
             )
             .Distinct();
         foreach (var cite in cites)

@@ -44,7 +44,8 @@ internal static class CasesText
         var open = results.Count(result => result.Case.LeavesOpen);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{results.Count - edges} with a reason of their own, {edges} edges derived from the figure beside them; in {open} the sources leave the pathway open."
+            $"{results.Count - edges} with a reason of their own, {edges} edges derived from the figure beside them; "
+                + $"in {open} the sources leave the pathway open."
         );
     }
 }

@@ -34,9 +34,8 @@ internal static class GapsText
                 page.Item($"settles: {what}");
             if (open.LookFor.Length > MostTold)
                 page.Item($"and {open.LookFor.Length - MostTold} more");
-            page.Item(
-                $"then edit: {string.Join(", ", open.Edit.Take(MostTold).Select(mark => $"{mark.File}:{mark.Line.ToString(CultureInfo.InvariantCulture)}"))}"
-            );
+            var lines = open.Edit.Take(MostTold).Select(mark => string.Create(CultureInfo.InvariantCulture, $"{mark.File}:{mark.Line}"));
+            page.Item($"then edit: {string.Join(", ", lines)}");
             var more = found.Count(each => each.Place.Id == open.Place.Id) - 1;
             if (!whole && more > 0)
                 page.Aside($"{more} more: rulebook gaps {open.Place.Id}", 1);

@@ -47,11 +47,10 @@ internal static class LimitsText
             case Stated stated:
                 foreach (var tier in stated.Tiers)
                     Write(page, book, version, tier);
-                page.Item(
-                    $"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: "
-                        + $"{(stated.Beyond is { } beyond ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}" : "not established")}",
-                    depth: 2
-                );
+                var gives = stated.Beyond is { } beyond
+                    ? $"{Phrases.Pathway(beyond)}{Known(version.Evidence.Of(Part.Beyond))}"
+                    : "not established";
+                page.Item($"{(stated.Tiers.IsEmpty ? "in every case" : "beyond")}: {gives}", depth: 2);
                 break;
             case NotEstablished unknown:
                 page.Item($"not established; ask {unknown.Ask}{(unknown.Open is { } document ? $"; open {document}" : "")}", "?", 2);

@@ -46,7 +46,8 @@ internal static class TimelineText
         change.Kind switch
         {
             ChangeKind.Adopted => $"adopts {change.Adopts} "
-                + $"{(change.AsOf is { } asOf ? $"as it stood on {Phrases.Day(asOf)}" : "as amended")}{(change.Exceptions > 0 ? $", with {change.Exceptions} exception{(change.Exceptions == 1 ? "" : "s")}" : "")}",
+                + $"{(change.AsOf is { } asOf ? $"as it stood on {Phrases.Day(asOf)}" : "as amended")}"
+                + $"{(change.Exceptions > 0 ? $", with {change.Exceptions} exception{(change.Exceptions == 1 ? "" : "s")}" : "")}",
             ChangeKind.NotEstablished => "in force, what it says is not established",
             ChangeKind.NotRegulated => "not regulated",
             ChangeKind.Ended => "ended",

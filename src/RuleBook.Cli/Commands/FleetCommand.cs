@@ -179,11 +179,15 @@ internal static class FleetCommand
 
     /// <summary>What a run is of: only one of the same can go on with it.</summary>
     internal static string Run(string book, string? earlier, DateOnly today, string given, string? rejected) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{book} {earlier} {today:O} "
-                + $"{(given == "-" ? given : $"{Path.GetFullPath(given)} {new FileInfo(given).Length} {File.GetLastWriteTimeUtc(given):O}")} {rejected}"
-        );
+        string.Create(CultureInfo.InvariantCulture, $"{book} {earlier} {today:O} {File(given)} {rejected}");
+
+    private static string File(string given) =>
+        given == "-"
+            ? given
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Path.GetFullPath(given)} {new FileInfo(given).Length} {System.IO.File.GetLastWriteTimeUtc(given):O}"
+            );
 
     private static int Explain(
         long number,

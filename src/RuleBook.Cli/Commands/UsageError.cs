@@ -24,7 +24,7 @@ internal sealed record UsageError(IReadOnlyList<string> Lines)
         return new([
             "rulebook" + string.Concat(args.Select(arg => " " + Visible.Of(arg))),
             unknown is null
-                ? $"error: {Visible.Of(string.Join(' ', parsed.Errors[0].Message.Split(Breaks, StringSplitOptions.RemoveEmptyEntries))).TrimEnd('.')} ({help})"
+                ? $"error: {OneLine(parsed.Errors[0].Message).TrimEnd('.')} ({help})"
                 : $"error: '{Visible.Of(unknown)}' is not known here "
                     + $"({(Spelling.Nearest(unknown, known) is { } near ? $"did you mean '{near}'? " : "")}{help})",
         ]);
@@ -44,4 +44,7 @@ internal sealed record UsageError(IReadOnlyList<string> Lines)
 
     private static string Called(CommandResult result) =>
         result.Parent is CommandResult parent ? $"{Called(parent)} {result.Command.Name}" : "rulebook";
+
+    private static string OneLine(string message) =>
+        Visible.Of(string.Join(' ', message.Split(Breaks, StringSplitOptions.RemoveEmptyEntries)));
 }

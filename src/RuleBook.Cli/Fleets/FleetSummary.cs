@@ -63,8 +63,8 @@ internal sealed class FleetSummary
     public IEnumerable<string> Lines()
     {
         CountPending();
-        yield return $"{Figure(Rows)} rows: "
-            + $"{string.Join(", ", Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected"))}";
+        var counts = Most(verdicts).Select(each => $"{Figure(each.Value)} {each.Key}").Append($"{Figure(Rejected)} rejected");
+        yield return $"{Figure(Rows)} rows: {string.Join(", ", counts)}";
         foreach (var (state, rows) in states)
             yield return $"  {state}: {Figure(rows)}";
         if (reasons.Count > 0)

@@ -54,8 +54,11 @@ internal static class FirstLines
         if (Known(assessment, today) is { } known)
             yield return known;
         if (!assessment.OfUseOpen.IsEmpty)
-            yield return "Rules of use left open: "
-                + $"{string.Join("; ", assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct())}.";
+        {
+            var open = assessment.OfUseOpen.Select(finding => Wording.WithinSentence(finding.Version.Rule.Title)).Distinct();
+            yield return $"Rules of use left open: {string.Join("; ", open)}.";
+        }
+
         if (!assessment.LoadsNotJudged.IsEmpty)
             yield return $"Loads not judged against {string.Join(", ", assessment.LoadsNotJudged.Select(LoadSubjects.Noun))}: not "
                 + "all of it is stated.";
@@ -69,8 +72,8 @@ internal static class FirstLines
             Law.Pathway.Prohibited => $"not allowed{Because(assessment, "")}",
             var verdict when TooClose(assessment) is { } close => $"{Phrases.Pathway(verdict.Value)}, but too close to call: {close}",
             Law.Pathway.NoCertificate => $"allowed without a certificate{Left(assessment)}",
-            var verdict =>
-                $"{Phrases.Pathway(verdict.Value)}{Because(assessment, verdict == Law.Pathway.Certificate ? "without one: " : "without it: ")}",
+            var verdict => Phrases.Pathway(verdict.Value)
+                + Because(assessment, verdict == Law.Pathway.Certificate ? "without one: " : "without it: "),
         };
 
     /// <summary>What closed the last pathway that was open, of the rule that decides.</summary>

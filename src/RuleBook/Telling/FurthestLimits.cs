@@ -21,8 +21,9 @@ internal static class FurthestLimits
                 stated
                     .Tiers.GroupBy(tier => (tier.Pathway, When: When(tier)))
                     .Select(tiers =>
-                        $"{Wording.Of(tiers.Key.Pathway)}{tiers.Key.When} {Furthest(book, [.. tiers.SelectMany(tier => tier.Limits)])}".TrimEnd()
+                        (tiers.Key.Pathway, tiers.Key.When, Limits: Furthest(book, [.. tiers.SelectMany(tier => tier.Limits)]))
                     )
+                    .Select(tiers => $"{Wording.Of(tiers.Pathway)}{tiers.When} {tiers.Limits}".TrimEnd())
             );
 
     private static string When(Tier tier) =>

@@ -126,7 +126,10 @@ internal static class SubjectRows
         finding.Version.Content is NotEstablished
             ? $"{finding.Version.Rule.Title}: nobody has established the rule"
             : $"{finding.Version.Rule.Title}: "
-                + $"{Phrases.Outcome(finding.Outcome)}{string.Concat(finding.Conditions.Select(condition => $", {condition.Condition.Title}"))}";
+                + string.Join(
+                    ", ",
+                    finding.Conditions.Select(condition => condition.Condition.Title).Prepend(Phrases.Outcome(finding.Outcome))
+                );
 
     private static string Label(string topic) =>
         topic switch

@@ -37,7 +37,8 @@ public sealed class AdoptionTests : IDisposable
     [InlineData("2027-06-30", "50 mm", Pathway.NoCertificate, Pathway.Prohibited)] // the day before: not established
     [InlineData("2027-07-01", "50 mm", Pathway.NoCertificate, Pathway.NoCertificate)] // the national rule as amended: 50 mm
     [InlineData("2027-07-01", "125 mm", Pathway.Certificate, Pathway.Certificate)] // the exception: up to 125 mm
-    [InlineData("2027-07-01", "125.1 mm", Pathway.Approval, Pathway.Prohibited)] // beyond it nothing is established, though the nation goes to 150 mm
+    // Beyond it nothing is established, though the nation goes to 150 mm.
+    [InlineData("2027-07-01", "125.1 mm", Pathway.Approval, Pathway.Prohibited)]
     public void An_adoption_with_one_exception_is_one_edit_of_at_most_twelve_lines(string on, string lift, Pathway best, Pathway worst)
     {
         Edit(1).ShouldBeLessThanOrEqualTo(12);

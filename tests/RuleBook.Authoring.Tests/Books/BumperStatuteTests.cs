@@ -48,7 +48,8 @@ public sealed class BumperStatuteTests
         Greatest("us-fl", $"kind: {kind}, net-shipping-weight: {weight}", front, rear);
 
     [Fact]
-    public void Above_5000_pounds_net_Florida_is_not_established() => // Fla. Stat. 316.251(1): net shipping weight of not more than 5,000 pounds
+    // Fla. Stat. 316.251(1): net shipping weight of not more than 5,000 pounds.
+    public void Above_5000_pounds_net_Florida_is_not_established() =>
         RealBook.Assess("us-fl", "kind: truck, net-shipping-weight: 5000.1 lb", Bumpers("28 in", "30 in")).Verdict.ShouldBeNull();
 
     [Fact]

@@ -12,7 +12,8 @@ public sealed class MassRatingTests
         "vehicle: { category: NA, four-wheel-drive: yes, first-registered: 2015-03-02, ratings: { gvm: 3000 kg, gcm: 6000 kg } }";
 
     [Theory]
-    [InlineData("au-qld", "2018-06-01", Pathway.Prohibited)] // motoring press, August 2018: GCM increases in service stopped earlier that year
+    // Motoring press, August 2018: GCM increases in service stopped earlier that year.
+    [InlineData("au-qld", "2018-06-01", Pathway.Prohibited)]
     [InlineData("au-qld", "2023-06-01", Pathway.Certificate)] // motoring press, 17 March 2023: a new GCM code
     [InlineData("au-wa", "2019-06-01", Pathway.Prohibited)] // trade association: refused in service from December 2018
     public void A_higher_gcm_depends_on_the_state_and_the_year(string place, string on, Pathway expected) =>

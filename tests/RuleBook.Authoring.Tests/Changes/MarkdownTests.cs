@@ -28,7 +28,8 @@ public sealed class MarkdownTests
 
     [Fact]
     public void A_job_that_has_a_fence_in_it_does_not_end_its_block() =>
-        Markdown.Block("yaml", "a: b\n````\n# x").ShouldBe("`````yaml\na: b\n````\n# x\n`````\n"); // CommonMark 4.5: a closing fence is at least as long
+        // CommonMark 4.5: a closing fence is at least as long.
+        Markdown.Block("yaml", "a: b\n````\n# x").ShouldBe("`````yaml\na: b\n````\n# x\n`````\n");
 
     [Fact]
     public void Where_nothing_changes_the_comment_says_so_and_no_more()

@@ -30,7 +30,8 @@ public sealed class WorkedExampleTests
 
         lines.Count(letter => letter == '\n').ShouldBeLessThanOrEqualTo(6);
         Victorian(amended, "2027-06-30", "130 mm").ShouldBe(Victorian(TestBook.Book, "2027-06-30", "130 mm"));
-        Victorian(amended, "2027-07-01", "125 mm").ShouldBe(Victorian(TestBook.Book, "2027-07-01", "125 mm")); // the figure amended is 125 mm
+        // The figure amended is 125 mm.
+        Victorian(amended, "2027-07-01", "125 mm").ShouldBe(Victorian(TestBook.Book, "2027-07-01", "125 mm"));
         Victorian(amended, "2027-07-01", "130 mm").ShouldNotBe(Victorian(TestBook.Book, "2027-07-01", "130 mm"));
         var report = WeakenedBook.Changes(amended, "jurisdictions/au-vic/ride-height.yaml");
         report.Answers.ShouldNotBeEmpty();
@@ -107,7 +108,8 @@ public sealed class WorkedExampleTests
                 """
                 jurisdiction: ca-zz
                 sources:
-                  - { source: act, title: Invented act, publisher: The province, read-as: primary, checked: 2026-11-28, recheck-after: 2027-11-28 }
+                  - { source: act, title: Invented act, publisher: The province, read-as: primary, checked: 2026-11-28,
+                      recheck-after: 2027-11-28 }
                 """
             ),
             (

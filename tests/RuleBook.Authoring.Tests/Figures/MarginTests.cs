@@ -94,7 +94,8 @@ public sealed class MarginTests
                 $$"""
                 registered-in: {{place}}
                 on: 2026-11-20
-                vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, built: 2019-03, first-registered: 2020-03-02, ratings: { gvm: 3000 kg, front-axle: 1500 kg, rear-axle: 2450 kg }, tyres: 265/65R17 }
+                vehicle: { category: MC, four-wheel-drive: yes, stability-control: yes, built: 2019-03, first-registered: 2020-03-02,
+                  ratings: { gvm: 3000 kg, front-axle: 1500 kg, rear-axle: 2450 kg }, tyres: 265/65R17 }
                 modification: { {{modification}} }
                 """,
                 "job"

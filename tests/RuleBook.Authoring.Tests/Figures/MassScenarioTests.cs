@@ -57,7 +57,8 @@ public sealed class MassScenarioTests
               tare: 2900 kg
               ratings: { gvm: 3500 kg }
               tanks: [ { capacity: 10 L, fuel: diesel } ]
-              down-rating: [ { ball-up-to: 250 kg, less: 0 kg }, { ball-up-to: 300 kg, less: 100 kg }, { ball-up-to: 350 kg, less: 200 kg } ]
+              down-rating: [ { ball-up-to: 250 kg, less: 0 kg }, { ball-up-to: 300 kg, less: 100 kg }, { ball-up-to: 350 kg,
+                less: 200 kg } ]
             trailer: { mass: 3000 kg, ball-load: {{ball}} kg }
             """
         );
@@ -100,7 +101,8 @@ public sealed class MassScenarioTests
             "wheelbase: 2850 mm, tare: 2600 kg, tare-axles: { front: 1350 kg, rear: 1250 kg }, tanks: [ { capacity: 10 L, fuel: "
                 + "diesel } ], ball-behind-rear-axle: 1200 mm",
             modification: """
-            accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 mm }, { name: rear bar, mass: 90 kg, behind-front-axle: 3750 mm },
+            accessories: [ { name: bull bar, mass: 60 kg, behind-front-axle: -900 mm }, { name: rear bar, mass: 90 kg,
+              behind-front-axle: 3750 mm },
               { name: roof rack, mass: 75 kg, behind-front-axle: 1600 mm } ]
             """,
             trailer: "{ ball-load: 270 kg }"

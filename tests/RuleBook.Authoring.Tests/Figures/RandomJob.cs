@@ -131,9 +131,12 @@ internal sealed record RandomJob(string Place, ImmutableSortedDictionary<string,
                 .Select(same =>
                     same.First().Key == same.Key
                         ? $"{indent}{same.Key}: {same.First().Value}\n"
-                        : $"{indent}{same.Key}:\n{Yaml(same.Select(fact => KeyValuePair.Create(fact.Key[(same.Key.Length + 1)..], fact.Value)), indent + "  ")}"
+                        : $"{indent}{same.Key}:\n{Yaml(same.Select(fact => Within(fact, same.Key)), indent + "  ")}"
                 )
         );
+
+    private static KeyValuePair<string, string> Within(KeyValuePair<string, string> fact, string key) =>
+        KeyValuePair.Create(fact.Key[(key.Length + 1)..], fact.Value);
 }
 
 /// <summary>Facts that a job may not contradict.</summary>

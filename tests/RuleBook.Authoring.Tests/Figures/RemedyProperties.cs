@@ -57,8 +57,8 @@ public sealed class RemedyProperties
                         if (change.Lever is not (RemedyLever.SuspensionLift or RemedyLever.BodyLift) || to is "0 mm")
                             continue;
                         var sign = to.StartsWith('-') ? "-" : "";
-                        var less =
-                            $"{sign}{(decimal.Parse(to.Split(' ')[0].TrimStart('-'), CultureInfo.InvariantCulture) + 1.001m).ToString(CultureInfo.InvariantCulture)} mm";
+                        var beyond = decimal.Parse(to.Split(' ')[0].TrimStart('-'), CultureInfo.InvariantCulture) + 1.001m;
+                        var less = string.Create(CultureInfo.InvariantCulture, $"{sign}{beyond} mm");
                         if (change.Cost!.Value > 2)
                             remedy
                                 .Goal.IsReachedBy(RealBook.Assess(random.With(change.Path, less).ToString()))

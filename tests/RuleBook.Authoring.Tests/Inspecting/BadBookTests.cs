@@ -83,7 +83,8 @@ public sealed class BadBookTests
             for (var version = 0; version < 12; version++)
                 text.Append(
                         CultureInfo.InvariantCulture,
-                        $"      - from: \"[2001-01-{version + 1:00}..2020-01-{version + 1:00}]\"\n        sources: [ {{ cite: code, clause: \"1\" }} ]\n"
+                        $"      - from: \"[2001-01-{version + 1:00}..2020-01-{version + 1:00}]\"\n"
+                            + $"        sources: [ {{ cite: code, clause: \"1\" }} ]\n"
                     )
                     .Append(
                         CultureInfo.InvariantCulture,

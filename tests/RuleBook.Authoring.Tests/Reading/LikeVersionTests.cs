@@ -12,7 +12,8 @@ public sealed class LikeVersionTests
           measured: { mass-state: unladen, total: [suspension-lift] }
           tiers:
             - { pathway: no-certificate, within: { suspension-lift: { at-least: -50 mm, at-most: 50 mm } } }
-            - { pathway: certificate, when: { stability-control: no }, within: { suspension-lift: 75 mm }, provided: [lane-change-test], codes: [LS9] }
+            - { pathway: certificate, when: { stability-control: no }, within: { suspension-lift: 75 mm }, provided: [lane-change-test],
+                codes: [LS9] }
           beyond: not-established
         """;
 
@@ -27,11 +28,13 @@ public sealed class LikeVersionTests
             """,
             """
             - from: 2018-10-26
-              sources: [ { cite: law, clause: "2", carries: [from, certificate.suspension-lift] }, { cite: law, clause: "1", carries: [limits, beyond] } ]
+              sources: [ { cite: law, clause: "2", carries: [from, certificate.suspension-lift] }, { cite: law, clause: "1",
+                carries: [limits, beyond] } ]
               measured: { mass-state: unladen, total: [suspension-lift] }
               tiers:
                 - { pathway: no-certificate, within: { suspension-lift: { at-least: -50 mm, at-most: 50 mm } } }
-                - { pathway: certificate, when: { stability-control: no }, within: { suspension-lift: 100 mm }, provided: [lane-change-test], codes: [LS9] }
+                - { pathway: certificate, when: { stability-control: no }, within: { suspension-lift: 100 mm },
+                    provided: [lane-change-test], codes: [LS9] }
               beyond: not-established
             """
         );
@@ -55,7 +58,8 @@ public sealed class LikeVersionTests
               measured: { mass-state: unladen, total: [suspension-lift] }
               tiers:
                 - { pathway: certificate, name: own, within: { suspension-lift: 60 mm } }
-                - { pathway: approval, name: certificate, when: { stability-control: yes }, within: { suspension-lift: 75 mm }, codes: [LS10] }
+                - { pathway: approval, name: certificate, when: { stability-control: yes }, within: { suspension-lift: 75 mm },
+                    codes: [LS10] }
               beyond: prohibited
             """
         );
@@ -72,7 +76,8 @@ public sealed class LikeVersionTests
             """,
             """
                 versions:
-                  - { from: 2011-01-01, sources: [ { cite: law, clause: "1" }, { cite: law, clause: "9", carries: beyond } ], measured: { mass-state: unladen }, tiers: [], beyond: prohibited }
+                  - { from: 2011-01-01, sources: [ { cite: law, clause: "1" }, { cite: law, clause: "9", carries: beyond } ],
+                      measured: { mass-state: unladen }, tiers: [], beyond: prohibited }
                   - { from: 2018-10-26, sources: [ { cite: law, clause: "2" } ], not-regulated: Repealed. }
             """
         );

@@ -29,7 +29,8 @@ public sealed class InspectionSarifTests
     }
 
     [Fact]
-    public void A_run_names_its_tool_and_has_results_even_when_nothing_is_found() // 3.14.6 tool, 3.18.2 driver, 3.19.8 name; 3.14.23 results: [] when none
+    // 3.14.6 tool, 3.18.2 driver, 3.19.8 name; 3.14.23 results: [] when none.
+    public void A_run_names_its_tool_and_has_results_even_when_nothing_is_found()
     {
         var run = Write().GetProperty("runs")[0];
 
@@ -57,7 +58,8 @@ public sealed class InspectionSarifTests
     }
 
     [Fact]
-    public void A_result_has_a_message_a_level_and_the_rule_that_its_index_names() // 3.27.11 message, 3.27.10 level, 3.27.5 ruleId, 3.27.6 ruleIndex
+    // 3.27.11 message, 3.27.10 level, 3.27.5 ruleId, 3.27.6 ruleIndex.
+    public void A_result_has_a_message_a_level_and_the_rule_that_its_index_names()
     {
         var run = Write(Problem).GetProperty("runs")[0];
         var result = run.GetProperty("results")[0];
@@ -75,7 +77,8 @@ public sealed class InspectionSarifTests
     }
 
     [Fact]
-    public void A_place_is_a_relative_address_and_a_region_that_counts_from_one() // 3.4.3 uri (RFC 3986), 3.30.5 startLine, 3.30.6 startColumn
+    // 3.4.3 uri (RFC 3986), 3.30.5 startLine, 3.30.6 startColumn.
+    public void A_place_is_a_relative_address_and_a_region_that_counts_from_one()
     {
         var place = Write(Problem)
             .GetProperty("runs")[0]

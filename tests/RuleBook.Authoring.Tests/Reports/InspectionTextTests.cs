@@ -49,8 +49,7 @@ public sealed class InspectionTextTests
             (2, 1, 2)
         );
         var third = root.GetProperty("problems")[2];
-        $"{third.GetProperty("file")}:{third.GetProperty("line")}:{third.GetProperty("column")} {third.GetProperty("severity")} {third.GetProperty("code")}".ShouldBe(
-            "b.yaml:3:4 warning source-overdue"
-        );
+        string Told(string key) => third.GetProperty(key).ToString();
+        $"{Told("file")}:{Told("line")}:{Told("column")} {Told("severity")} {Told("code")}".ShouldBe("b.yaml:3:4 warning source-overdue");
     }
 }

@@ -89,7 +89,8 @@ public sealed class BookWalkTests(ITestOutputHelper output)
             $$"""
                 topic: ride-height
                 rules:
-                  - {rule: raise, title: Raising, for: {category: [{{categories}}]}, versions: [{from: 2012-01-01, {{Sources}}, not-regulated: there is no rule}]}
+                  - {rule: raise, title: Raising, for: {category: [{{categories}}]}, versions: [{from: 2012-01-01, {{Sources}},
+                      not-regulated: there is no rule}]}
                 """;
     }
 

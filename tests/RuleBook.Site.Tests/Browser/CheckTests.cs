@@ -5,9 +5,10 @@ namespace RuleBook.Site.Tests.Browser;
 
 public sealed class CheckTests(BrowserSite site)
 {
-    internal const string Wagon = """
-        {"job":"W-0117","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes","first-registered":"2021-03-15","tyres":["265/65R17 112S"]},"modification":{"suspension-lift":"45 mm","body-lift":"25 mm","tyres":"265/70R17 115S"}}
-        """;
+    internal const string Wagon =
+        """{"job":"W-0117","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","""
+        + """ "stability-control":"yes","first-registered":"2021-03-15","tyres":["265/65R17 112S"]},"""
+        + """ "modification":{"suspension-lift":"45 mm","body-lift":"25 mm","tyres":"265/70R17 115S"}}""";
 
     private const string TypeIn = """
         ([id, text]) => {
@@ -326,7 +327,8 @@ public sealed class CheckTests(BrowserSite site)
         {
             await AnswerAsync(
                 page,
-                $"{{\"{key.Replace("\"", "\\\"", StringComparison.Ordinal)}\":{{\"x\":1}},\"registered-in\":\"au-qld\",\"on\":\"2026-11-20\"}}"
+                $"{{\"{key.Replace("\"", "\\\"", StringComparison.Ordinal)}\":{{\"x\":1}},"
+                    + "\"registered-in\":\"au-qld\",\"on\":\"2026-11-20\"}"
             );
             (await page.Locator("#problems").InnerTextAsync()).ShouldContain(key == hostile ? "<script>" : key);
         }

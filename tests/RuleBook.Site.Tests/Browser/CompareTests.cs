@@ -136,7 +136,8 @@ public sealed class CompareTests(BrowserSite site)
         var opened = false;
         page.Dialog += (_, _) => opened = true;
         await page.GotoAsync(
-            $"{site.Root}compare.html?category=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&on=2018-99-99&columns=%22%3E%3Cscript%3Ealert(1)%3C/script%3E#%22onload="
+            $"{site.Root}compare.html?category=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E&on=2018-99-99"
+                + "&columns=%22%3E%3Cscript%3Ealert(1)%3C/script%3E#%22onload="
         );
         (await page.Locator("#comparison").CountAsync()).ShouldBe(1);
         (await page.Locator("img, script:not([src])").CountAsync()).ShouldBe(0);

@@ -105,8 +105,10 @@ public sealed class FormTests(BrowserSite site)
     public async Task What_has_no_field_stays_in_the_job()
     {
         const string job = """
-            {"job":"a: #b","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","tyres":"265/65R17 112S","seats":"unknown"},
-            "modification":{"accessories":{"name":"bar \"<&>\u00e9","mass":"55 kg"},"suspension-lift":"4.5 cm","tanks":[{"capacity":"80 L","fuel":"unknown"}]}}
+            {"job":"a: #b","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","tyres":"265/65R17 112S",
+            "seats":"unknown"},
+            "modification":{"accessories":{"name":"bar \"<&>\u00e9","mass":"55 kg"},"suspension-lift":"4.5 cm",
+            "tanks":[{"capacity":"80 L","fuel":"unknown"}]}}
             """;
         var page = await site.CheckAsync(job);
         var expected = TheCommand.Assess(job);

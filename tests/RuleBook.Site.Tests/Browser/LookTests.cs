@@ -27,8 +27,10 @@ public sealed class LookTests(BrowserSite site)
     /// <summary>Text in a box too narrow or too low for it, where the box neither scrolls nor shows what passes its edge.</summary>
     private const string CutOff = """
         [...document.querySelectorAll("main *, header *, footer *")]
-          .filter(each => each.checkVisibility() && getComputedStyle(each).overflow === "hidden" && !getComputedStyle(each).clipPath.startsWith("inset"))
-          .filter(each => each.clientWidth > 1 && (each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1) && each.innerText)
+          .filter(each => each.checkVisibility() && getComputedStyle(each).overflow === "hidden")
+          .filter(each => !getComputedStyle(each).clipPath.startsWith("inset"))
+          .filter(each => each.clientWidth > 1 && each.innerText)
+          .filter(each => (each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1))
           .map(each => each.outerHTML.slice(0, 90))
         """;
 

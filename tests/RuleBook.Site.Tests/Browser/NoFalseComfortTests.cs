@@ -11,7 +11,8 @@ public sealed class NoFalseComfortTests(BrowserSite site)
     private const string Empty = """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"}}""";
 
     private const string Overloaded = """
-        {"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes","tare":"2500 kg","ratings":{"gvm":"2600 kg"}},
+        {"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes",
+         "tare":"2500 kg","ratings":{"gvm":"2600 kg"}},
          "modification":{"suspension-lift":"45 mm","accessories":[{"name":"bar","mass":"300 kg","behind-front-axle":"0 mm"}]}}
         """;
 

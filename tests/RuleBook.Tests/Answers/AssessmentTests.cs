@@ -76,7 +76,8 @@ public sealed class AssessmentTests
         open.Between.ShouldBe(Outcome.Open);
         open.Gaps.Select(gap => (gap.Rule, gap.Ask, gap.Open))
             .ShouldBe([("wheels", "Office A", "https://example.org/a"), ("wheels", "Office A", "https://example.org/a")]);
-        Assess(Plain, """ "measured": { "frame-height": "700 mm" } """).Findings.ShouldHaveSingleItem(); // a height that is stated touches its topic
+        // A height that is stated touches its topic.
+        Assess(Plain, """ "measured": { "frame-height": "700 mm" } """).Findings.ShouldHaveSingleItem();
     }
 
     [Fact]
@@ -202,7 +203,11 @@ public sealed class AssessmentTests
             Rule(
                 "raise",
                 $$"""{{Since("2012-01-01", Tiers)}},"""
-                    + $$""" {{Since("2018-10-26", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited" """)}}"""
+                    + Since(
+                        "2018-10-26",
+                        """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], """
+                            + """ "beyond": "prohibited" """
+                    )
             )
         );
         var job = RuleBook.Jobs.Reading.JobReader.Read(

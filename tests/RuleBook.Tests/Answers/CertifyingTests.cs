@@ -120,7 +120,12 @@ public sealed class CertifyingTests
                 "jurisdictions/au-b/road-use",
                 Topic(
                     "road-use",
-                    $$"""{{Rule("road", Since("2012-01-01", tiers), """ "governed-by": "travel", """)}}, {{Rule("papers", Since("2012-01-01", tiers))}}, {{Rule("goods", Since("2012-01-01", tiers), """ "governed-by": "travel", "for": { "category": "NA" }, """)}}"""
+                    string.Join(
+                        ", ",
+                        Rule("road", Since("2012-01-01", tiers), """ "governed-by": "travel", """),
+                        Rule("papers", Since("2012-01-01", tiers)),
+                        Rule("goods", Since("2012-01-01", tiers), """ "governed-by": "travel", "for": { "category": "NA" }, """)
+                    )
                 )
             )
         );
@@ -179,7 +184,8 @@ public sealed class CertifyingTests
                     book,
                     RuleBook.Jobs.Reading.JobReader.Read(
                         Jobs.Nodes.Of(
-                            $$"""{ "registered-in": "au-b", "dates": { "work": "{{work}}", "certification": "2026-11-25" }, {{Lift("60 mm")}} }"""
+                            $$"""{ "registered-in": "au-b", "dates": { "work": "{{work}}", "certification": "2026-11-25" }, """
+                                + $$"""{{Lift("60 mm")}} }"""
                         ),
                         book
                     )
@@ -192,7 +198,8 @@ public sealed class CertifyingTests
     public void Where_sources_disagree_the_readings_the_one_taken_and_the_reason_are_told()
     {
         var dispute =
-            """ "disputed": [ { "about": "the figure", "readings": [ { "says": "50 mm" }, { "says": "45 mm" } ], "taken": "50 mm", "because": "it is newer" } ], """;
+            """ "disputed": [ { "about": "the figure", "readings": [ { "says": "50 mm" }, { "says": "45 mm" } ], """
+            + """ "taken": "50 mm", "because": "it is newer" } ], """;
         Assess(Book(Rule("raise", Since("2012-01-01", dispute + Tiers))), Lift("60 mm"))
             .Cautions.ShouldContain("Sources disagree on the figure: 50 mm; 45 mm. Taken here: 50 mm. Why: it is newer");
     }
@@ -209,7 +216,8 @@ public sealed class CertifyingTests
         IEnumerable<string> Cautions(int limit) =>
             Assess(
                 Stating(
-                    $$""" "tiers": [ { "pathway": "no-certificate", "within": { "tyre-diameter-growth": "{{limit}} mm" } } ], "beyond": "prohibited" """
+                    $$""" "tiers": [ { "pathway": "no-certificate", "within": { "tyre-diameter-growth": "{{limit}} mm" } } ], """
+                        + """ "beyond": "prohibited" """
                 ),
                 sizes
             ).Cautions;

@@ -38,7 +38,8 @@ public sealed class LoadBlockerTests
         );
         answer
             .Blockers.Select(each => (each.Id, each.Over?.ToInt32()))
-            .ShouldBe([("not-certifiable/gvm", 100), ("refused-rating/gvm/unladen", 50), ("not-judged/modification.ratings.gvm", null)]); // and no book here has a rule on the GVM
+            // And no book here has a rule on the GVM.
+            .ShouldBe([("not-certifiable/gvm", 100), ("refused-rating/gvm/unladen", 50), ("not-judged/modification.ratings.gvm", null)]);
         answer.Headline.ShouldBe(Headline.Blocked);
     }
 

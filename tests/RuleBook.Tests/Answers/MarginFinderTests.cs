@@ -127,8 +127,10 @@ public sealed class MarginFinderTests
                 ("33x12.50R15LT", Pathway.Certificate, false, 50),
                 ("265/75R16", Pathway.Certificate, false, 28),
             ]);
-        answer.Sizes[0].Loads.Select(load => (load.Index!.Value, load.MarginKg)).ShouldBe([(112, 2240 - 1450), (112, 2240 - 1750)]); // as marked
-        answer.Sizes[2].Loads.Select(load => (load.Index!.Value, load.MarginKg)).ShouldBe([(97, 1460 - 1450), (103, 1750 - 1750)]); // 725 kg a tyre: 97 = 730 kg; 875 kg: 103 = 875 kg
+        // As marked.
+        answer.Sizes[0].Loads.Select(load => (load.Index!.Value, load.MarginKg)).ShouldBe([(112, 2240 - 1450), (112, 2240 - 1750)]);
+        // 725 kg a tyre: 97 = 730 kg; 875 kg: 103 = 875 kg.
+        answer.Sizes[2].Loads.Select(load => (load.Index!.Value, load.MarginKg)).ShouldBe([(97, 1460 - 1450), (103, 1750 - 1750)]);
     }
 
     [Fact]

@@ -122,8 +122,10 @@ public sealed class JobFactsTests
         // The front rose by 50 mm and the rear by 40: the front governs.
         var front = JobBook.Facts(
             """
-            "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm", "rear-left": "520 mm", "rear-right": "520 mm" },
-            "after": { "mass-state": "tare", "front-left": "530 mm", "front-right": "530 mm", "rear-left": "560 mm", "rear-right": "560 mm" }, "uncertainty": { "suspension-lift": "3 mm" } }
+            "measured": { "before": { "mass-state": "tare", "front-left": "480 mm", "front-right": "480 mm", "rear-left": "520 mm",
+              "rear-right": "520 mm" },
+            "after": { "mass-state": "tare", "front-left": "530 mm", "front-right": "530 mm", "rear-left": "560 mm",
+              "rear-right": "560 mm" }, "uncertainty": { "suspension-lift": "3 mm" } }
             """
         );
         front.Measures["suspension-lift"].Derivation.ShouldContain("the front axle governs");
@@ -135,7 +137,8 @@ public sealed class JobFactsTests
     public void A_lift_that_corners_or_springs_are_to_tell_is_open_as_long_as_they_do_not()
     {
         Value(""" "measured": { "after": { "mass-state": "unladen" } } """, "suspension-lift").ShouldBe(Interval.Anything);
-        Value(""" "modification": { "springs": { "front": { } } } """, "suspension-lift").ShouldBe(new Interval(0, null)); // the rear springs stay
+        // The rear springs stay.
+        Value(""" "modification": { "springs": { "front": { } } } """, "suspension-lift").ShouldBe(new Interval(0, null));
         JobBook.Facts(""" "modification": { "suspension-lift": "40 mm" } """).Uncertainty("suspension-lift", []).ShouldBe(Fraction.Zero);
     }
 
@@ -205,7 +208,8 @@ public sealed class JobFactsTests
         var job = JobBook.Read(""" "vehicle": { "first-registered": "2026-11-25", "built": "2019" } """);
         JobFacts.Of(job, JobBook.Book.Vocabulary, [new(2026, 11, 1), new(2026, 12, 1)], DiameterBasis.Handbook).Words.ShouldBeEmpty();
         var facts = JobFacts.Of(job, JobBook.Book.Vocabulary, [new(2026, 12, 1)], DiameterBasis.Handbook);
-        facts.Measure("built", []).ShouldBe(new Interval(new DateOnly(2019, 1, 1).DayNumber, new DateOnly(2019, 12, 31).DayNumber)); // the whole year
+        // The whole year.
+        facts.Measure("built", []).ShouldBe(new Interval(new DateOnly(2019, 1, 1).DayNumber, new DateOnly(2019, 12, 31).DayNumber));
         facts.Measure("first-registered", []).Exact.ShouldBe((Fraction)new DateOnly(2026, 11, 25).DayNumber);
     }
 

@@ -43,7 +43,8 @@ public sealed class EachAxleTests
     {
         var answer = AssessorOf(
             $$"""
-            "measured": { {{Before}}, "after": { "mass-state": "unladen", "front-left": "{{front}} mm", "front-right": "{{front}} mm", "rear-left": "{{rear}} mm", "rear-right": "{{rear}} mm" } }
+            "measured": { {{Before}}, "after": { "mass-state": "unladen", "front-left": "{{front}} mm", "front-right": "{{front}} mm",
+              "rear-left": "{{rear}} mm", "rear-right": "{{rear}} mm" } }
             """
         );
         answer.Verdict.ShouldBe(decides is >= -50 and <= 50 ? Pathway.NoCertificate : Pathway.Prohibited);
@@ -144,7 +145,8 @@ public sealed class EachAxleTests
         $$"""
             "vehicle": { "tare": "2240 kg", "tare-axles": { "front": "1190 kg", "rear": "1050 kg" }, "wheelbase": "2800 mm",
             "tanks": [ { "capacity": "10 L", "fuel": "diesel", "behind-front-axle": "2000 mm" } ] },
-            "modification": { {{more}} "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "{{gain}}", "at-axle-load": "1050 kg" } } }
+            "modification": { {{more}} "springs": { "rear": { "wheel-rate": "98.0665 N/mm", "height-gained": "{{gain}}",
+              "at-axle-load": "1050 kg" } } }
             """;
 
     private static string Front(int mm, string more = "") =>

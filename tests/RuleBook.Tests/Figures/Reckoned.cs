@@ -44,8 +44,10 @@ internal static class Reckoned
     };
 
     public const string Wagon = """
-        "tare": "2650 kg", "tare-axles": { "front": "1400 kg", "rear": "1250 kg" }, "wheelbase": "2850 mm", "ball-behind-rear-axle": "1200 mm",
-        "ratings": { "gvm": "3500 kg", "gcm": "7000 kg", "front-axle": "1650 kg", "rear-axle": "2100 kg", "braked-tow": "3500 kg", "ball": "350 kg" },
+        "tare": "2650 kg", "tare-axles": { "front": "1400 kg", "rear": "1250 kg" },
+        "wheelbase": "2850 mm", "ball-behind-rear-axle": "1200 mm",
+        "ratings": { "gvm": "3500 kg", "gcm": "7000 kg", "front-axle": "1650 kg", "rear-axle": "2100 kg",
+          "braked-tow": "3500 kg", "ball": "350 kg" },
         "tanks": [ { "capacity": "110 L", "fuel": "diesel", "behind-front-axle": "2000 mm" } ]
         """;
 

@@ -60,7 +60,8 @@ public sealed class UnknownPartTests
         // 2000 kg with 10 L; the new tank holds 138 L: 128 L x 0.835 kg/L = 106.88 kg more, whatever the maker's held.
         var unladen = MassesOf(
             $$"""
-            "vehicle": { {{makers}} "tare": "2000 kg" }, "modification": { "tanks": [ { "capacity": "138 L", "fuel": "diesel", "replaces": "yes" } ] }
+            "vehicle": { {{makers}} "tare": "2000 kg" }, "modification": { "tanks": [ { "capacity": "138 L", "fuel": "diesel",
+              "replaces": "yes" } ] }
             """
         ).Unladen;
         unladen.TotalKg.ShouldBe(new Fraction(210688, 100));
@@ -74,7 +75,8 @@ public sealed class UnknownPartTests
         // 2950 + 58.45 kg of fuel are over 3000 kg before the bar of unknown mass is counted.
         var answer = MassesOf(
             $$"""
-            "vehicle": { "tare": "2950 kg", {{Ratings}}, "tanks": [ { "capacity": "80 L", "fuel": "diesel" } ] }, "modification": { "accessories": [ { "name": "bar" } ] }
+            "vehicle": { "tare": "2950 kg", {{Ratings}}, "tanks": [ { "capacity": "80 L",
+              "fuel": "diesel" } ] }, "modification": { "accessories": [ { "name": "bar" } ] }
             """
         );
         answer

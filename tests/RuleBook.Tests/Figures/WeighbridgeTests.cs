@@ -16,7 +16,8 @@ public sealed class WeighbridgeTests
     [InlineData(""" "mass": "3400 kg", "front-alone": "1250 kg" """, "rear axle against its rating")] // 3400 - 1250 = 2150 kg
     public void Readings_of_the_vehicle_alone_are_judged_as_travelled_without_a_mass_state(string readings, string fails)
     {
-        foreach (var vehicle in new[] { Wagon, Wagon[Wagon.IndexOf("\"wheelbase", StringComparison.Ordinal)..] }) // with its tare, and without
+        // With its tare, and without.
+        foreach (var vehicle in new[] { Wagon, Wagon[Wagon.IndexOf("\"wheelbase", StringComparison.Ordinal)..] })
         {
             var failing = MassesOf($$""" "vehicle": { {{vehicle}} }, "measured": { "weighbridge": { {{readings}} } } """).Failing.ToArray();
             failing.ShouldContain(each => each.Check.What == fails);
@@ -104,7 +105,8 @@ public sealed class WeighbridgeTests
         // GTM: most on the trailer's axles (design rule definitions, as reproduced by trade pages): 2500 kg, whatever the vehicle leaves.
         var points = MassesOf(
             $$"""
-            "vehicle": { {{Wagon}} }, "trailer": { "mass": "2000 kg", "ball-load": "200 kg", "braked": "yes", "ratings": { "atm": "2800 kg", "gtm": "2500 kg" } }
+            "vehicle": { {{Wagon}} }, "trailer": { "mass": "2000 kg", "ball-load": "200 kg", "braked": "yes",
+              "ratings": { "atm": "2800 kg", "gtm": "2500 kg" } }
             """
         ).TradeOff;
         points.ShouldAllBe(point => point.LeftKg <= 2500);

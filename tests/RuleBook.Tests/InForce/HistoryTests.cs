@@ -12,7 +12,8 @@ public sealed class HistoryTests
 {
     private const string Moving = """ "adopts": { "rule": "au/ride-height/raise", "as-of": "amended" } """;
     private const string Fixed =
-        """ "adopts": { "rule": "au/ride-height/raise", "as-of": "2015-01-01" }, "except": [ { "tier": "certificate", "within": { "total-lift": "125 mm" } } ] """;
+        """ "adopts": { "rule": "au/ride-height/raise", "as-of": "2015-01-01" }, """
+        + """ "except": [ { "tier": "certificate", "within": { "total-lift": "125 mm" } } ] """;
 
     private static readonly (string Path, string Text) National = (
         "jurisdictions/au/ride-height",
@@ -31,7 +32,8 @@ public sealed class HistoryTests
                     "2010",
                     """ "not-regulated": "no rule" """
                 )}}, { "from": "2013-06-01", "until": "2014-01-01", {{Cited}}, {{Tiers}} }, {{Since("2015-07-01", Fixed)}},
-                { "announced": "2030-01-01", {{Cited}}, {{Moving}} }, { "proposed": "yes", {{Cited}}, "not-established": { "ask": "Office A" } }
+                { "announced": "2030-01-01", {{Cited}}, {{Moving}} }, { "proposed": "yes", {{Cited}},
+                  "not-established": { "ask": "Office A" } }
                 """
             ),
             National
@@ -115,7 +117,29 @@ public sealed class HistoryTests
         var holdings = Holdings
             .Of(
                 Book(
-                    $$"""{{Rule("raise", $$"""{{Since("2012-01-01", Tiers, "account")}}, {{Since("2015-07-01", Fixed)}}, { "announced": "2030-01-01", {{Cited}}, {{Tiers}} }""")}}, {{Rule("other", Since("2012", """ "tiers": [ { "pathway": "certificate", "within": { "body-lift": "not-established", "suspension-lift": "none" }, "sources": [ { "cite": "recalled" } ] } ], "beyond": "prohibited" """, "practice"))}}, {{Rule("third", Since("2012", """ "not-established": { "ask": "Office A" } """))}}""",
+                    string.Join(
+                        ", ",
+                        Rule(
+                            "raise",
+                            $$"""{{Since("2012-01-01", Tiers, "account")}}, {{Since("2015-07-01", Fixed)}}, """
+                                + $$"""{ "announced": "2030-01-01", {{Cited}}, {{Tiers}} }"""
+                        ),
+                        Rule(
+                            "other",
+                            Since(
+                                "2012",
+                                """
+                                "tiers": [ {
+                                  "pathway": "certificate", "within": { "body-lift": "not-established", "suspension-lift": "none" },
+                                  "sources": [ { "cite": "recalled" } ]
+                                } ],
+                                "beyond": "prohibited"
+                                """,
+                                "practice"
+                            )
+                        ),
+                        Rule("third", Since("2012", """ "not-established": { "ask": "Office A" } """))
+                    ),
                     National
                 )
             )

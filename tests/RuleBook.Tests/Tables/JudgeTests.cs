@@ -145,7 +145,8 @@ public sealed class JudgeTests
 
     [Fact]
     [Trait("Basis", "common practice")]
-    public void The_total_lift_is_suspension_and_body_and_half_the_growth_of_the_tyre_unless_a_rule_counts_otherwise() // common practice, no source
+    // Common practice, no source.
+    public void The_total_lift_is_suspension_and_body_and_half_the_growth_of_the_tyre_unless_a_rule_counts_otherwise()
     {
         var facts = Raised(45).With("body-lift", 20, "stated").With(FactSet.TyreGrowth, 28, "stated");
         facts.Measure(FactSet.TyreLift, FactSet.PartsOf(null)).Exact.ShouldBe((Fraction)14);

@@ -117,7 +117,12 @@ public sealed class UndecidedTests
         var book = Book(
             Rule(
                 "raise",
-                $$"""{{Since("2012-01-01", Tiers)}}, {{Since("2026-11", """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], "beyond": "prohibited" """)}}"""
+                $$"""{{Since("2012-01-01", Tiers)}}, """
+                    + Since(
+                        "2026-11",
+                        """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": "30 mm" } } ], """
+                            + """ "beyond": "prohibited" """
+                    )
             )
         );
         Assess(book, Lift("20 mm"))

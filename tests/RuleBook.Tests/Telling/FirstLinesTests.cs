@@ -69,7 +69,11 @@ public sealed class FirstLinesTests
     {
         var book = Book(
             $"{Rule("raise", Since("2012-01-01", Tiers), """ "for": { "category": "MC" }, """)}, "
-                + $"{Rule("raise-others", Since("2012-01-01", """ "not-established": { "ask": "Office A" } """), """ "for": { "category": "NA" }, """)}"
+                + Rule(
+                    "raise-others",
+                    Since("2012-01-01", """ "not-established": { "ask": "Office A" } """),
+                    """ "for": { "category": "NA" }, """
+                )
         );
         FirstLines
             .Of(Assess(book, Lift("60 mm")))

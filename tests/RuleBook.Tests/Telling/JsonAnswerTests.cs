@@ -27,7 +27,17 @@ public sealed partial class JsonAnswerTests
                         $$"""
                         {{Since(
                             "2011-06-01",
-                            """ "tiers": [ { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } }, { "pathway": "certificate", "codes": [ "LS9" ], "provided": [ "travel-kept", "lane-change-test" ], "within": { "suspension-lift": "75 mm", "total-lift": "none", "body-lift": "not-established" }, "sources": [ { "cite": "account" } ] } ], "beyond": "prohibited" """
+                            """
+                            "tiers": [
+                              { "pathway": "no-certificate", "within": { "suspension-lift": { "under": "50 mm" } } },
+                              {
+                                "pathway": "certificate", "codes": [ "LS9" ], "provided": [ "travel-kept", "lane-change-test" ],
+                                "within": { "suspension-lift": "75 mm", "total-lift": "none", "body-lift": "not-established" },
+                                "sources": [ { "cite": "account" } ]
+                              }
+                            ],
+                            "beyond": "prohibited"
+                            """
                         )}}, {{Since("2030", Tiers)}}
                         """
                     )
@@ -36,8 +46,10 @@ public sealed partial class JsonAnswerTests
             (
                 "jurisdictions/au-a/certification",
                 """
-                { "topic": "certification", "schemes": [ { "scheme": "e", "title": "Engineers", "versions": [ { "from": "2013", "certifier": "engineer", "appointed-by": "Office A", "decides": "certifier",
-                  "issued": [ { "pathway": "certificate", "papers": [ "plate" ] } ], "steps": [ { "text": "first", "before-work": "yes", "pathways": "certificate" }, { "text": "then", "pathways": "certificate" } ],
+                { "topic": "certification", "schemes": [ { "scheme": "e", "title": "Engineers", "versions": [ { "from": "2013",
+                  "certifier": "engineer", "appointed-by": "Office A", "decides": "certifier",
+                  "issued": [ { "pathway": "certificate", "papers": [ "plate" ] } ], "steps": [ { "text": "first", "before-work": "yes",
+                    "pathways": "certificate" }, { "text": "then", "pathways": "certificate" } ],
                   "reregistering": "again", "not-established": [ "the fee" ], "sources": [ { "cite": "law", "clause": "7" } ] } ] } ] }
                 """
             )
@@ -47,7 +59,9 @@ public sealed partial class JsonAnswerTests
                 Assess(
                     book,
                     """
-                    "job": "W-1", "modification": { "suspension-lift": "60 mm" }, "measured": { "uncertainty": { "suspension-lift": "20 mm" } }, "shown": { "travel-kept": "yes" }, "certifier": { "appointed-in": [ "au-b" ] }
+                    "job": "W-1", "modification": { "suspension-lift": "60 mm" },
+                    "measured": { "uncertainty": { "suspension-lift": "20 mm" } },
+                    "shown": { "travel-kept": "yes" }, "certifier": { "appointed-in": [ "au-b" ] }
                     """
                 )
             )

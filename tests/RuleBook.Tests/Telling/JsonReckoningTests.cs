@@ -16,7 +16,8 @@ public sealed partial class JsonAnswerTests
                 AssessmentJson.Write(
                     Reckoned.Assess(
                         $$"""
-                        "vehicle": { {{Reckoned.Wagon}}, "towbar": { "mass": "3300 kg" }, "down-rating": [ { "ball-up-to": "350 kg", "less": "100 kg" } ] },
+                        "vehicle": { {{Reckoned.Wagon}}, "towbar": { "mass": "3300 kg" }, "down-rating": [ { "ball-up-to": "350 kg",
+                          "less": "100 kg" } ] },
                         "modification": { "ratings": { "gvm": "3800 kg" } },
                         "trailer": { "mass": "2890 kg", "ball-load": "240 kg", "braked": "yes" },
                         "measured": { "weighbridge": { "front-alone": "1400 kg", "rear-alone": "1450 kg", "front-hitched": "1300 kg",
@@ -232,7 +233,8 @@ public sealed partial class JsonAnswerTests
                 AssessmentJson.Write(
                     Reckoned.Assess(
                         $$"""
-                        "vehicle": { {{Reckoned.Wagon}}, "category": "MC", "built": "2020", "tyres": [ "265/65R17 112S" ], "track": "1600 mm", "centre-of-mass": "720 mm" },
+                        "vehicle": { {{Reckoned.Wagon}}, "category": "MC", "built": "2020", "tyres": [ "265/65R17 112S" ],
+                          "track": "1600 mm", "centre-of-mass": "720 mm" },
                         "modification": { "tyres": "265/70R17 115S" }, "measured": { "clearance-midway": "90 mm" }
                         """
                     )

@@ -60,7 +60,8 @@ public sealed class ReckoningTextTests
         "!  new: would read low, which the rule does not allow: have it " + "checked and " + "corrected"
     )] // 100 shown at 100 x 804 / 776 = 103.6
     [InlineData("265/70R17", "2006-06-30", "ok old: within the tolerance")] // 100 shown is at least 90 % of 103.6
-    [InlineData("195/65R15", "2006-07-01", "!  new: would read too high")] // 100 shown at 100 x 635 / 776 = 81.8, of which 110 % and 4 are 94
+    // 100 shown at 100 x 635 / 776 = 81.8, of which 110 % and 4 are 94.
+    [InlineData("195/65R15", "2006-07-01", "!  new: would read too high")]
     public void A_speedometer_is_told_on_which_side_it_errs(string tyres, string built, string told) =>
         FixedWordsTests
             .All(

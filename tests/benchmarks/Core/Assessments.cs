@@ -67,7 +67,8 @@ internal static class Assessments
                 used = Environment.CpuUsage.TotalTime - start;
             } while (used < Slice);
             if (round == 4)
-                return (made / used.TotalSeconds, (GC.GetAllocatedBytesForCurrentThread() - bytes) / 1024.0 / made); // the first rounds let the runtime compile
+                // The first rounds let the runtime compile.
+                return (made / used.TotalSeconds, (GC.GetAllocatedBytesForCurrentThread() - bytes) / 1024.0 / made);
         }
     }
 }

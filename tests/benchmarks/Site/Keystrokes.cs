@@ -10,13 +10,19 @@ namespace RuleBook.Benchmarks;
 internal sealed record Keystrokes(IReadOnlyList<double> Times, double LongestBlock, double LongestWhileLoading)
 {
     private const string Job = """
-        {"job":"W-0117","registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes","first-registered":"2021-03-15","tyres":["265/65R17 112S"],"tare":"2240 kg","tare-axles":{"front":"1190 kg","rear":"1050 kg"},"wheelbase":"2800 mm","ratings":{"gvm":"3000 kg","front-axle":"1450 kg","rear-axle":"1750 kg"}},"modification":{"suspension-lift":"45 mm","tyres":"265/70R17 115S"}}
+        {"job":"W-0117","registered-in":"au-qld","on":"2026-11-20",
+        "vehicle":{"category":"MC","four-wheel-drive":"yes","stability-control":"yes","first-registered":"2021-03-15",
+        "tyres":["265/65R17 112S"],
+        "tare":"2240 kg","tare-axles":{"front":"1190 kg","rear":"1050 kg"},
+        "wheelbase":"2800 mm","ratings":{"gvm":"3000 kg","front-axle":"1450 kg","rear-axle":"1750 kg"}},
+        "modification":{"suspension-lift":"45 mm","tyres":"265/70R17 115S"}}
         """;
 
     private const string Watch = """
         (() => {
           window.tasks = [];
-          new PerformanceObserver(list => tasks.push(...list.getEntries().map(each => each.duration))).observe({ type: "longtask", buffered: true });
+          new PerformanceObserver(list => tasks.push(...list.getEntries().map(each => each.duration))).observe({ type: "longtask",
+            buffered: true });
         })()
         """;
 

@@ -32,7 +32,8 @@ public static class RecordSheet
             .Element("p", $"{assessment.JurisdictionName} ({assessment.Jurisdiction}), as on {Phrases.Day(assessment.On)}")
             .Raw("</div>")
             .Raw(
-                $"<p class=\"small\">{Markup.Written("span", $"Made {Phrases.Day(made)}")}<br>{Markup.Written("span", tool)}<br>{Markup.Written("span", EditionWords.Called(assessment.Edition, assessment.Book))}</p>"
+                $"<p class=\"small\">{Markup.Written("span", $"Made {Phrases.Day(made)}")}<br>{Markup.Written("span", tool)}<br>"
+                    + $"{Markup.Written("span", EditionWords.Called(assessment.Edition, assessment.Book))}</p>"
             )
             .Raw("</header>")
             .Raw(

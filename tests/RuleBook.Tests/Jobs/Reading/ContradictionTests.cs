@@ -43,7 +43,8 @@ public sealed class ContradictionTests
 
     [Theory]
     [Trait("Basis", "published")]
-    [InlineData(""" "vehicle": { "built": "2021-05", "first-registered":""" + """ "2021-05-01" } """)] // on the first day that it may have been built
+    // On the first day that it may have been built.
+    [InlineData(""" "vehicle": { "built": "2021-05", "first-registered":""" + """ "2021-05-01" } """)]
     [InlineData(""" "vehicle": { "category": "NA", "ratings": { "gvm": "3500 kg" } } """)]
     [InlineData(""" "vehicle": { "category": "NB1", "ratings": { "gvm": "4500 kg" } } """)]
     [InlineData(""" "vehicle": { "category": "MC", "seats": "9" } """)]

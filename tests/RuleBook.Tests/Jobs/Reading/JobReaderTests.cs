@@ -47,7 +47,8 @@ public sealed class JobReaderTests
         job.Name.ShouldBe("W-1");
         job.Words.OrderBy(pair => pair.Key).Select(pair => $"{pair.Key} {pair.Value}").ShouldBe(["category MC", "stability-control yes"]);
         job.FirstRegistered.ShouldBe(PartialDate.Of(new DateOnly(2021, 3, 15)));
-        job.Built.ShouldBe(new PartialDate("2019-03", new DateOnly(2019, 3, 1), new DateOnly(2019, 3, 31))); // known to the month: some day of it
+        // Known to the month: some day of it.
+        job.Built.ShouldBe(new PartialDate("2019-03", new DateOnly(2019, 3, 1), new DateOnly(2019, 3, 31)));
         job.PlacardTyres.Select(size => size.Designation).ShouldBe(["265/65R17", "245/75R16"]);
         job.Plan.Seats.ShouldBe(5);
         job.Plan.WheelbaseMm.ShouldBe((Fraction)2800);

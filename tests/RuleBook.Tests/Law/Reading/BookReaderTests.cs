@@ -129,7 +129,8 @@ public sealed class BookReaderTests
         tiers[0]
             .Limits.Select(limit => (limit.Measure, limit.Kind, limit.Bounds))
             .ShouldBe([
-                ("suspension-lift", LimitKind.Bounded, new Bounds(null, new Bound(50, true))), // a bare figure is the most that is allowed, and reached is within
+                // A bare figure is the most that is allowed, and reached is within.
+                ("suspension-lift", LimitKind.Bounded, new Bounds(null, new Bound(50, true))),
                 ("total-lift", LimitKind.None, null),
             ]);
         tiers[1]
@@ -260,7 +261,8 @@ public sealed class BookReaderTests
         (speeds with { Jurisdiction = "xa" }).For("MC", "xab").ShouldBeNull(); // another nation
         reference
             .Sources.Keys.Order()
-            .ShouldBe(["clearance", "fluids", "speedometer", "tare", "towing", "tyre-sizes", "tyre-speeds", "uncertainties"]); // every file that cites
+            // Every file that cites.
+            .ShouldBe(["clearance", "fluids", "speedometer", "tare", "towing", "tyre-sizes", "tyre-speeds", "uncertainties"]);
         reference.Sources["tare"].ShouldHaveSingleItem().Source.Id.ShouldBe("act"); // cited from the nation's own sources
     }
 

@@ -96,7 +96,8 @@ internal static class Files
         (
             "schema/reference/clearance",
             """
-            { "clearance": { "midway-per-metre": "33.33 mm", "running": "100 mm", "midway-state": "loaded", "running-state": "unladen", "sources": [ { "cite": "table" } ] } }
+            { "clearance": { "midway-per-metre": "33.33 mm", "running": "100 mm", "midway-state": "loaded", "running-state": "unladen",
+              "sources": [ { "cite": "table" } ] } }
             """
         ),
         (
@@ -108,7 +109,8 @@ internal static class Files
         (
             "schema/reference/tyre-speeds",
             """
-            { "tyre-speeds": [ { "condition": "lane-change-test", "kinds": [ { "category": [ "MC" ], "speed": "140 km/h" }, { "speed": "120 km/h" } ], "sources": [ { "cite": "table" } ] } ] }
+            { "tyre-speeds": [ { "condition": "lane-change-test", "kinds": [ { "category": [ "MC" ], "speed": "140 km/h" },
+              { "speed": "120 km/h" } ], "sources": [ { "cite": "table" } ] } ] }
             """
         ),
         (
@@ -119,13 +121,15 @@ internal static class Files
         (
             "jurisdictions/au/sources",
             """
-            { "sources": [ { "source": "act", "title": "Act", "publisher": "Nation", "read-as": "primary", "checked": "2026-11-25", "recheck-after": "2027-11-25" } ] }
+            { "sources": [ { "source": "act", "title": "Act", "publisher": "Nation", "read-as": "primary", "checked": "2026-11-25",
+              "recheck-after": "2027-11-25" } ] }
             """
         ),
         (
             "jurisdictions/xa/jurisdiction",
             """
-            { "jurisdiction": "xa", "name": "State", "aliases": [ "old-xa" ], "within": "au", "decided-by": "work", "ask": { "authority": "Office", "url": "https://example.org/" },
+            { "jurisdiction": "xa", "name": "State", "aliases": [ "old-xa" ], "within": "au", "decided-by": "work",
+              "ask": { "authority": "Office", "url": "https://example.org/" },
               "coverage": [ { "topic": "ride-height", "state": "partial", "lacks": "towing" } ],
               "cautions": [ { "caution": "take care", "when": { "stability-control": "yes" }, "sources": [ { "cite": "law" } ] } ] }
             """
@@ -133,40 +137,54 @@ internal static class Files
         (
             "jurisdictions/xa/sources",
             """
-            { "sources": [ { "source": "law", "title": "Law", "publisher": "State", "edition": "3", "dated": "2018-10", "url": "https://example.org/law", "read-as": "secondary",
+            { "sources": [ { "source": "law", "title": "Law", "publisher": "State", "edition": "3", "dated": "2018-10",
+              "url": "https://example.org/law", "read-as": "secondary",
               "checked": "2026-11-25", "recheck-after": "2027-11", "aliases": [ "old-law" ], "note": "read twice" } ] }
             """
         ),
         (
             "jurisdictions/xa/ride-height",
             """
-            { "topic": "ride-height", "rules": [ { "rule": "raise", "title": "Raising", "aliases": "lift", "for": { "category": [ "MC", "NA" ] }, "decided-by": "inspection", "governed-by": "travel",
+            { "topic": "ride-height", "rules": [ { "rule": "raise", "title": "Raising", "aliases": "lift",
+              "for": { "category": [ "MC", "NA" ] }, "decided-by": "inspection", "governed-by": "travel",
               "versions": [
-                { "from": "2012-01-01", "until": "2018-10-26", "sources": [ { "cite": "law", "clause": "4.2", "note": "table" } ], "note": "first",
-                  "measured": { "between": [ "wheel-centre", "guard-edge" ], "mass-state": "unladen", "total": [ "suspension-lift" ], "note": "level" },
+                { "from": "2012-01-01", "until": "2018-10-26", "sources": [ { "cite": "law", "clause": "4.2", "note": "table" } ],
+                  "note": "first",
+                  "measured": { "between": [ "wheel-centre", "guard-edge" ], "mass-state": "unladen", "total": [ "suspension-lift" ],
+                    "note": "level" },
                   "tiers": [
-                    { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "total-lift": "none" }, "provided": [ "lane-change-test" ] },
-                    { "name": "engineered", "pathway": "certificate", "codes": [ "LS9" ], "note": "with an engineer", "sources": [ { "cite": "law" } ],
-                      "when": { "stability-control": "yes", "track": { "over": "1400 mm", "under": "1600 mm" }, "built": { "from": "2010-01-01", "before": "2020-01-01" } },
+                    { "pathway": "no-certificate", "within": { "suspension-lift": "50 mm", "total-lift": "none" },
+                      "provided": [ "lane-change-test" ] },
+                    { "name": "engineered", "pathway": "certificate", "codes": [ "LS9" ], "note": "with an engineer",
+                      "sources": [ { "cite": "law" } ],
+                      "when": { "stability-control": "yes", "track": { "over": "1400 mm", "under": "1600 mm" },
+                        "built": { "from": "2010-01-01", "before": "2020-01-01" } },
                       "within": { "suspension-lift": { "at-least": "1 in", "at-most": "75 mm" }, "total-lift": "not-established" } } ],
                   "beyond": "prohibited" },
                 { "from": "2018-10-26", "adopts": { "rule": "au/ride-height/raise", "as-of": "2018-01-01" },
                   "except": [ { "tier": "certificate", "within": { "total-lift": "125 mm" } }, { "tier": "approval", "drop": "yes" },
-                    { "add": { "pathway": "approval" }, "sources": [ { "cite": "law" } ] }, { "tier": "no-certificate", "provided": [ ] } ] },
+                    { "add": { "pathway": "approval" }, "sources": [ { "cite": "law" } ] }, { "tier": "no-certificate",
+                      "provided": [ ] } ] },
                 { "from": "unknown", "in-force-by": "2021", "tiers": [ { "pathway": "approval" } ], "beyond": "not-established" },
-                { "announced": "2027-07-01", "not-established": { "ask": "Office", "open": "the notice", "indication": "au/ride-height/raise" } },
+                { "announced": "2027-07-01", "not-established": { "ask": "Office", "open": "the notice",
+                  "indication": "au/ride-height/raise" } },
                 { "proposed": "yes", "not-regulated": "no rule",
-                  "disputed": [ { "about": "the figure", "readings": [ { "says": "50", "sources": [ { "cite": "law" } ] } ], "taken": "50", "because": "newer" } ] } ] } ] }
+                  "disputed": [ { "about": "the figure", "readings": [ { "says": "50", "sources": [ { "cite": "law" } ] } ],
+                    "taken": "50", "because": "newer" } ] } ] } ] }
             """
         ),
         (
             "jurisdictions/xa/certification",
             """
-            { "topic": "certification", "schemes": [ { "scheme": "engineers", "title": "Engineers", "aliases": [ "old" ], "for": { "category": "MC" }, "versions": [
-              { "from": "2013", "until": "2030", "certifier": "engineer", "appointed-by": "Office", "decides": "certifier", "accepts-appointed-in": [ "xb" ],
+            { "topic": "certification", "schemes": [ { "scheme": "engineers", "title": "Engineers", "aliases": [ "old" ],
+              "for": { "category": "MC" }, "versions": [
+              { "from": "2013", "until": "2030", "certifier": "engineer", "appointed-by": "Office", "decides": "certifier",
+                "accepts-appointed-in": [ "xb" ],
                 "issued": [ { "pathway": "certificate", "papers": [ "certificate", "plate" ] } ],
-                "steps": [ { "text": "ask first", "before-work": "yes", "pathways": [ "certificate", "approval" ], "sources": [ { "cite": "law" } ] }, { "text": "inspect", "pathways": "approval" } ],
-                "reregistering": "again", "fees": [ { "what": "plate", "amount": "30 AUD", "from": "2026", "sources": [ { "cite": "law" } ] } ],
+                "steps": [ { "text": "ask first", "before-work": "yes", "pathways": [ "certificate", "approval" ],
+                  "sources": [ { "cite": "law" } ] }, { "text": "inspect", "pathways": "approval" } ],
+                "reregistering": "again", "fees": [ { "what": "plate", "amount": "30 AUD", "from": "2026",
+                  "sources": [ { "cite": "law" } ] } ],
                 "not-established": [ "how long" ], "sources": [ { "cite": "law" } ], "note": "so" },
               { "from": "unknown", "in-force-by": "2030" } ] } ] }
             """

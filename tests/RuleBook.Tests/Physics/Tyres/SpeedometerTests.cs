@@ -38,7 +38,8 @@ public sealed class SpeedometerTests
         (NeverLow.LowestTrue(indicated) - Exact(least)).Abs().ShouldBeLessThanOrEqualTo(Exact("0.005"));
 
     [Fact]
-    public void The_rounded_86_of_a_fact_sheet_is_outside_the_rule() // the club prints 86 to 100 at an indicated 100; the clause gives 87.27
+    // The club prints 86 to 100 at an indicated 100; the clause gives 87.27.
+    public void The_rounded_86_of_a_fact_sheet_is_outside_the_rule()
     {
         NeverLow.Check(100, 86).ShouldBe(SpeedometerFinding.ReadsHigh);
         NeverLow.Check(100, 87).ShouldBe(SpeedometerFinding.ReadsHigh);
