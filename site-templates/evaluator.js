@@ -5,7 +5,7 @@ let runtime, reader;
 
 /** What reads a job file is loaded when somebody opens one. */
 async function readable() {
-  for (const part of ["System.Private.Uri.wasm", "YamlDotNet.wasm", "RuleBook.Yaml.wasm"]) await runtime.INTERNAL.loadLazyAssembly(part);
+  for (const part of ["System.Private.Uri.wasm", "System.Text.RegularExpressions.wasm", "YamlDotNet.wasm", "RuleBook.Yaml.wasm"]) await runtime.INTERNAL.loadLazyAssembly(part);
 }
 
 async function open() {

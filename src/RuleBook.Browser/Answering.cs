@@ -98,8 +98,7 @@ internal static class Answering
         return PageJson.Of(page);
     }
 
-    private static DateOnly? Day(string text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+    private static DateOnly? Day(string text) => CalendarDay.TryParse(text, out var day) ? day : null;
 
     private static Node Read(string text)
     {

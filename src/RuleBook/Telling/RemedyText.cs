@@ -1,5 +1,5 @@
-using System.Globalization;
 using RuleBook.Answers;
+using RuleBook.Text;
 
 namespace RuleBook.Telling;
 
@@ -108,7 +108,7 @@ public static class RemedyText
                 $"leave off {string.Join(" and ", change.Names)} ({Phrases.Amount(change.Cost!.Value, change.Unit!)})",
             RemedyLever.Trailer => $"trailer of at most {change.To}",
             RemedyLever.BallLoad => $"ball load of at most {change.To}",
-            _ => $"wait until {Phrases.Day(DateOnly.ParseExact(change.To!, "yyyy-MM-dd", CultureInfo.InvariantCulture))}",
+            _ => $"wait until {(CalendarDay.TryParse(change.To!, out var day) ? Phrases.Day(day) : change.To)}",
         };
 
     private static string Lift(string what, RemedyChange change) => change.To is "0 mm" ? $"no {what}" : $"{what} {change.To}";

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace RuleBook.Text;
 
 /// <summary>A day as it is written in a job, a book and an option: <c>2018-10-26</c>.</summary>
@@ -14,7 +12,21 @@ internal static class CalendarDay
     public const int LastYear = 2999;
 
     /// <summary>Reads a day of the years above.</summary>
-    public static bool TryParse(string text, out DateOnly day) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day)
-        && day.Year is >= FirstYear and <= LastYear;
+    public static bool TryParse(string text, out DateOnly day)
+    {
+        var cursor = new Cursor(text);
+        var isOne =
+            cursor.TakeDigits(4, out var year)
+                & cursor.Take("-")
+                & cursor.TakeDigits(2, out var month)
+                & cursor.Take("-")
+                & cursor.TakeDigits(2, out var number)
+            && cursor.Rest.IsEmpty
+            && year is >= FirstYear and <= LastYear
+            && month is >= 1 and <= 12
+            && number >= 1
+            && number <= DateTime.DaysInMonth(year, month);
+        day = isOne ? new DateOnly(year, month, number) : default;
+        return isOne;
+    }
 }

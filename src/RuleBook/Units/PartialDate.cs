@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text.RegularExpressions;
 using RuleBook.Text;
 
 namespace RuleBook.Units;
@@ -12,7 +11,7 @@ namespace RuleBook.Units;
 /// <param name="Text">As written.</param>
 /// <param name="Earliest">The first day it can be.</param>
 /// <param name="Latest">The last day it can be.</param>
-public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnly Latest)
+public sealed record PartialDate(string Text, DateOnly Earliest, DateOnly Latest)
 {
     /// <summary>Known to the day.</summary>
     public bool IsExact => Earliest == Latest;
@@ -29,50 +28,40 @@ public sealed partial record PartialDate(string Text, DateOnly Earliest, DateOnl
     /// <summary>Reads a partial date; an approximate one (<c>~</c>) is taken to reach a year further on both sides.</summary>
     public static bool TryParse(string text, [NotNullWhen(true)] out PartialDate? date)
     {
-        date = null;
-        if (Between().Match(text) is { Success: true } between)
-        {
-            if (
-                !TryParse(between.Groups[1].Value, out var first)
-                || !TryParse(between.Groups[2].Value, out var last)
-                || last.Latest < first.Earliest
-            )
-                return false;
-            date = new PartialDate(text, first.Earliest, last.Latest);
-            return true;
-        }
-
-        var match = Written().Match(text);
-        if (!match.Success)
-            return false;
-        var year = Number(match, 1);
-        var month = match.Groups[2].Success ? Number(match, 2) : 0;
-        var day = match.Groups[3].Success ? Number(match, 3) : 0;
-        if (year is < CalendarDay.FirstYear or > CalendarDay.LastYear || month > 12 || (match.Groups[2].Success && month < 1))
-            return false;
-        if (match.Groups[3].Success && (day < 1 || day > DateTime.DaysInMonth(year, month)))
-            return false;
-
-        var earliest = new DateOnly(year, Math.Max(month, 1), Math.Max(day, 1));
-        var latest =
-            day > 0 ? earliest
-            : month > 0 ? earliest.AddMonths(1).AddDays(-1)
-            : earliest.AddYears(1).AddDays(-1);
-        date = match.Groups[4].Success
-            ? new PartialDate(text, earliest.AddYears(-1), latest.AddYears(1))
-            : new PartialDate(text, earliest, latest);
-        return true;
+        // A block of YAML ends with a line feed.
+        var written = text.EndsWith('\n') ? text[..^1] : text;
+        date = (written is ['[', .. var between, ']'] ? Between(between) : Days(written)) is var (earliest, latest)
+            ? new PartialDate(text, earliest, latest)
+            : null;
+        return date is not null;
     }
 
     /// <inheritdoc/>
     public override string ToString() => Text;
 
-    private static int Number(Match match, int group) =>
-        int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
+    private static (DateOnly Earliest, DateOnly Latest)? Between(string days) =>
+        days.Split("..") is [var one, var other] && Days(one) is var (earliest, _) && Days(other) is var (_, latest) && earliest <= latest
+            ? (earliest, latest)
+            : null;
 
-    [GeneratedRegex(@"^([0-9]{4})(?:-([0-9]{2})(?:-([0-9]{2}))?)?(~)?$", RegexOptions.CultureInvariant)]
-    private static partial Regex Written();
-
-    [GeneratedRegex(@"^\[([0-9~-]+)\.\.([0-9~-]+)\]$", RegexOptions.CultureInvariant)]
-    private static partial Regex Between();
+    private static (DateOnly Earliest, DateOnly Latest)? Days(string written)
+    {
+        var isAbout = written.EndsWith('~');
+        var days = isAbout ? written[..^1] : written;
+        var first = days.Length switch
+        {
+            4 => $"{days}-01-01",
+            7 => $"{days}-01",
+            _ => days,
+        };
+        if (!CalendarDay.TryParse(first, out var earliest))
+            return null;
+        var latest = days.Length switch
+        {
+            4 => earliest.AddYears(1).AddDays(-1),
+            7 => earliest.AddMonths(1).AddDays(-1),
+            _ => earliest,
+        };
+        return isAbout ? (earliest.AddYears(-1), latest.AddYears(1)) : (earliest, latest);
+    }
 }

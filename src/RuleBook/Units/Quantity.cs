@@ -1,8 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Numerics;
-using System.Text.RegularExpressions;
 using Fractions;
+using RuleBook.Text;
 
 namespace RuleBook.Units;
 
@@ -10,7 +10,7 @@ namespace RuleBook.Units;
 /// <param name="Amount">The number before the unit, exact.</param>
 /// <param name="Unit">The unit in which <paramref name="Amount"/> is given.</param>
 /// <example><c>Quantity.Parse("2 in").Base</c> is exactly 50.8 (mm).</example>
-public sealed partial record Quantity(Fraction Amount, Unit Unit)
+public sealed record Quantity(Fraction Amount, Unit Unit)
 {
     /// <summary>The most characters that a written quantity may have.</summary>
     public const int LongestText = 40;
@@ -43,17 +43,15 @@ public sealed partial record Quantity(Fraction Amount, Unit Unit)
     public static bool TryParse(string text, [NotNullWhen(true)] out Quantity? quantity, [NotNullWhen(false)] out string? error)
     {
         quantity = null;
-        var match = text.Length <= LongestText ? Written().Match(text) : Match.Empty;
-        if (!match.Success)
+        if (text.Length > LongestText || !TryTakeApart(text, out var number, out var symbol))
         {
             error = "a quantity is a number and its unit, such as 50 mm, 3.5 t or 7 %";
             return false;
         }
 
-        var symbol = match.Groups["unit"].Value;
         if (symbol.Length == 0)
         {
-            error = $"the unit is missing: write {match.Groups["number"].Value} mm, kg, L or another of {Symbols()}";
+            error = $"the unit is missing: write {number} mm, kg, L or another of {Symbols()}";
             return false;
         }
 
@@ -63,7 +61,7 @@ public sealed partial record Quantity(Fraction Amount, Unit Unit)
             return false;
         }
 
-        quantity = new Quantity(ReadNumber(match.Groups["number"].Value), unit);
+        quantity = new Quantity(ReadNumber(number), unit);
         error = null;
         return true;
     }
@@ -96,6 +94,19 @@ public sealed partial record Quantity(Fraction Amount, Unit Unit)
         return point < 0 ? new Fraction(digits) : new Fraction(digits, BigInteger.Pow(10, number.Length - point - 1));
     }
 
-    [GeneratedRegex(@"^(?<number>[+-]?[0-9]+(\.[0-9]+)?)(\s*(?<unit>[A-Za-z%][A-Za-z/%]*))?$", RegexOptions.CultureInvariant)]
-    private static partial Regex Written();
+    /// <summary>The number and the unit as written; the unit is empty where there is none.</summary>
+    private static bool TryTakeApart(string text, out string number, out string unit)
+    {
+        var cursor = new Cursor(text);
+        if (!cursor.Take("+"))
+            cursor.Take("-");
+        var isNumber = !cursor.TakeDecimal().IsEmpty;
+        number = text[..^cursor.Rest.Length];
+        unit = "";
+        if (!isNumber || cursor.IsAtEnd)
+            return isNumber;
+        cursor.Skip();
+        unit = cursor.Take(letter => char.IsAsciiLetter(letter) || letter is '%' or '/').ToString();
+        return unit is [not '/', ..] && cursor.IsAtEnd;
+    }
 }

@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using RuleBook.Text;
 
 namespace RuleBook.Law.Reading;
 
 /// <summary>Reads <c>jurisdictions/editions.yaml</c>.</summary>
-internal static partial class EditionReader
+internal static class EditionReader
 {
     /// <summary>The file, which the digest of a book leaves out: it names digests.</summary>
     public const string Path = "jurisdictions/editions.yaml";
@@ -27,9 +26,9 @@ internal static partial class EditionReader
     private static Edition One(Fields fields)
     {
         var edition = new Edition(
-            Matching(fields, "edition", NamePattern(), "year, month and number within the month, such as 2026.11.1"),
+            Matching(fields, "edition", IsName, "year, month and number within the month, such as 2026.11.1"),
             RequiredDay(fields),
-            Matching(fields, "digest", DigestPattern(), "sha256: and 64 hexadecimal digits, as 'rulebook inspect' prints them"),
+            Matching(fields, "digest", IsDigest, "sha256: and 64 hexadecimal digits, as 'rulebook inspect' prints them"),
             fields.List("news", node => OneNews(new Fields(node, fields.Problems))),
             fields.Mark
         );
@@ -54,17 +53,28 @@ internal static partial class EditionReader
         return fields.Day("day") ?? DateOnly.MinValue;
     }
 
-    private static string Matching(Fields fields, string key, Regex pattern, string right)
+    private static string Matching(Fields fields, string key, Func<string, bool> isOne, string right)
     {
         var text = fields.Required(key);
-        if (text.Length > 0 && !pattern.IsMatch(text))
+        if (text.Length > 0 && !isOne(text))
             fields.Add("not-well-formed", fields.Node(key)!.Mark, $"'{text}' is no {key}", $"write {right}");
         return text;
     }
 
-    [GeneratedRegex(@"^\d{4}\.(1[0-2]|[1-9])\.[1-9]\d{0,3}$")]
-    private static partial Regex NamePattern();
+    internal static bool IsName(string text)
+    {
+        var cursor = new Cursor(text);
+        return cursor.TakeDigits(4, out _)
+            && cursor.Take(".")
+            && cursor.Take(char.IsAsciiDigit) is [>= '1', ..] and ([_] or ['1', <= '2'])
+            && cursor.Take(".")
+            && cursor.Take(char.IsAsciiDigit, 4) is [>= '1', ..]
+            && cursor.IsAtEnd;
+    }
 
-    [GeneratedRegex("^sha256:[0-9a-f]{64}$")]
-    private static partial Regex DigestPattern();
+    internal static bool IsDigest(string text)
+    {
+        var cursor = new Cursor(text);
+        return cursor.Take("sha256:") && cursor.Take(char.IsAsciiHexDigitLower).Length == 64 && cursor.IsAtEnd;
+    }
 }

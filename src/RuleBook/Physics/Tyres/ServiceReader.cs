@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text.RegularExpressions;
+using RuleBook.Text;
 
 namespace RuleBook.Physics.Tyres;
 
@@ -14,13 +14,8 @@ internal sealed record ServiceMarks(
 );
 
 /// <summary>Reads the letters before the width and everything after the rim code.</summary>
-internal static partial class ServiceReader
+internal static class ServiceReader
 {
-    private const string Load = @"(?<single>[0-9]{1,4})(?:\s*/\s*(?<dual>[0-9]{1,4}))?";
-    private const string Over = @"\(\s*(?<over>[A-Z]+)\s*\)";
-    private const string Speed = "(?!XL|RF)(?<speed>[A-Z]+[0-9]*)";
-    private const string Description = $@"(?:{Load}\s*)?{Over}|\(\s*{Load}\s*(?<over>[A-Z]+)\s*\)|{Load}(?:\s*{Speed})?|{Speed}";
-
     public static bool TryRead(
         string prefix,
         string rest,
@@ -29,8 +24,7 @@ internal static partial class ServiceReader
     )
     {
         marks = null;
-        var match = Rest().Match(rest);
-        if (!match.Success)
+        if (TakeApart(rest) is not { } written)
         {
             error =
                 $"'{rest.Trim()}' after the rim code is not understood: LT, C, XL or RF may follow, "
@@ -38,14 +32,13 @@ internal static partial class ServiceReader
             return false;
         }
 
-        string[] after = [.. match.Groups["mark"].Captures.Select(capture => capture.Value)];
-        if ((error = ServiceOf(prefix, after, out var service)) is not null)
+        if ((error = ServiceOf(prefix, written.Marks, out var service)) is not null)
             return false;
-        if ((error = LoadOf(match, "single", out var single)) is not null)
+        if ((error = LoadOf(written.Single, out var single)) is not null)
             return false;
-        if ((error = LoadOf(match, "dual", out var dual)) is not null)
+        if ((error = LoadOf(written.Dual, out var dual)) is not null)
             return false;
-        if ((error = SpeedOf(match, out var speed)) is not null)
+        if ((error = SpeedOf(written.Speed, out var speed)) is not null)
             return false;
         if (dual?.Value > single?.Value)
         {
@@ -53,7 +46,7 @@ internal static partial class ServiceReader
             return false;
         }
 
-        marks = new ServiceMarks(service, ReinforcementOf(after), single, dual, speed);
+        marks = new ServiceMarks(service, ReinforcementOf(written.Marks), single, dual, speed);
         return true;
     }
 
@@ -61,7 +54,7 @@ internal static partial class ServiceReader
     public static string? PrefixError(string prefix) =>
         prefix is "" or "P" or "LT" or "T" ? null : $"'{prefix}' before the width is not understood: P, LT or T may stand there";
 
-    private static string? ServiceOf(string prefix, string[] after, out TyreService service)
+    private static string? ServiceOf(string prefix, List<string> after, out TyreService service)
     {
         service = TyreService.Unmarked;
         string[] said = [.. new[] { prefix }.Concat(after.Where(mark => mark is "LT" or "C")).Where(mark => mark.Length > 0).Distinct()];
@@ -78,33 +71,86 @@ internal static partial class ServiceReader
         return null;
     }
 
-    private static Reinforcement ReinforcementOf(string[] after) =>
+    private static Reinforcement ReinforcementOf(List<string> after) =>
         after.Contains("XL") ? Reinforcement.ExtraLoad
         : after.Contains("RF") ? Reinforcement.Reinforced
         : Reinforcement.None;
 
-    private static string? LoadOf(Match match, string group, out LoadIndex? index)
+    private static string? LoadOf(string written, out LoadIndex? index)
     {
-        index = match.Groups[group] is { Success: true } written
-            ? new LoadIndex(int.Parse(written.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture))
-            : null;
+        index = written.Length > 0 ? new LoadIndex(int.Parse(written, NumberStyles.None, CultureInfo.InvariantCulture)) : null;
         return index?.Value > LoadIndex.HighestRead
             ? $"load index {index} is outside the published tables (0 to {LoadIndex.HighestRead})"
             : null;
     }
 
-    private static string? SpeedOf(Match match, out SpeedSymbol? speed)
+    private static string? SpeedOf(string symbol, out SpeedSymbol? speed)
     {
-        var symbol = match.Groups["over"] is { Success: true } over ? $"({over.Value})" : match.Groups["speed"].Value;
         speed = SpeedSymbol.Find(symbol);
         return speed is null && symbol.Length > 0
             ? $"'{symbol}' is not a speed symbol; known are {string.Join(", ", SpeedSymbol.All)}"
             : null;
     }
 
-    [GeneratedRegex(
-        $@"^(?:\s*(?<mark>LT|XL|RF|C)(?![A-Z]))*\s*(?:{Description})?(?:\s*(?<mark>XL|RF))?\s*$",
-        RegexOptions.CultureInvariant
-    )]
-    private static partial Regex Rest();
+    /// <summary>LT, C, XL or RF; load index and speed symbol; XL or RF. Each may be missing; null where anything else stands there.</summary>
+    private static Written? TakeApart(string rest)
+    {
+        var cursor = new Cursor(rest);
+        var marks = new List<string>();
+        for (var next = cursor; Word(ref next) is var mark and ("LT" or "C" or "XL" or "RF"); cursor = next)
+            marks.Add(mark);
+
+        cursor.Skip();
+        var isInBrackets = cursor.Take("(");
+        var single = Load(ref cursor);
+        var slash = cursor;
+        slash.Skip();
+        var dual = single.Length > 0 && slash.Take("/") ? Load(ref slash) : "";
+        if (dual.Length > 0)
+            cursor = slash;
+        if (!isInBrackets)
+        {
+            cursor.Skip();
+            isInBrackets = cursor.Take("(");
+        }
+
+        var speed = "";
+        var symbol = cursor;
+        var letters = Word(ref symbol);
+        if (isInBrackets)
+        {
+            symbol.Skip();
+            if (letters.Length == 0 || !symbol.Take(")"))
+                return null;
+            speed = $"({letters})";
+            cursor = symbol;
+        }
+        else if (letters is not ("" or ['X', 'L', ..] or ['R', 'F', ..]))
+        {
+            speed = $"{letters}{symbol.Take(char.IsAsciiDigit)}";
+            cursor = symbol;
+        }
+
+        cursor.Skip();
+        if (cursor.Take("XL"))
+            marks.Add("XL");
+        else if (cursor.Take("RF"))
+            marks.Add("RF");
+        cursor.Skip();
+        return cursor.Rest.IsEmpty ? new Written(marks, single, dual, speed) : null;
+    }
+
+    private static string Word(ref Cursor cursor)
+    {
+        cursor.Skip();
+        return cursor.Take(char.IsAsciiLetterUpper).ToString();
+    }
+
+    private static string Load(ref Cursor cursor)
+    {
+        cursor.Skip();
+        return cursor.Take(char.IsAsciiDigit, 4).ToString();
+    }
+
+    private sealed record Written(List<string> Marks, string Single, string Dual, string Speed);
 }

@@ -17,25 +17,25 @@ internal static class TyreSizeReader
             return false;
 
         error =
-            ServiceReader.PrefixError(written.Text("prefix"))
+            ServiceReader.PrefixError(written.Prefix)
             ?? WidthError(written)
             ?? OtherDimensionError(written)
             ?? ConstructionError(written)
             ?? RimError(written);
         if (error is not null)
             return false;
-        if (!ServiceReader.TryRead(written.Text("prefix"), written.Text("rest"), out var service, out error))
+        if (!ServiceReader.TryRead(written.Prefix, written.Rest, out var service, out error))
             return false;
 
-        var construction = Construction(written.Text("build"))!.Value;
+        var construction = Construction(written.Build)!.Value;
         var inInches = written.Form != TyreForm.Metric && !IsMetricWidth(written);
         size = new TyreSize
         {
             Form = written.Form == TyreForm.Numeric && !inInches ? TyreForm.FullProfile : written.Form,
-            SectionWidth = written.Amount("width") * (inInches ? Unit.Find("in")!.ToBase : 1),
-            AspectRatio = written.Form == TyreForm.Metric ? (int)written.Amount("aspect") : null,
-            DiameterInches = written.Form == TyreForm.Flotation ? written.Amount("diameter") : null,
-            RimDiameterCode = written.Amount("rim"),
+            SectionWidth = WrittenForm.Amount(written.Width) * (inInches ? Unit.Find("in")!.ToBase : 1),
+            AspectRatio = written.Form == TyreForm.Metric ? (int)WrittenForm.Amount(written.Other) : null,
+            DiameterInches = written.Form == TyreForm.Flotation ? WrittenForm.Amount(written.Other) : null,
+            RimDiameterCode = WrittenForm.Amount(written.Rim),
             Construction = construction,
             Service = service.Service,
             Reinforcement = service.Reinforcement,
@@ -49,13 +49,11 @@ internal static class TyreSizeReader
     private static string? WidthError(WrittenForm written) =>
         written.Form switch
         {
-            TyreForm.Metric => IsMetricWidth(written)
-                ? null
-                : $"section width {written.Text("width")} should be three digits, in millimetres",
-            TyreForm.Flotation => IsInchWidth(written) ? null : $"section width {written.Text("width")} should be from 2 to 20, in inches",
+            TyreForm.Metric => IsMetricWidth(written) ? null : $"section width {written.Width} should be three digits, in millimetres",
+            TyreForm.Flotation => IsInchWidth(written) ? null : $"section width {written.Width} should be from 2 to 20, in inches",
             _ => IsMetricWidth(written) || IsInchWidth(written)
                 ? null
-                : $"section width {written.Text("width")} should be three digits in millimetres, or from 2 to 20 in inches",
+                : $"section width {written.Width} should be three digits in millimetres, or from 2 to 20 in inches",
         }
             is { } wrong
             ? $"{wrong}; {Form}"
@@ -64,31 +62,32 @@ internal static class TyreSizeReader
     private static string? OtherDimensionError(WrittenForm written) =>
         written.Form switch
         {
-            TyreForm.Metric when written.Amount("aspect") is var aspect && (!aspect.Denominator.IsOne || aspect < 20 || aspect > 100) =>
-                $"aspect ratio {written.Text("aspect")} should be a whole per cent from 20 to 100; {Form}",
-            TyreForm.Flotation when written.Amount("diameter") > 60 =>
-                $"overall diameter {written.Text("diameter")} is too large: it is in inches; {Form}",
-            TyreForm.Flotation when written.Amount("diameter") <= written.Amount("rim") =>
-                $"overall diameter {written.Text("diameter")} is not larger than the rim, {written.Text("rim")}; {Form}",
+            TyreForm.Metric
+                when WrittenForm.Amount(written.Other) is var aspect && (!aspect.Denominator.IsOne || aspect < 20 || aspect > 100) =>
+                $"aspect ratio {written.Other} should be a whole per cent from 20 to 100; {Form}",
+            TyreForm.Flotation when WrittenForm.Amount(written.Other) > 60 =>
+                $"overall diameter {written.Other} is too large: it is in inches; {Form}",
+            TyreForm.Flotation when WrittenForm.Amount(written.Other) <= WrittenForm.Amount(written.Rim) =>
+                $"overall diameter {written.Other} is not larger than the rim, {written.Rim}; {Form}",
             _ => null,
         };
 
     private static string? ConstructionError(WrittenForm written) =>
-        Construction(written.Text("build")) is null
-            ? $"'{written.Text("build")}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias "
+        Construction(written.Build) is null
+            ? $"'{written.Build}' before the rim code is not a construction: R or ZR is radial, D or - diagonal, B bias "
                 + $"belted; {Form}"
             : null;
 
     private static string? RimError(WrittenForm written) =>
-        RimCode.IsPossible(written.Amount("rim"))
+        RimCode.IsPossible(WrittenForm.Amount(written.Rim))
             ? null
-            : $"rim code {written.Text("rim")} is impossible: codes are whole or half inches from {RimCode.Smallest} to "
+            : $"rim code {written.Rim} is impossible: codes are whole or half inches from {RimCode.Smallest} to "
                 + $"{RimCode.Largest}; {Form}";
 
     private static bool IsMetricWidth(WrittenForm written) =>
-        written.Amount("width") is var width && width.Denominator.IsOne && width >= 100 && width <= 999;
+        WrittenForm.Amount(written.Width) is var width && width.Denominator.IsOne && width >= 100 && width <= 999;
 
-    private static bool IsInchWidth(WrittenForm written) => written.Amount("width") is var width && width >= 2 && width <= 20;
+    private static bool IsInchWidth(WrittenForm written) => WrittenForm.Amount(written.Width) is var width && width >= 2 && width <= 20;
 
     private static TyreConstruction? Construction(string build) =>
         build switch
