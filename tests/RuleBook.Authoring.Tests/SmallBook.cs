@@ -23,12 +23,18 @@ internal static class SmallBook
             """;
 
     /// <summary>A book with these ride-height files, by jurisdiction.</summary>
-    public static Book Of(params (string Place, string RideHeight)[] files)
+    public static Book Of(params (string Place, string RideHeight)[] files) => WithFact("", files);
+
+    /// <summary>The same with a fact more in the vocabulary, as an entry of its list.</summary>
+    public static Book WithFact(string fact, params (string Place, string RideHeight)[] files)
     {
         var problems = new List<Problem>();
         var vocabulary = Directory
             .GetFiles(Path.Combine(TestBook.Folder, "schema", "vocabulary"), "*.yaml")
-            .Select(file => new BookFile($"schema/vocabulary/{Path.GetFileName(file)}", YamlText.ReadFile(file)));
+            .Select(file =>
+                Path.GetFileName(file) == "facts.yaml" ? YamlText.Read(File.ReadAllText(file) + fact, file) : YamlText.ReadFile(file)
+            )
+            .Select(root => new BookFile($"schema/vocabulary/{Path.GetFileName(root.Mark.File)}", root));
         var book = BookReader.Read(
             [.. vocabulary, .. files.SelectMany(file => Files(file.Place, file.RideHeight))],
             "sha256:small",
@@ -40,21 +46,21 @@ internal static class SmallBook
 
     private static IEnumerable<BookFile> Files(string place, string rideHeight)
     {
-        yield return File(
+        yield return Written(
             place,
             "jurisdiction",
             $"{{jurisdiction: {place}, name: Somewhere, registers: yes, ask: {{authority: Somebody}}, coverage: []}}"
         );
-        yield return File(
+        yield return Written(
             place,
             "sources",
             $"{{jurisdiction: {place}, sources: [{{source: law, title: Law, publisher: Somebody, read-as: primary, checked: "
                 + $"2026-11-25, recheck-after: 2027-11-25}}]}}"
         );
-        yield return File(place, "ride-height", rideHeight);
+        yield return Written(place, "ride-height", rideHeight);
     }
 
-    private static BookFile File(string place, string name, string text)
+    private static BookFile Written(string place, string name, string text)
     {
         var path = $"jurisdictions/{place}/{name}.yaml";
         return new BookFile(path, YamlText.Read(text, path));

@@ -40,6 +40,7 @@ public static class CheckList
         new(SmartQuotes.Info, SmartQuotes.Find),
         new(TiersOutOfOrder.Info, TiersOutOfOrder.Find, Leaning.OnValues),
         new(TierUnreachable.Info, TierUnreachable.Find, Leaning.OnValues),
+        new(AlteredTooEarly.Info, AlteredTooEarly.Find, Leaning.OnValues),
         new(UnknownPart.Info, UnknownPart.Find),
         new(NoSource.Info, NoSource.Find),
         new(UnknownSource.Info, UnknownSource.Find, Leaning.OnAllFiles),

@@ -14,7 +14,7 @@ namespace RuleBook.Authoring.Walk;
 
 /// <summary>A point at which something shows, as facts and as a job that a person can run.</summary>
 /// <param name="Jurisdiction">Where the vehicle is registered.</param>
-/// <param name="Day">All three days.</param>
+/// <param name="Day">All three days, but for a day of the work among the measures.</param>
 /// <param name="Words">Words about the vehicle.</param>
 /// <param name="Measures">By measure, in base units.</param>
 /// <param name="NotShown">Conditions known not to be met.</param>
@@ -57,7 +57,9 @@ public sealed record Witness(
     {
         var root = new Mapping([], new Mark("witness", 1, 1));
         root = NodeEdit.Set(root, "registered-in", Jurisdiction);
-        root = NodeEdit.Set(root, "on", Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        string[] days = Measures.Any(pair => pair.Key.Name == JobFacts.Altered) ? ["dates.certification", "dates.inspection"] : ["on"];
+        foreach (var day in days)
+            root = NodeEdit.Set(root, day, Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         root = root with
         {
             Entries = root.Entries.Add(KeyValuePair.Create(new Scalar("vehicle", root.Mark), (Node)new Mapping([], root.Mark))),

@@ -38,9 +38,30 @@ internal static class Cautions
             yield return place.RegistersNote ?? $"Nobody registers a vehicle in {place.Name}.";
         if (Flip(job, judged) is { } flip)
             yield return flip;
+        foreach (var later in Later(book, place, judged, findings))
+            yield return later;
         string[] unasked = [.. NotAskedFor(book, job, findings)];
         if (unasked.Length > 0)
             yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
+    }
+
+    /// <summary>
+    /// What the next version gives where the day of inspection decides and that is more onerous: it then binds what was done before, too.
+    /// </summary>
+    private static IEnumerable<string> Later(Book book, Jurisdiction place, Judgement judged, IEnumerable<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            var rule = finding.Version.Rule;
+            if ((rule.DecidedBy ?? place.DecidedBy) != "inspection" || finding.Version.Until is not { } until)
+                continue;
+            var table = TableBook.Of(book).Table(rule, until.Latest);
+            var row = table.NewRow();
+            row.Set(judged.Facts);
+            var later = new VersionOnRow(table, row, 0, 0).Outcome;
+            if (later.Worst > finding.Outcome.Worst)
+                yield return $"{rule.Title}: from {until.Words} on {Wording.Spoken(later)}, whenever the work was done.";
+        }
     }
 
     /// <summary>What the job says was shown, or was not, and no rule that judges it asks for.</summary>

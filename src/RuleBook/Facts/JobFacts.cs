@@ -14,6 +14,9 @@ public static class JobFacts
     /// <summary>Whether the vehicle has been registered for the first time.</summary>
     public const string Registered = KnownWords.Registered;
 
+    /// <summary>The day of the work.</summary>
+    public const string Altered = KnownWords.Altered;
+
     private const string Gvm = KnownWords.Gvm;
 
     private const string TyreReduction = KnownWords.TyreReduction;
@@ -46,6 +49,8 @@ public static class JobFacts
         if (Changes.FuelAdded(job) is { } fuel)
             measures[KnownWords.AddedFuel] = fuel;
         TowingFacts.Add(measures, job);
+        if (job.Dates.Work is { } work)
+            measures[Altered] = Stated(PartialDate.Of(work));
         if (job.Built is { } built)
             measures[KnownWords.Built] = Stated(built);
         if (job.FirstRegistered is { } first)

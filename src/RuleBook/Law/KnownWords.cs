@@ -125,6 +125,9 @@ internal static class KnownWords
     /// <summary>Measure: the day of first registration.</summary>
     public const string FirstRegistered = "first-registered";
 
+    /// <summary>Measure: the day of the work.</summary>
+    public const string Altered = "altered";
+
     /// <summary>Fact: whether the vehicle has been registered for the first time.</summary>
     public const string Registered = "registered";
 
