@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Fractions;
 using RuleBook.Authoring.Changes;
 using RuleBook.Facts;
@@ -13,7 +14,7 @@ namespace RuleBook.Authoring.Tests.Changes;
 /// What Queensland's amendment of 26 October 2018 changed, against the government's own accounts of it: the book without that version
 /// compared with the book. Sources by their ids in jurisdictions/au-qld/sources.yaml.
 /// </summary>
-public sealed class QueenslandTests
+public sealed partial class QueenslandTests
 {
     private static readonly Book Before = Of(path => path == "jurisdictions/au-qld/ride-height.yaml", WithoutTheAmendment);
     private static readonly Book After = TestBook.Book;
@@ -135,12 +136,9 @@ public sealed class QueenslandTests
         var at = text.IndexOf("      - from: 2018-10-26", StringComparison.Ordinal);
         var without = text.Remove(at, text.IndexOf("  - rule: raise-other-vehicle", StringComparison.Ordinal) - at);
         // The sources that stand on the rule name the versions that they are about.
-        return string.Join(
-            '\n',
-            without
-                .Replace(", 2018-10-26]", "]", StringComparison.Ordinal)
-                .Split('\n')
-                .Where(line => !line.Contains("of: 2018-10-26", StringComparison.Ordinal))
-        );
+        return OfTheAmendment().Replace(without.Replace(", 2018-10-26]", "]", StringComparison.Ordinal), "");
     }
+
+    [GeneratedRegex(@"\n      - \{[^{}]*of: 2018-10-26 \}")]
+    private static partial Regex OfTheAmendment();
 }

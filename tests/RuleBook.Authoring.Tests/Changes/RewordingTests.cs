@@ -115,9 +115,9 @@ public sealed partial class RewordingTests
     private static void Nothing(string versions) =>
         EditedBook.Between(SmallBook.WithVersions(Plain), SmallBook.WithVersions(versions)).IsEmpty.ShouldBeTrue();
 
-    [GeneratedRegex(@"^( *(?:- )?)title: [^\n>|{]+$", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^( *(?:- )?)title: [^\n>|{}]*[^\n>|{},]$", RegexOptions.Multiline)]
     private static partial Regex Title();
 
-    [GeneratedRegex(@"^( *(?:- )?)note: [^\n>|{]+$", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^( *(?:- )?)note: [^\n>|{}]*[^\n>|{},]$", RegexOptions.Multiline)]
     private static partial Regex Note();
 }

@@ -43,9 +43,10 @@ public sealed class OpenDocumentTests
     {
         var read = Changes.EditedBook.Of(
             path => path == "jurisdictions/au-nt/ride-height.yaml",
-            text =>
-                text[..text.IndexOf("rules:", StringComparison.Ordinal)]
-                + """
+            _ =>
+                """
+                    jurisdiction: au-nt
+                    topic: ride-height
                     rules:
                       - rule: raise-four-wheel-drive
                         title: An invented limit, for this test alone

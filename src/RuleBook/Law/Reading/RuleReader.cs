@@ -44,7 +44,9 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             ReadVersions(fields, defaults),
             fields.Mark
         );
-        if (!fields.Has("versions"))
+        if (fields.Node("like") is { } like)
+            fields.Add("unknown-rule", like.Mark, $"no rule of this file above is '{fields.Text("like")}'", "name one that stands above");
+        else if (!fields.Has("versions"))
             fields.Missing("versions");
         foreach (var key in WrittenOut.Contents.Where(fields.Has))
             fields.Add(

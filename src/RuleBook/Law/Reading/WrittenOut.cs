@@ -6,7 +6,8 @@ namespace RuleBook.Law.Reading;
 /// <summary>
 /// A file with all that it says once written out where it holds. What stands at the head of <c>sources.yaml</c> (<c>checked</c>,
 /// <c>recheck-after</c>) or of a topic (<c>from</c>, <c>in-force-by</c>, <c>sources</c>, <c>measured</c>) holds for each source or version
-/// that does not say it; a rule that states its content itself is one with a single version.
+/// that does not say it; a rule is <c>like</c> one above it in all that it leaves out; a rule that states its content itself says its
+/// first version.
 /// </summary>
 internal static class WrittenOut
 {
@@ -15,32 +16,42 @@ internal static class WrittenOut
     /// <summary>The keys of which a version has one.</summary>
     internal static readonly ImmutableArray<string> Contents = ["tiers", "adopts", "not-established", "not-regulated"];
 
-    private static readonly ImmutableArray<string> OfRule = ["rule", "aliases", "title", "for", "decided-by", "governed-by"];
+    private static readonly ImmutableArray<string> OfRule = ["rule", "aliases", "title", "for", "like", "decided-by", "governed-by"];
 
     private static readonly ImmutableArray<string> OfRuleOrVersion = ["sources", "measured"];
+
+    /// <summary>What a rule has for itself, whichever it is like.</summary>
+    private static readonly ImmutableArray<string> OfNoOther = ["rule", "aliases", "title", "for"];
+
+    /// <summary>What goes with a content: a rule that states its own takes none of these over.</summary>
+    private static readonly ImmutableArray<string> WithContent = [.. Contents, "beyond", "except", "versions", "later"];
 
     /// <summary>The file as its readers take it.</summary>
     /// <param name="file">As written.</param>
     /// <param name="problems">Receives what stands at the head and holds for nothing.</param>
-    public static BookFile Of(BookFile file, List<Problem> problems) =>
-        file.Root is not Mapping root ? file
-        : file.Path.EndsWith("/sources.yaml", StringComparison.Ordinal)
-            ? file with
+    public static BookFile Of(BookFile file, List<Problem> problems)
+    {
+        if (file.Root is not Mapping root)
+            return file;
+        if (file.Path.EndsWith("/sources.yaml", StringComparison.Ordinal))
+            return file with
             {
-                Root = Below(root, ["checked", "recheck-after"], "sources", problems, head => source => head.Complete(source)),
-            }
-        : root.Find("rules") is not null
-            ? file with
-            {
-                Root = Below(
-                    root,
-                    [.. Starts[..1], "in-force-by", .. OfRuleOrVersion],
-                    "rules",
-                    problems,
-                    head => rule => Rule(rule, head)
-                ),
-            }
-        : file;
+                Root = Below(root, ["checked", "recheck-after"], "sources", problems, (source, head) => head.Complete(source)),
+            };
+        if (root.Find("rules") is null)
+            return file;
+        var above = new Dictionary<string, Mapping>(StringComparer.Ordinal);
+        return file with
+        {
+            Root = Below(
+                root,
+                ["from", "in-force-by", .. OfRuleOrVersion],
+                "rules",
+                problems,
+                (rule, head) => Rule(Like(rule, above, problems), head)
+            ),
+        };
+    }
 
     /// <summary>Without the head, and with each item of the list as the head completes it.</summary>
     private static Mapping Below(
@@ -48,18 +59,14 @@ internal static class WrittenOut
         ImmutableArray<string> keys,
         string list,
         List<Problem> problems,
-        Func<Head, Func<Mapping, Mapping>> complete
+        Func<Mapping, Head, Mapping> complete
     )
     {
         var head = new Head([.. root.Entries.Where(entry => keys.Contains(entry.Key.Text))]);
+        var body = root.Entries.Where(entry => !keys.Contains(entry.Key.Text));
         var whole = root with
         {
-            Entries =
-            [
-                .. root
-                    .Entries.Where(entry => !keys.Contains(entry.Key.Text))
-                    .Select(entry => entry.Key.Text == list ? KeyValuePair.Create(entry.Key, Each(entry.Value, complete(head))) : entry),
-            ],
+            Entries = [.. body.Select(entry => entry.Key.Text == list ? With(entry, item => complete(item, head)) : entry)],
         };
         problems.AddRange(
             head.Idle.Select(key =>
@@ -74,6 +81,9 @@ internal static class WrittenOut
         return whole;
     }
 
+    private static KeyValuePair<Scalar, Node> With(KeyValuePair<Scalar, Node> list, Func<Mapping, Mapping> complete) =>
+        KeyValuePair.Create(list.Key, Each(list.Value, complete));
+
     private static Node Each(Node value, Func<Mapping, Mapping> complete) =>
         value switch
         {
@@ -81,6 +91,33 @@ internal static class WrittenOut
             Mapping item => complete(item),
             _ => value,
         };
+
+    /// <summary>A rule with what it takes from one above; <c>like</c> stays where it names none.</summary>
+    private static Mapping Like(Mapping rule, Dictionary<string, Mapping> above, List<Problem> problems)
+    {
+        if (rule.Find("like") is Scalar like && above.TryGetValue(like.Text.Trim(), out var model))
+        {
+            var states = Says(rule, [.. Contents, "versions"]);
+            var taken = model
+                .Entries.Where(entry => rule.Find(entry.Key.Text) is null && !OfNoOther.Contains(entry.Key.Text))
+                .Where(entry => !states || !WithContent.Contains(entry.Key.Text))
+                .ToArray();
+            if (taken is [])
+                problems.Add(
+                    Problem.Error(
+                        "key-without-effect",
+                        like.Mark,
+                        "'like' does nothing here: the rule says everything itself",
+                        "take it out"
+                    )
+                );
+            rule = rule with { Entries = [.. rule.Entries.Where(entry => entry.Value != like), .. taken] };
+        }
+
+        if (rule.Find("rule") is Scalar name)
+            above.TryAdd(name.Text.Trim(), rule);
+        return rule;
+    }
 
     private static Mapping Rule(Mapping rule, Head head)
     {
@@ -91,24 +128,27 @@ internal static class WrittenOut
             Entries =
             [
                 .. single.Entries.Select(entry =>
-                    entry.Key.Text == "versions"
-                        ? KeyValuePair.Create(entry.Key, Each(entry.Value, version => Version(version, head, said)))
-                        : entry
+                    entry.Key.Text == "versions" ? With(entry, version => Version(version, head, said)) : entry
                 ),
             ],
         };
     }
 
-    /// <summary>A rule that states its content itself, with that as its only version.</summary>
+    /// <summary>A rule that states its content itself, with that as its first version, before the later ones.</summary>
     private static Mapping Single(Mapping rule)
     {
         if (rule.Find("versions") is not null || !Says(rule, Contents))
             return rule;
-        var (own, of) = (rule.Entries.Where(Stays), rule.Entries.Where(entry => !Stays(entry)).ToImmutableArray());
+        var own = rule.Entries.Where(entry => OfRule.Contains(entry.Key.Text));
+        var of = rule.Entries.Where(entry => !OfRule.Contains(entry.Key.Text) && entry.Key.Text != "later").ToImmutableArray();
         var mark = of[0].Key.Mark;
-        return rule with { Entries = [.. own, KeyValuePair.Create(new Scalar("versions", mark), (Node)new Mapping(of, mark))] };
-
-        static bool Stays(KeyValuePair<Scalar, Node> entry) => OfRule.Contains(entry.Key.Text);
+        var later = rule.Find("later") is { } after
+            ? after is Sequence list
+                ? list.Items
+                : [after]
+            : [];
+        var versions = new Sequence([new Mapping(of, mark), .. later], mark);
+        return rule with { Entries = [.. own, KeyValuePair.Create(new Scalar("versions", mark), (Node)versions)] };
     }
 
     /// <summary>

@@ -18,10 +18,17 @@ public sealed class WrittenOutTests
         """ "from": "unknown", "in-force-by": "2020", "sources": [ { "cite": "act" } ], "measured": { "mass-state": "loaded" } """;
 
     [Fact]
-    public void A_rule_that_states_its_content_has_one_version() =>
+    public void A_rule_that_states_its_content_has_it_as_its_version() =>
         Same(
             """{ "rules": [ { "rule": "a", "note": "n", "title": "A", "for": {}, "from": "2020", "sources": [], "not-regulated": "free" } ] }""",
-            """{ "rules": [ { "rule": "a", "title": "A", "for": {}, "versions": { "note": "n", "from": "2020", "sources": [], "not-regulated": "free" } } ] }"""
+            """{ "rules": [ { "rule": "a", "title": "A", "for": {}, "versions": [ { "note": "n", "from": "2020", "sources": [], "not-regulated": "free" } ] } ] }"""
+        );
+
+    [Fact]
+    public void What_comes_after_stands_under_later() =>
+        Same(
+            """{ "rules": [ { "rule": "a", "from": "2020", "tiers": [], "later": [ { "from": "2021", "like": "2020" } ] } ] }""",
+            """{ "rules": [ { "rule": "a", "versions": [ { "from": "2020", "tiers": [] }, { "from": "2021", "like": "2020" } ] } ] }"""
         );
 
     [Theory]
@@ -48,8 +55,34 @@ public sealed class WrittenOutTests
             $$"""{ {{Head}}, "rules": [ { "rule": "a", "measured": {}, "sources": [], "versions": [ { "tiers": [] } ] }, { "rule": "b", "tiers": [] } ] }""",
             $$"""
             { "rules": [ { "rule": "a", "measured": {}, "sources": [], "versions": [ { "tiers": [], "from": "unknown", "in-force-by": "2020" } ] },
-              { "rule": "b", "versions": { "tiers": [], {{Head}} } } ] }
+              { "rule": "b", "versions": [ { "tiers": [], {{Head}} } ] } ] }
             """
+        );
+
+    [Theory]
+    [InlineData(
+        """{ "rule": "b", "title": "B", "like": "a" }""",
+        """{ "rule": "b", "title": "B", "versions": [ { "note": "n", "tiers": [], "beyond": "prohibited" } ] }"""
+    )]
+    [InlineData(
+        """{ "rule": "b", "like": "a", "for": {}, "not-regulated": "free" }""",
+        """{ "rule": "b", "for": {}, "versions": [ { "not-regulated": "free", "note": "n" } ] }"""
+    )]
+    [InlineData(
+        """{ "rule": "b", "like": "a", "note": "m", "versions": [] }""",
+        """{ "rule": "b", "note": "m", "versions": [] }""",
+        "key-without-effect rules[1].like"
+    )]
+    [InlineData("""{ "rule": "b", "like": "c" }""", """{ "rule": "b", "like": "c" }""")]
+    public void A_rule_is_like_one_above_but_for_its_name_whom_it_binds_and_what_it_says(string rule, string whole, params string[] told) =>
+        Same(
+            $$"""{ "rules": [ { "rule": "a", "for": { "x": "y" }, "aliases": "z", "note": "n", "tiers": [], "beyond": "prohibited" }, {{rule}} ] }""",
+            $$"""
+            { "rules": [ { "rule": "a", "for": { "x": "y" }, "aliases": "z", "versions": [ { "note": "n", "tiers": [], "beyond": "prohibited" } ] },
+              {{whole}} ] }
+            """,
+            Topic,
+            told
         );
 
     [Fact]
@@ -69,16 +102,18 @@ public sealed class WrittenOutTests
     {
         var problems = new List<Problem>();
         WrittenOut.Of(new BookFile(Topic, Nodes.Of($"{{{file}}}")), problems);
-        problems.Select(problem => $"{problem.Code} {problem.Mark.File}").ShouldBe([$"key-without-effect {idle}"]);
+        Told(problems).ShouldBe([$"key-without-effect {idle}"]);
     }
 
-    private static void Same(string file, string whole, string path = Topic)
+    private static void Same(string file, string whole, string path = Topic, params string[] told)
     {
         var problems = new List<Problem>();
         var written = WrittenOut.Of(new BookFile(path, Nodes.Of(file)), problems).Root;
         Text(written).ShouldBe(Text(Nodes.Of(whole)));
-        problems.ShouldBeEmpty();
+        Told(problems).ShouldBe(told);
     }
+
+    private static IEnumerable<string> Told(List<Problem> problems) => problems.Select(problem => $"{problem.Code} {problem.Mark.File}");
 
     private static string Text(Node node)
     {
