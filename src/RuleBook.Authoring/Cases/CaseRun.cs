@@ -69,6 +69,9 @@ public static class CaseRun
         foreach (var (rule, told) in expect.CodesOf ?? [])
             if (Differ(told, judged.Findings(rule).SelectMany(finding => finding.Tier?.Codes ?? [])) is { } differ)
                 yield return $"expected of {rule} the codes {differ}";
+        foreach (var (rule, expected) in expect.WarningOnly ?? [])
+            if (WarningOnly(judged.Findings(rule)) is var warned && warned != expected)
+                yield return $"expected of {rule} that a breach brings a warning only: {May(expected)}, got {May(warned)}";
         if (expect.Decides is { } measure && Deciding(judged.Findings(), outcome) is var deciding && !deciding.Contains(measure))
             yield return $"expected {measure} to decide, got {Words(deciding)}";
     }
@@ -96,6 +99,15 @@ public static class CaseRun
     /// <summary>The pathways that a rule gives, over all versions that may be in force; null where it does not bind.</summary>
     private static Outcome? Given(IEnumerable<Finding> findings) =>
         findings.Select(finding => (Outcome?)finding.Outcome).Aggregate((Outcome?)null, (all, one) => all?.Or(one!.Value) ?? one);
+
+    /// <summary>Whether all versions that may be in force say so, or some.</summary>
+    private static Truth WarningOnly(IEnumerable<Finding> findings) =>
+        findings.Select(finding => finding.Version.WarningOnly).Distinct().ToArray() switch
+        {
+            [var one] => one ? Truth.Yes : Truth.No,
+            [] => Truth.No,
+            _ => Truth.Unknown,
+        };
 
     private static string May(Truth? may) =>
         may switch

@@ -16,6 +16,7 @@ namespace RuleBook.Authoring.Cases;
 /// </param>
 /// <param name="ConditionsOf">By full id of the rule, the conditions that this rule asks for; all of them.</param>
 /// <param name="CodesOf">By full id of the rule, the codes of the tiers that decide; all of them.</param>
+/// <param name="WarningOnly">By full id of the rule, whether a breach brings a warning only.</param>
 /// <param name="Issued">The papers issued on the pathways possible; all of them, empty where nothing is.</param>
 /// <param name="Certifier">What the certifier is called; <see cref="Nobody"/> where no scheme is in force.</param>
 /// <param name="BeforeWork">
@@ -32,6 +33,7 @@ public sealed record Expectation(
     ImmutableDictionary<string, Outcome?>? Findings,
     ImmutableDictionary<string, ImmutableArray<string>>? ConditionsOf,
     ImmutableDictionary<string, ImmutableArray<string>>? CodesOf,
+    ImmutableDictionary<string, Truth>? WarningOnly,
     ImmutableArray<string>? Issued,
     string? Certifier,
     int? BeforeWork,

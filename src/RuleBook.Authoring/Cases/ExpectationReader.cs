@@ -29,16 +29,11 @@ internal static class ExpectationReader
             fields.Nested("findings") is { } findings ? ReadFindings(findings, book, topic) : null,
             fields.Nested("conditions-of") is { } rules ? ReadLists(rules, book, topic, book.Vocabulary.Conditions.Keys) : null,
             fields.Nested("codes-of") is { } coded ? ReadLists(coded, book, topic) : null,
+            fields.Nested("warning-only") is { } warned ? ReadTruths(warned, book, topic) : null,
             fields.Has("issued") ? fields.Texts("issued") : null,
             fields.Text("certifier"),
             ReadSteps(fields),
-            fields.Word("may-certify", "yes", "no", "open") switch
-            {
-                "yes" => Truth.Yes,
-                "no" => Truth.No,
-                "open" => Truth.Unknown,
-                _ => null,
-            },
+            ReadTruth(fields, "may-certify"),
             fields.Mark
         );
         if (
@@ -102,6 +97,24 @@ internal static class ExpectationReader
 
         return lists.ToImmutable();
     }
+
+    private static ImmutableDictionary<string, Truth> ReadTruths(Fields fields, Book book, string topic)
+    {
+        var truths = ImmutableDictionary.CreateBuilder<string, Truth>();
+        foreach (var (key, _) in fields.Entries)
+            if (RuleNamed(fields, key, book, topic) is { } rule && ReadTruth(fields, key.Text) is { } truth)
+                truths[rule.Id] = truth;
+        return truths.ToImmutable();
+    }
+
+    private static Truth? ReadTruth(Fields fields, string key) =>
+        fields.Word(key, "yes", "no", "open") switch
+        {
+            "yes" => Truth.Yes,
+            "no" => Truth.No,
+            "open" => Truth.Unknown,
+            _ => null,
+        };
 
     private static Rule? RuleNamed(Fields fields, Scalar key, Book book, string topic)
     {

@@ -15,6 +15,7 @@ internal sealed class RuleStatements(Book book, Book names)
     public IEnumerable<string> Beside(Rule rule, DateOnly day) =>
         [
             .. rule.GovernedByTravel ? ["the road driven on governs"] : Array.Empty<string>(),
+            .. InForce(rule, day).Where(version => version.WarningOnly).Select(_ => "a breach brings a warning only"),
             .. InForce(rule, day).SelectMany(version => Beside(version.Content)),
         ];
 

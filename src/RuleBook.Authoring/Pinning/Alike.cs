@@ -37,7 +37,9 @@ internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after
         var watch = default(FirstWatch);
         var (was, becomes) = (RuleAnswer.Of(table, before, row, ref watch), RuleAnswer.Of(table, after, row, ref watch));
         if (watch.Column == 0)
-            return was.Binds == becomes.Binds && was.Outcome == becomes.Outcome && (!conditions || was.Conditions == becomes.Conditions);
+            return was.Binds == becomes.Binds
+                && was.Outcome == becomes.Outcome
+                && (!conditions || (was.Conditions == becomes.Conditions && was.WarningOnly == becomes.WarningOnly));
         if (++looks > MostLooks)
             return false;
         var possible = row[watch.Column];

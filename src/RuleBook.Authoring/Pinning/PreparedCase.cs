@@ -15,7 +15,8 @@ internal sealed class PreparedCase(Book book, Case one)
     /// <summary>From which difference on the case can notice a change.</summary>
     private readonly Felt least =
         one.Expect.Decides is not null ? Felt.Bound
-        : one.Expect is { Conditions: null, ConditionsOf: null, CodesOf: null, LooksAtCertification: false } ? Felt.Otherwise
+        : one.Expect is { Conditions: null, ConditionsOf: null, CodesOf: null, WarningOnly: null, LooksAtCertification: false }
+            ? Felt.Otherwise
         : Felt.Told;
 
     /// <summary>Whether the case looks at nothing but what the rules that it names give or ask for.</summary>
@@ -27,6 +28,7 @@ internal sealed class PreparedCase(Book book, Case one)
         .. one.Expect.Findings?.Keys ?? [],
         .. one.Expect.ConditionsOf?.Keys ?? [],
         .. one.Expect.CodesOf?.Keys ?? [],
+        .. one.Expect.WarningOnly?.Keys ?? [],
     ];
 
     public Case Case { get; } = one;

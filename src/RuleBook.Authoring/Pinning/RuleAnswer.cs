@@ -10,11 +10,12 @@ namespace RuleBook.Authoring.Pinning;
 /// <param name="Binds">Whether it binds the vehicle.</param>
 /// <param name="Outcome">The pathways possible; meaningless where it does not bind.</param>
 /// <param name="Conditions">The conditions of the first tiers that may hold.</param>
-internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string Conditions)
+/// <param name="WarningOnly">Whether a breach brings a warning only.</param>
+internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string Conditions, Truth WarningOnly)
 {
     private static readonly ConditionalWeakTable<Tier, string> Joined = [];
 
-    private static readonly RuleAnswer None = new(Truth.No, new(Pathway.NoCertificate, Pathway.NoCertificate), "");
+    private static readonly RuleAnswer None = new(Truth.No, new(Pathway.NoCertificate, Pathway.NoCertificate), "", Truth.No);
 
     /// <summary>The answer of a rule of a table.</summary>
     public static RuleAnswer Of(DecisionTable table, int rule, ReadOnlySpan<ulong> row)
@@ -34,13 +35,15 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
             if (binds == Truth.No)
                 continue;
             var (outcome, conditions) = (table.JudgeVersion(version, row, ref watch), Asked(table, version, row));
+            var warns = table.Version(version).WarningOnly ? Truth.Yes : Truth.No;
             answer =
                 answer.Binds == Truth.No
-                    ? new RuleAnswer(binds, outcome, conditions)
+                    ? new RuleAnswer(binds, outcome, conditions, warns)
                     : new RuleAnswer(
                         binds > answer.Binds ? binds : answer.Binds,
                         answer.Outcome.Or(outcome),
-                        answer.Conditions == conditions ? conditions : $"{answer.Conditions} / {conditions}"
+                        answer.Conditions == conditions ? conditions : $"{answer.Conditions} / {conditions}",
+                        answer.WarningOnly == warns ? warns : Truth.Unknown
                     );
         }
 
@@ -49,7 +52,16 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
 
     /// <summary>In words, for a reader.</summary>
     public override string ToString() =>
-        Binds == Truth.No ? "the rule does not bind" : Wording.Of(Outcome) + (Conditions.Length == 0 ? "" : $", provided {Conditions}");
+        Binds == Truth.No
+            ? "the rule does not bind"
+            : Wording.Of(Outcome)
+                + (Conditions.Length == 0 ? "" : $", provided {Conditions}")
+                + WarningOnly switch
+                {
+                    Truth.Yes => ", a breach brings a warning only",
+                    Truth.Unknown => ", a breach may bring a warning only",
+                    _ => "",
+                };
 
     private static string Asked(DecisionTable table, int version, ReadOnlySpan<ulong> row)
     {

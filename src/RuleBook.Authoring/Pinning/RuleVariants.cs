@@ -33,6 +33,9 @@ internal sealed class RuleVariants(Vocabulary vocabulary)
             .. version.Until is { } until
                 ? DateVariants.Of(until).Select(moved => Date(version with { Until = moved.Date }, $"until {until.Text}", moved.To))
                 : [],
+            .. version.WarningOnly
+                ? [Date(version with { WarningOnly = false }, "a breach brings a warning only", "left out")]
+                : Array.Empty<Variant<RuleVersion>>(),
             .. Of(version.Content, version).Select(variant => variant.In(content => version with { Content = content })),
             .. version.Measured is { Total.IsDefaultOrEmpty: false } measured
                 ? measured

@@ -123,6 +123,8 @@ internal sealed class RulesChanged : IEquatable<RulesChanged>
             return Felt.Otherwise;
         if (both.Binds(old.FirstVersion, row) == Truth.No && both.Binds(now.FirstVersion, row) == Truth.No)
             return Felt.Nothing;
+        if (both.Version(old.FirstVersion).WarningOnly != both.Version(now.FirstVersion).WarningOnly)
+            return Felt.Told;
         var (tiers, changed) = (both.Version(old.FirstVersion).Tiers(), both.Version(now.FirstVersion).Tiers());
         if (tiers.Length != changed.Length)
             return Felt.Told;

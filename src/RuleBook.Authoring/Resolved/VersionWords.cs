@@ -36,6 +36,8 @@ internal static class VersionWords
                 break;
         }
 
+        if (version.WarningOnly)
+            text.Append("      a breach brings a warning only\n");
         foreach (var dispute in version.Disputes)
             text.Append(CultureInfo.InvariantCulture, $"      disputed: {dispute.About}; taken: {dispute.Taken}\n");
         var cites = version

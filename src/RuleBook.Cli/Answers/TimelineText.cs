@@ -54,5 +54,5 @@ internal static class TimelineText
             ChangeKind.Announced => $"announced, decides nothing: {FurthestLimits.Of(book, change.Version)}",
             ChangeKind.Proposed => $"proposed, decides nothing: {FurthestLimits.Of(book, change.Version)}",
             _ => FurthestLimits.Of(book, change.Version),
-        };
+        } + (change is { Version.WarningOnly: true, Kind: not ChangeKind.Ended } ? ", a breach brings a warning only" : "");
 }

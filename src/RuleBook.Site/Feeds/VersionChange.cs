@@ -27,7 +27,7 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
         site
             .Places.SelectMany(place =>
                 place.Rules.SelectMany(rule =>
-                    rule.Versions.Select(version => new VersionChange(place, rule, version, Summary.Of(site, version.Content)))
+                    rule.Versions.Select(version => new VersionChange(place, rule, version, Summary.Of(site, version)))
                 )
             )
             .OrderByDescending(change => HistoryView.DayOf(change.Version))

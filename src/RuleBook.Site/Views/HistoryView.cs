@@ -26,7 +26,7 @@ internal sealed record HistoryView(
             DateOf(version),
             StateOf(version, site.Day),
             rule.Title,
-            Summary.Of(site, version.Content),
+            Summary.Of(site, version),
             Links.Rule(rule),
             Links.Line(version.Mark),
             DayOf(version)

@@ -7,6 +7,9 @@ namespace RuleBook.Site.Views;
 /// <summary>What a version says, in one line.</summary>
 internal static class Summary
 {
+    public static string Of(SiteBook site, RuleVersion version) =>
+        Of(site, version.Content) + (version.WarningOnly ? "; a breach brings a warning only" : "");
+
     public static string Of(SiteBook site, Content content) =>
         content switch
         {

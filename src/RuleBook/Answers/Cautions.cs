@@ -40,6 +40,9 @@ internal static class Cautions
             yield return flip;
         foreach (var later in Later(book, place, judged, findings))
             yield return later;
+        foreach (var finding in findings.Where(finding => finding.Version.WarningOnly && finding.Outcome.Worst == Pathway.Prohibited))
+            yield return $"{finding.Version.Rule.Title}: until {finding.Version.Until?.Words ?? "a day that is not known"} a breach brings a "
+                + "warning only; from then on it counts in full.";
         string[] unasked = [.. NotAskedFor(book, job, findings)];
         if (unasked.Length > 0)
             yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";

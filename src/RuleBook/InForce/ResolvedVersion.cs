@@ -27,6 +27,9 @@ public sealed record ResolvedVersion(
     ImmutableArray<string> Notes
 )
 {
+    /// <summary>A breach brings a warning only: so the place itself says, whatever the place does whose rule it adopts.</summary>
+    public bool WarningOnly { get; init; }
+
     /// <summary>How each figure is known.</summary>
     public Evidence Evidence { get; init; } = Evidence.None;
 

@@ -62,6 +62,7 @@ public static class Resolver
             version.Note is { } note ? [note] : []
         )
         {
+            WarningOnly = version.WarningOnly,
             Evidence = new Evidence(book, [new WrittenVersion(rule, version)]),
         };
         if (version.Content is not Adoption adoption)

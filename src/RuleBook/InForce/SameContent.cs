@@ -15,7 +15,7 @@ internal sealed class SameContent : IEqualityComparer<ResolvedVersion>
 
     /// <summary>Whether they say the same, whatever vehicles they bind.</summary>
     public static bool SaySame(ResolvedVersion left, ResolvedVersion right) =>
-        Same(left.Content, right.Content) && left.Parts.SequenceEqual(right.Parts);
+        left.WarningOnly == right.WarningOnly && Same(left.Content, right.Content) && left.Parts.SequenceEqual(right.Parts);
 
     private static bool Same(Content left, Content right) =>
         ReferenceEquals(left, right)

@@ -35,6 +35,9 @@ public sealed record RuleVersion(
     /// <summary>The earlier version that it is like, and what it changes; null where it is stated by itself.</summary>
     public Likeness? Like { get; init; }
 
+    /// <summary>It is in force, but a breach brings a warning only; what counts in full is a version of its own.</summary>
+    public bool WarningOnly { get; init; }
+
     /// <summary>What this book said wrongly of the version until it was corrected.</summary>
     public ImmutableArray<Correction> Corrected { get; init; } = [];
 

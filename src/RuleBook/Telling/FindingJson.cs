@@ -18,6 +18,8 @@ internal static class FindingJson
         json.WriteString("from", version.From?.Text);
         json.WriteString("until", version.Until?.Text);
         json.WriteBoolean("in-force-is-certain", finding.Certain);
+        if (version.WarningOnly)
+            json.WriteBoolean("warning-only", true);
         json.List(
             "adopted",
             version.Adopted,

@@ -36,6 +36,8 @@ public static class LimitsJson
         json.List("for", version.Rule.For.Tests, test => Write(json, book, test));
         json.WriteString("from", version.From?.Text);
         json.WriteString("until", version.Until?.Text);
+        if (version.WarningOnly)
+            json.WriteBoolean("warning-only", true);
         json.Texts("adopted", version.Adopted.Select(step => step.Rule));
         json.WriteString("mass-state", version.Measured?.MassState);
         var stated = version.Content as Stated;

@@ -107,5 +107,5 @@ internal static class Phrases
             (null, { } until) => $"in force until {until.Words}, start not established",
             ({ } from, null) => $"in force from {from.Words}",
             ({ } from, { } until) => $"in force from {from.Words} until {until.Words}",
-        };
+        } + (version.WarningOnly ? ", a breach brings a warning only" : "");
 }

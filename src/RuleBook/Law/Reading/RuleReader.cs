@@ -125,8 +125,11 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             fields.Mark
         )
         {
+            WarningOnly = fields.YesNo("warning-only") ?? false,
             Corrected = fields.List("corrected", node => ReadCorrection(new Fields(node, fields.Problems))),
         };
+        if (version is { WarningOnly: true, Content: NotRegulated or NotEstablished } && like is null)
+            WithoutEffect(fields, "warning-only", "nothing is stated that could be broken", "take it out, or state the tiers");
         fields.Done();
         if (earlier is null)
             return version;

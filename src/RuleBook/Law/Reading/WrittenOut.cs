@@ -24,7 +24,7 @@ internal static class WrittenOut
     private static readonly ImmutableArray<string> OfNoOther = ["rule", "aliases", "title", "for"];
 
     /// <summary>What goes with a content: a rule that states its own takes none of these over.</summary>
-    private static readonly ImmutableArray<string> WithContent = [.. Contents, "beyond", "except", "versions", "later"];
+    private static readonly ImmutableArray<string> WithContent = [.. Contents, "beyond", "except", "warning-only", "versions", "later"];
 
     /// <summary>The file as its readers take it.</summary>
     /// <param name="file">As written.</param>
