@@ -103,6 +103,17 @@ public sealed class LikeVersionTests
         book.Jurisdiction("au-qld")!.Rules.Single().Versions[1].Like.ShouldBeOfType<Likeness>().From.ShouldBe("2011-01-01");
     }
 
+    [Theory]
+    [InlineData("", "As first made.")]
+    [InlineData("\n  note: As amended.", "As amended.")]
+    public void A_note_stays_until_there_is_another(string own, string note) =>
+        SmallBook
+            .WithVersions($"{First}\n  note: As first made.\n- from: 2018-10-26\n  sources: [ {{ cite: law }} ]\n  like: 2011-01-01{own}")
+            .Jurisdiction("au-qld")!
+            .Rules.Single()
+            .Versions[1]
+            .Note.ShouldBe(note);
+
     private static void Same(string like, string full) =>
         Text(SmallBook.WithVersions($"{First}\n{like}")).ShouldBe(Text(SmallBook.WithVersions($"{First}\n{full}")));
 

@@ -51,6 +51,7 @@ internal static class Inheritance
         {
             Like = like,
             Measured = own.Measured ?? earlier.Measured,
+            Note = own.Note ?? earlier.Note,
             Sources =
             [
                 .. own.Sources,
