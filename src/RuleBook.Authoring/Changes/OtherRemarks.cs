@@ -91,6 +91,7 @@ internal static class OtherRemarks
             $"edition {source.Edition}",
             $"dated {source.Dated}",
             source.PartsRead is { } parts ? $"read in parts: {string.Join(", ", parts)}" : "read as a whole",
+            source.HasClauses ? "with clauses" : "without clauses",
             $"compared {source.Checked}",
             $"again after {source.RecheckAfter}",
         ];

@@ -11,14 +11,14 @@ internal static partial class NoClause
         "no-clause",
         "a citation names no clause",
         "A reader could not find the figure in the document.",
-        "add 'clause'; where the document has none, say in the source's note that it is 'without clause numbers', or that it was 'not read'"
+        "add 'clause'; of a document that has none say 'clauses: none' in sources.yaml, or in its note that it was 'not read'"
     );
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in Citations.Of(book)
         where pair.Citation.Clause is null
         let source = book.Book.Source(pair.Jurisdiction, pair.Citation.Cite)
-        where source is { ReadAs: ReadAs.Primary or ReadAs.Secondary } && !SaysSo().IsMatch(source.Note ?? "")
+        where source is { ReadAs: ReadAs.Primary or ReadAs.Secondary, HasClauses: true } && !SaysSo().IsMatch(source.Note ?? "")
         select Info.At(pair.Citation.Mark, $"'{pair.Citation.Cite}' is cited without a clause");
 
     [GeneratedRegex(

@@ -55,7 +55,7 @@ internal sealed record SourceView(
                 null => "whole, as far as the note does not say otherwise",
                 { IsEmpty: true } => "nothing of it; known from what others wrote",
                 { } parts => $"only {string.Join(", ", parts)}",
-            },
+            } + (source.HasClauses ? "" : "; it has no clause numbers"),
             Links.Source(source),
             Links.Line(source.Mark)
         );

@@ -56,6 +56,9 @@ public sealed record Source(
     /// </summary>
     public ImmutableArray<string>? PartsRead { get; init; }
 
+    /// <summary>Whether it has numbers or headings that a citation could name; one of a page without them names none.</summary>
+    public bool HasClauses { get; init; } = true;
+
     /// <summary>
     /// Whether the clause names a part that was read: <c>13.2(a)</c> where <c>13.2</c> was. Of a document read whole every clause does, and
     /// none too.

@@ -45,6 +45,18 @@ public sealed class BadBookTests
             Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.ShouldBe(errors);
     }
 
+    [Fact]
+    public void A_document_that_has_no_clauses_is_cited_without_one()
+    {
+        using var book = BadBook.Open("no-clause");
+        var path = Path.Combine(book.Folder, "jurisdictions/xa-n/sources.yaml");
+        File.WriteAllText(
+            path,
+            File.ReadAllText(path).Replace("read-as: primary", "read-as: primary\n    clauses: none", StringComparison.Ordinal)
+        );
+        Inspection.Run(book.Folder, Today).Problems.ShouldBeEmpty();
+    }
+
     /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
     [Theory]
     [InlineData("vehicles over 4.5 t", 0)]

@@ -27,6 +27,7 @@ public sealed class SourcePageTests
         Read("sources/au-qld/code-of-practice-v1.html").ShouldBe("only cover, contents");
         Read("sources/au/vsb14-ls-2015.html").ShouldStartWith("nothing of it");
         Read("sources/us-ca/vehicle-code-24008-5.html").ShouldStartWith("whole");
+        Read("sources/au-sa/roadworthy-page.html").ShouldEndWith("; it has no clause numbers");
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public sealed class LimitTableReadBackTests
         foreach (var row in limits)
         {
             var line = Texts[row["file"]][int.Parse(row["line"], CultureInfo.InvariantCulture) - 1];
-            line = line[Math.Max(0, line.LastIndexOf("within: ", StringComparison.Ordinal))..]; // what opens the tier may stand before it
+            line = line[Math.Max(0, line.LastIndexOf(" within: ", StringComparison.Ordinal))..]; // what opens the tier may stand before it
             var written = Regex.Match(line, $@"(?<![\w-]){Regex.Escape(row["measure"])}: (?<says>\{{[^}}]*\}}|[^,}}#]+)");
             written.Success.ShouldBeTrue($"{row["file"]}:{row["line"]} has no {row["measure"]}");
             var told = $"{row["file"]}:{row["line"]} {row["measure"]} told as {string.Join(',', row.Values)}";

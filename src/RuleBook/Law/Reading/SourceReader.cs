@@ -49,6 +49,7 @@ internal static class SourceReader
         )
         {
             PartsRead = fields.Has("parts-read") ? fields.Texts("parts-read") : null,
+            HasClauses = fields.Word("clauses", "none") is null,
         };
         fields.Done();
         return source;
