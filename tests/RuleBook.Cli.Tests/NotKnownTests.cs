@@ -213,6 +213,50 @@ public sealed class NotKnownTests
         (await Invocation.Assess(job, "--full")).Words.ShouldContain(told);
     }
 
+    /// <summary>ADR 43/04 is Australian: it is told of a vehicle as if registered there, and of no other.</summary>
+    [Theory]
+    [InlineData("au-qld", "au-nsw", true)]
+    [InlineData("au-qld", "nz", false)]
+    [InlineData("nz", "au-qld", true)]
+    public async Task A_clearance_asked_of_another_place_goes_by_the_rules_of_that_place(string registered, string asked, bool told)
+    {
+        var job = $$"""
+            registered-in: {{registered}}
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes }
+            modification: { suspension-lift: -40 mm }
+            measured: { ground-clearance: 80 mm }
+            """;
+        var answer = await Invocation.Assess(job, "--in", asked);
+        answer.Words.Contains("Too little clearance: running 80 of at least 100 mm.", StringComparison.Ordinal).ShouldBe(told);
+    }
+
+    /// <summary>
+    /// South Australia asks for no less than the lowest load rating on the placard, and for a speed that goes by the placard's (the
+    /// authority's page as quoted in a forum, 14 May 2018): without index or symbol on either side nothing says that a tyre keeps it.
+    /// </summary>
+    [Theory]
+    [InlineData("265/65R17 112S", "265/65R17", "load index and speed symbol")]
+    [InlineData("265/65R17", "265/65R17 108S", "load index and speed symbol")]
+    [InlineData("245/65R17 107S", "265/65R17 112", "speed symbol")]
+    [InlineData("265/65R17 112S", "265/65R17 112S", null)]
+    [InlineData("265/65R17", "265/65R17", null)]
+    [InlineData("245/65R17 107S", "265/65R17 112S", null)]
+    public async Task A_tyre_without_its_load_index_is_said_not_to_be_held_against_the_placard(string placard, string fitted, string? by)
+    {
+        var job = $$"""
+            registered-in: au-qld
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes, tyres: [{{placard}}] }
+            modification: { tyres: {{fitted}} }
+            """;
+        var words = (await Invocation.Assess(job)).Words;
+        if (by is null)
+            words.ShouldNotContain("not held against the placard's");
+        else
+            words.ShouldContain($"Tyres not held against the placard's by {by}: not stated of each.");
+    }
+
     /// <summary>
     /// Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.
     /// </summary>

@@ -17,11 +17,12 @@ public static class Assessor
     public static Assessment Assess(Book book, Job job, string? elsewhere = null) =>
         EachAxle.Assess(job, each => One(book, each, elsewhere));
 
-    private static Assessment One(Book book, Job job, string? elsewhere)
+    private static Assessment One(Book book, Job asked, string? elsewhere)
     {
         var place =
-            book.Jurisdiction(elsewhere ?? job.RegisteredIn)
-            ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
+            book.Jurisdiction(elsewhere ?? asked.RegisteredIn)
+            ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? asked.RegisteredIn}'", nameof(elsewhere));
+        var job = asked.AsIfRegisteredIn(place.Id);
         var judged = new Judgement(book, job, place, DiameterBasis.Handbook);
         var outcome = judged.Outcome;
         Assessment? assessment = null;
@@ -30,7 +31,7 @@ public static class Assessor
             Job = job.Name,
             Jurisdiction = place.Id,
             JurisdictionName = place.Name,
-            RegisteredIn = job.RegisteredIn,
+            RegisteredIn = asked.RegisteredIn,
             On = job.Dates.Latest,
             Book = book.Digest,
             Edition = book.Edition?.Name,

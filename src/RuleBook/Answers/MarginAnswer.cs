@@ -68,6 +68,7 @@ public static class MarginFinder
         var place =
             book.Jurisdiction(elsewhere ?? job.RegisteredIn)
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
+        job = job.AsIfRegisteredIn(place.Id);
         var masses = MassReckoning.Of(job, place.Id);
         return new MarginAnswer
         {

@@ -215,8 +215,7 @@ public static class JobFacts
     {
         if (job.FittedTyre is not { } fitted || job.PlacardTyres.IsEmpty)
             return;
-        var same = job.PlacardTyres.Where(size => size.Designation == fitted.Designation).ToArray();
-        var sizes = same.Length > 0 ? same : [.. job.PlacardTyres];
+        var sizes = FittedTyre.StandsFor(job, fitted);
         Add(KnownWords.LoadRatingChange, "kg", size => size.LoadIndex?.Kilograms);
         Add(KnownWords.SpeedRatingChange, "km/h", size => size.SpeedSymbol?.KilometresPerHour);
 

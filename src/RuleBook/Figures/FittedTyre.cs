@@ -10,6 +10,13 @@ internal static class FittedTyre
     /// <summary>The measured diameter.</summary>
     public const string Diameter = KnownWords.TyreDiameter;
 
+    /// <summary>The placard's tyres that the one fitted stands for: of its size, or all where none has its size.</summary>
+    public static TyreSize[] StandsFor(Job job, TyreSize fitted)
+    {
+        var same = job.PlacardTyres.Where(size => size.Designation == fitted.Designation).ToArray();
+        return same.Length > 0 ? same : [.. job.PlacardTyres];
+    }
+
     /// <summary>Growth over the placard; null where the tyres stay.</summary>
     /// <param name="job">The job.</param>
     /// <param name="basis">Of diameters that are not measured.</param>

@@ -30,6 +30,12 @@ public sealed record TyreAnswer(
 )
 {
     /// <summary>
+    /// What the tyre fitted could not be held against the placard's by, since it is not stated of each: <c>load index</c>,
+    /// <c>speed symbol</c>.
+    /// </summary>
+    public ImmutableArray<string> NotCompared { get; init; } = [];
+
+    /// <summary>
     /// Whether a clearance was measured midway between the axles, and the wheelbase that tells the least one is not known.
     /// </summary>
     internal bool LacksWheelbase => Missing.Any(missing => missing.Fact == "vehicle.wheelbase");

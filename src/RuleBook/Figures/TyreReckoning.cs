@@ -45,7 +45,10 @@ internal static class TyreReckoning
             growth is null ? null : SpeedometerReckoning.Of(job, growth),
             road,
             missing.ToImmutable()
-        );
+        )
+        {
+            NotCompared = [.. NotCompared(job)],
+        };
 
         void Name(bool lacks, string fact, string adds)
         {
@@ -72,6 +75,18 @@ internal static class TyreReckoning
             yield return new LoadCheck("front-axle-rating-tyres", "front axle rating against its tyres", front, ahead, capacity.Fact);
         if (ratings.RearAxleKg is { } rear && capacity.Rear.Amount is { } behind)
             yield return new LoadCheck("rear-axle-rating-tyres", "rear axle rating against its tyres", rear, behind, capacity.Fact);
+    }
+
+    /// <summary>A tyre as the placard has it, to the letter, is no other tyre.</summary>
+    private static IEnumerable<string> NotCompared(Job job)
+    {
+        if (job.FittedTyre is not { } fitted || job.PlacardTyres.Contains(fitted))
+            yield break;
+        var placard = FittedTyre.StandsFor(job, fitted);
+        if (fitted.LoadIndex is null || placard.Length == 0 || placard.Any(tyre => tyre.LoadIndex is null))
+            yield return "load index";
+        if (fitted.SpeedSymbol is null || placard.Length == 0 || placard.Any(tyre => tyre.SpeedSymbol is null))
+            yield return "speed symbol";
     }
 
     private static IEnumerable<TyreSpeedCheck> Speeds(Job job)

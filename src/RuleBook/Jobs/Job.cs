@@ -61,6 +61,10 @@ public sealed record Job
 
     /// <summary>Ids of the jurisdictions on whose roads the vehicle will be used.</summary>
     public ImmutableArray<string> TravelsThrough { get; init; } = [];
+
+    /// <summary>The same for a what-if in another jurisdiction: what goes by the place of registration goes by that one.</summary>
+    /// <param name="jurisdiction">Its id.</param>
+    internal Job AsIfRegisteredIn(string jurisdiction) => jurisdiction == RegisteredIn ? this : this with { RegisteredIn = jurisdiction };
 }
 
 /// <summary>The days that can pick a version of a rule; a day not stated is null.</summary>

@@ -49,6 +49,8 @@ internal static class FirstLines
             yield return $"Tyres fitted carry less than the axle rating: {string.Join(", ", tyres)}; load no further than they carry.";
         if (TooLow(assessment) is { Length: > 0 } low)
             yield return $"Too little clearance: {string.Join("; ", low)}.";
+        if (assessment.Tyres is { NotCompared: { IsEmpty: false } lacking })
+            yield return $"Tyres not held against the placard's by {string.Join(" and ", lacking)}: not stated of each.";
         if (assessment.Tyres is { LacksWheelbase: true })
             yield return "Clearance midway between the axles not judged: the wheelbase is not stated.";
         if (Known(assessment, today) is { } known)

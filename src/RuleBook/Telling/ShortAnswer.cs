@@ -23,8 +23,9 @@ public static class ShortAnswer
             _ => $"undecided: {Wording.Short(assessment.Between.Best)} to {Wording.Short(assessment.Between.Worst)}",
         };
 
-    /// <summary>Whether a rule of use or a load beside the verdict is not judged.</summary>
-    internal static bool LeavesOpen(Assessment assessment) => !assessment.OfUseOpen.IsEmpty || !assessment.LoadsNotJudged.IsEmpty;
+    /// <summary>Whether a rule of use, a load or what the tyres are made for, beside the verdict, is not judged.</summary>
+    internal static bool LeavesOpen(Assessment assessment) =>
+        !assessment.OfUseOpen.IsEmpty || !assessment.LoadsNotJudged.IsEmpty || assessment.Tyres is { NotCompared.IsEmpty: false };
 
     private static string Blockers(Assessment assessment) =>
         assessment.Blockers.Length == 1 ? "1 blocker" : $"{assessment.Blockers.Length} blockers";

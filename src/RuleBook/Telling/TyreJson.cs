@@ -28,6 +28,7 @@ internal static class TyreJson
         json.Figure("rear-capacity", tyres.Capacity.Rear, Kg);
         json.List("loads", tyres.Loads, check => MassJson.Check(json, check));
         json.List("load-index-needed", tyres.Needs, need => Need(json, need));
+        json.Texts("not-compared", tyres.NotCompared);
         json.List("speeds", tyres.Speeds, speed => Speed(json, speed));
         json.WritePropertyName("speedometer");
         if (tyres.Speedometer is { } speedometer)
