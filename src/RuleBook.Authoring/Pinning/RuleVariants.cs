@@ -1,5 +1,7 @@
 using System.Globalization;
+using Fractions;
 using RuleBook.Answers;
+using RuleBook.Authoring.Walk;
 using RuleBook.Law;
 using RuleBook.Units;
 
@@ -37,12 +39,34 @@ internal sealed class RuleVariants(Vocabulary vocabulary)
                 ? [Date(version with { WarningOnly = false }, "a breach brings a warning only", "left out")]
                 : Array.Empty<Variant<RuleVersion>>(),
             .. Of(version.Content, version).Select(variant => variant.In(content => version with { Content = content })),
+            .. version.Measured is { } taken ? Of(taken).Select(variant => variant.In(other => version with { Measured = other })) : [],
             .. version.Measured is { Total.IsDefaultOrEmpty: false } measured
                 ? measured
                     .Total.Without(_ => version.Mark, part => $"{part} counts in the total")
                     .Select(variant => variant.In(total => version with { Measured = measured with { Total = total } }))
                 : [],
         ];
+
+    /// <summary>A tolerance or a step by which a measure is taken left out, or changed by the smallest step that matters.</summary>
+    private IEnumerable<Variant<Measured>> Of(Measured measured) =>
+        measured
+            .Allowances.Without(allowance => allowance.Mark, Name)
+            .Concat(measured.Allowances.OfEach(Of))
+            .Select(variant => variant.In(allowances => measured with { Allowances = allowances }));
+
+    private IEnumerable<Variant<Allowance>> Of(Allowance allowance)
+    {
+        var step = Axes.StepOf(vocabulary.Measures[allowance.Measure]);
+        return from amount in (Fraction[])[allowance.Amount.Base + step, allowance.Amount.Base - step]
+            where amount.IsPositive
+            let other = allowance with
+            {
+                Amount = new Quantity(amount / allowance.Amount.Unit.ToBase, allowance.Amount.Unit),
+            }
+            select new Variant<Allowance>(other, allowance.Mark, Name(allowance), other.Words);
+    }
+
+    private static string Name(Allowance allowance) => $"{allowance.Measure} {allowance.Words}";
 
     private IEnumerable<Variant<Content>> Of(Content content, RuleVersion version) =>
         content switch

@@ -16,6 +16,8 @@ internal static class VersionWords
                 CultureInfo.InvariantCulture,
                 $"      measured {Between(measured)}, {measured.MassState ?? "mass state not given"}, total of {Total(version, measured)}\n"
             );
+        foreach (var allowance in version.Measured?.Allowances ?? [])
+            text.Append(CultureInfo.InvariantCulture, $"      {allowance.Measure} {allowance.Words}\n");
         switch (version.Content)
         {
             case NotRegulated:

@@ -110,6 +110,7 @@ internal static class MeasuredWords
                 "not-established" => "At which mass is not established.",
                 var state => $"Mass state: {Plain(state)}.",
             },
+            .. measured.Allowances.Select(allowance => $"{site.MeasureTitle(allowance.Measure)} {allowance.Words}."),
             measured.Total.IsDefaultOrEmpty ? "" : $"Total: {string.Join(" + ", measured.Total.Select(site.MeasureTitle))}.",
             measured.Note?.Trim() ?? "",
         ];

@@ -16,7 +16,18 @@ public static class Resolver
     /// The versions of <paramref name="rule"/> that are or may be in force on <paramref name="day"/>: one when that is known, more when a
     /// date is known only in part. Where possibly none is, a version without dates says that nothing is recorded.
     /// </summary>
-    public static ImmutableArray<ResolvedVersion> Resolve(Book book, Rule rule, DateOnly day) => Resolve(book, rule, day, 0);
+    public static ImmutableArray<ResolvedVersion> Resolve(Book book, Rule rule, DateOnly day) =>
+        [
+            .. Resolve(book, rule, day, 0)
+                .Select(version =>
+                    version.Measured is { Allowances.IsEmpty: false }
+                        ? version with
+                        {
+                            Content = Allowance.Apply(version.Content, version.Measured, book.Vocabulary),
+                        }
+                        : version
+                ),
+        ];
 
     private static ImmutableArray<ResolvedVersion> Resolve(Book book, Rule rule, DateOnly day, int depth)
     {

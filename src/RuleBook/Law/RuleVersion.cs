@@ -69,7 +69,11 @@ public sealed record Correction(DateOnly On, string Was, string Because, Mark Ma
 /// <param name="MassState">tare, unladen, loaded or not-established.</param>
 /// <param name="Total">What is added up to the total lift; empty where the rule has no total.</param>
 /// <param name="Note">What a reader should know.</param>
-public sealed record Measured(ImmutableArray<string> Between, string? MassState, ImmutableArray<string> Total, string? Note);
+public sealed record Measured(ImmutableArray<string> Between, string? MassState, ImmutableArray<string> Total, string? Note)
+{
+    /// <summary>The measures that are taken within a tolerance or to the nearest step, each once.</summary>
+    public ImmutableArray<Allowance> Allowances { get; init; } = [];
+}
 
 /// <summary>Sources that disagree.</summary>
 /// <param name="About">What the disagreement is about.</param>

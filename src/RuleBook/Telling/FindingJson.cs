@@ -114,6 +114,8 @@ internal static class FindingJson
         json.WriteString("unit", unit.Symbol);
         if (check.Bound?.Written is { } written && written.Unit != unit)
             json.WriteString("written", written.ToString());
+        if (check.Bound?.Stated is { } stated)
+            json.WriteString("stated", stated);
         json.Number("margin", check.Margin, unit);
         if (check.Guarded is { } guarded)
         {

@@ -110,5 +110,7 @@ public static class LimitsJson
         json.Number(bounds?.Lower is { Closed: false } ? "over" : "at-least", bounds?.Lower?.Value, unit);
         json.Number(bounds?.Upper is { Closed: false } ? "under" : "at-most", bounds?.Upper?.Value, unit);
         json.WriteString("unit", unit.Symbol);
+        if (string.Join("; ", new[] { bounds?.Lower?.Stated, bounds?.Upper?.Stated }.OfType<string>()) is { Length: > 0 } stated)
+            json.WriteString("stated", stated);
     }
 }

@@ -19,6 +19,11 @@ public sealed record Bound(Fraction Value, bool Closed)
         init => written = value;
     }
 
+    /// <summary>
+    /// For showing only: the figure of the law and how it is taken, where that moves it to <see cref="Value"/>; null where it does not.
+    /// </summary>
+    public string? Stated { get; init; }
+
     /// <summary>Whether both mean the same.</summary>
     public bool Equals(Bound? other) => other is not null && Value.Equals(other.Value) && Closed == other.Closed;
 
@@ -34,7 +39,9 @@ public sealed record Bound(Fraction Value, bool Closed)
     public string Show(Unit unit)
     {
         var amount = new Quantity(Value / unit.ToBase, unit).ToString();
-        return Written is { } quantity && quantity.Unit != unit ? $"{quantity} ({amount})" : amount;
+        return Stated is { } stated ? $"{amount} ({stated})"
+            : Written is { } quantity && quantity.Unit != unit ? $"{quantity} ({amount})"
+            : amount;
     }
 }
 

@@ -229,7 +229,7 @@ internal sealed partial class LimitReader(Vocabulary vocabulary)
                 ? new Bound(quantity.Base, closed) { Written = quantity }
                 : null;
 
-    private Measure? FindMeasure(Fields fields, Scalar key)
+    public Measure? FindMeasure(Fields fields, Scalar key)
     {
         if (vocabulary.Measures.TryGetValue(key.Text, out var measure))
             return measure;

@@ -266,16 +266,40 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         return content;
     }
 
-    private static Measured ReadMeasured(Fields fields)
+    private Measured ReadMeasured(Fields fields)
     {
         var measured = new Measured(
             fields.Texts("between"),
             fields.Word("mass-state", "tare", "unladen", "loaded", "not-established"),
             fields.Texts("total"),
             fields.Text("note")
-        );
+        )
+        {
+            Allowances = [.. ReadAllowances(fields.Nested("tolerance"), false), .. ReadAllowances(fields.Nested("to-nearest"), true)],
+        };
+        foreach (var twice in measured.Allowances.GroupBy(allowance => allowance.Measure).Where(same => same.Count() > 1))
+            fields.Add(
+                "one-content",
+                twice.Last().Mark,
+                $"'{twice.Key}' has a tolerance, and is taken to the nearest step as well",
+                "keep the one that the source states"
+            );
         fields.Done();
         return measured;
+    }
+
+    private IEnumerable<Allowance> ReadAllowances(Fields? fields, bool toNearest)
+    {
+        if (fields is null)
+            yield break;
+        foreach (var (key, value) in fields.Entries)
+            if (limits.FindMeasure(fields, key) is { } measure && fields.QuantityOf(value, measure.Unit.Dimension) is { } amount)
+            {
+                if (!amount.Base.IsPositive)
+                    fields.Add("not-a-quantity", value.Mark, $"'{amount}' is nothing to be taken by", "give more than nothing");
+                else
+                    yield return new Allowance(measure.Name, amount, toNearest, key.Mark);
+            }
     }
 
     private static Dispute ReadDispute(Fields fields)
