@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Facts;
+using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
@@ -56,7 +57,7 @@ internal static class Cautions
         foreach (var finding in findings)
         {
             var rule = finding.Version.Rule;
-            if ((rule.DecidedBy ?? place.DecidedBy) != "inspection" || finding.Version.Until is not { } until)
+            if (!LooksAhead(finding.Version, place) || finding.Version.Until is not { } until)
                 continue;
             var table = TableBook.Of(book).Table(rule, until.Latest);
             var row = table.NewRow();
@@ -66,6 +67,10 @@ internal static class Cautions
                 yield return $"{rule.Title}: from {until.Words} on {Wording.Spoken(later)}, whenever the work was done.";
         }
     }
+
+    /// <summary>Whether the version after this one binds what is judged by this one, too.</summary>
+    internal static bool LooksAhead(ResolvedVersion version, Jurisdiction place) =>
+        version.Until is not null && (version.Rule.DecidedBy ?? place.DecidedBy) == "inspection";
 
     /// <summary>What the job says was shown, or was not, and no rule that judges it asks for.</summary>
     private static IEnumerable<string> NotAskedFor(Book book, Job job, IEnumerable<Finding> findings)

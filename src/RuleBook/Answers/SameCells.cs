@@ -52,6 +52,9 @@ internal sealed class SameCells
                 [judged.Table, tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)]
         )
         {
+            // The version to come has cells of its own.
+            if (table.InForce.SelectMany(rule => rule.Candidates).Any(version => Cautions.LooksAhead(version, place)))
+                return null;
             var (row, nominal) = (table.NewRow(), table.NewRow());
             row.Set(judged.Facts);
             nominal.Set(byNominal);

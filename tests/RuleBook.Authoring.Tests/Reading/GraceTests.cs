@@ -78,6 +78,17 @@ public sealed class GraceTests
     public void The_day_has_to_be_held_by_a_case() =>
         new Pinner(Spared, []).Run((_, _) => true).Unnoticed.Select(one => one.What).ShouldContain("altered under 2018-07-01");
 
+    /// <summary>45 mm and 35 mm are the same to the version in force, and not to the one that comes.</summary>
+    [Fact]
+    public void Jobs_that_differ_to_the_version_that_comes_share_no_answer()
+    {
+        var job = JobReader.Read(YamlText.Read(Job("inspection: 2018-06-30", 35), "job"), Spared);
+        var after = JobReader.Read(YamlText.Read(Job("inspection: 2018-07-01", 35), "job"), Spared);
+
+        SameCells.Of(Spared, job, ["suspension-lift"]).ShouldBeNull();
+        SameCells.Of(Spared, after, ["suspension-lift"]).ShouldNotBeNull();
+    }
+
     private static Book Raise(string earlier, string after = "") =>
         SmallBook.Of(
             (

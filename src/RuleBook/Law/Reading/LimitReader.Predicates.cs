@@ -23,7 +23,7 @@ internal sealed partial class LimitReader
                 "alternatives",
                 fields.Mark,
                 $"these are {alternatives.Length} alternatives, and only one thing can be said here",
-                "give each alternative a rule, scheme or tier of its own"
+                "give each alternative a rule, scheme or tier of its own; a rule may be 'like' one above it"
             );
         return alternatives.FirstOrDefault() ?? Predicate.Always;
     }
