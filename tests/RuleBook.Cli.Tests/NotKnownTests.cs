@@ -258,6 +258,33 @@ public sealed class NotKnownTests
     }
 
     /// <summary>
+    /// The tyre fitted (S, 180 km/h) is slower than the placard's (T, 190 km/h: ISO 4223-1); another one that is as fast leaves nothing
+    /// unjudged, a GVM that is mended beside it does.
+    /// </summary>
+    [Theory]
+    [InlineData("suspension-lift: 50 mm, tyres: 285/65R18 125/122S, ratings: { gvm: 3500 kg }", "275/65R18 110T", false)]
+    [InlineData("tyres: 265/60R18 110S, suspension-lift: 55 mm", "suspension lift 50 mm", true)]
+    public async Task What_a_remedy_leaves_unjudged_is_told_and_nothing_else(string modification, string remedy, bool unjudged)
+    {
+        var job = $$"""
+            registered-in: au-vic
+            on: 2026-11-28
+            vehicle:
+              category: NA
+              four-wheel-drive: yes
+              stability-control: yes
+              built: 2022-03
+              tyres: [265/60R18 110T]
+              ratings: { gvm: 3050 kg, front-axle: 1450 kg, rear-axle: 1750 kg }
+            modification: { {{modification}} }
+            """;
+        var words = (await Invocation.Assess(job)).Words;
+        words.ShouldContain("no rule in the book speaks of it: change in tyre speed rating (-10 km/h)");
+        words.ShouldContain(remedy);
+        words.Contains("change in tyre speed rating (-10 km/h) stays unjudged", StringComparison.Ordinal).ShouldBe(unjudged);
+    }
+
+    /// <summary>
     /// Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.
     /// </summary>
     [Theory]

@@ -39,9 +39,10 @@ public static class RemedyText
         if (goal.Length == 0)
             return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
         Remedy[] told = [.. remedies.Where(remedy => remedy.Goal == goal[0]).Take(3)];
+        string[] unjudged = [.. told.SelectMany(remedy => remedy.After.NotJudged).Select(each => each.What).Distinct()];
         return string.Join(", or ", told.Select(remedy => $"{Changes(remedy)}: {Short(remedy)}"))
             + (told.Any(remedy => ShortAnswer.LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
-            + (now.NotJudged.IsEmpty ? "" : $"; {string.Join(", ", now.NotJudged.Select(each => each.What))} stays unjudged");
+            + (unjudged.Length == 0 ? "" : $"; {string.Join(", ", unjudged)} stays unjudged");
     }
 
     /// <summary>What a goal is, as a heading.</summary>
