@@ -285,6 +285,30 @@ public sealed class NotKnownTests
     }
 
     /// <summary>
+    /// Springs stand the lower the more they carry (Hooke's law): where the fuel at the rear is not known, neither is the lift, and what
+    /// is asked for is told with what it is for.
+    /// </summary>
+    [Fact]
+    public async Task What_is_asked_for_in_place_of_a_lift_is_told_with_the_lift_that_it_gives()
+    {
+        const string job = """
+            registered-in: au-nsw
+            on: 2026-11-20
+            vehicle:
+              category: MC
+              four-wheel-drive: yes
+              stability-control: yes
+              built: 2020-05
+              tare: 2200 kg
+              tare-axles: { front: 1150 kg, rear: 1050 kg }
+              wheelbase: 2850 mm
+            modification: { springs: { rear: { wheel-rate: 40 N/mm, at-axle-load: 1300 kg, height-gained: 40 mm } } }
+            """;
+        (await Invocation.Assess(job)).Words.ShouldContain("What is the suspension lift (vehicle.tanks would tell)? under -50 mm");
+        (await Invocation.Assess(job, "--full")).Words.ShouldContain("? vehicle.tanks, for the suspension lift - under -50 mm:");
+    }
+
+    /// <summary>
     /// Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.
     /// </summary>
     [Theory]

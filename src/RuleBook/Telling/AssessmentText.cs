@@ -109,7 +109,7 @@ public sealed class AssessmentText(AnswerPage page)
                 page.Item(
                     effect.Opening.Kind == OpeningKind.Version
                         ? $"which version of {effect.Opening.Name} is in force that day"
-                        : effect.Opening.Name,
+                        : effect.Opening.Name + (Questions.FollowsFrom(effect) is { } follows ? $", for the {follows.Title}" : ""),
                     "?"
                 );
                 foreach (var (label, outcome) in effect.Merged())

@@ -16,6 +16,8 @@ internal static class Questions
     {
         if (effect.Opening.Kind == OpeningKind.Version)
             return "Which version of the rule was in force that day?";
+        if (FollowsFrom(effect) is { } follows)
+            return $"What is the {follows.Title} ({effect.Opening.Name} would tell)?";
         if (
             vocabulary.Facts.Values.Where(fact => fact.Job == effect.Opening.Name).MinBy(fact => fact.Name, StringComparer.Ordinal) is
             { } word
@@ -28,6 +30,10 @@ internal static class Questions
             .FirstOrDefault();
         return measure is null ? $"What is {effect.Opening.Name}?" : $"What is the {measure.Title}?";
     }
+
+    /// <summary>The measure that decides, where something else is asked for from which it follows; null otherwise.</summary>
+    public static Measure? FollowsFrom(Effect effect) =>
+        effect.Opening.Options is [{ Cell.Measure: { Share: null } decides }, ..] && decides.Job != effect.Opening.Name ? decides : null;
 
     /// <summary>What each answer would give; answers that give the same are told together.</summary>
     public static IEnumerable<string> Answers(Effect effect) =>
