@@ -107,6 +107,13 @@ public sealed class CheckTests(BrowserSite site)
             await other.Locator("#afresh").ClickAsync();
             await other.Locator("#sure-yes").ClickAsync();
         }
+
+        // YAML 1.2.2, 10.2.1.1: a bare null is no name.
+        await page.GetByLabel("job number or name").FillAsync("null");
+        await page.Keyboard.PressAsync("Tab");
+        await BrowserSite.SettledAsync(page);
+        var named = await page.RunAndWaitForDownloadAsync(() => page.Locator("#save").ClickAsync());
+        (await File.ReadAllTextAsync(await named.PathAsync(), TestContext.Current.CancellationToken)).ShouldStartWith("job: \"null\"\n");
     }
 
     /// <summary>An inch is 25.4 mm (Weights and measures, international yard and pound agreement 1959): 2 in are 50.8 mm.</summary>
@@ -170,13 +177,17 @@ public sealed class CheckTests(BrowserSite site)
     [Fact]
     public async Task A_question_is_answered_by_a_button_of_the_card()
     {
-        var page = await site.CheckAsync(
-            """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"},"modification":{"suspension-lift":"45 mm"}}"""
-        );
-        await page.Locator(".verdict.undecided").WaitForAsync();
-        await page.Locator("button.option", new() { HasText = "yes" }).First.ClickAsync();
-        await page.Locator(".verdict:not(.undecided)").WaitForAsync();
-        page.Url.ShouldContain("four-wheel-drive");
+        const string job =
+            """{"registered-in":"au-qld","on":"2026-11-20","vehicle":{"category":"MC"},"modification":{"suspension-lift":"45 mm"}}""";
+        foreach (var word in new[] { "no", "yes" })
+        {
+            var page = await site.CheckAsync(job);
+            await page.Locator(".verdict.undecided").WaitForAsync();
+            await page.Locator($"button.option:has(b:text-is('{word}'))").First.ClickAsync();
+            await page.WaitForFunctionAsync($"() => decodeURIComponent(location.hash).includes('\"four-wheel-drive\":\"{word}\"')");
+            if (word == "yes")
+                await page.Locator(".verdict:not(.undecided)").WaitForAsync();
+        }
     }
 
     [Fact]
@@ -191,14 +202,18 @@ public sealed class CheckTests(BrowserSite site)
         await page.GotoAsync($"{site.Root}index.html");
         await page.GetByLabel("Queensland", new() { Exact = true }).CheckAsync();
         await page.GetByLabel("Victoria", new() { Exact = true }).CheckAsync();
-        await page.GetByLabel("suspension lift, mm").FillAsync("50");
+        await page.GetByLabel("suspension lift, mm").FillAsync("100");
         await page.Keyboard.PressAsync("Tab");
         await page.Locator(".quick-card").Nth(1).WaitForAsync();
         await page.Locator("#answers:not(.before) .quick-card .verdict", new() { HasText = "Queensland" }).WaitForAsync();
-        await page.Locator(".quick-card a").First.ClickAsync();
+        var card = page.Locator(".quick-card", new() { HasText = "Victoria" });
+        var verdict = await card.Locator(".verdict").GetAttributeAsync("class");
+        await card.Locator("a").ClickAsync();
         await page.WaitForURLAsync("**/check.html*");
-        await page.Locator(".verdict").WaitForAsync();
-        (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("50");
+        await page.Locator("#said .verdict").WaitForAsync();
+        (await page.Locator("#said .verdict").GetAttributeAsync("class")).ShouldBe(verdict);
+        (await page.GetByLabel("registered in").InputValueAsync()).ShouldBe("au-vic");
+        (await page.GetByLabel("suspension lift", new() { Exact = true }).InputValueAsync()).ShouldBe("100");
     }
 
     /// <summary>
@@ -223,6 +238,25 @@ public sealed class CheckTests(BrowserSite site)
         (box.Y + box.Height).ShouldBeLessThanOrEqualTo(900);
         // What it lacks is asked for: where the trailer's mass lies, and what of it the ball carries.
         (await page.Locator("#answer").InnerTextAsync()).ShouldContain("ball load");
+        (await page.Locator(".large").InnerTextAsync()).ShouldContain("not known");
+
+        // What is over is marked as over, and nothing else; nobody weighed it.
+        var over = await page.Locator(".load.over .says").AllTextContentsAsync();
+        over.ShouldNotBeEmpty();
+        over.ShouldAllBe(says => says.EndsWith(" over", StringComparison.Ordinal));
+        (await page.Locator(".load:not(.over) .says").AllTextContentsAsync()).ShouldAllBe(says => !says.EndsWith(" over"));
+        var states = await page.Locator(".load .state").AllTextContentsAsync();
+        states.ShouldContain("hitched");
+        states.ShouldNotContain("weighed");
+
+        // Queensland frees 50 mm of suspension lift, of which 45 mm are used (notifications of 2018, second hand).
+        (await page.Locator(".margin.over").CountAsync()).ShouldBe(0);
+        (
+            await page.Locator(".margin svg")
+                .EvaluateAsync<double>(
+                    "bar => bar.querySelector('.value').getAttribute('width') / bar.querySelector('.limit-line').getAttribute('x1')"
+                )
+        ).ShouldBe(45 / 50.0, 0.001);
     }
 
     [Fact]
@@ -270,7 +304,7 @@ public sealed class CheckTests(BrowserSite site)
         await BrowserSite.SettledAsync(page);
         (await page.Locator("[aria-invalid]").CountAsync()).ShouldBe(0);
         await page.Keyboard.PressAsync("Tab");
-        await page.Locator("[aria-invalid]").WaitForAsync();
+        await page.Locator("[aria-invalid=true]").WaitForAsync();
         (await page.GetByLabel("body lift", new() { Exact = true }).GetAttributeAsync("aria-describedby")).ShouldNotBeNull();
         (await page.Locator(".wrong").InnerTextAsync()).ShouldContain("a quantity is a number and its unit");
         (await page.Locator(".card[inert] .verdict").CountAsync()).ShouldBe(1);

@@ -30,5 +30,19 @@ public sealed class FilterTests(BrowserSite site)
         var other = await site.OpenAsync();
         await other.GotoAsync(page.Url);
         (await other.Locator("li[data-kind]:visible").CountAsync()).ShouldBe(shown);
+
+        // A state and a topic of which nothing is recorded.
+        var nothing = await other.EvaluateAsync<string[]>(
+            """
+            () => {
+              const known = new Set([...document.querySelectorAll("li[data-kind]")].map(({ dataset }) => `${dataset.place} ${dataset.topic}`));
+              const values = id => [...document.getElementById(id).options].map(option => option.value).filter(value => value);
+              return values("place").flatMap(place => values("topic").map(topic => [place, topic])).find(pair => !known.has(pair.join(" ")));
+            }
+            """
+        );
+        await other.Locator("#place").SelectOptionAsync(nothing[0]);
+        await other.Locator("#topic").SelectOptionAsync(nothing[1]);
+        (await other.Locator("#shown").InnerTextAsync()).ShouldStartWith("No entry");
     }
 }

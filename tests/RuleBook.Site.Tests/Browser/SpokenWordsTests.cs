@@ -22,6 +22,13 @@ public sealed class SpokenWordsTests(BrowserSite site)
         var passed = page.Locator("#reasons p", new() { HasText = "25 mm too much" }).First;
         (await passed.InnerTextAsync()).ShouldStartWith("beyond body lift 25 mm");
 
+        var asked = page.Locator("#reasons p", new() { HasText = "tyres covered by the bodywork" }).First;
+        (await asked.InnerTextAsync()).ShouldStartWith("to show tyres covered");
+        (
+            await page.Locator("#reasons a")
+                .EvaluateAllAsync<bool>("links => links.length > 0 && links.every(link => link.getAttribute('href') === link.textContent)")
+        ).ShouldBeTrue("an address leads where it says");
+
         // The phone's bar says what the answer begins with.
         (await page.Locator("#brief").IsVisibleAsync()).ShouldBeTrue();
         (await page.Locator("#brief").InnerTextAsync()).ShouldContain("with a certificate", Case.Insensitive);
