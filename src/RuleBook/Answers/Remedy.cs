@@ -24,7 +24,9 @@ public sealed record Remedy(
 /// <param name="Within">The pathway, or an easier one, whatever is not known; null where only the blockers are to go.</param>
 public readonly record struct RemedyGoal(Pathway? Within)
 {
-    /// <summary>Nothing that can be mended stands in the way, whatever the pathway that permits it; what nobody judged stays so.</summary>
+    /// <summary>
+    /// Nothing that can be mended stands in the way, whatever the pathway that permits it; what is open or nobody judged stays so.
+    /// </summary>
     public static RemedyGoal NoBlocker { get; } = new(null);
 
     /// <summary>What stands in the way of an answer and a change could mend.</summary>
@@ -35,7 +37,7 @@ public readonly record struct RemedyGoal(Pathway? Within)
     public bool IsReachedBy(Assessment answer) =>
         Within is { } pathway
             ? !answer.JudgesNothing && answer.Between.Worst <= pathway
-            : !Mendable(answer).Any() && answer.Between.Worst < Pathway.Prohibited;
+            : !Mendable(answer).Any() && answer.Between.Best < Pathway.Prohibited;
 }
 
 /// <summary>One change that a workshop can make.</summary>

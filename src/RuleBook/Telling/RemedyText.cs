@@ -39,11 +39,27 @@ public static class RemedyText
         if (goal.Length == 0)
             return RemedyGoal.Mendable(now).Any() ? "no change was found that mends it" : "";
         Remedy[] told = [.. remedies.Where(remedy => remedy.Goal == goal[0]).Take(3)];
-        string[] unjudged = [.. told.SelectMany(remedy => remedy.After.NotJudged).Select(each => each.What).Distinct()];
-        return string.Join(", or ", told.Select(remedy => $"{Changes(remedy)}: {Short(remedy)}"))
+        if (told.All(LeavesUndecided) && remedies.FirstOrDefault(Permits) is { } permits)
+            told = [.. told.Take(2), permits];
+        string[] always = [.. Unjudged(now).Where(what => told.All(remedy => Unjudged(remedy.After).Contains(what)))];
+        return string.Join(", or ", told.Select(One))
             + (told.Any(remedy => ShortAnswer.LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
-            + (unjudged.Length == 0 ? "" : $"; {string.Join(", ", unjudged)} stays unjudged");
+            + Staying(always, "; ");
+
+        string One(Remedy remedy) => $"{Changes(remedy)}: {Short(remedy)}{Staying(Unjudged(remedy.After).Except(always), ", ")}";
     }
+
+    private static IEnumerable<string> Unjudged(Assessment answer) => answer.NotJudged.Select(each => each.What);
+
+    private static string Staying(IEnumerable<string> unjudged, string before) =>
+        string.Join(", ", unjudged) is { Length: > 0 } what ? $"{before}{what} unjudged" : "";
+
+    /// <summary>Whether the job may still be forbidden once nothing else stands in its way.</summary>
+    private static bool LeavesUndecided(Remedy remedy) =>
+        !RemedyGoal.Mendable(remedy.After).Any() && remedy.After is { Verdict: null, Between.Worst: Law.Pathway.Prohibited };
+
+    private static bool Permits(Remedy remedy) =>
+        !RemedyGoal.Mendable(remedy.After).Any() && remedy.After.Between.Worst < Law.Pathway.Prohibited;
 
     /// <summary>What a goal is, as a heading.</summary>
     public static string Goal(RemedyGoal goal) =>
@@ -93,6 +109,7 @@ public static class RemedyText
         (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
         {
             ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),
+            _ when LeavesUndecided(remedy) => "still undecided",
             _ => Outcome(remedy),
         };
 
