@@ -341,6 +341,37 @@ public sealed class NotKnownTests
     }
 
     /// <summary>
+    /// ADR 18/03 (UN Regulation 39, 5.3): never less than the true speed. By the handbook 255/65R17 has 764 mm and 265/70R17 has 804: 100
+    /// shown is 105.2 where it was exact, 97.9 where it was 93, 103.1 where it was 98.
+    /// </summary>
+    [Theory]
+    [InlineData("", "Speedometer would read low if exact before (ADR 18/03): have it checked.")]
+    [InlineData("speedometer: { indicated: 100 km/h, true: 93 km/h }", null)]
+    [InlineData(
+        "speedometer: { indicated: 100 km/h, true: 98 km/h }",
+        "Speedometer reads low with these tyres (ADR 18/03): have it checked."
+    )]
+    public async Task A_speedometer_outside_its_rule_is_told_in_the_first_lines(string speedometer, string? told)
+    {
+        var job = $$"""
+            registered-in: au-qld
+            on: 2026-11-20
+            vehicle:
+              category: NA
+              four-wheel-drive: yes
+              built: 2019-05
+              tyres: [255/65R17 110T]
+              {{speedometer}}
+            modification: { tyres: 265/70R17 115T }
+            """;
+        var words = (await Invocation.Assess(job)).Words;
+        if (told is null)
+            words.ShouldNotContain("Speedometer");
+        else
+            words.ShouldContain(told);
+    }
+
+    /// <summary>
     /// Queensland asks that two thirds of the travel are kept: what loses more than a third fails, what loses less has to be shown.
     /// </summary>
     [Theory]

@@ -2,6 +2,7 @@ using RuleBook.Answers;
 using RuleBook.Figures;
 using RuleBook.Physics.Dynamics;
 using RuleBook.Physics.Heights;
+using RuleBook.Physics.Tyres;
 using RuleBook.Units;
 
 namespace RuleBook.Telling;
@@ -53,6 +54,8 @@ internal static class FirstLines
             yield return $"Tyres not held against the placard's by {string.Join(" and ", lacking)}: not stated of each.";
         if (assessment.Tyres is { LacksWheelbase: true })
             yield return "Clearance midway between the axles not judged: the wheelbase is not stated.";
+        if (Speedometer(assessment) is { } speedometer)
+            yield return speedometer;
         if (Known(assessment, today) is { } known)
             yield return known;
         if (!assessment.OfUseOpen.IsEmpty)
@@ -64,6 +67,20 @@ internal static class FirstLines
         if (!assessment.LoadsNotJudged.IsEmpty)
             yield return $"Loads not judged against {string.Join(", ", assessment.LoadsNotJudged.Select(LoadSubjects.Noun))}: not "
                 + "all of it is stated.";
+    }
+
+    /// <summary>That the speedometer is outside a rule with the tyres fitted; null where it is within each that may hold.</summary>
+    private static string? Speedometer(Assessment assessment)
+    {
+        if (assessment.Tyres?.Speedometer is not { } after)
+            return null;
+        var outside = after.Findings.Where(check => check.Finding is SpeedometerFinding.ReadsLow or SpeedometerFinding.ReadsHigh).ToArray();
+        if (outside.Length == 0)
+            return null;
+        var low = outside[0].Finding == SpeedometerFinding.ReadsLow;
+        return $"Speedometer {(after.Assumed ? "would read" : "reads")} {(low ? "low" : "too high")}"
+            + $"{(after.Assumed ? " if exact before" : " with these tyres")} "
+            + $"({string.Join(", ", outside.Select(check => check.Rule.Name))}): have it checked.";
     }
 
     /// <summary>The pathway with the reason why it is no easier one, or with what is left; what would decide where it is open.</summary>
