@@ -12,11 +12,11 @@ internal static class TestBook
     public static string Folder { get; } =
         Upward(AppContext.BaseDirectory).First(folder => File.Exists(Path.Combine(folder, "RuleBook.sln")));
 
-    private static readonly Kept<Book> Opened = new(() => BookReading.Open(Folder));
+    private static readonly Lazy<Book> Opened = new(() => BookReading.Open(Folder));
 
     public static Book Book => Opened.Value;
 
-    private static readonly Kept<CaseFiles> Read = new(() => new CaseFiles(CaseFolder.Load(CaseFolder.Within(Folder), Book)));
+    private static readonly Lazy<CaseFiles> Read = new(() => new CaseFiles(CaseFolder.Load(CaseFolder.Within(Folder), Book)));
 
     /// <summary>Its cases, read once.</summary>
     public static ImmutableArray<Case> Cases => Read.Value.All;

@@ -11,7 +11,7 @@ internal static class RealBook
 {
     public static string Root { get; } = FindRoot();
 
-    private static readonly Kept<Book> Real = new(() => BookReading.Open(Root));
+    private static readonly Lazy<Book> Real = new(() => BookReading.Open(Root));
 
     public static Book Book => Real.Value;
 

@@ -15,7 +15,7 @@ internal static class WeakenedBook
 {
     private sealed record Read(ImmutableArray<BookText> Texts, ImmutableArray<BookFile> Files);
 
-    private static readonly Kept<Read> Sound = new(() =>
+    private static readonly Lazy<Read> Sound = new(() =>
     {
         var texts = BookFolder.Load(TestBook.Folder).Files;
         return new Read(texts, [.. texts.Select(file => new BookFile(file.Path, YamlText.Read(file.Text, file.Path)))]);
