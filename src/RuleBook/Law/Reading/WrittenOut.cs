@@ -23,8 +23,22 @@ internal static class WrittenOut
     /// <summary>What a rule has for itself, whichever it is like.</summary>
     private static readonly ImmutableArray<string> OfNoOther = ["rule", "aliases", "title", "for"];
 
-    /// <summary>What goes with a content: a rule that states its own takes none of these over.</summary>
-    private static readonly ImmutableArray<string> WithContent = [.. Contents, "beyond", "except", "warning-only", "versions", "later"];
+    /// <summary>
+    /// What goes with a content: a rule that states its own takes none of these over. What was read for another's figures carries none of
+    /// its own.
+    /// </summary>
+    private static readonly ImmutableArray<string> WithContent =
+    [
+        .. Contents,
+        "beyond",
+        "except",
+        "warning-only",
+        "sources",
+        "disputed",
+        "corrected",
+        "versions",
+        "later",
+    ];
 
     /// <summary>The file as its readers take it.</summary>
     /// <param name="file">As written.</param>
@@ -123,12 +137,15 @@ internal static class WrittenOut
     {
         var single = Single(rule);
         string[] said = [.. OfRuleOrVersion.Where(key => single.Find(key) is not null)];
+        var first = (single.Find("versions") as Sequence)?.Items.FirstOrDefault();
         return single with
         {
             Entries =
             [
                 .. single.Entries.Select(entry =>
-                    entry.Key.Text == "versions" ? With(entry, version => Version(version, head, said)) : entry
+                    entry.Key.Text == "versions"
+                        ? With(entry, version => Version(version, ReferenceEquals(version, first), head, said))
+                        : entry
                 ),
             ],
         };
@@ -152,13 +169,14 @@ internal static class WrittenOut
     }
 
     /// <summary>
-    /// A version that says its own start cites its own sources: those at the head tell of the start that stands beside them.
+    /// A version that says its own start cites its own sources: those at the head tell of the start that stands beside them. What comes
+    /// after the first version starts on a day of its own, and without one it would take that version's place.
     /// </summary>
-    private static Mapping Version(Mapping version, Head head, string[] said)
+    private static Mapping Version(Mapping version, bool first, Head head, string[] said)
     {
         string[] wanted =
         [
-            .. Says(version, Starts) ? [] : (string[])["from", "in-force-by", "sources"],
+            .. !first || Says(version, Starts) ? [] : (string[])["from", "in-force-by", "sources"],
             .. version.Find("tiers") is not null ? (string[])["measured"] : [],
         ];
         return head.Complete(version, key => wanted.Contains(key) && !said.Contains(key));

@@ -45,8 +45,15 @@ public sealed class WrittenOutTests
     [InlineData("""{ "proposed": "yes", "not-regulated": "free" }""", """{ "proposed": "yes", "not-regulated": "free" }""")]
     public void A_version_has_from_the_head_what_it_leaves_out_and_the_sources_with_the_start_alone(string version, string whole) =>
         Same(
-            $$"""{ {{Head}}, "rules": [ { "rule": "a", "versions": [ {{version}}, { "tiers": [] } ] } ] }""",
-            $$"""{ "rules": [ { "rule": "a", "versions": [ {{whole}}, { "tiers": [], {{Head}} } ] } ] }"""
+            $$"""{ {{Head}}, "rules": [ { "rule": "a", "versions": [ {{version}} ] }, { "rule": "b", "versions": [ { "tiers": [] } ] } ] }""",
+            $$"""{ "rules": [ { "rule": "a", "versions": [ {{whole}} ] }, { "rule": "b", "versions": [ { "tiers": [], {{Head}} } ] } ] }"""
+        );
+
+    [Fact]
+    public void What_comes_after_the_first_version_starts_on_no_day_of_the_head() =>
+        Same(
+            $$"""{ {{Head}}, "rules": [ { "rule": "a", "tiers": [], "later": [ { "tiers": [] } ] } ] }""",
+            $$"""{ "rules": [ { "rule": "a", "versions": [ { "tiers": [], {{Head}} }, { "tiers": [], "measured": { "mass-state": "loaded" } } ] } ] }"""
         );
 
     [Fact]
@@ -83,6 +90,16 @@ public sealed class WrittenOutTests
             """,
             Topic,
             told
+        );
+
+    [Fact]
+    public void What_was_read_for_the_figures_of_another_rule_carries_none_of_a_rules_own() =>
+        Same(
+            """{ "rules": [ { "rule": "a", "from": "2020", "sources": ["s"], "corrected": [], "tiers": [] }, { "rule": "b", "like": "a", "tiers": [] } ] }""",
+            """
+            { "rules": [ { "rule": "a", "versions": [ { "from": "2020", "sources": ["s"], "corrected": [], "tiers": [] } ] },
+              { "rule": "b", "versions": [ { "tiers": [], "from": "2020" } ] } ] }
+            """
         );
 
     [Fact]
