@@ -50,21 +50,29 @@ internal static class Cautions
     }
 
     /// <summary>
-    /// What the next version gives where the day of inspection decides and that is more onerous: it then binds what was done before, too.
+    /// What the next version gives that is more onerous, where the day of inspection decides: it then binds what was done before, too.
     /// </summary>
     private static IEnumerable<string> Later(Book book, Jurisdiction place, Judgement judged, IEnumerable<Finding> findings)
     {
         foreach (var finding in findings)
         {
             var rule = finding.Version.Rule;
-            if (!LooksAhead(finding.Version, place) || finding.Version.Until is not { } until)
-                continue;
-            var table = TableBook.Of(book).Table(rule, until.Latest);
-            var row = table.NewRow();
-            row.Set(judged.Facts);
-            var later = new VersionOnRow(table, row, 0, 0).Outcome;
-            if (later.Worst > finding.Outcome.Worst)
-                yield return $"{rule.Title}: from {until.Words} on {Wording.Spoken(later)}, whenever the work was done.";
+            var (version, day) = (finding.Version, DateOnly.MinValue);
+            while (LooksAhead(version, place) && version.Until is { } until && until.Latest > day)
+            {
+                day = until.Latest;
+                var table = TableBook.Of(book).Table(rule, day);
+                var row = table.NewRow();
+                row.Set(judged.Facts);
+                var later = new VersionOnRow(table, row, 0, 0);
+                if (later.Outcome.Worst > finding.Outcome.Worst)
+                {
+                    yield return $"{rule.Title}: from {until.Words} on {Wording.Spoken(later.Outcome)}, whenever the work was done.";
+                    break;
+                }
+
+                version = later.Version;
+            }
         }
     }
 

@@ -64,6 +64,27 @@ public sealed class GraceTests
     }
 
     [Fact]
+    public void The_end_of_what_is_spared_is_told_across_a_version_that_leaves_it_as_it_is()
+    {
+        var book = Raise(
+            $"when: {{ {Before} }}",
+            """
+
+            - from: 2019-01-01
+              sources: [ { cite: law, clause: "3" } ]
+              like: 2018-07-01
+            - from: 2019-07-01
+              sources: [ { cite: law, clause: "4" } ]
+              like: 2018-07-01
+              change: [ { tier: earlier, drop: yes } ]
+            """
+        );
+
+        Assessed(book, Job("work: 2018-06-30, inspection: 2018-12-31", 45))
+            .ShouldGive(Pathway.NoCertificate, "Raising a vehicle: from 2019-07-01 on not allowed, whenever the work was done.");
+    }
+
+    [Fact]
     public void A_change_of_the_day_shows_in_the_answers_with_a_job_that_states_it()
     {
         var later = Raise("when: { altered: { before: 2019-07-01 } }, within: { suspension-lift: 50 mm }");
