@@ -58,7 +58,7 @@ internal static class Cautions
         {
             var rule = finding.Version.Rule;
             var (version, day) = (finding.Version, DateOnly.MinValue);
-            while (LooksAhead(version, place) && version.Until is { } until && until.Latest > day)
+            while (LooksAhead(version, place) && version.Ends is { } until && until.Latest > day)
             {
                 day = until.Latest;
                 var table = TableBook.Of(book).Table(rule, day);
@@ -78,7 +78,7 @@ internal static class Cautions
 
     /// <summary>Whether the version after this one binds what is judged by this one, too.</summary>
     internal static bool LooksAhead(ResolvedVersion version, Jurisdiction place) =>
-        version.Until is not null && (version.Rule.DecidedBy ?? place.DecidedBy) == "inspection";
+        version.Ends is not null && (version.Rule.DecidedBy ?? place.DecidedBy) == "inspection";
 
     /// <summary>What the job says was shown, or was not, and no rule that judges it asks for.</summary>
     private static IEnumerable<string> NotAskedFor(Book book, Job job, IEnumerable<Finding> findings)

@@ -85,6 +85,36 @@ public sealed class GraceTests
     }
 
     [Fact]
+    public void The_end_of_what_is_spared_is_told_where_the_rule_is_adopted_as_amended()
+    {
+        var law = SmallBook.Raise(
+            $$"""
+            - from: 2018-07-01
+              sources: [ { cite: law, clause: "2" } ]
+              tiers:
+                - { pathway: no-certificate, name: earlier, when: { {{Before}} } }
+                - { pathway: no-certificate, within: { suspension-lift: 40 mm } }
+              beyond: prohibited
+            - from: 2019-07-01
+              sources: [ { cite: law, clause: "3" } ]
+              like: 2018-07-01
+              change: [ { tier: earlier, drop: yes } ]
+            """
+        );
+        var adoption = SmallBook.Raise(
+            """
+            - from: 2018-07-01
+              sources: [ { cite: law, clause: "9" } ]
+              adopts: { rule: au/ride-height/raise, as-of: amended }
+            """
+        );
+        var book = SmallBook.Of(("au", law), ("au-qld", DecidedByInspection(adoption)));
+
+        Assessed(book, Job("work: 2018-06-30, inspection: 2019-06-30", 45))
+            .ShouldGive(Pathway.NoCertificate, "Raising a vehicle: from 2019-07-01 on not allowed, whenever the work was done.");
+    }
+
+    [Fact]
     public void A_change_of_the_day_shows_in_the_answers_with_a_job_that_states_it()
     {
         var later = Raise("when: { altered: { before: 2019-07-01 } }, within: { suspension-lift: 50 mm }");
@@ -114,8 +144,8 @@ public sealed class GraceTests
         SmallBook.Of(
             (
                 "au-qld",
-                SmallBook
-                    .Raise(
+                DecidedByInspection(
+                    SmallBook.Raise(
                         $$"""
                         - from: 2011-01-01
                           sources: [ { cite: law, clause: "1" } ]
@@ -129,9 +159,12 @@ public sealed class GraceTests
                           beyond: prohibited
                         """ + after
                     )
-                    .Replace("    title:", "    decided-by: inspection\n    title:", StringComparison.Ordinal)
+                )
             )
         );
+
+    private static string DecidedByInspection(string file) =>
+        file.Replace("    title:", "    decided-by: inspection\n    title:", StringComparison.Ordinal);
 
     private static string Job(string dates, int lift) =>
         $"{{ registered-in: au-qld, dates: {{ {dates} }}, vehicle: {{ category: MC }}, modification: {{ suspension-lift: {lift} mm }} }}";
