@@ -1,5 +1,7 @@
 using System.IO.Compression;
+using System.Text.RegularExpressions;
 using RuleBook.Site.Building;
+using RuleBook.Site.Templating;
 using RuleBook.Site.Tests.Pages;
 
 namespace RuleBook.Site.Tests;
@@ -15,6 +17,28 @@ public sealed class SiteTests
         {
             second.Path.ShouldBe(first.Path);
             second.Content.Span.SequenceEqual(first.Content.Span).ShouldBeTrue(first.Path);
+        }
+    }
+
+    [Fact]
+    public void What_the_scripts_of_a_page_import_is_named_in_its_head_so_that_all_is_asked_for_at_once()
+    {
+        string[] Direct(string script) =>
+            [
+                .. Regex
+                    .Matches(File.ReadAllText(Path.Combine(TheBook.Folder, "site-templates", script)), "from \"\\./([^\"/]+)\"")
+                    .Select(import => import.Groups[1].Value),
+            ];
+        IEnumerable<string> Whole(string script) => Direct(script).SelectMany(import => Whole(import).Append(import));
+        string[] All(params IEnumerable<string> scripts) =>
+            [.. scripts.SelectMany(Whole).Except(scripts).Distinct().Order(StringComparer.Ordinal)];
+        All("check.js").Length.ShouldBeGreaterThan(5);
+        Imports.Of(["check.js", "notes.js"]).ShouldBe(All("check.js", "notes.js"));
+        foreach (var (path, document, _) in Parsed.Of(TheBook.Site))
+        {
+            string[] Named(string selector, string attribute) =>
+                [.. document.All(selector).Select(each => each.GetAttribute(attribute)!.Split('/')[^1])];
+            Named("link[rel=modulepreload]", "href").ShouldBe(All(Named("script[type=module]", "src")), path);
         }
     }
 

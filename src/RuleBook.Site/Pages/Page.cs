@@ -36,6 +36,7 @@ internal sealed record Page(string Path, string Title, string Section, Html Body
             ("section", Section),
             ("body", Body),
             ("scripts", Scripts.ToArray()),
+            ("imports", Imports.Of(Scripts)),
             ("has_check", !site.Input.Check.IsEmpty),
             ("day", Phrases.Day(site.Day)),
             ("digest", site.Book.Digest),

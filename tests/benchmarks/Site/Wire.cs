@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 
@@ -12,12 +13,17 @@ internal sealed class Wire : IAsyncDisposable
 {
     private const int Piece = 4096;
 
+    /// <summary>What an idle wire may catch up: timers come late, and what comes late would make it slower than it says.</summary>
+    private static readonly TimeSpan CatchUp = TimeSpan.FromMilliseconds(50);
+
     private readonly TcpListener listener = new(IPAddress.Loopback, 0);
     private readonly SemaphoreSlim turn = new(1, 1);
     private readonly CancellationTokenSource stop = new();
     private readonly int server;
     private readonly double bytesASecond;
     private readonly TimeSpan delay;
+    private readonly Stopwatch clock = Stopwatch.StartNew();
+    private TimeSpan free;
     private long sent;
 
     /// <param name="server">The port behind it.</param>
@@ -78,8 +84,10 @@ internal sealed class Wire : IAsyncDisposable
             await turn.WaitAsync(stop.Token);
             try
             {
-                if (!double.IsInfinity(bytesASecond))
-                    await Task.Delay(TimeSpan.FromSeconds(read / bytesASecond), stop.Token);
+                var now = clock.Elapsed;
+                free = TimeSpan.FromTicks(Math.Max(free.Ticks, (now - CatchUp).Ticks)) + TimeSpan.FromSeconds(read / bytesASecond);
+                if (free > now)
+                    await Task.Delay(free - now, stop.Token);
             }
             finally
             {
