@@ -35,7 +35,7 @@ public sealed class FeedReadBackTests
             if ((version.Announced ?? version.From) is { } day && day.Earliest == day.Latest)
                 title.ShouldEndWith($", {Iso(day.Earliest)})");
             Text(entry, "updated").ShouldBe($"{Iso(Compared(place, version))}T00:00:00Z", title);
-            Says(Text(entry, "summary"), version.Content, title);
+            Says(Text(entry, "summary"), version, title);
         }
     }
 
@@ -73,16 +73,17 @@ public sealed class FeedReadBackTests
             );
     }
 
-    private static void Says(string summary, Content content, string title)
+    private static void Says(string summary, RuleVersion version, string title)
     {
-        switch (content)
+        switch (version.Content)
         {
             case Stated stated:
                 var lines = WrittenTier.Apart(summary);
                 lines.Length.ShouldBe(stated.Tiers.Length + 1, title);
                 foreach (var (line, tier) in lines.Zip(stated.Tiers))
                     WrittenTier.Of(line)!.Tells(tier, Book.Vocabulary).ShouldBeTrue($"{title}: {line}");
-                lines[^1].ShouldBe($"beyond: {(stated.Beyond is { } beyond ? Beyond[beyond] : "not established")}", title);
+                var warned = version.WarningOnly ? "; a breach brings a warning only" : "";
+                lines[^1].ShouldBe($"beyond: {(stated.Beyond is { } beyond ? Beyond[beyond] : "not established")}{warned}", title);
                 break;
             case Adoption adoption:
                 var how = adoption.AsOf is { } day
@@ -94,7 +95,7 @@ public sealed class FeedReadBackTests
                     summary.ShouldContain($"tier {change.Tier}", Case.Sensitive, title);
                 break;
             default:
-                summary.ShouldBe(content is NotRegulated ? "not regulated" : "not established", title);
+                summary.ShouldBe(version.Content is NotRegulated ? "not regulated" : "not established", title);
                 break;
         }
     }
