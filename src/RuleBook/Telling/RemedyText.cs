@@ -15,7 +15,7 @@ public static class RemedyText
         {
             page.Heading(Goal(goal.Key));
             foreach (var remedy in goal)
-                Write(page, remedy);
+                Write(page, now, remedy);
         }
 
         if (Nothing(now, remedies) is { } nothing)
@@ -46,8 +46,13 @@ public static class RemedyText
             + (told.Any(remedy => ShortAnswer.LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
             + Staying(always, "; ");
 
-        string One(Remedy remedy) => $"{Changes(remedy)}: {Short(remedy)}{Staying(Unjudged(remedy.After).Except(always), ", ")}";
+        string One(Remedy remedy) =>
+            $"{Changes(remedy)}: {Short(remedy)}{Staying(Unjudged(remedy.After).Except(always), ", ")}"
+            + (ToldThen(now, remedy).Any() ? ", with more to be told then" : "");
     }
+
+    /// <summary>What comes first in the answer to the changed job and not in that to the job as it is: what ends, what could turn it.</summary>
+    private static IEnumerable<string> ToldThen(Assessment now, Remedy remedy) => remedy.After.Foremost.Except(now.Foremost);
 
     private static IEnumerable<string> Unjudged(Assessment answer) => answer.NotJudged.Select(each => each.What);
 
@@ -79,7 +84,7 @@ public static class RemedyText
     /// <summary>The changes of a remedy: what one would do.</summary>
     public static string Changes(Remedy remedy) => string.Join(" and ", remedy.Changes.Select(Change));
 
-    private static void Write(AnswerPage page, Remedy remedy)
+    private static void Write(AnswerPage page, Assessment now, Remedy remedy)
     {
         page.Item(
             Changes(remedy)
@@ -92,6 +97,8 @@ public static class RemedyText
         page.Aside($"then: {After(remedy)}{(ShortAnswer.LeavesOpen(remedy.After) ? "; what the answer leaves open stays so" : "")}");
         foreach (var broken in remedy.Breaks)
             page.Aside($"but then: {BlockerText.Sentence(broken)}");
+        foreach (var line in ToldThen(now, remedy))
+            page.Aside($"but then: {line}");
         if (!remedy.ToShow.IsEmpty)
             page.Aside($"to show then: {string.Join("; ", remedy.ToShow)}");
     }

@@ -57,6 +57,22 @@ public sealed class RemedyTextTests
 
     [Fact]
     [Trait("Basis", "derived")]
+    public void What_comes_first_in_the_answer_to_the_changed_job_alone_is_told_beneath_it()
+    {
+        const string Ends = "Raising a vehicle: from 2019-07-01 on not allowed, whenever the work was done.";
+        var (job, answer) = Over.Value;
+        var left = Remedies.Find(Reckoned.Book, job, null, answer).Single();
+        var ends = left with { After = left.After with { Foremost = [Ends] } };
+        var page = new Told();
+
+        RemedyText.Write(page, answer, [ends]);
+        page.Lines.ShouldContain($"but then: {Ends}");
+        RemedyText.Line(answer, [ends]).ShouldEndWith(", with more to be told then");
+        RemedyText.Line(answer with { Foremost = [Ends] }, [ends]).ShouldNotContain("more to be told");
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
     public void What_a_change_breaks_and_what_is_then_to_be_shown_stand_beneath_it()
     {
         var book = Stating(Tiers);
