@@ -33,21 +33,27 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
     {
         if (topic == KnownWords.RideHeight)
             return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
-        var versions = place
+        return place
             .Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
             .Select(rule => Resolver.Resolve(book, rule, day))
             .Where(candidates => candidates.Length == 1)
             .SelectMany(candidates => candidates)
             .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
-            .ToArray();
-        return versions
-            .SelectMany(version => version.Content is Stated stated ? stated.Tiers : [])
-            .Where(tier => tier.Pathway == pathway)
-            .SelectMany(tier => tier.Limits)
-            .Where(limit => limit.Measure == measure)
-            .Select(limit => limit.Bounds?.Upper?.Value)
-            .Where(value => value is not null)
-            .DefaultIfEmpty(null)
-            .Max();
+            .Select(version => Highest(version.Content, measure, vehicle, pathway))
+            .Min();
+    }
+
+    /// <summary>Null where a way has no figure for the measure, since it may reach further than those that have one.</summary>
+    private static Fraction? Highest(Content content, string measure, FactSet vehicle, Pathway pathway)
+    {
+        Fraction?[] ways = content is Stated stated
+            ?
+            [
+                .. stated
+                    .Tiers.Where(tier => tier.Pathway == pathway && LiftParts.Applies(tier.When, vehicle))
+                    .Select(tier => LiftParts.Upper(tier, measure)),
+            ]
+            : [];
+        return ways.Contains(null) ? null : ways.Max();
     }
 }

@@ -67,7 +67,7 @@ internal sealed record LiftParts(
         return tiers.MaxBy(parts => parts.Highest ?? -1)!;
     }
 
-    private static bool Applies(Predicate when, FactSet vehicle) =>
+    internal static bool Applies(Predicate when, FactSet vehicle) =>
         when.Tests.All(test => test.OneOf.IsEmpty || !vehicle.Words.TryGetValue(test.Fact, out var word) || test.OneOf.Contains(word));
 
     private static LiftParts Of(Jurisdiction place, Tier tier)
@@ -89,6 +89,6 @@ internal sealed record LiftParts(
             : parts;
     }
 
-    private static Fraction? Upper(Tier tier, string measure) =>
+    internal static Fraction? Upper(Tier tier, string measure) =>
         tier.Limits.FirstOrDefault(limit => limit.Measure == measure)?.Bounds?.Upper?.Value;
 }

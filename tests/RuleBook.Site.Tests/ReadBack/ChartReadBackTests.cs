@@ -8,8 +8,8 @@ using RuleBook.Site.Tests.Pages;
 namespace RuleBook.Site.Tests.ReadBack;
 
 /// <summary>
-/// The drawings of the topic of ride height read back by their coordinates in the scale that they draw themselves, against the limits of
-/// the book in force; for the vehicle of <c>site-templates/charts.json</c>: a four-wheel drive (MC) of 3 t, with or without stability
+/// The drawings of every page read back by their coordinates in the scale that they draw themselves, against the limits of the book in
+/// force; for the vehicle of <c>site-templates/charts.json</c>: a four-wheel drive (MC) of 3 t, with or without stability
 /// control.
 /// </summary>
 public sealed class ChartReadBackTests
@@ -19,8 +19,21 @@ public sealed class ChartReadBackTests
     /// <summary>A drawing has tenths of a point; at its scale that is less than half a millimetre.</summary>
     private const decimal Drawn = 0.5m;
 
-    private static readonly Lazy<IElement[]> Drawings = new(() =>
-        [.. Parsed.Of(TheBook.Site.Where(file => file.Path == "topics/ride-height.html")).Single().Document.All("svg.drawing")]
+    private const string HowHigh = ": how high, by jurisdiction";
+
+    private const string OverTheYears = " over the years";
+
+    private const string TheDiagram =
+        "A wheel in its arch, from the side. A: wheel centre to guard edge. B: body block. C: suspension. D: tyre.";
+
+    private static readonly Lazy<Dictionary<string, IElement[]>> Drawings = new(() =>
+        Parsed
+            .Of(
+                TheBook.Site.Where(file =>
+                    file.Path is "index.html" || Years().Any(topic => file.Path == $"topics/{topic.Data.Item1}.html")
+                )
+            )
+            .ToDictionary(page => page.Path, page => page.Document.All("svg.drawing").ToArray())
     );
 
     public static TheoryData<string, Pathway, bool> Stacks() =>
@@ -40,9 +53,17 @@ public sealed class ChartReadBackTests
         bool stability
     )
     {
-        var drawing = Drawings.Value.Single(each =>
-            each.GetAttribute("aria-label") == $"Four-wheel drive {title}: how high, by jurisdiction"
-        );
+        var drawings = Drawings
+            .Value.Values.SelectMany(each => each)
+            .Where(each => Label(each) == $"Four-wheel drive {title}{HowHigh}")
+            .ToArray();
+        drawings.ShouldNotBeEmpty();
+        foreach (var drawing in drawings)
+            Each_bar_is_as_long_as_the_book_has_it(drawing, title, pathway, stability);
+    }
+
+    private static void Each_bar_is_as_long_as_the_book_has_it(IElement drawing, string title, Pathway pathway, bool stability)
+    {
         var scale = Scale.Level(drawing);
         var rows = drawing.QuerySelectorAll("text.end").ToArray();
         rows.Length.ShouldBeGreaterThan(7);
@@ -85,32 +106,158 @@ public sealed class ChartReadBackTests
         }
     }
 
-    [Fact]
-    public void Each_step_over_the_years_begins_on_a_day_of_the_book_at_the_height_that_holds_from_then_on()
-    {
-        var drawings = Drawings
-            .Value.Where(each => each.GetAttribute("aria-label")!.EndsWith("over the years", StringComparison.Ordinal))
-            .ToArray();
-        drawings.Length.ShouldBeGreaterThan(5);
-        foreach (var drawing in drawings)
+    public static TheoryData<string, string> Years() =>
+        new()
         {
-            var place = Book.Jurisdictions.Single(each =>
-                drawing.GetAttribute("aria-label")!.StartsWith($"{each.Name}: ", StringComparison.Ordinal)
-            );
-            var (heights, years) = (Scale.Upright(drawing), Scale.Years(drawing));
-            foreach (var path in drawing.QuerySelectorAll("path.step"))
+            { "ride-height", "total-lift" },
+            { "tyres-and-wheels", "tyre-diameter-growth" },
+            { "towing", "trailer-mass" },
+        };
+
+    /// <summary>On a day of each fortnight, so that neither a step nor a gap between two can be drawn beside its place.</summary>
+    [Theory]
+    [MemberData(nameof(Years))]
+    public void Over_the_years_each_step_and_gap_is_where_the_book_has_it_and_each_row_begins_on_its_day(string topic, string measure)
+    {
+        var day = TheBook.Input.Day;
+        foreach (var place in Book.Jurisdictions)
+        {
+            var drawing = On($"topics/{topic}.html")
+                .SingleOrDefault(each =>
+                    Label(each).StartsWith($"{place.Name}: ", StringComparison.Ordinal)
+                    && Label(each).EndsWith(OverTheYears, StringComparison.Ordinal)
+                );
+            foreach (var pathway in new[] { Pathway.NoCertificate, Pathway.Certificate })
             {
-                var pathway = path.ClassList.Contains("free") ? Pathway.NoCertificate : Pathway.Certificate;
-                foreach (Match step in Regex.Matches(path.GetAttribute("d")!, "[ML](?<x>[0-9.]+) (?<y>[0-9.]+)H(?<end>[0-9.]+)"))
+                decimal? Figure(DateOnly on) => Highest(place, topic, measure, pathway, on);
+                if (drawing is null)
                 {
-                    var (from, until) = (years.At(Number(step, "x")), years.At(Number(step, "end")));
-                    var middle = new DateOnly(1, 1, 1).AddDays((int)((((from + until) / 2) - 1) * 365.2425m));
-                    var ways = Lifts(place, pathway, true, middle);
-                    ways.ShouldNotBeNull($"{place.Name} on {middle}");
-                    ways.Max(way => way.Highest)!.Value.ShouldBe(heights.At(Number(step, "y")), 1m, $"{place.Name}, {pathway}, {middle}");
+                    for (var on = new DateOnly(1990, 1, 1); on <= day; on = on.AddDays(100))
+                        Figure(on).ShouldBeNull($"{place.Name}, {pathway}, {on}: not drawn");
+                    continue;
+                }
+
+                var (figures, years) = (Scale.Upright(drawing), Scale.Years(drawing));
+                Match[] steps =
+                [
+                    .. drawing
+                        .QuerySelectorAll($"path.step.{(pathway == Pathway.NoCertificate ? "free" : "certified")}")
+                        .SelectMany(path => Regex.Matches(path.GetAttribute("d")!, "[ML](?<x>[0-9.]+) (?<y>[0-9.]+)H(?<end>[0-9.]+)")),
+                ];
+                var lowest = new DateOnly((int)years.At(Number(drawing.QuerySelector("line.axis")!, "x1")) + 1, 1, 1);
+                for (var on = lowest; on < day.AddDays(-14); on = on.AddDays(14))
+                {
+                    var at = Year(on);
+                    bool IsNear(Match step, string end) => Math.Abs(years.At(Number(step, end)) - at) < 0.03m;
+                    if (steps.Any(step => IsNear(step, "x") || IsNear(step, "end")))
+                        continue;
+                    var step = steps.SingleOrDefault(step => years.At(Number(step, "x")) <= at && at <= years.At(Number(step, "end")));
+                    var told = $"{place.Name}, {pathway}, {on}";
+                    if (Figure(on) is { } figure)
+                        figures.At(Number(step.ShouldNotBeNull(told), "y")).ShouldBe(figure, figure / 100, told);
+                    else
+                        step.ShouldBeNull(told);
+                }
+
+                foreach (var row in drawing.ParentElement!.QuerySelectorAll("tbody tr"))
+                {
+                    var from = DateOnly.Parse(row.QuerySelector("th")!.TextContent, CultureInfo.InvariantCulture);
+                    var cell = row.Children[pathway == Pathway.NoCertificate ? 1 : 2].TextContent;
+                    ReadRange.Of(cell)?.High!.Value.ShouldBe(Figure(from)!.Value, $"{place.Name}, {pathway}, {from}");
+                    (cell == "no figure").ShouldBe(Figure(from) is null, $"{place.Name}, {pathway}, {from}");
                 }
             }
         }
+    }
+
+    [Fact]
+    public void Every_drawing_of_the_site_is_one_that_is_read_back()
+    {
+        foreach (var page in TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal)))
+        foreach (Match drawing in Regex.Matches(page.Text(), "<svg class=\"drawing\"[^>]* aria-label=\"(?<label>[^\"]*)\""))
+        {
+            var label = drawing.Groups["label"].Value;
+            var known =
+                label == TheDiagram
+                || (
+                    On(page.Path).Any(each => Label(each) == label)
+                    && (label.EndsWith(HowHigh, StringComparison.Ordinal) || label.EndsWith(OverTheYears, StringComparison.Ordinal))
+                );
+            known.ShouldBeTrue($"{page.Path}: {label}");
+        }
+
+        On("index.html").Count(each => Label(each).EndsWith(HowHigh, StringComparison.Ordinal)).ShouldBe(2);
+        On("topics/ride-height.html").Count(each => Label(each).EndsWith(HowHigh, StringComparison.Ordinal)).ShouldBe(4);
+        On("topics/ride-height.html").Count(each => Label(each).EndsWith(OverTheYears, StringComparison.Ordinal)).ShouldBeGreaterThan(5);
+        On("topics/tyres-and-wheels.html").Length.ShouldBeGreaterThan(5);
+    }
+
+    /// <summary>The four heights as the label tells them; a tyre lifts by its radius, so that D ends at the centre of the wheel.</summary>
+    [Fact]
+    public void Each_letter_of_the_diagram_stands_at_a_line_as_long_as_the_part_that_it_names()
+    {
+        var drawing = On("index.html").Single(each => Label(each) == TheDiagram);
+        IElement Only(string part) => drawing.QuerySelector(part)!;
+        (decimal Top, decimal Bottom) At(string letter)
+        {
+            var text = drawing.QuerySelectorAll("text").Single(each => each.TextContent == letter);
+            return drawing
+                .QuerySelectorAll("line.dim")
+                .Where(line => Number(line, "x1") == Number(line, "x2"))
+                .OrderBy(line =>
+                    Math.Abs(Number(line, "x1") - Number(text, "x"))
+                    + Math.Abs(Number(line, "y1") + Number(line, "y2") - (2 * Number(text, "y")))
+                )
+                .Select(line => (Number(line, "y1"), Number(line, "y2")))
+                .First();
+        }
+
+        var centre = Number(Only("circle.tyre"), "cy");
+        var ground = Number(Only("line.ground"), "y1");
+        (centre + Number(Only("circle.tyre"), "r")).ShouldBe(ground);
+        var arch = Regex.Match(Only("path.body").GetAttribute("d")!, "H[0-9.]+ A(?<radius>[0-9]+) ");
+        var spring = Regex
+            .Matches(Only("path.spring").GetAttribute("d")!, " (?<y>[0-9]+)(?= [A-Z]|$)")
+            .Select(each => Number(each, "y"))
+            .ToArray();
+        At("A").ShouldBe((centre - Number(arch, "radius"), centre));
+        At("B").ShouldBe((Number(Only("rect.block"), "y"), Number(Only("rect.block"), "y") + Number(Only("rect.block"), "height")));
+        At("C").ShouldBe((spring.Min(), spring.Max()));
+        At("D").ShouldBe((centre, ground));
+    }
+
+    private static string Label(IElement drawing) => drawing.GetAttribute("aria-label")!;
+
+    private static IElement[] On(string page) => Drawings.Value.GetValueOrDefault(page, []);
+
+    /// <summary>The year with how much of it has passed.</summary>
+    private static decimal Year(DateOnly day) => day.Year + ((day.DayOfYear - 1) / 365.25m);
+
+    /// <summary>
+    /// The highest of a measure by the tables of the book. Null where it is not known which version holds, and where an open way has no
+    /// figure for the measure: it may reach further.
+    /// </summary>
+    private static decimal? Highest(Jurisdiction place, string topic, string measure, Pathway pathway, DateOnly day)
+    {
+        if (topic == "ride-height")
+            return Lifts(place, pathway, true, day)?.Max(way => way.Highest);
+        var vehicle = Vehicle(true);
+        decimal? lowest = null;
+        foreach (var rule in place.Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel && vehicle.DoesPass(rule.For)))
+        {
+            if (Resolver.Resolve(Book, rule, day) is not [{ Content: Stated stated }])
+                continue;
+            decimal?[] ways =
+            [
+                .. stated
+                    .Tiers.Where(tier => tier.Pathway == pathway && vehicle.MayPass(tier.When))
+                    .Select(tier => tier.Limits.FirstOrDefault(limit => limit.Measure == measure)?.Bounds?.Upper?.Value.ToDecimal()),
+            ];
+            if (ways.Length > 0 && ways.All(way => way is not null))
+                lowest = Math.Min(lowest ?? decimal.MaxValue, ways.Max()!.Value);
+        }
+
+        return lowest;
     }
 
     /// <summary>
@@ -118,17 +265,7 @@ public sealed class ChartReadBackTests
     /// </summary>
     private static Lift[]? Lifts(Jurisdiction place, Pathway pathway, bool stability, DateOnly day)
     {
-        var vehicle = new ReadVehicle(
-            "",
-            new()
-            {
-                ["category"] = "MC",
-                ["four-wheel-drive"] = "yes",
-                ["registered"] = "yes",
-                ["stability-control"] = stability ? "yes" : "no",
-            },
-            new() { ["gvm"] = 3000, ["suspension-lift"] = 1 }
-        );
+        var vehicle = Vehicle(stability);
         ResolvedVersion[] versions =
         [
             .. place
@@ -150,6 +287,19 @@ public sealed class ChartReadBackTests
         ];
         return ways.Length > 0 && ways.All(way => way.IsOpen) ? null : ways;
     }
+
+    private static ReadVehicle Vehicle(bool stability) =>
+        new(
+            "",
+            new()
+            {
+                ["category"] = "MC",
+                ["four-wheel-drive"] = "yes",
+                ["registered"] = "yes",
+                ["stability-control"] = stability ? "yes" : "no",
+            },
+            new() { ["gvm"] = 3000, ["suspension-lift"] = 1 }
+        );
 
     private static decimal Top(IElement part) =>
         part.LocalName == "rect" ? Number(part, "y") + 12
