@@ -152,10 +152,11 @@ public sealed class FleetCommandTests : IDisposable
             "row,line,column,header,reason,tip\r\n".Length,
             new FleetCounts(4, 0, 0, new() { [verdict] = 4 }, new() { [$"au-qld {verdict}"] = 4 }, []),
             null,
-            []
+            ["a row that was refused before the kill"]
         ).Write(Destination.Of(output));
         var resumed = await Invocation.Of([.. command, "--resume"]);
         resumed.Error.ShouldContain("goes on after row 4");
+        resumed.Error.ShouldContain("a row that was refused before the kill");
         (await File.ReadAllTextAsync(output, cancel)).ShouldBe(right);
         (await File.ReadAllTextAsync(aside, cancel)).ShouldBe(refused);
         resumed.Error.ShouldContain(

@@ -1,6 +1,4 @@
-using RuleBook.Law;
 using RuleBook.Text;
-using RuleBook.Units;
 
 namespace RuleBook.Authoring.Checks;
 
@@ -22,23 +20,10 @@ internal static class AdoptsOtherVehicles
         from pair in book.Adoptions
         let theirs = book.Book.Rule(pair.Adoption.Rule)
         where theirs is not null && theirs.Jurisdiction != pair.Rule.Jurisdiction
-        let apart = pair.Rule.For.Tests.FirstOrDefault(own => theirs.For.Tests.Any(other => other.Fact == own.Fact && Apart(own, other)))
+        let apart = pair.Rule.For.Tests.FirstOrDefault(own => theirs.For.Tests.Any(other => Ranges.Apart(own, other)))
         where apart is not null
         select Info.At(
             book.Value(pair.Adoption.Mark, "rule"),
             $"'{pair.Adoption.Rule}' is for other vehicles: by {apart.Fact} no vehicle is bound by both"
         );
-
-    private static bool Apart(FactTest one, FactTest other) =>
-        (one.Bounds, other.Bounds) switch
-        {
-            ({ } left, { } right) => Below(left.Upper, right.Lower) || Below(right.Upper, left.Lower),
-            (null, null) => !one.OneOf.Intersect(other.OneOf).Any(),
-            _ => false,
-        };
-
-    private static bool Below(Bound? upper, Bound? lower) =>
-        upper is not null
-        && lower is not null
-        && (upper.Value < lower.Value || (upper.Value == lower.Value && !(upper.Closed && lower.Closed)));
 }

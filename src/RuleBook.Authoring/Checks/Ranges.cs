@@ -32,17 +32,17 @@ internal static class Ranges
         );
 
     /// <summary>Whether no vehicle can meet both.</summary>
-    internal static bool Exclude(Predicate one, Predicate other) =>
-        one.Tests.Any(first =>
-            other.Tests.Any(second =>
-                first.Fact == second.Fact
-                && (
-                    first.Bounds is null || second.Bounds is null
-                        ? first.Bounds is null && second.Bounds is null && !first.OneOf.Intersect(second.OneOf).Any()
-                        : Apart(first.Bounds, second.Bounds)
-                )
-            )
-        );
+    internal static bool Exclude(Predicate one, Predicate other) => one.Tests.Any(first => other.Tests.Any(second => Apart(first, second)));
+
+    /// <summary>Whether the two are of one fact and nothing passes both.</summary>
+    internal static bool Apart(FactTest one, FactTest other) =>
+        one.Fact == other.Fact
+        && (one.Bounds, other.Bounds) switch
+        {
+            ({ } left, { } right) => Apart(left, right),
+            (null, null) => !one.OneOf.Intersect(other.OneOf).Any(),
+            _ => false,
+        };
 
     private static bool AtLeast(Bound? inner, Bound? outer) =>
         outer is null

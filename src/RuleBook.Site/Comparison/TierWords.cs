@@ -43,13 +43,12 @@ internal static class TierWords
 
     private static string Limit(SiteBook site, Limit limit)
     {
-        var title = site.Words.Measures.TryGetValue(limit.Measure, out var measure) ? measure.Title : limit.Measure;
+        var measure = site.Words.Measures[limit.Measure];
+        var title = measure.Title;
         if (limit.Kind == LimitKind.None)
             return $"{title} without limit";
         if (limit.Kind == LimitKind.NotEstablished)
             return $"{title} not established";
-        if (measure is null)
-            return title;
         if (measure.IsDate)
             return $"{title} {Limits.Say.Bounds(measure, limit.Bounds!)}";
         return IsNone(limit) ? $"no {title}" : $"{Short(title)} {Range(site, limit)}";

@@ -21,6 +21,38 @@ public sealed class PrecisionTests
             )
             .ShouldNotContain("tiers-out-of-order");
 
+    /// <summary>At a figure that both ends have, a vehicle of just that figure is bound by both.</summary>
+    [Theory]
+    [InlineData("wheelbase: { at-most: 2500 mm }", "wheelbase: { over: 2500 mm }", true)]
+    [InlineData("wheelbase: { under: 2500 mm }", "wheelbase: { at-least: 2500 mm }", true)]
+    [InlineData("wheelbase: { at-most: 2500 mm }", "wheelbase: { at-least: 2500 mm }", false)]
+    [InlineData("wheelbase: { at-most: 2500 mm }", "wheelbase: { over: 2499 mm }", false)]
+    [InlineData("wheelbase: { at-most: 2500 mm }", "wheelbase: { over: 3000 mm }", true)]
+    [InlineData("wheelbase: { over: 3000 mm }", "wheelbase: { at-most: 2500 mm }", true)]
+    [InlineData("wheelbase: { at-most: 2500 mm }", "wheelbase: { at-most: 2000 mm }", false)]
+    [InlineData("four-wheel-drive: [yes, no]", "four-wheel-drive: no", false)]
+    [InlineData("four-wheel-drive: no", "wheelbase: { over: 2500 mm }", false)]
+    public void Two_ranges_are_of_other_vehicles_where_no_vehicle_is_in_both(string one, string other, bool apart)
+    {
+        Codes(
+                National,
+                "          - pathway: no-certificate\n            within: { suspension-lift: 50 mm }\n" + Second,
+                $"          - pathway: certificate\n            when: {{ {one} }}\n            within: {{ suspension-lift: 50 mm }}\n"
+                    + $"          - pathway: no-certificate\n            when: {{ {other} }}\n            within: {{ "
+                    + "suspension-lift: 75 mm }"
+            )
+            .Contains("tiers-out-of-order")
+            .ShouldBe(!apart);
+
+        using var book = BadBook.Open("adopts-other-vehicles");
+        Edit(book, National, "for: { four-wheel-drive: yes }", $"for: {{ {one} }}");
+        Edit(book, Northern, "for: { four-wheel-drive: no }", $"for: {{ {other} }}");
+        Inspection
+            .Run(book.Folder, new DateOnly(2026, 11, 25))
+            .Problems.Any(problem => problem.Code == "adopts-other-vehicles")
+            .ShouldBe(apart);
+    }
+
     [Theory]
     [InlineData("suspension-lift: { at-most: 50 mm }", true)]
     [InlineData("suspension-lift: { under: 50 mm }", true)]

@@ -58,16 +58,21 @@ public sealed class LimitPhraseTests
     public void The_margin_of_a_limit_with_two_ends_is_that_to_the_nearer_one() =>
         Check(new Bounds(new Bound(-50, true), new Bound(50, true)), -30).Margin.ShouldBe(20);
 
-    private static LimitCheck Check(Bounds bounds, Fraction value)
+    /// <summary>A figure that is known in part: 40 to 60 mm may pass 50 mm, keeps 70 mm and passes 30 mm.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData(50, "suspension-lift 40 mm to 60 mm, limit 50 mm: open")]
+    [InlineData(70, "suspension-lift 40 mm to 60 mm, limit 70 mm: kept")]
+    [InlineData(30, "suspension-lift 40 mm to 60 mm, limit 30 mm: not kept")]
+    public void A_limit_that_a_figure_known_in_part_may_pass_is_open(int upper, string says) =>
+        Phrases.Limit(Check(new Bounds(null, Closed(upper)), new Interval(40, 60))).ShouldBe(says);
+
+    private static LimitCheck Check(Bounds bounds, Fraction value) => Check(bounds, Interval.Of(value));
+
+    private static LimitCheck Check(Bounds bounds, Interval value)
     {
         var limit = new Limit(Made.Lift, LimitKind.Bounded, bounds, Made.Mark);
-        return new LimitCheck(
-            Made.Tier(Pathway.NoCertificate, limit),
-            Made.MeasureOf(Made.Lift),
-            limit,
-            Interval.Of(value),
-            Interval.Of(value).Within(bounds)
-        );
+        return new LimitCheck(Made.Tier(Pathway.NoCertificate, limit), Made.MeasureOf(Made.Lift), limit, value, value.Within(bounds));
     }
 
     private static Bound? Closed(int? value) => value is { } known ? new Bound(known, true) : null;
