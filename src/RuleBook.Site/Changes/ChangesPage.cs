@@ -11,7 +11,7 @@ namespace RuleBook.Site.Changes;
 internal static class ChangesPage
 {
     /// <summary>Editions with their news on the page; it would grow with each of them.</summary>
-    private const int LatestEditions = 4;
+    private const int LatestEditions = 3;
 
     private static readonly string[] Kinds = ["law", "evidence", "corrected"];
 
