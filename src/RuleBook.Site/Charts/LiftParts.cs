@@ -53,7 +53,7 @@ internal sealed record LiftParts(
         var nothing = new LiftParts(place, pathway, "none-such", null, null, null, null);
         if (versions.IsEmpty)
             return nothing with { State = "no-rule" };
-        if (versions.Any(version => version.Content is NotEstablished))
+        if (versions.Any(version => version.Content is NotEstablished) || MayDiffer(place, vehicle, pathway, versions))
             return nothing with { State = "not-established" };
         if (versions.All(version => version.Content is NotRegulated))
             return nothing with { State = "not-regulated" };
@@ -66,6 +66,11 @@ internal sealed record LiftParts(
             return nothing;
         return tiers.MaxBy(parts => parts.Highest ?? -1)!;
     }
+
+    /// <summary>Whether it is not known which of several versions of a rule is in force, and they give different heights.</summary>
+    private static bool MayDiffer(Jurisdiction place, FactSet vehicle, Pathway pathway, ImmutableArray<ResolvedVersion> versions) =>
+        versions.DistinctBy(version => version.Rule).Count() < versions.Length
+        && versions.Select(version => Of(place, vehicle, pathway, [version])).DistinctBy(parts => (parts.State, parts.Highest)).Count() > 1;
 
     internal static bool Applies(Predicate when, FactSet vehicle) =>
         when.Tests.All(test => test.OneOf.IsEmpty || !vehicle.Words.TryGetValue(test.Fact, out var word) || test.OneOf.Contains(word));

@@ -261,7 +261,7 @@ public sealed class ChartReadBackTests
     }
 
     /// <summary>
-    /// What each open way allows, by the tables of the book; null where it is not known which version holds, or what it says.
+    /// What each open way allows, by the tables of the book; null where it is not known what holds.
     /// </summary>
     private static Lift[]? Lifts(Jurisdiction place, Pathway pathway, bool stability, DateOnly day)
     {
@@ -274,17 +274,22 @@ public sealed class ChartReadBackTests
         ];
         if (versions.Length == 0 || versions.Any(version => version.Content is NotEstablished))
             return null;
-        Lift[] ways =
-        [
-            .. versions
-                .Select(version => version.Content)
-                .OfType<Stated>()
-                .SelectMany(stated => stated.Tiers)
-                .Where(tier =>
-                    tier.Pathway == pathway && vehicle.MayPass(new Predicate([.. tier.When.Tests.Where(test => test.Bounds is null)]))
-                )
-                .Select(Lift.Of),
-        ];
+        Lift[] Of(ResolvedVersion version) =>
+            version.Content is not Stated stated
+                ? []
+                :
+                [
+                    .. stated
+                        .Tiers.Where(tier =>
+                            tier.Pathway == pathway
+                            && vehicle.MayPass(new Predicate([.. tier.When.Tests.Where(test => test.Bounds is null)]))
+                        )
+                        .Select(Lift.Of),
+                ];
+        var isUncertain = versions.GroupBy(version => version.Rule).Any(candidates => candidates.Skip(1).Any());
+        if (isUncertain && versions.Select(version => Of(version).Max(way => way.Highest)).Distinct().Skip(1).Any())
+            return null;
+        Lift[] ways = [.. versions.SelectMany(Of)];
         return ways.Length > 0 && ways.All(way => way.IsOpen) ? null : ways;
     }
 
