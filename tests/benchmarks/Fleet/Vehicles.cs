@@ -15,13 +15,15 @@ internal static class Vehicles
         var random = new Random(20_261_127);
         using var text = new StreamWriter(file);
         text.WriteLine(
-            "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,modification.suspension-lift,modification.body-lift"
+            "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,"
+                + "modification.suspension-lift,modification.body-lift"
         );
         for (var at = 0; at < rows; at++)
             text.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"W-{at},{Places[random.Next(8)]},2026-11-27,{(random.Next(2) == 0 ? "MC" : "NA")},{YesNo()},{YesNo()},{random.Next(0, 800) / 10m} mm,{(random.Next(3) == 0 ? random.Next(0, 60) : 0)} mm"
+                    $"W-{at},{Places[random.Next(8)]},2026-11-27,{(random.Next(2) == 0 ? "MC" : "NA")},{YesNo()},{YesNo()},"
+                        + $"{random.Next(0, 800) / 10m} mm,{(random.Next(3) == 0 ? random.Next(0, 60) : 0)} mm"
                 )
             );
 
