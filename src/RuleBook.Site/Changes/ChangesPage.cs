@@ -10,9 +10,6 @@ namespace RuleBook.Site.Changes;
 /// <summary>What this edition changes, what is to come, and the log of what changed.</summary>
 internal static class ChangesPage
 {
-    /// <summary>Editions with their news on the page; it would grow with each of them.</summary>
-    private const int LatestEditions = 3;
-
     private static readonly string[] Kinds = ["law", "evidence", "corrected"];
 
     public static Page Of(SiteBook site)
@@ -26,8 +23,7 @@ internal static class ChangesPage
             ("root", ""),
             ("day", Phrases.Day(site.Day)),
             ("edition", EditionView.Of(site, site.Input.Since)),
-            ("editions", site.Book.Editions.Reverse().Take(LatestEditions).Select(NamedEditionView.Of).ToArray()),
-            ("earlier_editions", Math.Max(0, site.Book.Editions.Length - LatestEditions)),
+            ("editions", site.Book.Editions.Reverse().Select(NamedEditionView.Of).ToArray()),
             ("coming", open.Select(change => ChangeView.Of(site, change)).ToArray()),
             ("years", log.GroupBy(entry => entry.Year).Select(year => new YearView(year.Key, [.. year])).ToArray()),
             (

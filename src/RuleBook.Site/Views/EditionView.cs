@@ -14,8 +14,8 @@ internal sealed record EditionView(
 )
 {
     /// <summary>Bytes of the page that the answers may take, and what stands beside them.</summary>
-    private const long MostForAnswers = 4_500;
-    private const long MostForOthers = 4_500;
+    private const long MostForAnswers = 4_000;
+    private const long MostForOthers = 4_000;
 
     public static EditionView? Of(SiteBook site, EditionChanges? edition)
     {
