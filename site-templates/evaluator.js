@@ -1,6 +1,4 @@
 // The evaluator in a worker of its own, so that no answer keeps the page from being typed into.
-import { dotnet } from "./_framework/dotnet.js";
-
 let runtime, reader;
 
 /** What reads a job file is loaded when somebody opens one. */
@@ -8,9 +6,11 @@ async function readable() {
   for (const part of ["System.Private.Uri.wasm", "System.Text.RegularExpressions.wasm", "YamlDotNet.wasm", "RuleBook.Yaml.wasm"]) await runtime.INTERNAL.loadLazyAssembly(part);
 }
 
+/** The book comes while the runtime is still asking for its own parts. */
 async function open() {
   const [made, book] = await Promise.all([
-    dotnet.withModuleConfig({ onDownloadResourceProgress: (done, all) => { if (all) postMessage({ progress: done / all }); } }).create(),
+    import("./_framework/dotnet.js").then(({ dotnet }) =>
+      dotnet.withModuleConfig({ onDownloadResourceProgress: (done, all) => { if (all) postMessage({ progress: done / all }); } }).create()),
     fetch(new URL("data/book.json", import.meta.url)).then(answer => answer.text()),
   ]);
   runtime = made;
