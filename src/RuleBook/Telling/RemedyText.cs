@@ -61,10 +61,11 @@ public static class RemedyText
 
     /// <summary>Whether the job may still be forbidden once nothing else stands in its way.</summary>
     private static bool LeavesUndecided(Remedy remedy) =>
-        !RemedyGoal.Mendable(remedy.After).Any() && remedy.After is { Verdict: null, Between.Worst: Law.Pathway.Prohibited };
+        !IsBlocked(remedy) && remedy.After is { Verdict: null, Between.Worst: Law.Pathway.Prohibited };
 
-    private static bool Permits(Remedy remedy) =>
-        !RemedyGoal.Mendable(remedy.After).Any() && remedy.After.Between.Worst < Law.Pathway.Prohibited;
+    private static bool Permits(Remedy remedy) => !IsBlocked(remedy) && remedy.After.Between.Worst < Law.Pathway.Prohibited;
+
+    private static bool IsBlocked(Remedy remedy) => RemedyGoal.Mendable(remedy.After).Any();
 
     /// <summary>What a goal is, as a heading.</summary>
     public static string Goal(RemedyGoal goal) =>
@@ -105,7 +106,7 @@ public static class RemedyText
 
     private static string Outcome(Remedy remedy) =>
         (remedy.After.JudgesNothing ? "nothing that was judged stands in the way" : Phrases.Outcome(remedy.After.Between))
-        + (RemedyGoal.Mendable(remedy.After).Any() ? ", still not as planned" : "");
+        + (IsBlocked(remedy) ? ", still not as planned" : "");
 
     private static string After(Remedy remedy) =>
         Outcome(remedy)
@@ -113,7 +114,7 @@ public static class RemedyText
 
     /// <summary>The pathway in a word or two; what nobody judged is said at the end of the line.</summary>
     private static string Short(Remedy remedy) =>
-        (remedy.After.Verdict, RemedyGoal.Mendable(remedy.After).Any()) switch
+        (remedy.After.Verdict, IsBlocked(remedy)) switch
         {
             ({ } pathway and not Law.Pathway.Prohibited, false) => Wording.Short(pathway),
             _ when LeavesUndecided(remedy) => "still undecided",
