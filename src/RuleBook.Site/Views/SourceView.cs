@@ -49,13 +49,8 @@ internal sealed record SourceView(
             Phrases.ReadAs(source),
             source.Checked.Words,
             source.RecheckAfter.Words,
-            source.Note?.Trim() ?? "",
-            source.PartsRead switch
-            {
-                null => "whole, as far as the note does not say otherwise",
-                { IsEmpty: true } => "nothing of it; known from what others wrote",
-                { } parts => $"only {string.Join(", ", parts)}",
-            } + (source.HasClauses ? "" : "; it has no clause numbers"),
+            SourceWords.About(source),
+            SourceWords.PartsRead(source),
             Links.Source(source),
             Links.Line(source.Mark)
         );

@@ -56,6 +56,29 @@ public sealed record Source(
     /// </summary>
     public ImmutableArray<string>? PartsRead { get; init; }
 
+    /// <summary>What copy of it was read, in the words of <see cref="CopyWords"/>; empty where nothing is said.</summary>
+    public ImmutableArray<string> Copy { get; init; } = [];
+
+    /// <summary>The words that say what copy was read; <c>whole</c> says that nothing of it was left unread.</summary>
+    public static readonly ImmutableArray<string> CopyWords =
+    [
+        "own",
+        "reproduction",
+        "database",
+        "mirror",
+        "re-hosted",
+        "upload",
+        "stored",
+        "undated",
+        "whole",
+    ];
+
+    /// <summary>First day on which what it states is in force, where that is known of the document itself.</summary>
+    public PartialDate? From { get; init; }
+
+    /// <summary>First day on which what it states is no longer in force.</summary>
+    public PartialDate? Until { get; init; }
+
     /// <summary>Whether it has numbers or headings that a citation could name; one of a page without them names none.</summary>
     public bool HasClauses { get; init; } = true;
 

@@ -49,6 +49,9 @@ internal static class SourceReader
         )
         {
             PartsRead = fields.Has("parts-read") ? fields.Texts("parts-read") : null,
+            Copy = fields.List("copy", word => fields.WordOf(word, Source.CopyWords.AsSpan())),
+            From = fields.Partial("from"),
+            Until = fields.Partial("until"),
             HasClauses = fields.Word("clauses", "none") is null,
         };
         fields.Done();
