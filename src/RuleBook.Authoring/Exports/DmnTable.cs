@@ -127,13 +127,13 @@ internal sealed class DmnTable(DecisionTable table)
     {
         if (input.Kind == InputKind.Condition)
             return Same(new WordCell(["met"], true));
-        if ((table.Blank[input.At] & ~passes) == 0)
-            return new DmnTests(DmnRow.Anything, DmnRow.Anything);
         ImmutableArray<string> passing = [.. input.Words.Where((_, at) => (passes >> at & 1) != 0)];
+        if (passing.Length == input.Words.Length)
+            return new DmnTests(DmnRow.Anything, DmnRow.Anything);
         if (passing.IsEmpty)
             return new DmnTests(null, null);
         return new DmnTests(
-            DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, false)),
+            DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, (table.Blank[input.At] & ~passes) == 0)),
             DmnRow.Anything.Add(Name(input.Name), new WordCell(passing, true))
         );
 

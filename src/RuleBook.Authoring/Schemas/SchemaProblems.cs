@@ -41,7 +41,12 @@ internal sealed class SchemaProblems(Tokens tokens, Node root)
     private static Problem NotAWord(JsonSchema schema, Node node)
     {
         string[] words = [.. schema.Enumeration.OfType<string>().Where(word => word is not ("true" or "false"))];
-        return At("not-a-word", node, $"'{Written(node)}' is not one of {string.Join(", ", words)}", Spelling.Tip(Written(node), words));
+        return At(
+            "not-a-word",
+            node,
+            $"'{Written(node)}' is not one of {string.Join(", ", words)}",
+            Spelling.NearestTip(Written(node), words)
+        );
     }
 
     private static Problem NotTheForm(JsonSchema schema, Node node) =>

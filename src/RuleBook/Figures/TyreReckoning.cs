@@ -39,7 +39,7 @@ internal static class TyreReckoning
             job.FittedTyre,
             growth,
             capacity,
-            [.. Loads(capacity, ratings)],
+            [.. Loads(capacity, ratings), .. Total(capacity, ratings)],
             [.. Needs(job, ratings)],
             [.. Speeds(job)],
             growth is null ? null : SpeedometerReckoning.Of(job, growth),
@@ -75,6 +75,20 @@ internal static class TyreReckoning
             yield return new LoadCheck("front-axle-rating-tyres", "front axle rating against its tyres", front, ahead, capacity.Fact);
         if (ratings.RearAxleKg is { } rear && capacity.Rear.Amount is { } behind)
             yield return new LoadCheck("rear-axle-rating-tyres", "rear axle rating against its tyres", rear, behind, capacity.Fact);
+    }
+
+    /// <summary>
+    /// The GVM where all the tyres together carry less. Each axle's rating shows it where both are known, and a total that is enough
+    /// says nothing of the axles.
+    /// </summary>
+    private static IEnumerable<LoadCheck> Total(TyreCapacity capacity, Ratings ratings)
+    {
+        if (
+            ratings is { GvmKg: { } gvm } and ({ FrontAxleKg: null } or { RearAxleKg: null })
+            && capacity.Front.Amount + capacity.Rear.Amount is { } carried
+            && carried < gvm
+        )
+            yield return new LoadCheck("gvm-tyres", "GVM against all its tyres", gvm, carried, capacity.Fact);
     }
 
     /// <summary>A tyre as the placard has it, to the letter, is no other tyre.</summary>

@@ -110,6 +110,12 @@ public sealed record FactWord(string Name, string Title, string Job, ImmutableAr
 {
     /// <summary>How it is asked for in plain words; null where the title is enough.</summary>
     public string? Question { get; init; }
+
+    /// <summary>
+    /// Those of <see cref="Values"/>, the last ones, that a rule binds only where its <c>for</c> names them, such as motorcycles and
+    /// trailers. A job that does not state the word is of none of them.
+    /// </summary>
+    public ImmutableArray<string> WhereNamed { get; init; } = [];
 }
 
 /// <summary>A word with a definition.</summary>

@@ -122,6 +122,8 @@ public sealed partial class DecisionTable
         }
 
         var everything = built.Blank;
+        foreach (var word in Inputs.Where(input => input.Kind == InputKind.Word))
+            everything[word.At] = ulong.MaxValue >> (64 - word.Words.Length);
         topics = [.. Enumerable.Range(0, Topics.Length).Select(topic => Line(topic, everything))];
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }

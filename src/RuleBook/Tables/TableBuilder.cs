@@ -107,6 +107,7 @@ internal sealed class TableBuilder
                 .SelectMany(rule => rule.Candidates)
                 .SelectMany(version => version.WordTests())
                 .Select(test => test.Fact)
+                .Concat(Vocabulary.Facts.Values.Where(fact => !fact.WhereNamed.IsEmpty).Select(fact => fact.Name))
                 .Distinct()
         )
             AddWord(name);
@@ -178,12 +179,18 @@ internal sealed class TableBuilder
 
     private void AddWord(string fact)
     {
-        var values = Vocabulary.Facts[fact].Values;
+        var (values, named) = (Vocabulary.Facts[fact].Values, Vocabulary.Facts[fact].WhereNamed.Length);
         if (values.Length > 64)
             throw new NotSupportedException($"'{fact}' can be more than 64 words");
         words[fact] = new Input(fact, InputKind.Word, values, blank.Count);
-        blank.Add(ulong.MaxValue >> (64 - values.Length));
+        blank.Add(ulong.MaxValue >> (64 - values.Length + named));
     }
+
+    /// <summary>A rule whose scope does not test a word binds none of those that have to be named.</summary>
+    private IEnumerable<Test> Scope(Predicate scope) =>
+        from word in words.Values
+        where !Vocabulary.Facts[word.Name].WhereNamed.IsEmpty && !scope.Tests.Any(test => test.Fact == word.Name)
+        select new Test((ushort)word.At, blank[word.At]);
 
     private RuleLine Line(RuleInForce rule)
     {
@@ -204,7 +211,7 @@ internal sealed class TableBuilder
 
     private VersionLine Line(ResolvedVersion version)
     {
-        var bind = Run(version.Rule.For.Tests.SelectMany(test => Of(test, version)));
+        var bind = Run([.. version.Rule.For.Tests.SelectMany(test => Of(test, version)), .. Scope(version.Rule.For)]);
         var stated = version.Content as Stated;
         var lines = (stated?.Tiers ?? [])
             .Select(tier => new TierLine(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using Fractions;
 using RuleBook.InForce;
 using RuleBook.Law;
@@ -69,12 +70,12 @@ internal static class Unknowns
     private static UnknownBit OfWord(DecisionTable table, Input input) =>
         new(
             input.At,
-            input.Words.Length,
+            BitOperations.PopCount(table.Blank[input.At]),
             () =>
                 new Opening(
                     table.Vocabulary.Facts[input.Name].Job,
                     OpeningKind.Word,
-                    [.. input.Words.Select(word => new Option(word, null))]
+                    [.. input.Words.Take(BitOperations.PopCount(table.Blank[input.At])).Select(word => new Option(word, null))]
                 )
         );
 

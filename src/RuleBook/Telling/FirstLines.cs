@@ -47,7 +47,7 @@ internal static class FirstLines
         foreach (var caution in assessment.Foremost)
             yield return caution;
         if (Underrated(assessment) is { Length: > 0 } tyres)
-            yield return $"Tyres fitted carry less than the axle rating: {string.Join(", ", tyres)}; load no further than they carry.";
+            yield return $"Tyres fitted carry less than the vehicle is rated for: {string.Join(", ", tyres)}; load no further than they carry.";
         if (TooLow(assessment) is { Length: > 0 } low)
             yield return $"Too little clearance: {string.Join("; ", low)}.";
         if (assessment.Tyres is { NotCompared: { IsEmpty: false } lacking })
@@ -178,13 +178,13 @@ internal static class FirstLines
         return string.Join("; ", told.Take(BlockersTold)) + (told.Length > BlockersTold ? $"; and {told.Length - BlockersTold} more" : "");
     }
 
-    /// <summary>The axles whose rating is above what their tyres carry.</summary>
+    /// <summary>The axles, or the GVM, whose rating is above what their tyres carry.</summary>
     private static string[] Underrated(Assessment assessment) =>
         [
             .. from check in assessment.Tyres?.Loads ?? []
             where !check.Holds
             let shown = Precisely.Of(check.LimitKg, check.ValueKg)
-            select $"{check.Subject.Split('-')[0]} {shown.Value} of {shown.Limit} kg",
+            select $"{(check.Subject == "gvm-tyres" ? "all together" : check.Subject.Split('-')[0])} {shown.Value} of {shown.Limit} kg",
         ];
 
     private static string[] TooLow(Assessment assessment) =>

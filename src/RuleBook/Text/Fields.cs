@@ -67,7 +67,12 @@ internal sealed class Fields(Node node, List<Problem> problems)
             return text;
         var choices = words.ToArray();
         problems.Add(
-            Problem.Error("not-a-word", value.Mark, $"'{text}' is not one of {string.Join(", ", choices)}", Spelling.Tip(text, choices))
+            Problem.Error(
+                "not-a-word",
+                value.Mark,
+                $"'{text}' is not one of {string.Join(", ", choices)}",
+                Spelling.NearestTip(text, choices)
+            )
         );
         return null;
     }

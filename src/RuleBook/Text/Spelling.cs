@@ -27,9 +27,13 @@ internal static class Spelling
             .Select(pair => pair.word)
             .FirstOrDefault();
 
+    /// <summary>A tip where all the words are told already: the nearest, where one is near enough.</summary>
+    public static string NearestTip(string written, IEnumerable<string> words) =>
+        Nearest(written, words) is { } near ? $"did you mean '{near}'?" : "";
+
     /// <summary>A tip: the nearest word, or all of them.</summary>
     public static string Tip(string written, IReadOnlyCollection<string> words) =>
-        Nearest(written, words) is { } near ? $"did you mean '{near}'?"
+        NearestTip(written, words) is { Length: > 0 } near ? near
         : words.Count == 0 ? ""
         : $"known here: {string.Join(", ", words.Distinct().Order(StringComparer.Ordinal))}";
 }

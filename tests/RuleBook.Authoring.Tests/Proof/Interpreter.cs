@@ -39,7 +39,11 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
         [
             .. rules
                 .Select((candidates, i) => candidates[world.Versions[i]])
-                .Where(version => version.Rule.Topic == topic && version.Rule.For.Tests.All(test => Passes(test, version, world))),
+                .Where(version =>
+                    version.Rule.Topic == topic
+                    && version.Rule.For.Tests.All(test => Passes(test, version, world))
+                    && vocabulary.Facts.Values.All(fact => MayBind(version.Rule.For, fact, world))
+                ),
         ];
         var unmet = vocabulary.Measures.Values.Any(measure =>
             measure.NeedsOwnRule
@@ -52,6 +56,12 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
             ? binding.Aggregate(Outcome.Open, (all, version) => all.And(Gives(version, world)))
             : binding.Select(version => Gives(version, world)).Aggregate((all, each) => all.And(each));
     }
+
+    /// <summary>A rule binds what has to be named only where it names it; a vehicle of which the word is not stated is none of those.</summary>
+    private static bool MayBind(Predicate scope, FactWord fact, World world) =>
+        !world.Words.TryGetValue(fact.Name, out var word)
+        || !fact.WhereNamed.Contains(word)
+        || scope.Tests.Any(test => test.Fact == fact.Name && test.OneOf.Contains(word));
 
     private static Outcome Gives(ResolvedVersion version, World world)
     {

@@ -32,7 +32,7 @@ internal sealed class Worlds
             .Concat(vocabulary.Measures.Values.Where(measure => measure.NeedsOwnRule).Select(measure => measure.Name))
             .ToHashSet();
         foreach (var fact in vocabulary.Facts.Values.Where(fact => read.Contains(fact.Name) && !facts.Words.ContainsKey(fact.Name)))
-            words.Add((fact.Name, [.. fact.Values]));
+            words.Add((fact.Name, [.. fact.Values.Except(fact.WhereNamed)]));
         foreach (
             var name in read.Where(name => vocabulary.Measures.ContainsKey(name) && name is not (FactSet.TotalLift or FactSet.TyreLift))
                 .Order(StringComparer.Ordinal)

@@ -47,7 +47,7 @@ public sealed class FirstLinesTests
     [Trait("Basis", "derived")]
     [InlineData(
         "98S",
-        "Tyres fitted carry less than the axle rating: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further than they carry."
+        "Tyres fitted carry less than the vehicle is rated for: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further than they carry."
     )]
     [InlineData("112S", null)]
     public void Tyres_that_carry_less_than_an_axle_rating_are_told_in_the_first_lines(string service, string? told) =>
@@ -59,6 +59,31 @@ public sealed class FirstLinesTests
             )
             .Where(line => line.StartsWith("Tyres fitted", StringComparison.Ordinal))
             .ShouldBe(told is null ? [] : [told]);
+
+    /// <summary>Load index 108 is 1000 kg a tyre (the same table): four carry 4000 kg, however they share it; 115 is 1215 kg.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("108Q", "4490 kg", "", "all together 4000 of 4490 kg")]
+    [InlineData("108Q", "4490 kg", """, "front-axle": "1600 kg" """, "all together 4000 of 4490 kg")]
+    [InlineData("108Q", "4490 kg", """, "rear-axle": "2900 kg" """, "rear 2000 of 2900 kg, all together 4000 of 4490 kg")]
+    [InlineData("108Q", "4000 kg", "", null)]
+    [InlineData("115Q", "4490 kg", "", null)]
+    public void Tyres_that_together_carry_less_than_the_GVM_are_told_where_no_axle_rating_is_known(
+        string service,
+        string gvm,
+        string axle,
+        string? told
+    ) =>
+        FirstLines
+            .Of(
+                Figures.Reckoned.Assess(
+                    $$""" "vehicle": { "ratings": { "gvm": "{{gvm}}" {{axle}} } }, "modification": { "tyres": "265/65R17 {{service}}" } """
+                )
+            )
+            .Where(line => line.StartsWith("Tyres fitted", StringComparison.Ordinal))
+            .ShouldBe(
+                told is null ? [] : [$"Tyres fitted carry less than the vehicle is rated for: {told}; load no further than they carry."]
+            );
 
     /// <summary>
     /// A rule that is only for heavier vehicles, and not established, is no answer for a vehicle whose mass nobody stated.

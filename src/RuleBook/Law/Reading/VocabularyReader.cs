@@ -111,7 +111,11 @@ internal static class VocabularyReader
     {
         fields.Required("title");
         fields.Required("definition");
-        return new Category(fields.Required("category"), fields.Nested("gvm") is { } gvm ? ReadGvm(gvm) : null);
+        return new Category(
+            fields.Required("category"),
+            fields.Nested("gvm") is { } gvm ? ReadGvm(gvm) : null,
+            fields.YesNo("bound-where-named") ?? false
+        );
     }
 
     private static CategoryGvm ReadGvm(Fields fields)
@@ -173,16 +177,18 @@ internal static class VocabularyReader
     private static FactWord ReadFact(Fields fields, Category[] categories)
     {
         var values = fields.Texts("values");
+        var ofCategories = values is ["categories"];
         return new FactWord(
             fields.Required("fact"),
             fields.Required("title"),
             fields.Required("job"),
-            values is ["categories"] ? [.. categories.Select(category => category.Name)] : values,
+            ofCategories ? [.. categories.OrderBy(category => category.WhereNamed).Select(category => category.Name)] : values,
             fields.Required("definition"),
             fields.Mark
         )
         {
             Question = fields.Text("question"),
+            WhereNamed = ofCategories ? [.. categories.Where(category => category.WhereNamed).Select(category => category.Name)] : [],
         };
     }
 
@@ -197,5 +203,5 @@ internal static class VocabularyReader
 
     private sealed record Condition(Term Term, FiguredCondition? Figured);
 
-    private sealed record Category(string Name, CategoryGvm? Gvm);
+    private sealed record Category(string Name, CategoryGvm? Gvm, bool WhereNamed);
 }
