@@ -38,6 +38,9 @@ public sealed record Option(string Word, Cell? Cell)
 /// <param name="Gives">By option, in the order of the options.</param>
 public sealed record Effect(Opening Opening, ImmutableArray<Outcome> Gives)
 {
+    /// <summary>Whether one of the options gives something else than another; if none does, it decides only together with others.</summary>
+    public bool DecidesAlone => Gives.Any(outcome => outcome != Gives[0]);
+
     /// <summary>What each option gives; neighbouring stretches of a measure that give the same are told as one.</summary>
     public IEnumerable<(string Label, Outcome Outcome)> Merged()
     {

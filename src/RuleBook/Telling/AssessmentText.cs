@@ -104,7 +104,7 @@ public sealed class AssessmentText(AnswerPage page)
         if (assessment.Undecided.Length > 0)
         {
             page.Heading("What is missing, and what it would change");
-            foreach (var effect in assessment.Undecided)
+            foreach (var effect in assessment.Undecided.DistinctBy(each => each.DecidesAlone ? (object)each : each.Opening.Name))
             {
                 page.Item(
                     effect.Opening.Kind == OpeningKind.Version
@@ -112,8 +112,11 @@ public sealed class AssessmentText(AnswerPage page)
                         : effect.Opening.Name + (Questions.FollowsFrom(effect) is { } follows ? $", for the {follows.Title}" : ""),
                     "?"
                 );
-                foreach (var (label, outcome) in effect.Merged())
-                    page.Item($"{label}: {Phrases.Outcome(outcome)}", depth: 2);
+                if (!effect.DecidesAlone)
+                    page.Item(Questions.NothingAlone, depth: 2);
+                else
+                    foreach (var (label, outcome) in effect.Merged())
+                        page.Item($"{label}: {Phrases.Outcome(outcome)}", depth: 2);
             }
         }
 

@@ -62,7 +62,7 @@ internal sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool w
         yield return ("To show", Fit([.. ToShow(assessment)]));
         yield return ("Certifies", Certifies(assessment) ?? "");
         yield return ("Held", Fit([.. assessment.Held.Select(HeldText.Short)]));
-        yield return ("Open", Fit([.. Deciding(assessment.Undecided).Select(effect => Questions.Of(effect, vocabulary))]));
+        yield return ("Open", Fit([.. Deciding(assessment.Undecided).Select(effect => Questions.Of(effect, vocabulary)).Distinct()]));
         yield return ("Rests on", RestsOn(assessment));
     }
 
@@ -78,7 +78,7 @@ internal sealed class FirstScreen(AnswerPage page, Vocabulary vocabulary, bool w
 
     /// <summary>The questions whose answers differ; all of them where no answer changes anything by itself.</summary>
     private static IReadOnlyCollection<Effect> Deciding(ImmutableArray<Effect> undecided) =>
-        undecided.Where(effect => effect.Gives.Distinct().Count() > 1).ToArray() is [_, ..] deciding ? deciding : undecided;
+        undecided.Where(effect => effect.DecidesAlone).ToArray() is [_, ..] deciding ? deciding : undecided;
 
     private string Fit(IReadOnlyList<string> parts) => whole ? string.Join("; ", parts) : Fitting(parts);
 

@@ -37,8 +37,13 @@ internal static class Questions
 
     /// <summary>What each answer would give; answers that give the same are told together.</summary>
     public static IEnumerable<string> Answers(Effect effect) =>
-        effect
-            .Merged()
-            .GroupBy(each => each.Outcome)
-            .Select(same => $"{string.Join(", ", same.Select(each => each.Label))}: {Phrases.Outcome(same.Key)}");
+        effect.DecidesAlone
+            ? effect
+                .Merged()
+                .GroupBy(each => each.Outcome)
+                .Select(same => $"{string.Join(", ", same.Select(each => each.Label))}: {Phrases.Outcome(same.Key)}")
+            : [NothingAlone];
+
+    /// <summary>Where an answer changes something only together with others.</summary>
+    internal const string NothingAlone = "decides nothing by itself";
 }
