@@ -53,7 +53,9 @@ public static class MarginText
     private static string Words(PathwayReach reach, Unit unit) =>
         reach.Possible == reach.Certain
             ? Words(reach.Certain, unit)
-            : $"{Words(reach.Certain, unit)} ({Words(reach.Possible, unit)} possible, where something is not known)";
+            : $"{(reach.Certain.Kind == ReachKind.None ? "not for sure" : Words(reach.Certain, unit))} "
+                + $"(perhaps {(reach.Possible.Kind == ReachKind.Unlimited ? "without limit" : Words(reach.Possible, unit))}: "
+                + "something is not known)";
 
     private static string Words(Reach reach, Unit unit) =>
         reach.Kind switch
@@ -80,18 +82,21 @@ public static class MarginText
             return;
         SizeFit[] certain = [.. answer.Sizes.Where(fit => fit.Outcome.Worst < Pathway.Prohibited)];
         page.Heading($"Tyre sizes that fit: {certain.Length} of {answer.SizesTried} listed");
-        page.Table(["size", "growth", "load index", "true speed", "needs"], certain.Select(Row));
-        page.Aside("* other rims than the placard's sizes.", 1);
-        page.Aside(
-            "load index: the least for the axle ratings that will apply, or the one marked with what it leaves on the tighter axle.",
-            1
-        );
         if (certain.FirstOrDefault() is { } first)
+        {
+            page.Table(["size", "growth", "load index", "true speed", "needs"], certain.Select(Row));
+            page.Aside("* other rims than the placard's sizes.", 1);
+            page.Aside(
+                "load index: the least for the axle ratings that will apply, or the one marked with what it leaves on the tighter axle.",
+                1
+            );
             page.Aside(
                 $"true speed: km/h at {Numbers.Show(first.Indicated)} km/h shown; (low) = the speedometer would read low, which its "
                     + "rule forbids.",
                 1
             );
+        }
+
         string[] open = [.. answer.Sizes.Except(certain).Select(fit => fit.Size.Designation)];
         if (open.Length > 0)
             page.Item($"not established whether these are allowed: {string.Join(", ", open)}", "? ");

@@ -33,6 +33,25 @@ public sealed class MarginTextTests
             .ShouldContain("- allowed without a certificate: up, under 50 mm; down, no limit");
     }
 
+    /// <summary>Which category it is was not stated: one may be raised by 50 mm, the other by as much as stands beside it.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("80 mm", "up, at most 50 mm (perhaps at most 80 mm: something is not known)")]
+    [InlineData("not-limited", "up, at most 50 mm (perhaps without limit: something is not known)")]
+    [InlineData(null, "up, not for sure (perhaps at most 50 mm: something is not known)")]
+    public void What_is_left_for_sure_is_told_before_what_may_be_left(string? other, string told)
+    {
+        string Tier(string category, string within) =>
+            $$""" { "pathway": "no-certificate", "name": "{{category}}", "when": { "category": "{{category}}" }, "within": { {{within}} } }""";
+        var tiers = Tier("MC", """ "suspension-lift": { "at-least": "0 mm", "at-most": "50 mm" } """);
+        if (other is not null)
+            tiers +=
+                ", "
+                + Tier("NA", other == "not-limited" ? "" : $$""" "suspension-lift": { "at-least": "0 mm", "at-most": "{{other}}" } """);
+        Told(Stating($$""" "tiers": [ {{tiers}} ], "beyond": "prohibited" """), Lift("30 mm"))
+            .ShouldContain(line => line.StartsWith($"- allowed without a certificate: {told}", StringComparison.Ordinal));
+    }
+
     /// <summary>GCM 6000 less 2100 kg of vehicle, as weighed, leave 3900 kg; the vehicle may tow 3000.</summary>
     [Fact]
     [Trait("Basis", "derived")]
