@@ -43,7 +43,7 @@ public sealed class ToComplyTests
     )]
     [InlineData(
         "tyres: 265/60R18 110S, suspension-lift: 55 mm",
-        "suspension lift 50 mm: no certificate; change in tyre speed rating (-10 km/h) unjudged"
+        "suspension lift 50 mm: no certificate; still not judged: change in tyre speed rating (-10 km/h)"
     )]
     public async Task What_a_remedy_leaves_unjudged_is_told_and_nothing_else(string modification, string remedies)
     {

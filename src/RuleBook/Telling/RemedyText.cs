@@ -44,10 +44,10 @@ public static class RemedyText
         string[] always = [.. Unjudged(now).Where(what => told.All(remedy => Unjudged(remedy.After).Contains(what)))];
         return string.Join(", or ", told.Select(One))
             + (told.Any(remedy => ShortAnswer.LeavesOpen(remedy.After)) ? "; what is left open above stays so" : "")
-            + Staying(always, "; ");
+            + (always.Length > 0 ? $"; still not judged: {string.Join(", ", always)}" : "");
 
         string One(Remedy remedy) =>
-            $"{Changes(remedy)}: {Short(remedy)}{Staying(Unjudged(remedy.After).Except(always), ", ")}"
+            $"{Changes(remedy)}: {Short(remedy)}{string.Concat(Unjudged(remedy.After).Except(always).Select(what => $", {what} unjudged"))}"
             + (ToldThen(now, remedy).Any() ? ", with more to be told then" : "");
     }
 
@@ -55,9 +55,6 @@ public static class RemedyText
     private static IEnumerable<string> ToldThen(Assessment now, Remedy remedy) => remedy.After.Foremost.Except(now.Foremost);
 
     private static IEnumerable<string> Unjudged(Assessment answer) => answer.NotJudged.Select(each => each.What);
-
-    private static string Staying(IEnumerable<string> unjudged, string before) =>
-        string.Join(", ", unjudged) is { Length: > 0 } what ? $"{before}{what} unjudged" : "";
 
     /// <summary>Whether the job may still be forbidden once nothing else stands in its way.</summary>
     private static bool LeavesUndecided(Remedy remedy) =>
