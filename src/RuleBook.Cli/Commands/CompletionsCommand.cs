@@ -37,7 +37,7 @@ internal static class CompletionsCommand
 
     public static Command Build(Surroundings surroundings)
     {
-        var shell = new Argument<string>("SHELL") { Description = "bash, zsh or fish" };
+        var shell = new Argument<string>("SHELL") { Description = "The shell: bash, zsh or fish" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "fish");
         var command = new Command(
             "completions",

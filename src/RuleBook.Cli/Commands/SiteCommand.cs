@@ -44,7 +44,7 @@ internal static class SiteCommand
         };
         var compress = new Option<string>("--compress")
         {
-            Description = "How hard to compress the .br and .gz beside each file (smallest takes minutes)",
+            Description = "The .br and .gz beside each file: fast, smallest (takes minutes), or no such files",
             DefaultValueFactory = _ => "fast",
         }.AcceptOnlyFromAmong("fast", "smallest", "no");
         var preview = new Option<bool>("--preview") { Description = "Serve the site on loopback until interrupted" };
