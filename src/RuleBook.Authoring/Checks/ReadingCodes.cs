@@ -77,6 +77,12 @@ internal static class ReadingCodes
             "state the tiers, or take 'change' out"
         ),
         new(
+            "unknown-step",
+            "a step is like one that does not stand above it",
+            "What the step does not say would be nowhere.",
+            "give the 'step' of one above it in the scheme"
+        ),
+        new(
             "change-alone",
             "a change does not say of what",
             "The change would have no effect.",

@@ -57,7 +57,7 @@ internal sealed record VersionView(
             unknown?.Indication is { } id && site.Book.Rule(id) is { } indicated ? new Link(indicated.Title, Links.Rule(indicated)) : null,
             MeasuredWords.Of(site, version.Measured),
             [.. version.Disputes.Select(dispute => DisputeView.Of(dispute))],
-            [.. version.Notes.Select(note => note.Trim()).Distinct()],
+            [.. NoteWords.Of(version).Distinct()],
             [.. Carrying.First(version).Select(CitationView.Of).Distinct()],
             Links.Line(mark),
             $"{mark.File}, line {mark.Line}",

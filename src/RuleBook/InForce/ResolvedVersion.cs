@@ -30,6 +30,12 @@ public sealed record ResolvedVersion(
     /// <summary>A breach brings a warning only: so the place itself says, whatever the place does whose rule it adopts.</summary>
     public bool WarningOnly { get; init; }
 
+    /// <summary>What was looked for and not found, of all versions involved.</summary>
+    public ImmutableArray<string> NotFound { get; init; } = [];
+
+    /// <summary>The unit in whole numbers of which the law writes its classes.</summary>
+    public string? InWhole { get; init; }
+
     /// <summary>The day on which what it says ends: its own end, or that of what it adopts as amended; null when open.</summary>
     internal PartialDate? Ends =>
         Adopted.TakeWhile(step => step.Moving).Select(step => step.Until).Prepend(Until).OfType<PartialDate>().MinBy(end => end.Latest);

@@ -74,6 +74,8 @@ public static class Resolver
         )
         {
             WarningOnly = version.WarningOnly,
+            NotFound = version.NotFound,
+            InWhole = version.InWhole,
             Evidence = new Evidence(book, [new WrittenVersion(rule, version)]),
         };
         if (version.Content is not Adoption adoption)
@@ -97,6 +99,8 @@ public static class Resolver
                     ],
                     Disputes = [.. own.Disputes, .. theirs.Disputes],
                     Notes = [.. own.Notes, .. adoption.Exceptions.Select(change => change.Loosens).OfType<string>(), .. theirs.Notes],
+                    NotFound = [.. own.NotFound, .. theirs.NotFound],
+                    InWhole = own.InWhole ?? theirs.InWhole,
                     Evidence = own.Evidence.Then(theirs.Evidence),
                 }
             );

@@ -38,6 +38,12 @@ public sealed record RuleVersion(
     /// <summary>It is in force, but a breach brings a warning only; what counts in full is a version of its own.</summary>
     public bool WarningOnly { get; init; }
 
+    /// <summary>What was looked for in what was read, and not found.</summary>
+    public ImmutableArray<string> NotFound { get; init; } = [];
+
+    /// <summary>The unit in whole numbers of which the law writes its classes (pounds); null where it says nothing of the kind.</summary>
+    public string? InWhole { get; init; }
+
     /// <summary>What this book said wrongly of the version until it was corrected.</summary>
     public ImmutableArray<Correction> Corrected { get; init; } = [];
 

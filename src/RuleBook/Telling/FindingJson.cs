@@ -66,7 +66,7 @@ internal static class FindingJson
         }
 
         json.List("sources", version.Sources.Concat(finding.TierSources), json.Source);
-        json.Texts("notes", version.Notes);
+        json.Texts("notes", NoteWords.Of(version));
         json.WriteEndObject();
     }
 

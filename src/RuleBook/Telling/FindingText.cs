@@ -24,7 +24,7 @@ internal sealed class FindingText(AnswerPage page)
                 $"As an indication only, never as the verdict: the national rule would give: {Phrases.Outcome(indication.Outcome)} "
                     + $"({indication.Rule})."
             );
-        foreach (var note in version.Notes.Concat(finding.Tier?.Note is { } own ? [own] : []).Distinct())
+        foreach (var note in NoteWords.Of(version).Concat(finding.Tier?.Note is { } own ? [own] : []).Distinct())
             page.Aside(note.Trim(), 1);
         foreach (var step in version.Adopted)
             page.Aside($"adopts {step.Rule} as {(step.Moving ? "amended, looked up on" : "it stood on")} {Phrases.Day(step.AsOf)}", 1);

@@ -4,20 +4,28 @@ using RuleBook.Text;
 namespace RuleBook.Law.Reading;
 
 /// <summary>
-/// What a rule says once for its versions: how measures are taken, sources and disagreements. <c>of</c> names the versions by their start;
+/// What a rule says once for its versions: how measures are taken, sources, disagreements and notes. <c>of</c> names the versions by their start;
 /// left out, it is every version (of <c>measured</c> and <c>disputed</c>: every one that states tiers).
 /// </summary>
 /// <param name="Measured">For versions with tiers that do not say it themselves.</param>
 /// <param name="Sources">Beside each version's own, after them.</param>
 /// <param name="Disputes">Beside each version's own, after them.</param>
-internal sealed record RuleDefaults(Measured? Measured, ImmutableArray<Of<Citation>> Sources, ImmutableArray<Of<Dispute>> Disputes)
+/// <param name="Notes">After each version's own.</param>
+internal sealed record RuleDefaults(
+    Measured? Measured,
+    ImmutableArray<Of<Citation>> Sources,
+    ImmutableArray<Of<Dispute>> Disputes,
+    ImmutableArray<Of<string>> Notes
+)
 {
     /// <summary>The version with what its rule says for it.</summary>
     internal RuleVersion Complete(RuleVersion version, string start)
     {
         var states = version.Content is Stated;
+        var notes = Notes.Where(entry => entry.Holds(start)).Select(entry => entry.Value).Prepend(version.Note).OfType<string>().ToArray();
         return version with
         {
+            Note = notes is [] ? null : string.Join(' ', notes),
             Measured = version.Measured ?? (states ? Measured : null),
             Sources =
             [
@@ -52,6 +60,8 @@ internal static class Inheritance
             Like = like,
             Measured = own.Measured ?? earlier.Measured,
             Note = own.Note ?? earlier.Note,
+            NotFound = own.NotFound is [] ? earlier.NotFound : own.NotFound,
+            InWhole = own.InWhole ?? earlier.InWhole,
             Sources =
             [
                 .. own.Sources,

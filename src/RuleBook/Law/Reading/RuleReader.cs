@@ -30,7 +30,8 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         var defaults = new RuleDefaults(
             fields.Nested("measured") is { } measured ? ReadMeasured(measured) : null,
             fields.List("sources", node => ReadOf(new Fields(node, fields.Problems), SourceReader.Citation)),
-            fields.List("disputed", node => ReadOf(new Fields(node, fields.Problems), ReadDispute))
+            fields.List("disputed", node => ReadOf(new Fields(node, fields.Problems), ReadDispute)),
+            fields.List("notes", node => ReadOf(new Fields(node, fields.Problems), ReadNote))
         );
         var rule = new Rule(
             jurisdiction,
@@ -76,6 +77,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             var (starts, mark) in defaults
                 .Sources.Select(entry => (entry.Starts, entry.Mark))
                 .Concat(defaults.Disputes.Select(entry => (entry.Starts, entry.Mark)))
+                .Concat(defaults.Notes.Select(entry => (entry.Starts, entry.Mark)))
         )
         foreach (var start in starts.Where(start => !before.ContainsKey(start)))
             rule.Add("unknown-version", mark, $"no version of this rule is from '{start}'", Among(before.Keys));
@@ -126,6 +128,8 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         )
         {
             WarningOnly = fields.YesNo("warning-only") ?? false,
+            NotFound = fields.Texts("not-found"),
+            InWhole = fields.Text("in-whole"),
             Corrected = fields.List("corrected", node => ReadCorrection(new Fields(node, fields.Problems))),
         };
         if (version is { WarningOnly: true, Content: NotRegulated or NotEstablished } && like is null)
@@ -302,21 +306,30 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             }
     }
 
+    private static string ReadNote(Fields fields)
+    {
+        var note = fields.Required("note");
+        fields.Done();
+        return note;
+    }
+
+    /// <summary>Sources that disagree; the reading that stands first is taken where nothing is said.</summary>
     private static Dispute ReadDispute(Fields fields)
     {
+        var readings = fields.List(
+            "readings",
+            node =>
+            {
+                var inner = new Fields(node, fields.Problems);
+                var reading = new DisputedReading(inner.Required("says"), SourceReader.Citations(inner));
+                inner.Done();
+                return reading;
+            }
+        );
         var dispute = new Dispute(
             fields.Required("about"),
-            fields.List(
-                "readings",
-                node =>
-                {
-                    var inner = new Fields(node, fields.Problems);
-                    var reading = new DisputedReading(inner.Required("says"), SourceReader.Citations(inner));
-                    inner.Done();
-                    return reading;
-                }
-            ),
-            fields.Required("taken"),
+            readings,
+            readings is [var first, ..] && !fields.Has("taken") ? first.Says : fields.Required("taken"),
             fields.Required("because"),
             fields.Mark
         );

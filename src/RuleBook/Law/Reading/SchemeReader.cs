@@ -21,12 +21,13 @@ internal static class SchemeReader
             node =>
             {
                 var fields = new Fields(node, file.Problems);
+                var steps = new Dictionary<string, Step>(StringComparer.Ordinal);
                 var scheme = new Scheme(
                     fields.Required("scheme"),
                     fields.Texts("aliases"),
                     fields.Required("title"),
                     new LimitReader(vocabulary).ReadPredicate(fields.Nested("for")),
-                    fields.List("versions", version => ReadVersion(new Fields(version, file.Problems))),
+                    fields.List("versions", version => ReadVersion(new Fields(version, file.Problems), steps)),
                     fields.Mark
                 );
                 fields.Done();
@@ -37,7 +38,7 @@ internal static class SchemeReader
         return schemes;
     }
 
-    private static SchemeVersion ReadVersion(Fields fields)
+    private static SchemeVersion ReadVersion(Fields fields, Dictionary<string, Step> steps)
     {
         var version = new SchemeVersion(
             RuleReader.ReadFrom(fields),
@@ -48,7 +49,7 @@ internal static class SchemeReader
             fields.Word("decides", "certifier", "authority"),
             fields.Has("accepts-appointed-in") ? fields.Texts("accepts-appointed-in") : null,
             fields.List("issued", node => ReadIssued(new Fields(node, fields.Problems))),
-            fields.List("steps", node => ReadStep(new Fields(node, fields.Problems))),
+            fields.List("steps", node => ReadStep(new Fields(node, fields.Problems), steps)),
             fields.Text("reregistering"),
             fields.List("fees", node => ReadFee(new Fields(node, fields.Problems))),
             fields.Texts("not-established"),
@@ -67,17 +68,29 @@ internal static class SchemeReader
         return issued;
     }
 
-    private static Step ReadStep(Fields fields)
+    /// <summary>A step; one that is <c>like</c> a named one above it is as that one in all that it does not say.</summary>
+    private static Step ReadStep(Fields fields, Dictionary<string, Step> steps)
     {
+        var like = fields.Text("like");
+        var model = like is null ? null : steps.GetValueOrDefault(like);
+        if (like is not null && model is null)
+            fields.Add(
+                "unknown-step",
+                fields.Node("like")!.Mark,
+                $"no step of this scheme above is '{like}'",
+                Spelling.Tip(like, [.. steps.Keys])
+            );
         var step = new Step(
-            fields.Required("text"),
-            fields.YesNo("before-work") ?? false,
-            ReadPathways(fields),
-            SourceReader.Citations(fields)
+            model is null || fields.Has("text") ? fields.Required("text") : model.Text,
+            fields.YesNo("before-work") ?? model?.BeforeWork ?? false,
+            model is null || fields.Has("pathways") ? ReadPathways(fields) : model.Pathways,
+            model is null || fields.Has("sources") ? SourceReader.Citations(fields) : model.Sources
         )
         {
-            Topics = fields.Texts("topics"),
+            Topics = model is null || fields.Has("topics") ? fields.Texts("topics") : model.Topics,
         };
+        if (fields.Text("step") is { } name)
+            steps.TryAdd(name, step);
         fields.Done();
         return step;
     }

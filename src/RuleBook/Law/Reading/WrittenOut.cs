@@ -16,7 +16,17 @@ internal static class WrittenOut
     /// <summary>The keys of which a version has one.</summary>
     internal static readonly ImmutableArray<string> Contents = ["tiers", "adopts", "not-established", "not-regulated"];
 
-    private static readonly ImmutableArray<string> OfRule = ["rule", "aliases", "title", "for", "like", "decided-by", "governed-by"];
+    private static readonly ImmutableArray<string> OfRule =
+    [
+        "rule",
+        "aliases",
+        "title",
+        "for",
+        "like",
+        "decided-by",
+        "governed-by",
+        "notes",
+    ];
 
     private static readonly ImmutableArray<string> OfRuleOrVersion = ["sources", "measured"];
 
@@ -35,6 +45,7 @@ internal static class WrittenOut
         "warning-only",
         "sources",
         "disputed",
+        "notes",
         "corrected",
         "versions",
         "later",
