@@ -23,7 +23,7 @@ internal sealed class ByDuckDb : IDisposable
 
     public ByDuckDb(string folder)
     {
-        Command.Run("export", folder, "--on", "2026-11-27");
+        Command.RuleBook("export", folder, "--on", "2026-11-27");
         connection.Open();
         Run(File.ReadAllText(Path.Combine(folder, "tables.sql")));
         query = File.ReadAllText(Path.Combine(folder, "judge.sql"));

@@ -7,7 +7,7 @@ namespace RuleBook.Benchmarks;
 /// </summary>
 internal static class Vehicles
 {
-    private static readonly string[] Places = ["au-qld", "au-nsw", "au-vic", "au-sa", "au-wa", "au-tas", "au-nt", "au-act"];
+    public static IReadOnlyList<string> Places { get; } = ["au-qld", "au-nsw", "au-vic", "au-sa", "au-wa", "au-tas", "au-nt", "au-act"];
 
     /// <summary>Writes a fleet.</summary>
     public static void Write(string file, int rows)
