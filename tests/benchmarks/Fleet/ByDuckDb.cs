@@ -25,6 +25,7 @@ internal sealed class ByDuckDb : IDisposable
     {
         Command.RuleBook("export", folder, "--on", "2026-11-27");
         connection.Open();
+        Run($"SET temp_directory = '{folder}'");
         Run(File.ReadAllText(Path.Combine(folder, "tables.sql")));
         query = File.ReadAllText(Path.Combine(folder, "judge.sql"));
     }
