@@ -60,8 +60,13 @@ internal static class LimitsText
                 break;
         }
 
-        foreach (var cited in version.Sources)
-            page.Aside(Phrases.Source(cited.Source, cited.Citation.Clause is { } clause ? [clause] : []));
+        // An adopted rule may rest on the same clause as the adoption.
+        foreach (
+            var source in version
+                .Sources.Select(cited => Phrases.Source(cited.Source, cited.Citation.Clause is { } clause ? [clause] : []))
+                .Distinct()
+        )
+            page.Aside(source);
     }
 
     private static void Write(Page page, Book book, ResolvedVersion version, Tier tier)

@@ -21,7 +21,7 @@ internal static class TimelineJson
             Write(json, book, change);
         json.WriteEndArray();
         json.WriteStartArray("positions");
-        foreach (var national in TimelineText.Adopted(book, topic))
+        foreach (var national in TimelineText.Adopted(book, topic, day))
         foreach (var place in TimelineText.Below(book, national))
         {
             json.WriteStartObject();

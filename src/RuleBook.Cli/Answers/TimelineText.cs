@@ -15,7 +15,7 @@ internal static class TimelineText
         page.Title($"{book.Vocabulary.Topics[topic].Title}: one line a change, oldest first");
         foreach (var change in changes)
             page.Item($"{Since(change)}  {change.Rule.Id}: {What(book, change)}", "", 0);
-        foreach (var national in Adopted(book, topic))
+        foreach (var national in Adopted(book, topic, day))
         {
             page.Heading($"Positions on {national.Id} as on {Phrases.Day(day)}");
             foreach (var place in Below(book, national))
@@ -25,14 +25,12 @@ internal static class TimelineText
         return null;
     }
 
-    /// <summary>The rules of nations that some jurisdiction adopts, announces, proposes or is measured by.</summary>
-    public static IEnumerable<Rule> Adopted(Book book, string topic) =>
+    /// <summary>The rules of nations that some jurisdiction adopts, announces, proposes or is measured by, as on a day.</summary>
+    public static IEnumerable<Rule> Adopted(Book book, string topic, DateOnly day) =>
         book
             .Jurisdictions.Where(place => place.Within is null)
             .SelectMany(place => place.Rules)
-            .Where(rule =>
-                rule.Topic == topic && Below(book, rule).Any(place => History.Position(book, rule, place, DateOnly.MaxValue) != "not")
-            );
+            .Where(rule => rule.Topic == topic && Below(book, rule).Any(place => History.Position(book, rule, place, day) != "not"));
 
     public static IEnumerable<Jurisdiction> Below(Book book, Rule national) =>
         book.Jurisdictions.Where(place => place.Within == national.Jurisdiction);
@@ -51,8 +49,13 @@ internal static class TimelineText
             ChangeKind.NotEstablished => "in force, what it says is not established",
             ChangeKind.NotRegulated => "not regulated",
             ChangeKind.Ended => "ended",
-            ChangeKind.Announced => $"announced, decides nothing: {FurthestLimits.Of(book, change.Version)}",
-            ChangeKind.Proposed => $"proposed, decides nothing: {FurthestLimits.Of(book, change.Version)}",
-            _ => FurthestLimits.Of(book, change.Version),
+            ChangeKind.Announced => $"announced, decides nothing: {Gives(book, change.Version)}",
+            ChangeKind.Proposed => $"proposed, decides nothing: {Gives(book, change.Version)}",
+            _ => Gives(book, change.Version),
         } + (change is { Version.WarningOnly: true, Kind: not ChangeKind.Ended } ? ", a breach brings a warning only" : "");
+
+    private static string Gives(Book book, RuleVersion version) =>
+        version.Content is Stated { Tiers.IsEmpty: true } all
+            ? $"in every case {(all.Beyond is { } beyond ? Phrases.Pathway(beyond) : "not established")}"
+            : FurthestLimits.Of(book, version);
 }
