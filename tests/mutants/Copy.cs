@@ -17,7 +17,11 @@ internal sealed class Copy : IDisposable
         Directory.CreateDirectory(folder);
         Shell(root, $"git ls-files -zco --exclude-standard | xargs -0 cp --parents -t '{folder}'");
         foreach (var test in Tests)
+        {
             Shell(root, $"mkdir -p '{Bin(test)}' && cp -r tests/{test}/bin/Debug/net10.0/. '{Bin(test)}'");
+            // A program that stands is not to be ended ten seconds after its first run.
+            File.WriteAllText(Path.Combine(Bin(test), "xunit.runner.json"), """{ "shutdownForegroundThreadWaitSeconds": 1000000 }""");
+        }
     }
 
     /// <summary>The folder in which a test project's program stands.</summary>

@@ -15,34 +15,18 @@ internal sealed class MutatedProject
     /// <summary>The variable with the number of the mutant that acts.</summary>
     public const string Acting = "RULEBOOK_MUTANT";
 
-    /// <summary>The variable with the file to which the numbers of all places that were reached are written.</summary>
-    public const string Reached = "RULEBOOK_MUTANTS_REACHED";
+    /// <summary>The class, in every mutated assembly, that knows which mutant acts.</summary>
+    public const string Switch = "MutantSwitch";
 
-    private const string Switch = $$"""
-        using System;
-        internal static class MutantSwitch
+    private const string SwitchCode = $$"""
+        internal static class {{Switch}}
         {
-            private static readonly int Acting = int.TryParse(Environment.GetEnvironmentVariable("{{Acting}}"), out var number) ? number : 0;
-            private static readonly string Reached = Environment.GetEnvironmentVariable("{{Reached}}");
-            private static readonly bool[] Seen = Reached is null ? null : new bool[1 << 20];
-
-            static MutantSwitch()
-            {
-                if (Seen is not null)
-                    AppDomain.CurrentDomain.ProcessExit += (_, _) =>
-                    {
-                        var numbers = new System.Text.StringBuilder();
-                        for (var number = 0; number < Seen.Length; number++)
-                            if (Seen[number])
-                                numbers.Append(number).Append('\n');
-                        System.IO.File.AppendAllText(Reached, numbers.ToString());
-                    };
-            }
+            private static int Acting = int.TryParse(System.Environment.GetEnvironmentVariable("{{Acting}}"), out var number) ? number : 0;
+            private static readonly bool[] Reached = new bool[1 << 16];
 
             public static bool On(int number)
             {
-                if (Seen is not null)
-                    Seen[number] = true;
+                Reached[number] = true;
                 return number == Acting;
             }
         }
@@ -67,7 +51,7 @@ internal sealed class MutatedProject
             told.CompilationName,
             [
                 .. told.SourceFiles.Select(file => CSharpSyntaxTree.ParseText(File.ReadAllText(file.Path), told.ParseOptions, file.Path)),
-                CSharpSyntaxTree.ParseText(Switch, told.ParseOptions),
+                CSharpSyntaxTree.ParseText(SwitchCode, told.ParseOptions),
             ],
             told.MetadataReferences.Select(each => MetadataReference.CreateFromFile(each.Reference, each.Properties)),
             told.CompilationOptions.WithGeneralDiagnosticOption(ReportDiagnostic.Suppress).WithSpecificDiagnosticOptions(null)

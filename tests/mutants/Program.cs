@@ -54,13 +54,14 @@ foreach (var project in projects)
         $"{project.Name}.dll",
         assembly => built.AddRange(project.Write(assembly, number => wanted.Contains(number) || record && number % RecordedOneIn == 0))
     );
-var reach = record ? await Reach.RecordAsync(copy, built, table).ConfigureAwait(false) : Reach.Read(table);
+using var standing = new StandingPrograms(copy);
+var reach = record ? await Reach.RecordAsync(copy, standing, built, table).ConfigureAwait(false) : Reach.Read(table);
 var sample = Drawn(built.Where(mutant => wanted.Contains(mutant.Number)), size);
 Console.WriteLine(
     $"seed {seed}: {sample.Length} mutants of {projects.Sum(project => project.Possible.Count)} (at {watch.Elapsed.TotalSeconds:0} s)"
 );
 
-var trial = new Trial(copy, reach);
+var trial = new Trial(copy, standing, reach);
 var tried = new ConcurrentBag<(Mutant Mutant, Fate Fate)>();
 await Parallel
     .ForEachAsync(

@@ -4,13 +4,14 @@ using System.Globalization;
 namespace RuleBook.Mutants;
 
 /// <summary>
-/// Which classes of tests reach what, those first that reach the fewest files: they know most about theirs. Recorded by running every class by
-/// itself (some ten minutes), kept for the next runs in reach.txt file by file, with a few quick classes each.
+/// Which classes of tests reach what, those first that reach the fewest files: they know most about theirs. Recorded by running every class
+/// (some ten minutes), kept for the next runs in reach.txt file by file, with the quick ones of them.
 /// </summary>
 internal sealed class Reach
 {
-    private const int ClassesOfFile = 16;
-    private const double SecondsOfFile = 12;
+    private const int ClassesOfFile = 32;
+    private const double SecondsOfFile = 20;
+    private const double Quick = 4;
 
     private readonly Dictionary<int, List<TestClass>> byMutant = [];
     private readonly Dictionary<string, IReadOnlyList<TestClass>> byFile = [];
@@ -32,35 +33,57 @@ internal sealed class Reach
         return reach;
     }
 
-    /// <summary>Runs every class without a mutant; one that fails even so, or takes too long, is told and left out.</summary>
-    public static async Task<Reach> RecordAsync(Copy copy, IReadOnlyList<Mutant> mutants, string path)
+    /// <summary>
+    /// Runs every class without a mutant, a quick one twice: what it reaches only once, a program does for all its classes. One that fails
+    /// even so, or takes too long, is told and left out.
+    /// </summary>
+    public static async Task<Reach> RecordAsync(Copy copy, StandingPrograms standing, IReadOnlyList<Mutant> mutants, string path)
     {
         var files = mutants.ToDictionary(mutant => mutant.Number, mutant => mutant.File);
         var lists = await Task.WhenAll(Copy.Tests.Select(test => TestRun.ClassesAsync(copy, test))).ConfigureAwait(false);
-        var reached = new Dictionary<TestClass, int[]>();
+        var once = Copy.Tests.ToDictionary(each => each, _ => new HashSet<int>());
+        var reached = new Dictionary<TestClass, HashSet<int>>();
         await Parallel
             .ForEachAsync(
                 lists.SelectMany(each => each),
-                new ParallelOptions { MaxDegreeOfParallelism = 2 * Environment.ProcessorCount },
+                new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
                 async (each, _) =>
                 {
-                    var written = Path.GetTempFileName();
+                    var programs = standing.Taken();
+                    var program = programs[each.Project];
                     var watch = Stopwatch.StartNew();
-                    var run = await TestRun.OfAsync(copy, [each], mutant: 0, written).ConfigureAwait(false);
-                    int[] numbers = [.. File.ReadLines(written).Select(line => int.Parse(line, CultureInfo.InvariantCulture))];
-                    File.Delete(written);
-                    if (run.Failed)
-                        Console.WriteLine($"left out, fails or takes too long without a mutant: {each.Name}");
+                    var first = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
+                    if (first.Failed is not null)
+                    {
+                        // It may not bear what another class left in the program.
+                        program.Dispose();
+                        first = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
+                    }
+
+                    var last = first;
+                    if (first.Failed is null && watch.Elapsed.TotalSeconds < Quick)
+                    {
+                        watch.Restart();
+                        last = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
+                    }
+
+                    var seconds = Math.Round(watch.Elapsed.TotalSeconds, 2);
+                    standing.Return(programs);
+                    if (last.Failed is { } failed)
+                        Console.WriteLine($"left out, {each.Name} without a mutant: {failed}");
                     else
                         lock (reached)
-                            reached.Add(each with { Seconds = Math.Round(watch.Elapsed.TotalSeconds, 1) }, numbers);
+                        {
+                            reached.Add(each with { Seconds = seconds }, [.. last.Reached]);
+                            once[each.Project].UnionWith(first.Reached.Except(last.Reached));
+                        }
                 }
             )
             .ConfigureAwait(false);
 
         var reach = new Reach();
         foreach (var (each, numbers) in reached.OrderBy(pair => pair.Value.Select(number => files[number]).Distinct().Count()))
-        foreach (var number in numbers)
+        foreach (var number in numbers.Union(once[each.Project]))
             (reach.byMutant.TryGetValue(number, out var some) ? some : reach.byMutant[number] = []).Add(each);
         await File.WriteAllLinesAsync(path, reach.Kept(mutants)).ConfigureAwait(false);
         return reach;
@@ -95,11 +118,11 @@ internal sealed class Reach
         ];
     }
 
-    /// <summary>As many as there is time for, one at least.</summary>
+    /// <summary>Quick ones first; as many as there is time for, one at least.</summary>
     private static IEnumerable<TestClass> Few(IEnumerable<TestClass> classes)
     {
         var (count, seconds) = (0, 0.0);
-        foreach (var each in classes)
+        foreach (var each in classes.OrderBy(each => each.Seconds > 1))
             if (count == 0 || count < ClassesOfFile && seconds + each.Seconds <= SecondsOfFile)
             {
                 (count, seconds) = (count + 1, seconds + each.Seconds);

@@ -50,7 +50,7 @@ internal sealed class Rewriting(string file, int first, Predicate<int> wanted) :
 
     private static InvocationExpressionSyntax On(int number) =>
         InvocationExpression(
-            MemberAccessExpression(SyntaxKind.SimpleMemberAccessExpression, IdentifierName("MutantSwitch"), IdentifierName("On")),
+            MemberAccessExpression(SyntaxKind.SimpleMemberAccessExpression, IdentifierName(MutatedProject.Switch), IdentifierName("On")),
             ArgumentList(
                 SingletonSeparatedList(Argument(LiteralExpression(SyntaxKind.NumericLiteralExpression, SyntaxFactory.Literal(number))))
             )

@@ -3,29 +3,26 @@ using System.Globalization;
 
 namespace RuleBook.Mutants;
 
-/// <summary>A class of tests, and how long it takes by itself.</summary>
+/// <summary>A class of tests, and how long it takes where its program runs already.</summary>
 internal sealed record TestClass(string Project, string Name, double Seconds);
 
-/// <summary>How a run of some tests ended.</summary>
-/// <param name="Failed">Whether a test failed, or the process broke or did not end in time.</param>
-/// <param name="By">The classes with a test that failed.</param>
-internal sealed record TestRun(bool Failed, IReadOnlyList<TestClass> By)
+/// <summary>Runs tests in a process of their own.</summary>
+internal static class TestRun
 {
-    /// <summary>What a class may take by itself, s, before it is known: for six times as long, and 20 s, it is waited.</summary>
-    private const double Slowest = 12;
+    /// <summary>What every run is told: one thread, so that it takes as long as it takes, and no more than one failure.</summary>
+    public static readonly string[] Words = ["-noColor", "-noLogo", "-stopOnFail", "-maxThreads", "1"];
 
-    /// <summary>Runs classes of one project in a process of their own, until the first failure.</summary>
-    public static async Task<TestRun> OfAsync(Copy copy, IReadOnlyList<TestClass> classes, int mutant, string? reached = null)
+    /// <summary>What a class may take before it is known, s.</summary>
+    public const double Slowest = 30;
+
+    /// <summary>Runs classes of one project until the first failure.</summary>
+    /// <returns>Whether a test failed, or the process broke or did not end in time; and the classes with a test that failed.</returns>
+    public static async Task<(bool Failed, IReadOnlyList<TestClass> By)> OfAsync(Copy copy, IReadOnlyList<TestClass> classes, int mutant)
     {
-        var project = classes[0].Project;
-        var start = Started(copy, project, ["-noColor", "-noLogo", "-stopOnFail", "-maxThreads", "1"]);
-        foreach (var each in classes)
-            (_, _) = (Add(start, "-class"), Add(start, each.Name));
+        var start = Started(copy, classes[0].Project, [.. Words, .. classes.SelectMany(each => (string[])["-class", each.Name])]);
         start.Environment[MutatedProject.Acting] = mutant.ToString(CultureInfo.InvariantCulture);
-        start.Environment[MutatedProject.Reached] = reached;
-        start.Environment["DOTNET_GCHeapHardLimit"] = "0x80000000";
         using var process = Process.Start(start)!;
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(20 + (6 * classes.Sum(each => each.Seconds))));
+        using var patience = Patience(classes);
         try
         {
             var errors = process.StandardError.ReadToEndAsync(patience.Token);
@@ -33,7 +30,7 @@ internal sealed record TestRun(bool Failed, IReadOnlyList<TestClass> By)
             await errors.ConfigureAwait(false);
             await process.WaitForExitAsync(patience.Token).ConfigureAwait(false);
             string[] failures = [.. said.Split('\n').Where(line => line.Contains("[FAIL]", StringComparison.Ordinal))];
-            return new(
+            return (
                 process.ExitCode != 0 && !said.Contains("Total: 0,", StringComparison.Ordinal),
                 [.. classes.Where(each => failures.Any(line => line.Contains($"{each.Name}.", StringComparison.Ordinal)))]
             );
@@ -41,7 +38,7 @@ internal sealed record TestRun(bool Failed, IReadOnlyList<TestClass> By)
         catch (OperationCanceledException)
         {
             process.Kill(entireProcessTree: true);
-            return new(true, []);
+            return (true, []);
         }
     }
 
@@ -58,12 +55,16 @@ internal sealed record TestRun(bool Failed, IReadOnlyList<TestClass> By)
         ];
     }
 
-    private static ProcessStartInfo Started(Copy copy, string project, string[] words) =>
-        new(Path.Combine(copy.Bin(project), project), words) { RedirectStandardOutput = true, RedirectStandardError = true };
+    /// <summary>A program of tests, ready to be started.</summary>
+    public static ProcessStartInfo Started(Copy copy, string project, string[] words) =>
+        new(Path.Combine(copy.Bin(project), project), words)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            Environment = { ["DOTNET_GCHeapHardLimit"] = "0x80000000" },
+        };
 
-    private static bool Add(ProcessStartInfo start, string word)
-    {
-        start.ArgumentList.Add(word);
-        return true;
-    }
+    /// <summary>Six times as long as the classes take, and what a start and a busy machine may.</summary>
+    public static CancellationTokenSource Patience(IEnumerable<TestClass> classes) =>
+        new(TimeSpan.FromSeconds(30 + (6 * classes.Sum(each => each.Seconds))));
 }
