@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Reflection;
 using Spectre.Console;
 
@@ -31,6 +32,12 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
     /// <summary>Requested when the process is asked to end: what is being written is taken back.</summary>
     public CancellationToken Stop { get; init; }
 
+    /// <summary>How long it runs already.</summary>
+    public Func<TimeSpan> Running { get; init; } = FromNow();
+
+    /// <summary>Whether somebody looks at standard error while it runs.</summary>
+    public bool IsWatched { get; init; }
+
     public static Surroundings OfTheProcess(CancellationToken stop)
     {
 #pragma warning disable RS0030 // the command's entry point is the one place that reads the clock
@@ -49,6 +56,13 @@ internal sealed record Surroundings(TextWriter Out, TextWriter Error, IAnsiConso
         {
             Stop = stop,
             In = System.Console.In,
+            IsWatched = !System.Console.IsErrorRedirected,
         };
+    }
+
+    private static Func<TimeSpan> FromNow()
+    {
+        var watch = Stopwatch.StartNew();
+        return () => watch.Elapsed;
     }
 }

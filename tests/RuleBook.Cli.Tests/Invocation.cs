@@ -14,7 +14,22 @@ internal sealed record Invocation(int Code, string Out, string Error)
     public static string Root { get; } = FindRoot();
 
     /// <summary>Runs the command in this process, as on a fixed day, on a console of a given width.</summary>
-    public static async Task<Invocation> Of(string[] args, int width = 80, bool colour = false)
+    public static Task<Invocation> Of(string[] args, int width = 80, bool colour = false) => Of(args, width, colour, each => each);
+
+    /// <summary>The same, looked at by somebody, on a clock that goes on by so many seconds each time that it is read.</summary>
+    public static Task<Invocation> Watched(string[] args, double seconds, Action read)
+    {
+        var times = 0;
+        return Of(args, 80, false, each => each with { IsWatched = true, Running = Next });
+
+        TimeSpan Next()
+        {
+            read();
+            return TimeSpan.FromSeconds(times++ * seconds);
+        }
+    }
+
+    private static async Task<Invocation> Of(string[] args, int width, bool colour, Func<Surroundings, Surroundings> changed)
     {
         using var output = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
         using var error = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
@@ -27,7 +42,7 @@ internal sealed record Invocation(int Code, string Out, string Error)
             }
         );
         console.Profile.Width = width;
-        var code = await CommandLine.RunAsync(args, new Surroundings(output, error, console, new DateOnly(2026, 11, 25), Root));
+        var code = await CommandLine.RunAsync(args, changed(new Surroundings(output, error, console, new DateOnly(2026, 11, 25), Root)));
         return new Invocation(code, output.ToString(), error.ToString());
     }
 

@@ -98,6 +98,7 @@ internal static class FleetCommand
                 parsed.GetValue(ndjson) || Path.GetExtension(given) is ".ndjson" or ".jsonl",
                 state?.Row ?? 0
             );
+            reader.Columns?.Check(opened);
             var answers = new FleetAnswers(opened, name, reader.Columns, surroundings.Today);
             if (parsed.GetValue(explain) is { } row)
                 return Explain(row, name, reader, answers, opened, parsed.GetValue(output), surroundings);
@@ -111,6 +112,7 @@ internal static class FleetCommand
                     GoesOn = state is not null,
                     Summary = Summary(state),
                     Note = note,
+                    Running = surroundings.Running,
                 },
                 reader,
                 effect,
@@ -144,7 +146,7 @@ internal static class FleetCommand
                 );
         });
         run.Problems.AddRange(state?.Problems ?? []);
-        Action<string>? progress = Console.IsErrorRedirected ? null : line => surroundings.Error.Write($"\r{line}   ");
+        Action<string>? progress = surroundings.IsWatched ? line => surroundings.Error.Write($"\r{line}   ") : null;
         try
         {
             run.Run(
@@ -178,7 +180,7 @@ internal static class FleetCommand
         state is null ? new FleetSummary() : new FleetSummary { Counts = state.Summary };
 
     /// <summary>What a run is of: only one of the same can go on with it.</summary>
-    internal static string Run(string book, string? earlier, DateOnly today, string given, string? rejected) =>
+    private static string Run(string book, string? earlier, DateOnly today, string given, string? rejected) =>
         string.Create(CultureInfo.InvariantCulture, $"{book} {earlier} {today:O} {File(given)} {rejected}");
 
     private static string File(string given) =>

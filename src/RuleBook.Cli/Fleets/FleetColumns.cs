@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using RuleBook.Jobs.Reading;
+using RuleBook.Law;
 using RuleBook.Text;
 
 namespace RuleBook.Cli.Fleets;
@@ -36,7 +38,7 @@ internal sealed class FleetColumns
                 "missing-key",
                 new Mark(file, 1, 1),
                 "no column is headed 'registered-in'",
-                $"{Spelling.Tip("registered-in", [.. Header])} 'fleet --template' writes a header".Trim()
+                $"{Spelling.NearestTip("registered-in", Header)} 'fleet --template' writes a header".Trim()
             );
     }
 
@@ -48,6 +50,35 @@ internal sealed class FleetColumns
 
     /// <summary>The columns that decide the answer to a row: all that are keys but the job's name.</summary>
     public ImmutableArray<int> Asked { get; }
+
+    /// <summary>Looks whether a job has each key, and whether what is passed through was to be one: no cell of it would be read.</summary>
+    /// <exception cref="InputException">A header is to be written otherwise.</exception>
+    public void Check(Book book)
+    {
+        string[] known =
+        [
+            .. Single,
+            .. Lists,
+            .. book.Vocabulary.Measures.Values.Select(measure => measure.Job).OfType<string>(),
+            .. book.Vocabulary.Facts.Values.Select(fact => fact.Job),
+        ];
+        var unknown = Unknown(book).ToLookup(problem => problem.Mark.Column);
+        for (var at = 0; at < Header.Length; at++)
+        {
+            var (name, wrong) = (Header[at], unknown[at + 1].FirstOrDefault());
+            if (isKey[at] && wrong is null)
+                continue;
+            if (Array.Find(known, key => IsMeant(key, name)) is { } meant)
+                throw Refused(
+                    "unknown-key",
+                    new Mark(file, 1, at + 1),
+                    $"'{name}' is not a key of a job",
+                    $"head it '{meant}', with units in the cells; a column of your own needs another name"
+                );
+            if (wrong is not null)
+                throw new InputException(wrong);
+        }
+    }
 
     /// <summary>The cells of <see cref="Asked"/> as one text.</summary>
     public string Combination(FleetRow row) => string.Concat(Asked.Select(at => row.Cells[at] + '\0'));
@@ -61,6 +92,26 @@ internal sealed class FleetColumns
                 job = With(job, Header[at].Split('.'), Value(Header[at], text, new Mark(file, row.Line, at + 1)));
         return job;
     }
+
+    /// <summary>What a job says of keys that it does not have.</summary>
+    private IEnumerable<Problem> Unknown(Book book)
+    {
+        try
+        {
+            JobReader.Read(Job(new FleetRow(0, 1, [.. Header.Select(_ => "?")], null)), book);
+            return [];
+        }
+        catch (InputException refused)
+        {
+            return refused.Problems.Where(problem => problem.Code is "unknown-key" or "unknown-condition");
+        }
+    }
+
+    /// <summary>Whether a header is a key or the end of one, but for capitals, hyphens and what stands in brackets (<c>Body lift [mm]</c>).</summary>
+    private static bool IsMeant(string key, string header) =>
+        header.Split('(', '[')[0].Trim().ToLowerInvariant().Replace(' ', '-').Replace('_', '-') is var plain
+        && plain.Length > 0
+        && (key == plain || key.EndsWith($".{plain}", StringComparison.Ordinal));
 
     private static bool IsKey(string name) =>
         Single.Contains(name)

@@ -189,7 +189,7 @@ internal sealed class FleetReader : IDisposable
     private FleetRow? Row(string[] cells, long number, int on)
     {
         var (count, width) = (cells.Length, Columns!.Header.Length);
-        if (count == 1 && cells[0].Length == 0 && width > 1)
+        if (width > 1 && Array.TrueForAll(cells, string.IsNullOrWhiteSpace))
             return null;
         if (count == 1 && ClosedQuotes.WhatIsWrong(cells[0]) is var (what, tip, column))
             return new FleetRow(number, on, cells, Problem.Error("not-csv", new Mark(file, on, Math.Min(column, width)), what, tip));

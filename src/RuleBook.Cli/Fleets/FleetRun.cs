@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Collections.Concurrent;
-using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 
@@ -27,8 +26,11 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
     /// <summary>What is counted.</summary>
     public FleetSummary Summary { get; init; } = new();
 
-    /// <summary>Told every few seconds which row is the last that is written; null where nobody notes it.</summary>
+    /// <summary>Told once a second which row is the last that is written; null where nobody notes it.</summary>
     public Action<long>? Note { get; init; }
+
+    /// <summary>A clock, by which a second is one.</summary>
+    public Func<TimeSpan> Running { get; init; } = () => TimeSpan.Zero;
 
     /// <summary>
     /// Writes every row that can be read to <paramref name="output"/>, and why the others cannot to <paramref name="rejected"/>.
@@ -44,7 +46,7 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
         CancellationToken stop
     )
     {
-        var (watch, told, earlier) = (Stopwatch.StartNew(), TimeSpan.Zero, Summary.Rows);
+        var (start, told, earlier) = (Running(), TimeSpan.Zero, Summary.Rows);
         if (!GoesOn)
         {
             output(Encoding.UTF8.GetBytes(writer.Header));
@@ -57,9 +59,10 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
             stop.ThrowIfCancellationRequested();
             output(block.Written);
             Count(block, rejected);
-            if (watch.Elapsed - told < Between)
+            var now = Running() - start;
+            if (now - told < Between)
                 continue;
-            told = watch.Elapsed;
+            told = now;
             Note?.Invoke(block.Last);
             progress?.Invoke(
                 string.Create(
