@@ -1,9 +1,9 @@
 // dotnet run -c Release --project tests/mutants -- [SECONDS] [--sample N] [--seed N] [--only PATH] [--record]
 //
-// Changes the code in small ways, each behind a switch of one build, and asks whether a test notices. A random sample (200; --sample), drawn in
-// equal parts from telling, authoring, site and command, is tried for SECONDS at most; what lived is told, and how many of each folder were noticed.
-// --only narrows it to files whose path begins so. --record runs every class of tests first to see what it reaches; without it the few that
-// reach.txt names for a file are run. Needs the tests built. It informs: the exit code is 0 whatever lives.
+// Changes the code in small ways, each behind a switch of one build, and asks whether a test notices. A random sample (200; --sample),
+// drawn in equal parts from telling, authoring, site and command, is tried for SECONDS at most; what lived is told, and how many of each
+// folder were noticed. --only narrows it to files whose path begins so. --record runs every class of tests first to see what it reaches;
+// without it the few that reach.txt names for a file are run. Needs the tests built. It informs: the exit code is 0 whatever lives.
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
@@ -30,7 +30,11 @@ while (!File.Exists(Path.Combine(root.FullName, "RuleBook.sln")))
 var table = Path.Combine(root.FullName, "tests", "mutants", "reach.txt");
 
 var projects = new List<MutatedProject>();
-foreach (var (project, under) in targets)
+foreach (
+    var (project, under) in targets.Where(each =>
+        each.Under.StartsWith(only, StringComparison.Ordinal) || only.StartsWith(each.Under, StringComparison.Ordinal)
+    )
+)
     projects.Add(new(root.FullName, project, under, projects.Sum(each => each.Possible.Count) + 1));
 
 var random = new Random(seed);
@@ -69,14 +73,16 @@ await Parallel
         new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
         async (mutant, _) =>
         {
-            if (watch.Elapsed.TotalSeconds < seconds)
-                tried.Add((mutant, await trial.OfAsync(mutant).ConfigureAwait(false)));
+            if (watch.Elapsed.TotalSeconds >= seconds)
+                return;
+            var fate = await trial.OfAsync(mutant).ConfigureAwait(false);
+            tried.Add((mutant, fate));
+            if (fate != Fate.Noticed)
+                Console.WriteLine($"{(fate == Fate.Lived ? "lived      " : "not reached")} {mutant}");
         }
     )
     .ConfigureAwait(false);
 
-foreach (var (mutant, fate) in tried.Where(each => each.Fate != Fate.Noticed).OrderBy(each => each.Mutant.Number))
-    Console.WriteLine($"{(fate == Fate.Lived ? "lived      " : "not reached")} {mutant}");
 Console.WriteLine("| folder | tried | noticed |\n| --- | ---: | ---: |");
 foreach (var folder in tried.GroupBy(each => each.Mutant.Folder).OrderBy(folder => folder.Key, StringComparer.Ordinal))
     Console.WriteLine(Row(folder.Key, [.. folder]));

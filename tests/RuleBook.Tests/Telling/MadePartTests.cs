@@ -89,7 +89,7 @@ public sealed class MadePartTests
             "Job W-1. By the rules of State A (au-a) as on 25 November 2026.",
             "Suspension-lift (now 30 mm):",
             "- allowed without a certificate: at most 50 mm",
-            "- allowed with a certificate: under 75 mm (no limit possible, where something is not known)",
+            "- allowed with a certificate: under 75 mm (perhaps without limit: something is not known)",
             "Body-lift:",
             "- allowed without a certificate: up, nothing; down, no limit",
             "- allowed with a certificate: not on this pathway",
@@ -192,7 +192,7 @@ public sealed class MadePartTests
         Line(To("50 mm", free with { Blockers = [Over] }))
             .ShouldBe("suspension lift 50 mm: allowed without a certificate, still not as planned");
         Line(To("50 mm", unjudged)).ShouldBe("suspension lift 50 mm: no certificate, guard-flare unjudged");
-        RemedyText.Line(unjudged, [To("50 mm", unjudged)]).ShouldBe("suspension lift 50 mm: no certificate; guard-flare unjudged");
+        RemedyText.Line(unjudged, [To("50 mm", unjudged)]).ShouldBe("suspension lift 50 mm: no certificate; still not judged: guard-flare");
         Line(To("50 mm", partly)).ShouldBe("suspension lift 50 mm: no certificate; what is left open above stays so");
         Line(To("1 mm", free), To("2 mm", free, null)).ShouldBe("suspension lift 2 mm: no certificate"); // a blocker first
         Line(To("1 mm", free, Pathway.NoCertificate), To("2 mm", free)).ShouldBe("suspension lift 2 mm: no certificate");

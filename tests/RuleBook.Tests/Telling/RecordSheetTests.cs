@@ -58,7 +58,7 @@ public sealed class RecordSheetTests
                     + "State A, 25 November 2026.</p>",
                 "<p>Loads not judged against the front axle rating, the rear axle rating: not all of it is stated.</p>",
                 "<p>To comply: suspension lift 50 mm: allowed without a certificate, still not as planned; what is left open above "
-                    + "stays so; guard-flare unjudged.</p>",
+                    + "stays so; still not judged: guard-flare.</p>",
                 "</div>",
                 "<h2>Not judged, not established</h2>",
                 "<ul>",
