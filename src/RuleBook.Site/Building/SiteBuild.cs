@@ -35,7 +35,7 @@ public static class SiteBuild
             .. JurisdictionPages.Of(site),
             .. SourcePages.Of(site),
             .. TopicPages.Of(site),
-            () => ChangesPage.Of(site),
+            .. ChangesPage.Of(site).Select<Page, Func<Page>>(page => () => page),
             () => RereadPage.Of(site),
             () => QuestionsPage.Of(site),
             () => CoveragePage.Of(site),

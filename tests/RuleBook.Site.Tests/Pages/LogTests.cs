@@ -13,16 +13,18 @@ namespace RuleBook.Site.Tests.Pages;
 /// <summary>The log of changes, as it stands in the page.</summary>
 public sealed class LogTests
 {
-    private static readonly Lazy<IHtmlDocument> Page = new(() =>
-        Parsed.Of(TheBook.Site.Where(file => file.Path == "changes.html")).Single().Document
+    private static readonly Lazy<IHtmlDocument[]> Pages = new(() =>
+        [.. Parsed.Of(TheBook.Site.Where(IsLog)).Select(page => page.Document)]
     );
+
+    internal static bool IsLog(SiteFile file) =>
+        file.Path.StartsWith("changes", StringComparison.Ordinal) && file.Path.EndsWith(".html", StringComparison.Ordinal);
 
     /// <summary>Queensland, 26 October 2018: from 125 to 150 mm with a certificate (the department's notifications of 2018).</summary>
     [Fact]
     public void Queensland_s_amendment_of_2018_tells_125_before_and_150_after_with_its_source()
     {
-        var entry = Page
-            .Value.All("li[data-place=au-qld][data-topic=ride-height][data-kind=law]")
+        var entry = All("li[data-place=au-qld][data-topic=ride-height][data-kind=law]")
             .Single(each =>
                 Words(each).StartsWith("26 October 2018 ", StringComparison.Ordinal)
                 && Words(each).Contains("150 mm in all", StringComparison.Ordinal)
@@ -43,7 +45,7 @@ public sealed class LogTests
         shown.Smallest.ShouldStartWith("growth in tyre diameter ");
         Pathways(shown).ShouldBe([Pathway.Certificate, Pathway.NoCertificate]);
         shown.Before.Replace("2018-10-25", "2018-10-26", StringComparison.Ordinal).ShouldBe(shown.After);
-        Page.Value.All("dd")
+        All("dd")
             .Select(Words)
             .ShouldContain($"{shown.Smallest}: the day before allowed with a certificate, from then on allowed without a certificate");
     }
@@ -61,7 +63,7 @@ public sealed class LogTests
     [Fact]
     public void An_entry_of_the_law_opens_a_job_on_both_days_or_says_why_there_is_none()
     {
-        foreach (var entry in Page.Value.All("li[data-kind=law]"))
+        foreach (var entry in All("li[data-kind=law]"))
         {
             var shown = Words(entry.QuerySelectorAll("dl.was dd")[2]);
             var place = TheBook.Input.Book.Jurisdiction(entry.GetAttribute("data-place")!)!;
@@ -86,7 +88,7 @@ public sealed class LogTests
     [Fact]
     public void Every_entry_says_where_on_what_and_of_which_kind()
     {
-        var entries = Page.Value.All("li[data-kind]").ToArray();
+        var entries = All("li[data-kind]").ToArray();
         entries.Length.ShouldBeGreaterThan(50);
         entries.ShouldAllBe(entry =>
             entry.QuerySelector(".marks") != null && entry.QuerySelectorAll("dd").All(text => text.TextContent.Length > 0)
@@ -95,7 +97,7 @@ public sealed class LogTests
             entries
                 .Select(entry => entry.GetAttribute($"data-{field}")!)
                 .Where(value => value.Length > 0)
-                .ShouldBeSubsetOf(Page.Value.All($"#{field} option").Select(option => option.GetAttribute("value")!));
+                .ShouldBeSubsetOf(All($"#{field} option").Select(option => option.GetAttribute("value")!));
     }
 
     [Fact]
@@ -150,8 +152,42 @@ public sealed class LogTests
                     .Select(source => $"After {source.RecheckAfter} compared {source.Checked}")
                     .Distinct()
             );
-        Page.Value.QuerySelector("a[href='reread.html']").ShouldNotBeNull();
+        Pages.Value[^1].QuerySelector("a[href='reread.html']").ShouldNotBeNull();
     }
+
+    [Fact]
+    public void However_long_the_log_no_page_of_it_weighs_150_kilobytes_and_each_entry_stands_on_one()
+    {
+        var book = TheBook.Input.Book with
+        {
+            Editions =
+            [
+                .. Enumerable
+                    .Range(2100, 300)
+                    .Select(year => new Edition(
+                        $"{year}",
+                        new DateOnly(year, 1, 1),
+                        "sha256:0",
+                        [new News(NewsKind.Evidence, [], null, $"Read again in {year}: {new string('x', 150)}.")],
+                        new Mark("editions.yaml", 1, 1)
+                    )),
+            ],
+        };
+        var site = new SiteBook(TheBook.Input with { Book = book });
+        var files = ChangesPage.Of(site).Select(page => page.Write(site)).ToArray();
+        var pages = Parsed.Of(files).Select(page => page.Document).ToArray();
+
+        files.Length.ShouldBeGreaterThan(2);
+        files.Skip(1).ShouldAllBe(file => file.Content.Length < 150_000);
+        var entries = pages.SelectMany(page => page.All("li[data-kind=evidence] dd:last-of-type")).Select(Words).ToArray();
+        entries.ShouldBeUnique();
+        entries.Length.ShouldBe(300);
+        pages.SelectMany(page => page.All("details.year")).Select(year => year.Id).ShouldBeUnique();
+        foreach (var page in pages)
+            page.All("#log + p a").Count().ShouldBe(files.Length - 1);
+    }
+
+    private static IEnumerable<IElement> All(string selector) => Pages.Value.SelectMany(page => page.All(selector));
 
     private static string Words(IElement element) =>
         string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
