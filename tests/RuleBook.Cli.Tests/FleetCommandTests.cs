@@ -155,6 +155,19 @@ public sealed class FleetCommandTests : IDisposable
             File.WriteAllBytes(WrittenAside.Beside(Destination.Of(file), "part"), [.. written, .. "W-2049, A"u8]);
     }
 
+    [Theory]
+    [InlineData("--output", "fleet.csv")]
+    [InlineData("--rejected", "link.csv")]
+    [InlineData("--output", "out.csv", "--rejected", "out.csv")]
+    public async Task The_rows_are_never_written_over_nor_two_files_onto_one_another(params string[] options)
+    {
+        const string rows = "registered-in,modification.suspension-lift\nau-qld,45 mm\nnowhere,45 mm\n";
+        File.CreateSymbolicLink(In("link.csv"), In("fleet.csv"));
+        var answer = await Fleet("fleet.csv", rows, [.. options.Select(each => each[0] == '-' ? each : In(each))]);
+        (answer.Code, answer.Error.Contains("error same-file: ", StringComparison.Ordinal)).ShouldBe((2, true), answer.Error);
+        (await File.ReadAllTextAsync(In("fleet.csv"), TestContext.Current.CancellationToken)).ShouldBe(rows);
+    }
+
     /// <summary>A spreadsheet saves empty rows as separators alone.</summary>
     [Theory]
     [InlineData("job,registered-in,modification.suspension-lift\nA,au-qld,45 mm\n,,\n , ,\n,\n\nB,au-qld,45 mm\n,,\n")]

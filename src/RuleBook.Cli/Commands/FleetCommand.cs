@@ -74,6 +74,7 @@ internal static class FleetCommand
                 ? Revision.Open(old, Inputs.BookFolder(parsed.GetValue(book), surroundings))
                 : null;
             var files = (Output: To("--output", parsed.GetValue(output)), Rejected: To("--rejected", parsed.GetValue(rejected)));
+            CheckApart(given, files.Output, files.Rejected);
             var run = Run(opened.Digest, earlier?.Digest, surroundings.Today, given, files.Rejected?.Path);
             var state =
                 !parsed.GetValue(resume) ? null
@@ -175,6 +176,17 @@ internal static class FleetCommand
     }
 
     private static Destination? To(string option, string? path) => Paths.Given(option, path) is { } given ? Destination.Of(given) : null;
+
+    /// <summary>What is read is not written over, nor two files onto one another.</summary>
+    private static void CheckApart(string given, Destination? output, Destination? rejected)
+    {
+        var input = System.IO.File.Exists(given) ? Destination.Of(given) : null;
+        foreach (var (name, one, others) in new[] { ("--output", output, new[] { input }), ("--rejected", rejected, [input, output]) })
+            if (one is { IsFile: true } && others.Any(other => other?.Path == one.Path))
+                throw new InputException(
+                    Problem.Error("same-file", new Mark(name, 1, 1), $"'{one.Path}' is what the same run reads or writes", "name another file")
+                );
+    }
 
     private static FleetSummary Summary(FleetState? state) =>
         state is null ? new FleetSummary() : new FleetSummary { Counts = state.Summary };

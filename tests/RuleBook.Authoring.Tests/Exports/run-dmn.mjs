@@ -37,9 +37,10 @@ const decisionsOf = async model => {
   return decisions;
 };
 
-let [compared, differ] = [0, 0];
+let [vehicles, compared, differ] = [0, 0, 0];
 for await (const line of createInterface({ input: createReadStream(join(folder, 'expected.ndjson')) })) {
   const { model, name, inputs, gives } = JSON.parse(line);
+  vehicles++;
   const decisions = await decisionsOf(model);
   const context = { ...inputs };
   const known = id => {
@@ -62,4 +63,4 @@ for await (const line of createInterface({ input: createReadStream(join(folder, 
   for (const kept of [tests, results]) if (kept.size > 1_000_000) kept.clear();
 }
 
-console.log(`${compared} compared, ${differ} differ`);
+console.log(`${vehicles} vehicles that state different things, ${compared} tables compared, ${differ} differ`);
