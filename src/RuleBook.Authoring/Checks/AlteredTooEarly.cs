@@ -25,7 +25,12 @@ internal static class AlteredTooEarly
         from tier in version.Content is Stated stated ? stated.Tiers : []
         from test in tier.When.Tests
         where test.Fact == JobFacts.Altered && test.Bounds?.Upper is { } last && Before(last, version.From!.Earliest)
-        select Info.At(test.Mark, $"the version is from {version.From} and goes by the day of the work: '{tier.Name}' is never met");
+        let upper = test.Bounds!.Upper!
+        let only = upper.Closed && upper.Value == version.From!.Earliest.DayNumber
+        select Info.At(
+            test.Mark,
+            $"the version is from {version.From} and goes by the day of the work: '{tier.Name}' is {(only ? "met on that day alone" : "never met")}"
+        );
 
-    private static bool Before(Bound last, DateOnly from) => last.Closed ? last.Value < from.DayNumber : last.Value <= from.DayNumber;
+    private static bool Before(Bound last, DateOnly from) => last.Value <= from.DayNumber;
 }

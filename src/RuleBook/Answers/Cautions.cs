@@ -42,8 +42,7 @@ internal static class Cautions
         foreach (var later in Later(book, place, judged, findings))
             yield return later;
         foreach (var finding in findings.Where(finding => finding.Version.WarningOnly && finding.Outcome.Worst == Pathway.Prohibited))
-            yield return $"{finding.Version.Rule.Title}: until {finding.Version.Until?.Words ?? "a day that is not known"} a breach brings a "
-                + "warning only; from then on it counts in full.";
+            yield return Warned(book, judged, finding.Version);
         string[] unasked = [.. NotAskedFor(book, job, findings)];
         if (unasked.Length > 0)
             yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
@@ -61,10 +60,7 @@ internal static class Cautions
             while (LooksAhead(version, place) && version.Ends is { } until && until.Latest > day)
             {
                 day = until.Latest;
-                var table = TableBook.Of(book).Table(rule, day);
-                var row = table.NewRow();
-                row.Set(judged.Facts);
-                var later = new VersionOnRow(table, row, 0, 0);
+                var later = On(book, judged, rule, day);
                 if (later.Outcome.Worst > finding.Outcome.Worst)
                 {
                     yield return $"{rule.Title}: from {until.Words} on {Wording.Spoken(later.Outcome)}, whenever the work was done.";
@@ -74,6 +70,39 @@ internal static class Cautions
                 version = later.Version;
             }
         }
+    }
+
+    /// <summary>Until when a breach brings a warning only, and what comes then: in full, no rule any more, or something else.</summary>
+    private static string Warned(Book book, Judgement judged, ResolvedVersion version)
+    {
+        var (until, then) = Warnings(book, judged, version);
+        return $"{version.Rule.Title}: until {until?.Words ?? "a day that is not known"} a breach brings a warning only; from then on {then}.";
+    }
+
+    private static (PartialDate? Until, string Then) Warnings(Book book, Judgement judged, ResolvedVersion version)
+    {
+        if (version.Until is not { } end)
+            return (null, "it counts in full");
+        var later = On(book, judged, version.Rule, end.Latest);
+        return later.Version.WarningOnly && later.Version.Until != end ? Warnings(book, judged, later.Version) : (end, Then(later));
+    }
+
+    private static string Then(VersionOnRow later) =>
+        later.Version.Content switch
+        {
+            NotRegulated => "it is not regulated",
+            NotEstablished => "what holds is not established",
+            _ when later.Outcome.Worst < Pathway.Prohibited => Wording.Spoken(later.Outcome),
+            _ => "it counts in full",
+        };
+
+    /// <summary>The version of the day on what the job states.</summary>
+    private static VersionOnRow On(Book book, Judgement judged, Rule rule, DateOnly day)
+    {
+        var table = TableBook.Of(book).Table(rule, day);
+        var row = table.NewRow();
+        row.Set(judged.Facts);
+        return new VersionOnRow(table, row, 0, 0);
     }
 
     /// <summary>Whether the version after this one binds what is judged by this one, too.</summary>

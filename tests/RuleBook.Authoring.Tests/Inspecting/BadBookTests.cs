@@ -57,6 +57,29 @@ public sealed class BadBookTests
         Inspection.Run(book.Folder, Today).Problems.ShouldBeEmpty();
     }
 
+    /// <summary>The version is from 2011-01-01, and work done that day is the first that it judges.</summary>
+    [Theory]
+    [InlineData("to: 2010-12-31", "is never met")]
+    [InlineData("before: 2011-01-01", "is never met")]
+    [InlineData("to: 2011-01-01", "is met on that day alone")]
+    [InlineData("before: 2011-01-02", null)]
+    [InlineData("to: 2011-01-02", null)]
+    public void Alterations_of_the_first_day_of_a_version_and_before_are_no_grace(string bound, string? told)
+    {
+        using var book = BadBook.Open("altered-too-early");
+        var path = Path.Combine(book.Folder, "jurisdictions/xa/ride-height.yaml");
+        File.WriteAllText(path, File.ReadAllText(path).Replace("before: 2011-01-01", bound, StringComparison.Ordinal));
+
+        var texts = Inspection
+            .Run(book.Folder, Today)
+            .Problems.Where(problem => problem.Code == "altered-too-early")
+            .Select(each => each.Text);
+        if (told is null)
+            texts.ShouldBeEmpty();
+        else
+            texts.ShouldHaveSingleItem().ShouldEndWith(told);
+    }
+
     /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
     [Theory]
     [InlineData("vehicles over 4.5 t", 0)]

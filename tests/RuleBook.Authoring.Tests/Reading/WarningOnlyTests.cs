@@ -52,6 +52,33 @@ public sealed class WarningOnlyTests
                 "Raising a vehicle: until a day that is not known a breach brings a warning only; from then on it counts in full.",
             ]);
 
+    [Theory]
+    [InlineData("not-regulated: Repealed.", "until 2024-05-10 a breach brings a warning only; from then on it is not regulated.")]
+    [InlineData(
+        "not-established: { ask: Somebody }",
+        "until 2024-05-10 a breach brings a warning only; from then on what holds is not established."
+    )]
+    [InlineData(
+        "tiers: [ { pathway: certificate, within: { suspension-lift: 60 mm } } ], beyond: prohibited",
+        "until 2024-05-10 a breach brings a warning only; from then on allowed with a certificate."
+    )]
+    [InlineData(
+        "like: 2023-11-12, warning-only: yes",
+        "until a day that is not known a breach brings a warning only; from then on it counts in full."
+    )]
+    [InlineData(
+        "like: 2023-11-12, warning-only: yes, until: 2024-12-01 }\n- { from: 2024-12-01, sources: [ { cite: law, clause: \"3\" } ], like: 2023-11-12",
+        "until 2024-12-01 a breach brings a warning only; from then on it counts in full."
+    )]
+    public void What_comes_after_the_warnings_is_told_as_it_is(string next, string told)
+    {
+        var book = SmallBook.WithVersions(
+            $"{First("warning-only: yes")}\n- {{ from: 2024-05-10, sources: [ {{ cite: law, clause: \"2\" }} ], {next} }}"
+        );
+
+        Assessed(book, "2024-01-01", 51).Foremost.ShouldBe([$"Raising a vehicle: {told}"]);
+    }
+
     [Fact]
     public void It_stands_in_the_limits_and_in_the_resolved_text_of_its_days_alone()
     {
