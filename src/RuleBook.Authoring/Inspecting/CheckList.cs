@@ -41,6 +41,8 @@ public static class CheckList
         new(TiersOutOfOrder.Info, TiersOutOfOrder.Find, Leaning.OnValues),
         new(TierUnreachable.Info, TierUnreachable.Find, Leaning.OnValues),
         new(AlteredTooEarly.Info, AlteredTooEarly.Find, Leaning.OnValues),
+        new(GraceEndUntold.Info, GraceEndUntold.Find, Leaning.OnAllValues),
+        new(GraceKept.Info, GraceKept.Find, Leaning.OnAllValues),
         new(UnknownPart.Info, UnknownPart.Find),
         new(NoSource.Info, NoSource.Find),
         new(UnknownSource.Info, UnknownSource.Find, Leaning.OnAllFiles),

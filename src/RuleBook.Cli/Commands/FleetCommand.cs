@@ -184,7 +184,12 @@ internal static class FleetCommand
         foreach (var (name, one, others) in new[] { ("--output", output, new[] { input }), ("--rejected", rejected, [input, output]) })
             if (one is { IsFile: true } && others.Any(other => other?.Path == one.Path))
                 throw new InputException(
-                    Problem.Error("same-file", new Mark(name, 1, 1), $"'{one.Path}' is what the same run reads or writes", "name another file")
+                    Problem.Error(
+                        "same-file",
+                        new Mark(name, 1, 1),
+                        $"'{one.Path}' is what the same run reads or writes",
+                        "name another file"
+                    )
                 );
     }
 

@@ -42,7 +42,7 @@ internal static class Cautions
         foreach (var later in Later(book, place, judged, findings))
             yield return later;
         foreach (var finding in findings.Where(finding => finding.Version.WarningOnly && finding.Outcome.Worst == Pathway.Prohibited))
-            yield return Warned(book, judged, finding.Version);
+            yield return Warned(book, judged, finding.Version, OfTheJob);
         string[] unasked = [.. NotAskedFor(book, job, findings)];
         if (unasked.Length > 0)
             yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
@@ -73,26 +73,33 @@ internal static class Cautions
     }
 
     /// <summary>Until when a breach brings a warning only, and what comes then: in full, no rule any more, or something else.</summary>
-    private static string Warned(Book book, Judgement judged, ResolvedVersion version)
+    private static string Warned(Book book, Judgement judged, ResolvedVersion version, Func<VersionOnRow, string> words)
     {
-        var (until, then) = Warnings(book, judged, version);
+        var (until, then) = Warnings(book, judged, version, words);
         return $"{version.Rule.Title}: until {until?.Words ?? "a day that is not known"} a breach brings a warning only; from then on {then}.";
     }
 
-    private static (PartialDate? Until, string Then) Warnings(Book book, Judgement judged, ResolvedVersion version)
+    private static (PartialDate? Until, string Then) Warnings(
+        Book book,
+        Judgement judged,
+        ResolvedVersion version,
+        Func<VersionOnRow, string> words
+    )
     {
         if (version.Until is not { } end)
             return (null, "it counts in full");
         var later = On(book, judged, version.Rule, end.Latest);
-        return later.Version.WarningOnly && later.Version.Until != end ? Warnings(book, judged, later.Version) : (end, Then(later));
+        return later.Version.WarningOnly && later.Version.Until != end ? Warnings(book, judged, later.Version, words) : (end, words(later));
     }
 
-    private static string Then(VersionOnRow later) =>
+    private static string OfTheJob(VersionOnRow later) =>
+        later.Version.Content is Stated && later.Outcome.Worst < Pathway.Prohibited ? Wording.Spoken(later.Outcome) : OfTheRule(later);
+
+    private static string OfTheRule(VersionOnRow later) =>
         later.Version.Content switch
         {
             NotRegulated => "it is not regulated",
             NotEstablished => "what holds is not established",
-            _ when later.Outcome.Worst < Pathway.Prohibited => Wording.Spoken(later.Outcome),
             _ => "it counts in full",
         };
 
@@ -103,6 +110,33 @@ internal static class Cautions
         var row = table.NewRow();
         row.Set(judged.Facts);
         return new VersionOnRow(table, row, 0, 0);
+    }
+
+    /// <summary>Of the limits that bind the job, whatever it gets by them: whether a breach only warns, and when what they spare ends.</summary>
+    public static IEnumerable<string> OfLimits(Book book, Jurisdiction place, Judgement judged)
+    {
+        foreach (var finding in judged.Findings())
+        {
+            if (finding.Version.WarningOnly)
+                yield return Warned(book, judged, finding.Version, OfTheRule);
+            if (Spares(finding.Judged) && EndOfSparing(book, place, judged, finding.Version, DateOnly.MinValue) is { } end)
+                yield return $"{finding.Version.Rule.Title}: what is spared here as altered earlier is spared until {end.Words} only.";
+        }
+    }
+
+    /// <summary>Whether a tier for earlier alterations is open to the job, or may be.</summary>
+    private static bool Spares(VersionOnRow judged) =>
+        judged.Version.Content is Stated stated
+        && stated.Tiers.Any(tier =>
+            tier.When.Tests.Any(test => test.Fact == KnownWords.Altered && test.Bounds?.Upper is not null) && judged.When(tier) != Truth.No
+        );
+
+    private static PartialDate? EndOfSparing(Book book, Jurisdiction place, Judgement judged, ResolvedVersion version, DateOnly after)
+    {
+        if (!LooksAhead(version, place) || version.Ends is not { } end || end.Latest <= after)
+            return null;
+        var later = On(book, judged, version.Rule, end.Latest);
+        return Spares(later) ? EndOfSparing(book, place, judged, later.Version, end.Latest) : end;
     }
 
     /// <summary>Whether the version after this one binds what is judged by this one, too.</summary>

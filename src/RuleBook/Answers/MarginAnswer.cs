@@ -4,6 +4,7 @@ using RuleBook.Figures;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Masses;
+using RuleBook.Physics.Tyres;
 
 namespace RuleBook.Answers;
 
@@ -89,7 +90,16 @@ public static class MarginFinder
                     job.PlacardTyres.IsEmpty ? [new MissingFact("vehicle.tyres", "which tyre sizes fit")] : []
                 ),
             ],
-            Cautions = book.Cautions,
+            Cautions =
+            [
+                .. Margins
+                    .Measures.Where(book.Vocabulary.Measures.ContainsKey)
+                    .SelectMany(measure =>
+                        Cautions.OfLimits(book, place, Judgement.About(book, job, place, DiameterBasis.Handbook, measure))
+                    )
+                    .Distinct(),
+                .. book.Cautions,
+            ],
         };
     }
 

@@ -101,6 +101,32 @@ public sealed class BadBookTests
             texts.ShouldHaveSingleItem().ShouldEndWith(told);
     }
 
+    /// <summary>A grace that ends is told by nobody where the day that decides is not said, and kept by who adopts it as of a day.</summary>
+    [Theory]
+    [InlineData(
+        "grace-end-untold",
+        "xa",
+        "    versions:\n      - from: 2011",
+        "    decided-by: inspection\n    versions:\n      - from: 2011",
+        0
+    )]
+    [InlineData("grace-end-untold", "xa", "change: [ { tier: earlier, drop: yes } ]", "warning-only: yes", 0)]
+    [InlineData("grace-end-untold", "xa", "before: 2011-01-01", "from: 2011-01-01", 0)]
+    [InlineData("grace-end-untold", "xa-n", "as-of: 2011-06-30", "as-of: amended", 2)]
+    [InlineData("grace-kept", "xa-n", "as-of: 2011-06-30", "as-of: 2012-07-01", 0)]
+    [InlineData("grace-kept", "xa-n", "        except:", "        except:\n          - { tier: earlier, drop: yes }", 0)]
+    [InlineData("grace-kept", "xa", "change: [ { tier: earlier, drop: yes } ]", "warning-only: yes", 0)]
+    public void A_grace_is_warned_of_where_its_end_is_lost_and_nowhere_else(string code, string place, string from, string to, int told)
+    {
+        using var book = BadBook.Open(code);
+        var path = Path.Combine(book.Folder, $"jurisdictions/{place}/ride-height.yaml");
+        var text = File.ReadAllText(path);
+        text.ShouldContain(from);
+        File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
+
+        Inspection.Run(book.Folder, Today).Problems.Count(problem => problem.Code == code).ShouldBe(told);
+    }
+
     /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
     [Theory]
     [InlineData("vehicles over 4.5 t", 0)]

@@ -63,6 +63,33 @@ public sealed class GraceTests
         Assessed(book, Job("work: 2018-06-30, inspection: 2019-07-01", 45)).ShouldGive(Pathway.Prohibited);
     }
 
+    [Theory]
+    [InlineData("work: 2018-06-30, inspection: 2019-06-30", true)]
+    [InlineData("inspection: 2019-06-30", true)]
+    [InlineData("work: 2018-07-01, inspection: 2019-06-30", false)]
+    [InlineData("work: 2018-06-30, inspection: 2019-07-01", false)]
+    public void What_is_left_says_until_when_it_is_spared(string dates, bool told)
+    {
+        var book = Raise(
+            $"when: {{ {Before} }}",
+            """
+
+            - from: 2019-01-01
+              sources: [ { cite: law, clause: "3" } ]
+              like: 2018-07-01
+            - from: 2019-07-01
+              sources: [ { cite: law, clause: "4" } ]
+              like: 2018-07-01
+              change: [ { tier: earlier, drop: yes } ]
+            """
+        );
+
+        MarginFinder
+            .Find(book, JobReader.Read(YamlText.Read(Job(dates, 10), "job"), book))
+            .Cautions.Contains("Raising a vehicle: what is spared here as altered earlier is spared until 2019-07-01 only.")
+            .ShouldBe(told);
+    }
+
     [Fact]
     public void The_end_of_what_is_spared_is_told_across_a_version_that_leaves_it_as_it_is()
     {

@@ -53,6 +53,12 @@ public sealed class WarningOnlyTests
             ]);
 
     [Theory]
+    [InlineData("2024-05-09", true)]
+    [InlineData("2024-05-10", false)]
+    public void What_is_left_says_that_a_breach_of_its_limits_brings_a_warning_only(string day, bool warned) =>
+        MarginFinder.Find(Warned, JobReader.Read(YamlText.Read(Job(day, 10), "job"), Warned)).Cautions.Contains(Told).ShouldBe(warned);
+
+    [Theory]
     [InlineData("not-regulated: Repealed.", "until 2024-05-10 a breach brings a warning only; from then on it is not regulated.")]
     [InlineData(
         "not-established: { ask: Somebody }",
