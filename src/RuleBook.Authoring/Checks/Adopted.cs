@@ -15,20 +15,36 @@ internal static class Adopted
             ? known
             : book.AdoptedTiers[(adoption.Rule, adoption.AsOf)] = Follow(book, adoption);
 
-    private static ImmutableArray<Tier> Follow(Inspected book, Adoption adoption)
+    /// <summary>The same, each limit as far as the tolerance or step of the adopted rule lets it reach.</summary>
+    internal static ImmutableArray<Tier> Reaching(Inspected book, Adoption adoption) => Follow(book, adoption, true);
+
+    private static ImmutableArray<Tier> Follow(Inspected book, Adoption adoption, bool reaching = false)
     {
         var tiers = ImmutableArray.CreateBuilder<Tier>();
-        var (seen, open) = (new HashSet<(string Rule, DateOnly? Day)>(), new Stack<Adoption>([adoption]));
+        var (seen, open) = (new HashSet<(string Rule, DateOnly? Day)>(), new Stack<(Adoption, Measured?)>([(adoption, null)]));
         while (open.TryPop(out var next))
-            if (seen.Add((next.Rule, next.AsOf)) && book.Book.Rule(next.Rule) is { } rule)
-                foreach (var version in Versions(rule, next.AsOf))
-                    if (version.Content is Stated stated)
-                        tiers.AddRange(stated.Tiers);
-                    else if (version.Content is Adoption further)
-                    {
-                        open.Push(further);
-                        tiers.AddRange(further.Exceptions.Select(change => change.Added).OfType<Tier>());
-                    }
+        {
+            var (taken, outer) = next;
+            if (!seen.Add((taken.Rule, taken.AsOf)) || book.Book.Rule(taken.Rule) is not { } rule)
+                continue;
+            foreach (var version in Versions(rule, taken.AsOf))
+            {
+                var measured = outer ?? version.Measured;
+                ImmutableArray<Tier> own = version.Content switch
+                {
+                    Stated stated => stated.Tiers,
+                    Adoption further => [.. further.Exceptions.Select(change => change.Added).OfType<Tier>()],
+                    _ => [],
+                };
+                if (version.Content is Adoption more)
+                    open.Push((more, measured));
+                tiers.AddRange(
+                    reaching && measured is not null
+                        ? ((Stated)Allowance.Apply(new Stated(own, null), measured, book.Book.Vocabulary)).Tiers
+                        : own
+                );
+            }
+        }
 
         return tiers.ToImmutable();
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RuleBook.Law;
 using RuleBook.Text;
 
@@ -16,14 +17,18 @@ internal static class ExceptionLoosens
 
     internal static IEnumerable<Problem> Find(Inspected book)
     {
-        foreach (var (_, _, adoption) in book.Adoptions)
+        foreach (var (_, version, adoption) in book.Adoptions)
         {
-            var tiers = Adopted.Tiers(book, adoption);
+            // One that measures as the adopted rule does has its tolerance too, and the written figures compare.
+            var own = version.Measured;
+            var tiers = own is null ? Adopted.Tiers(book, adoption) : Adopted.Reaching(book, adoption);
             if (tiers.IsEmpty)
                 continue;
             foreach (var change in adoption.Exceptions)
             {
-                var found = Loose(change, [.. tiers]).Concat(Beyond(book, adoption, change)).ToArray();
+                var found = Loose(own is null ? change : Reaching(change, own, book.Book.Vocabulary), [.. tiers])
+                    .Concat(Beyond(book, adoption, change))
+                    .ToArray();
                 if (change.Loosens is null)
                     foreach (var (mark, what) in found)
                         yield return Info.At(mark, what);
@@ -42,6 +47,20 @@ internal static class ExceptionLoosens
             }
         }
     }
+
+    private static Departure Reaching(Departure change, Measured measured, Vocabulary vocabulary) =>
+        change with
+        {
+            Limits = Reaching(change.Limits, change.Pathway, measured, vocabulary),
+            Added = change.Added is { } tier ? tier with { Limits = Reaching(tier.Limits, tier.Pathway, measured, vocabulary) } : null,
+        };
+
+    private static ImmutableArray<Limit> Reaching(
+        ImmutableArray<Limit> limits,
+        Pathway? pathway,
+        Measured measured,
+        Vocabulary vocabulary
+    ) => [.. limits.Select(limit => Allowance.Apply(limit, pathway == Pathway.Prohibited, measured, vocabulary))];
 
     private static IEnumerable<(Mark, string)> Beyond(Inspected book, Adoption adoption, Departure change)
     {

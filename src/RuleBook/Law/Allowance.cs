@@ -37,7 +37,8 @@ public sealed record Allowance(string Measure, Quantity Amount, bool ToNearest, 
             }
             : content;
 
-    private static Limit Apply(Limit limit, bool prohibits, Measured measured, Vocabulary vocabulary)
+    /// <summary>The limit as far as it reaches.</summary>
+    internal static Limit Apply(Limit limit, bool prohibits, Measured measured, Vocabulary vocabulary)
     {
         if (limit.Bounds is not { } bounds || measured.Allowances.FirstOrDefault(own => own.Measure == limit.Measure) is not { } allowance)
             return limit;

@@ -127,6 +127,40 @@ public sealed class BadBookTests
         Inspection.Run(book.Folder, Today).Problems.Count(problem => problem.Code == code).ShouldBe(told);
     }
 
+    /// <summary>
+    /// 75 mm of the adopted rule reach to 80 with its tolerance of 5 mm; an adoption that measures otherwise has its own or none.
+    /// </summary>
+    [Theory]
+    [InlineData(5, null, 75, 0)]
+    [InlineData(5, null, 76, 1)]
+    [InlineData(5, 0, 80, 0)]
+    [InlineData(5, 0, 81, 1)]
+    [InlineData(0, 5, 70, 0)]
+    [InlineData(0, 5, 71, 1)]
+    [InlineData(5, 5, 75, 0)]
+    [InlineData(5, 5, 76, 1)]
+    public void An_exception_loosens_where_its_figure_reaches_beyond_that_of_the_adopted_rule(int theirs, int? own, int figure, int told)
+    {
+        using var book = BadBook.Open("sound");
+        Edit("xa", "mass-state: unladen", Tolerance(theirs));
+        Edit("xa-n", "suspension-lift: 65 mm", $"suspension-lift: {figure} mm");
+        if (own is { } tolerance)
+            Edit("xa-n", "        adopts:", $"        measured: {{ {Tolerance(tolerance)}, total: [suspension-lift] }}\n        adopts:");
+
+        Inspection.Run(book.Folder, Today).Problems.Select(problem => problem.Code).ShouldBe(Enumerable.Repeat("exception-loosens", told));
+
+        void Edit(string place, string from, string to)
+        {
+            var path = Path.Combine(book.Folder, $"jurisdictions/{place}/ride-height.yaml");
+            var text = File.ReadAllText(path);
+            text.ShouldContain(from);
+            File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
+        }
+
+        static string Tolerance(int mm) =>
+            mm == 0 ? "mass-state: unladen" : $"mass-state: unladen, tolerance: {{ suspension-lift: {mm} mm }}";
+    }
+
     /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
     [Theory]
     [InlineData("vehicles over 4.5 t", 0)]
