@@ -34,6 +34,16 @@ public sealed class WrittenLimitTests
         said.ShouldNotContain("us-ut/tyres-and-wheels/");
     }
 
+    /// <summary>jurisdictions/us-md/ride-height.yaml: the head has the day, the source and how it is measured.</summary>
+    [Fact]
+    public async Task What_a_rule_leaves_to_the_head_of_its_file_is_told_with_its_limits()
+    {
+        var said = (await Invocation.Of(["limits", "us-md", "--topic", "ride-height"])).Words;
+        var car = said[said.IndexOf("bumper-height-car", StringComparison.Ordinal)..];
+        car[..car.IndexOf("bumper-height-light-truck", StringComparison.Ordinal)]
+            .ShouldContain("from the head of the file: from, sources, measured");
+    }
+
     [Fact]
     public async Task A_history_tells_the_positions_on_the_day_asked_for() =>
         (await Invocation.Of(["timeline", "ride-height", "--on", "2018-10-01"])).Words.ShouldContain("as on 1 October 2018");

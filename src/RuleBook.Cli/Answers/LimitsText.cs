@@ -67,6 +67,8 @@ internal static class LimitsText
                 .Distinct()
         )
             page.Aside(source);
+        if (!version.OfHead.IsEmpty)
+            page.Aside($"from the head of the file: {string.Join(", ", version.OfHead)}");
     }
 
     private static void Write(Page page, Book book, ResolvedVersion version, Tier tier)

@@ -30,6 +30,9 @@ public sealed record ResolvedVersion(
     /// <summary>A breach brings a warning only: so the place itself says, whatever the place does whose rule it adopts.</summary>
     public bool WarningOnly { get; init; }
 
+    /// <summary>The keys that the place's own version leaves to the head of its file.</summary>
+    public ImmutableArray<string> OfHead { get; init; } = [];
+
     /// <summary>What was looked for and not found, of all versions involved.</summary>
     public ImmutableArray<string> NotFound { get; init; } = [];
 

@@ -74,6 +74,7 @@ public static class Resolver
         )
         {
             WarningOnly = version.WarningOnly,
+            OfHead = version.OfHead,
             NotFound = version.NotFound,
             InWhole = version.InWhole,
             Evidence = new Evidence(book, [new WrittenVersion(rule, version)]),

@@ -38,6 +38,9 @@ public sealed record RuleVersion(
     /// <summary>It is in force, but a breach brings a warning only; what counts in full is a version of its own.</summary>
     public bool WarningOnly { get; init; }
 
+    /// <summary>The keys that it leaves to the head of its file, above the rules.</summary>
+    public ImmutableArray<string> OfHead { get; init; } = [];
+
     /// <summary>What was looked for in what was read, and not found.</summary>
     public ImmutableArray<string> NotFound { get; init; } = [];
 
