@@ -100,6 +100,7 @@ public sealed class MadePartTests
             "- GCM less the vehicle: 3900 kg",
             "- tow rating: 3000 kg (governs)",
             "Tyre sizes that fit: 4 of 9 listed:",
+            "size|growth|load index|true speed|needs",
             "265/70R17|28 mm, 3.6 %|?|103.6 (low)|no certificate",
             "285/70R17 *|28 mm, 3.6 %|beyond the table|?|no certificate or approval",
             "255/70R17|28 mm, 3.6 %|105 or more|103.6|certificate",

@@ -1,3 +1,5 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using RuleBook.Figures;
 using RuleBook.Law;
 using RuleBook.Physics.Dynamics;
@@ -6,6 +8,7 @@ using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Physics.Tyres;
 using RuleBook.Telling;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Tests.Telling;
@@ -63,6 +66,7 @@ public sealed class ReckonedPartTests
                 "OVERLOADED: limits that are passed (no matter of the pathway, but of driving it at all):",
                 "x  unladen: front axle: at least 1100 of 1050 kg, at least 50 kg too much",
                 "Mass budget, unladen (fixed accessories, every tank full):",
+                Columns,
                 "tare|2000|1100|900|2000",
                 "bars (2 x 30 kg)|60|0 to 60|0 to 60|2060",
                 "in all|2060|1100 to 1160|900 to 960|2060",
@@ -71,6 +75,7 @@ public sealed class ReckonedPartTests
                 "x  front axle: at least 1100 of 1050 kg, at least 50 kg too much",
                 "ok rear axle: at most 960 of 1000 kg, at least 40 kg left",
                 "Mass budget, loaded:",
+                Columns,
                 "unladen|2060|1100 to 1160|900 to 960|2060",
                 "crate|80 or more|20 or less|?|2140 or more",
                 "in all|2140 or more|1100 to 1180|900 or more|2140 or more",
@@ -84,6 +89,7 @@ public sealed class ReckonedPartTests
             .SkipWhile(line => line != "Mass budget, loaded:")
             .Skip(1)
             .ShouldBe([
+                Columns,
                 "tare|2000|1100|900|2000",
                 "crate|80 or more|20 or less|?|2140 or more",
                 "in all|2140 or more|1100 to 1180|900 or more|2140 or more",
@@ -119,29 +125,7 @@ public sealed class ReckonedPartTests
 
     [Fact]
     public void A_combination_is_told_as_planned_and_as_weighed_with_what_the_ball_and_the_ratings_leave() =>
-        Page(
-                Light with
-                {
-                    Loaded = Light.Unladen with { Left = [Rear] },
-                    Towing = Towing with
-                    {
-                        PlannedCombination = new Combination(2240, null, 1400, 1500, 100),
-                        Planned = new CombinationCheck([Rear, new LoadCheck("gcm", "all of it", 3640, 3700, "g")], []),
-                        WeighedCombination = new Combination(2250, null, 1410, 1520, 110),
-                        Weighed = new CombinationCheck([Rear], []),
-                        BallByTrailerKg = 110,
-                        BallByVehicleKg = 105,
-                        BallDisagreementKg = 5,
-                        ImpliedArmMm = 1230,
-                        CargoLeft = new CargoLeft(60, 40),
-                        Capacity = new TowRating(3000, true, "t"),
-                        DownRating = new DownRating(50, new LoadCheck("gvm", "vehicle, so advised", 2240, 2150, "g")),
-                    },
-                    TradeOff = [new TradeOffPoint(2240, 1400, ["GCM", "tow rating"]), new TradeOffPoint(2000, 1500, [])],
-                    ReratedTradeOff = [new TradeOffPoint(2300, 1300, ["GCM"])],
-                    RearLoadAgainstBall = [new TradeOffPoint(0, 300, ["rear axle"])],
-                }
-            )
+        Page(Combined)
             .SkipWhile(line => line != "The combination as planned:")
             .ShouldBe([
                 "The combination as planned:",
@@ -198,35 +182,7 @@ public sealed class ReckonedPartTests
     public void Heights_are_told_corner_by_corner_and_what_springs_give_with_its_doubt()
     {
         var page = new Told();
-        new HeightText(page).Write(
-            new HeightAnswer(
-                new MeasuredLift(new AxleLift(50, 49, -2, 20, 1, false), new AxleLift(60, 30, 0, 0, 30, true), "no", "mind it", []),
-                [
-                    new PredictedAxle(
-                        new PredictedLift(Axle.Front, 60, 10, []),
-                        new Interval(58, 62),
-                        2,
-                        1100,
-                        [new LiftStep(0, 60), new LiftStep(50, 55)],
-                        [
-                            new MassNeeded(Pathway.NoCertificate, 50, 100, 200, 150),
-                            new MassNeeded(Pathway.Certificate, 55, 50, null, null),
-                            new MassNeeded(Pathway.Approval, 75, 0, 1, 1),
-                        ]
-                    ),
-                    new PredictedAxle(new PredictedLift(Axle.Rear, null, null, []), Interval.Anything, 0, null, [], []),
-                ],
-                null,
-                null,
-                5,
-                new DeniedLift(70, new Interval(78, 82), ""),
-                [new UnevenAxle(Axle.Rear, 530, 561, 10)],
-                [Wheelbase]
-            )
-            {
-                DecidingAxle = Axle.Rear,
-            }
-        );
+        new HeightText(page).Write(Heights);
         page.Lines.ShouldBe([
             "THE SPRINGS DO NOT GIVE THE LIFT STATED: 70 mm stated, 78 to 82 mm predicted:",
             "REAR LEFT AND RIGHT STAND 31 mm APART: measure again before relying on the lift:",
@@ -267,40 +223,7 @@ public sealed class ReckonedPartTests
     [Fact]
     public void Tyres_are_told_by_growth_load_speed_speedometer_and_clearance()
     {
-        var rule = new SpeedometerRule(0, 10, 4);
-        SpeedometerCheck Check(string name, SpeedometerFinding? finding, int largest, int? left) =>
-            new(new NamedSpeedometerRule(name, rule), finding, largest, left);
-        var answer = new TyreAnswer(
-            TyreSize.Parse("265/70R17"),
-            Growth,
-            new TyreCapacity(Figure("a"), Figure("b"), ""),
-            [Front, Rear],
-            [new LoadIndexNeed(Axle.Front, 1650, 2, new LoadIndex(101)), new LoadIndexNeed(Axle.Rear, 9000, 2, null)],
-            [Speed("S", true), Speed("M", false), Speed("H", null)],
-            new SpeedometerAnswer(
-                100,
-                100,
-                true,
-                Figure("103.6 km/h"),
-                [
-                    Check("one", SpeedometerFinding.Within, 8, 5),
-                    Check("two", SpeedometerFinding.ReadsLow, 2, -1),
-                    Check("three", SpeedometerFinding.ReadsHigh, 4, null),
-                    Check("four", SpeedometerFinding.NotCovered, 6, 0),
-                    Check("five", null, 7, null),
-                ],
-                [new SpeedometerPeriod("xa", null, null, [], []), new SpeedometerPeriod("xa", null, null, [], [])]
-            ),
-            new RoadAnswer(
-                95,
-                new LengthCheck(90, 95),
-                new LengthCheck(110, 100),
-                new Fractions.Fraction(10, 9),
-                1,
-                new ClearanceRule("xa", 1, 100, "loaded", "unladen", [])
-            ),
-            [Wheelbase]
-        );
+        var answer = Tyres;
         Page(answer)
             .ShouldBe([
                 "Tyres and clearance on the road:",
@@ -367,6 +290,232 @@ public sealed class ReckonedPartTests
         Page(stay with { Fitted = TyreSize.Parse("265/70R17") }).ShouldBe(["Tyres and clearance on the road:"]);
     }
 
+    [Fact]
+    public void Heights_are_in_the_data_under_a_key_each() =>
+        Json(json => HeightJson.Write(json, Heights))
+            .ShouldBe(
+                Plain(
+                    $$"""
+                    { "suspension-lift": null, "suspension-lift-at-least": 28, "suspension-lift-at-most": 45, "deciding-axle": "rear",
+                      "derivation": "so", "uncertainty": 5,
+                      "denied": { "stated": 70, "at-least": 78, "at-most": 82, "derivation": "thus" },
+                      "uneven": [ { "axle": "rear", "left": 530, "right": 561, "apart": 31, "most": 10 } ],
+                      "measured": { "refusal": "no", "correction": "mind it",
+                        "front": { "left": 50, "right": 49, "correction": -2, "body-block": 20, "suspension": 27.5, "left-right": 1,
+                          "uneven": false },
+                        "rear": { "left": 60, "right": 30, "correction": 0, "body-block": 0, "suspension": 45, "left-right": 30,
+                          "uneven": true } },
+                      "predicted": [
+                        { "axle": "front", "lift": 60, "uncertainty": 2, "at-least": 58, "at-most": 62, "axle-load": 1100,
+                          "table": [ { "added": 0, "lift": 60 }, { "added": 50, "lift": 55 } ],
+                          "mass-needed": [
+                            { "pathway": "no-certificate", "limit": 50, "on-axle": 100, "midway": 200, "at-ball": 150 },
+                            { "pathway": "certificate", "limit": 55, "on-axle": 50, "midway": null, "at-ball": null },
+                            { "pathway": "approval", "limit": 75, "on-axle": 0, "midway": 1, "at-ball": 1 } ] },
+                        { "axle": "rear", "lift": null, "uncertainty": 0, "at-least": null, "at-most": null, "axle-load": null,
+                          "table": [], "mass-needed": [] } ],
+                      "assumption": "{{PredictedLift.Assumption}}", {{Missing}} }
+                    """
+                )
+            );
+
+    [Fact]
+    public void Tyres_are_in_the_data_under_a_key_each() =>
+        Json(json => TyreJson.Write(json, Tyres))
+            .ShouldBe(
+                Plain(
+                    $$"""
+                    { "fitted": "265/70R17", "growth": {{Of("28 mm = 804 - 776", "mm")}}, "growth-percent": {{Of("percent", "%")}},
+                      "tyre-lift": {{Of("lift", "mm")}}, "width-percent": {{Of("100 % = 265 / 265", "%")}},
+                      "front-capacity": {{Of("a", "kg")}}, "rear-capacity": {{Of("b", "kg")}}, "loads": [ {{FrontData}}, {{RearData}} ],
+                      "load-index-needed": [ { "axle": "front", "rating": 1650, "tyres": 2, "load-index": "101" },
+                        { "axle": "rear", "rating": 9000, "tyres": 2, "load-index": null } ], "not-compared": [ "load index" ],
+                      "speeds": [
+                        { "condition": "kept", "symbol": "S", "good-for": 180, "least": 140, "enough": "yes", "sources": [] },
+                        { "condition": "kept", "symbol": "M", "good-for": 130, "least": 140, "enough": "no", "sources": [] },
+                        { "condition": "kept", "symbol": "H", "good-for": 210, "least": 140, "enough": "ask-the-maker", "sources": [] } ],
+                      "speedometer": { "indicated": 100, "true-before": 100, "assumed-exact-before": true,
+                        "true-after": {{Of("103.6 km/h", "km/h")}}, "rules": [
+                          { "rule": "one", "finding": "within", "largest-growth-percent": 8, "growth-left-percent": 5 },
+                          { "rule": "two", "finding": "reads-low", "largest-growth-percent": 2, "growth-left-percent": -1 },
+                          { "rule": "three", "finding": "reads-high", "largest-growth-percent": 4, "growth-left-percent": null },
+                          { "rule": "four", "finding": "not-covered", "largest-growth-percent": 6, "growth-left-percent": 0 },
+                          { "rule": "five", "finding": null, "largest-growth-percent": 7, "growth-left-percent": null } ], "sources": [] },
+                      "road": { "least-clearance-midway": 95, "clearance-midway": { "value": 90, "least": 95, "holds": false },
+                        "running-clearance": { "value": 110, "least": 100, "holds": true }, "stability-factor-before": 1.111111,
+                        "stability-factor-after": 1, "stability-caution": "{{StaticStability.Caution}}", "sources": [] }, {{Missing}} }
+                    """
+                )
+            );
+
+    [Fact]
+    public void Masses_are_in_the_data_under_a_key_each()
+    {
+        var masses = Combined with
+        {
+            Weighed = new VehicleWeighed(Range(2050, 1120, 930), [Rear]),
+            Rerating = new ReratingCeiling(2190, ["front axle"], 2200, [Wheelbase]),
+            Missing = [Wheelbase],
+        };
+        var lines = $$"""
+            "lines": [
+              { "item": "tare", "mass": 2000, "front": null, "rear": null, "total": 2000,
+                "possible": {{Possible(2000, 2000, 1100, 1100, 900, 900)}}, "derivation": null },
+              { "item": "bars", "mass": 60, "front": null, "rear": null, "total": 2060,
+                "possible": {{Possible(60, 60, 0, 60, 0, 60)}}, "derivation": "2 x 30 kg" } ]
+            """;
+        var budget = $$"""
+            "total": 2060, "front": null, "rear": null, "known": 2060, "possible": {{Possible(2060, 2060, 1100, 1160, 900, 960)}}, {{lines}}
+            """;
+        Json(json => MassJson.Write(json, masses))
+            .ShouldBe(
+                Plain(
+                    $$"""
+                    { "unladen": { {{budget}}, "left": [] }, "loaded": { {{budget}}, "left": [ {{RearData}} ] },
+                      "weighed-alone": { "possible": {{Possible(2050, 2050, 1120, 1120, 930, 930)}}, "checks": [ {{RearData}} ] },
+                      "re-rating": { "asked": 2200, "highest-gvm": 2190, "binding": [ "front axle" ], "carries": "no",
+                        "condition": "{{ReratingCeiling.Condition}}", "why-gcm-stays": "{{TradeOff.WhyGcmStays}}", {{Missing}} },
+                      "towing": {
+                        "planned": { "vehicle": 2240, "front": null, "rear": null, "trailer-axles": 1400, "trailer-alone": 1500,
+                          "ball": 100, "combination": 3640, "checks": [ {{RearData}}, {{Data("gcm", "all of it", 3640, 3700, "g")}} ] },
+                        "weighed": { "vehicle": 2250, "front": null, "rear": null, "trailer-axles": 1410, "trailer-alone": 1520,
+                          "ball": 110, "combination": 3660, "checks": [ {{RearData}} ] },
+                        "ball-by-trailer": 110, "ball-by-vehicle": 105, "ball-disagreement": 5, "implied-overhang-mm": 1230,
+                        "lifts-ball": null, "rated-towing-capacity": 3000, "rated-towing-capacity-by": "maker",
+                        "cargo-left-by-gvm": 60, "cargo-left-by-gcm": 40,
+                        "down-rating": { "less": 50, "advisory": "{{DownRating.Advisory}}",
+                          "checks": [ {{Data("gvm", "vehicle, so advised", 2240, 2150, "g")}} ] } },
+                      "trailer-against-vehicle": [ { "given": 2240, "left": 1400, "binding": [ "GCM", "tow rating" ] },
+                        { "given": 2000, "left": 1500, "binding": [] } ],
+                      "trailer-against-vehicle-re-rated": [ { "given": 2300, "left": 1300, "binding": [ "GCM" ] } ],
+                      "rear-load-against-ball": [ { "given": 0, "left": 300, "binding": [ "rear axle" ] } ],
+                      "failing": [], "too-close": [], {{Missing}} }
+                    """
+                )
+            );
+    }
+
+    private const string Columns = "item|kg|front|rear|total";
+    private const string Missing = """ "missing": [ { "fact": "vehicle.wheelbase", "adds": "the mass on each axle" } ] """;
+
+    private static readonly string FrontData = Data("front-axle", "front axle", 1100, 1050, "f", "at-least");
+    private static readonly string RearData = Data("rear-axle", "rear axle", 960, 1000, "r", "at-most");
+
+    private static string Data(string subject, string what, int value, int limit, string fact, string known = "exactly") =>
+        $$"""
+            { "subject": "{{subject}}", "what": "{{what}}", "value": {{value}}, "known": "{{known}}", "limit": {{limit}},
+              "margin": {{limit - value}}, "holds": {{(value > limit ? "false" : "true")}}, "guard-band": 0, "too-close": false,
+              "limit-fact": "{{fact}}" }
+            """;
+
+    private static string Of(string derivation, string unit) => $$"""{ "value": 1, "unit": "{{unit}}", "derivation": "{{derivation}}" }""";
+
+    private static string Possible(int low, int high, int frontLow, int frontHigh, int rearLow, int rearHigh) =>
+        $$"""
+            { "total": { "at-least": {{low}}, "at-most": {{high}} }, "front": { "at-least": {{frontLow}}, "at-most": {{frontHigh}} },
+              "rear": { "at-least": {{rearLow}}, "at-most": {{rearHigh}} } }
+            """;
+
+    private static string Json(Action<Utf8JsonWriter> write) => Plain(JsonText.Write(write));
+
+    private static string Plain(string json) => JsonNode.Parse(json)!.ToJsonString();
+
+    private static MassAnswer Combined =>
+        Light with
+        {
+            Loaded = Light.Unladen with { Left = [Rear] },
+            Towing = Towing with
+            {
+                PlannedCombination = new Combination(2240, null, 1400, 1500, 100),
+                Planned = new CombinationCheck([Rear, new LoadCheck("gcm", "all of it", 3640, 3700, "g")], []),
+                WeighedCombination = new Combination(2250, null, 1410, 1520, 110),
+                Weighed = new CombinationCheck([Rear], []),
+                BallByTrailerKg = 110,
+                BallByVehicleKg = 105,
+                BallDisagreementKg = 5,
+                ImpliedArmMm = 1230,
+                CargoLeft = new CargoLeft(60, 40),
+                Capacity = new TowRating(3000, true, "t"),
+                DownRating = new DownRating(50, new LoadCheck("gvm", "vehicle, so advised", 2240, 2150, "g")),
+            },
+            TradeOff = [new TradeOffPoint(2240, 1400, ["GCM", "tow rating"]), new TradeOffPoint(2000, 1500, [])],
+            ReratedTradeOff = [new TradeOffPoint(2300, 1300, ["GCM"])],
+            RearLoadAgainstBall = [new TradeOffPoint(0, 300, ["rear axle"])],
+        };
+
+    private static HeightAnswer Heights =>
+        new HeightAnswer(
+            new MeasuredLift(new AxleLift(50, 49, -2, 20, 1, false), new AxleLift(60, 30, 0, 0, 30, true), "no", "mind it", []),
+            [
+                new PredictedAxle(
+                    new PredictedLift(Axle.Front, 60, 10, []),
+                    new Interval(58, 62),
+                    2,
+                    1100,
+                    [new LiftStep(0, 60), new LiftStep(50, 55)],
+                    [
+                        new MassNeeded(Pathway.NoCertificate, 50, 100, 200, 150),
+                        new MassNeeded(Pathway.Certificate, 55, 50, null, null),
+                        new MassNeeded(Pathway.Approval, 75, 0, 1, 1),
+                    ]
+                ),
+                new PredictedAxle(new PredictedLift(Axle.Rear, null, null, []), Interval.Anything, 0, null, [], []),
+            ],
+            new Interval(28, 45),
+            "so",
+            5,
+            new DeniedLift(70, new Interval(78, 82), "thus"),
+            [new UnevenAxle(Axle.Rear, 530, 561, 10)],
+            [Wheelbase]
+        )
+        {
+            DecidingAxle = Axle.Rear,
+        };
+
+    private static TyreAnswer Tyres
+    {
+        get
+        {
+            var rule = new SpeedometerRule(0, 10, 4);
+            SpeedometerCheck Check(string name, SpeedometerFinding? finding, int largest, int? left) =>
+                new(new NamedSpeedometerRule(name, rule), finding, largest, left);
+            return new TyreAnswer(
+                TyreSize.Parse("265/70R17"),
+                Growth,
+                new TyreCapacity(Figure("a"), Figure("b"), ""),
+                [Front, Rear],
+                [new LoadIndexNeed(Axle.Front, 1650, 2, new LoadIndex(101)), new LoadIndexNeed(Axle.Rear, 9000, 2, null)],
+                [Speed("S", true), Speed("M", false), Speed("H", null)],
+                new SpeedometerAnswer(
+                    100,
+                    100,
+                    true,
+                    Figure("103.6 km/h"),
+                    [
+                        Check("one", SpeedometerFinding.Within, 8, 5),
+                        Check("two", SpeedometerFinding.ReadsLow, 2, -1),
+                        Check("three", SpeedometerFinding.ReadsHigh, 4, null),
+                        Check("four", SpeedometerFinding.NotCovered, 6, 0),
+                        Check("five", null, 7, null),
+                    ],
+                    [new SpeedometerPeriod("xa", null, null, [], []), new SpeedometerPeriod("xa", null, null, [], [])]
+                ),
+                new RoadAnswer(
+                    95,
+                    new LengthCheck(90, 95),
+                    new LengthCheck(110, 100),
+                    new Fractions.Fraction(10, 9),
+                    1,
+                    new ClearanceRule("xa", 1, 100, "loaded", "unladen", [])
+                ),
+                [Wheelbase]
+            )
+            {
+                NotCompared = ["load index"],
+            };
+        }
+    }
+
     private static TowingAnswer Towing => new(null, null, null, null, null, null, null, null, null, null, null);
 
     private static TyreGrowth Growth =>
@@ -374,6 +523,8 @@ public sealed class ReckonedPartTests
         {
             Growth = Figure("28 mm = 804 - 776"),
             WidthPercent = Figure("100 % = 265 / 265"),
+            GrowthPercent = Figure("percent"),
+            TyreLift = Figure("lift"),
         };
 
     private static TyreSpeedCheck Speed(string symbol, bool? enough) =>

@@ -21,5 +21,5 @@ internal sealed class Told : AnswerPage
     public override void Aside(string text, int depth = 2) => Lines.Add(text);
 
     public override void Table(ImmutableArray<string> columns, IEnumerable<ImmutableArray<string>> rows, int numbersFrom = int.MaxValue) =>
-        Lines.AddRange(rows.Select(row => string.Join("|", row)));
+        Lines.AddRange(rows.Prepend(columns).Select(row => string.Join("|", row)));
 }
