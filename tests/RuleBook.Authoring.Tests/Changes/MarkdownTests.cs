@@ -64,6 +64,105 @@ public sealed class MarkdownTests
         ChangesMarkdown.Write(stays).ShouldNotContain("(removed)");
     }
 
+    /// <summary>Two answers of one place, one thing beside them, one source, two saved jobs and one that could not be read.</summary>
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void The_comment_tells_answers_by_place_then_what_is_beside_them_then_saved_jobs()
+    {
+        var mark = new Mark("xa/ride-height.yaml", 7, 3);
+        Outcome free = new(Pathway.NoCertificate, Pathway.NoCertificate);
+        Outcome certified = new(Pathway.Certificate, Pathway.Certificate);
+        ShownJob Shown(string says) => new($"says: {says}\n", says, new DateOnly(2018, 10, 26));
+        var change = new AnswerChange(
+            "xa",
+            "Here",
+            "ride-height",
+            "Ride height",
+            new DateOnly(2018, 10, 26),
+            null,
+            [new VehicleWord("category", "category", ["MC", "NA"])],
+            free,
+            certified,
+            "xa/raise",
+            mark,
+            false,
+            Shown("lift 60 mm"),
+            Shown("lift 70 mm")
+        );
+        var other = change with { From = null, Vehicles = [], Before = certified, After = free, Removed = true, Furthest = null };
+        var remark = new Remark(RemarkKind.Other, "xa", "Here", "xa/raise", new DateOnly(2019, 7, 1), "codes differ", mark);
+        var compared = new ComparedBooks(
+            new NamedBook("main", "sha256:a"),
+            new NamedBook("new", "sha256:b"),
+            new ChangeReport([change, other], [remark, remark with { Kind = RemarkKind.Evidence, From = null, Text = "law read" }]),
+            new JobReport(
+                3,
+                [new JobChange("a.yaml", "W-1", free, certified), new JobChange("b.yaml", null, null, free)],
+                [Problem.Error("x", mark, "no day", "give one")]
+            )
+        );
+        ChangesMarkdown
+            .Write(compared)
+            .Split('\n')
+            .ShouldBe([
+                "## Answers that change",
+                "",
+                "From <code>main</code> to <code>new</code>: 2 answers change, 2 other things change, 2 of 3 saved jobs change.",
+                "",
+                "### Here (xa)",
+                "",
+                "| topic | vehicles | days | before | after | for example | rule |",
+                "| --- | --- | --- | --- | --- | --- | --- |",
+                "| Ride height | category MC or NA | from 26 October 2018 | allowed without a certificate | allowed with a certificate | "
+                    + "lift 60 mm; lift 70 mm | xa/raise<br><code>xa/ride-height.yaml&#58;7</code> |",
+                "| Ride height | every vehicle | on every day | allowed with a certificate | allowed without a certificate | lift 60 mm | "
+                    + "xa/raise (removed)<br><code>xa/ride-height.yaml&#58;7</code> |",
+                "",
+                "<details><summary>Jobs that show it</summary>",
+                "",
+                "allowed without a certificate, then allowed with a certificate:",
+                "",
+                "```yaml",
+                "says: lift 60 mm",
+                "```",
+                "",
+                "allowed with a certificate, then allowed without a certificate:",
+                "",
+                "```yaml",
+                "says: lift 60 mm",
+                "```",
+                "",
+                "</details>",
+                "",
+                "### Beside the pathways",
+                "",
+                "- Here, xa/raise: codes differ (from 1 July 2019)",
+                "",
+                "<details><summary>What 1 rules, schemes and sources rest on</summary>",
+                "",
+                "- Here, xa/raise: law read",
+                "",
+                "</details>",
+                "",
+                "### Saved jobs",
+                "",
+                "3 answered, 2 changed.",
+                "",
+                "| job | before | after |",
+                "| --- | --- | --- |",
+                "| <code>a.yaml</code> W-1 | allowed without a certificate | allowed with a certificate |",
+                "| <code>b.yaml</code> | could not be read | allowed without a certificate |",
+                "",
+                "Could not be read:",
+                "",
+                "- xa/ride-height.yaml&#58;7&#58;3&#58; error x&#58; no day &#40;give one&#41;",
+                "",
+            ]);
+        ChangeWords
+            .Sum(compared with { Report = new ChangeReport([change], [remark]), Jobs = new JobReport(1, [], []) })
+            .ShouldBe("1 answer changes, 1 other thing changes, 0 of 1 saved job changes.");
+    }
+
     [Theory]
     [InlineData(null, null, "on every day")]
     [InlineData("2018-10-26", null, "from 26 October 2018")]
