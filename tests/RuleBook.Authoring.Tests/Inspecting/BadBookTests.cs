@@ -45,27 +45,6 @@ public sealed class BadBookTests
             Should.Throw<InputException>(() => BookReading.Open(book.Folder)).Problems.ShouldBe(errors);
     }
 
-    private static readonly ILookup<string, string> Words = File.ReadLines(Path.Combine(BadBook.Root, "words.txt"))
-        .Where(line => !line.StartsWith('#'))
-        .Select(line => line.Split(" | "))
-        .ToLookup(parts => parts[0], parts => parts[1]);
-
-    public static TheoryData<string> Worded => [.. Words.Select(book => book.Key)];
-
-    /// <summary>A tip of its own stands in brackets behind the problem, as a person reads it.</summary>
-    [Theory]
-    [MemberData(nameof(Worded))]
-    public void What_a_check_says_names_what_is_wrong_there(string code)
-    {
-        using var book = BadBook.Open(code);
-        var tip = CheckList.All.Single(info => info.Code == code).Tip;
-        Inspection
-            .Run(book.Folder, Today)
-            .Problems.Where(problem => problem.Code == code)
-            .Select(problem => problem.Tip == tip ? problem.Text : $"{problem.Text} ({problem.Tip})")
-            .ShouldBe(Words[code]);
-    }
-
     [Fact]
     public void A_document_that_has_no_clauses_is_cited_without_one()
     {
