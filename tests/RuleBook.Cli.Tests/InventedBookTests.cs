@@ -1,136 +1,11 @@
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
-/// What the command tells of a book that is small enough to be told by hand: an invented nation and a state of it, with one rule of each
-/// kind. No figure is that of any law; the words of the vocabulary are those of this repository.
+/// What the command tells of a book that is small enough to be told by hand, <c>tests/invented-book</c>: a nation and a state of it, with
+/// one rule of each kind. No figure is that of any law; the words of the vocabulary are those of this repository.
 /// </summary>
 public sealed class InventedBookTests : IDisposable
 {
-    private const string Coverage = """
-
-        coverage:
-          - { topic: ride-height, state: complete }
-          - { topic: certification, state: none, lacks: All. }
-          - { topic: mass-ratings, state: none, lacks: All. }
-          - { topic: road-use, state: none, lacks: All. }
-          - { topic: towing, state: none, lacks: All. }
-          - { topic: tyres-and-wheels, state: none, lacks: All. }
-        """;
-
-    private static readonly (string File, string Text)[] Files =
-    [
-        (
-            "xa/jurisdiction.yaml",
-            """
-            jurisdiction: xa
-            name: The nation
-            registers: no
-            registers-note: Vehicles are registered in the north.
-            ask: { authority: The nation's office }
-            """ + Coverage
-        ),
-        (
-            "xa/sources.yaml",
-            """
-            jurisdiction: xa
-            sources:
-              - { source: code, title: The code, publisher: The nation, read-as: primary, checked: 2026-11, recheck-after: 2027-11-25 }
-              - { source: letter, title: A letter, publisher: A reader, read-as: secondary, clauses: none, checked: 2026-11,
-                  recheck-after: 2027-11-25 }
-            """
-        ),
-        (
-            "xa/ride-height.yaml",
-            """
-            jurisdiction: xa
-            topic: ride-height
-            rules:
-              - rule: raise
-                title: Raising
-                versions:
-                  - from: 2012-01-01
-                    sources: [ { cite: code, clause: "1", carries: [from, certificate] }, { cite: letter } ]
-                    tiers:
-                      - pathway: no-certificate
-                        when: { four-wheel-drive: yes, gvm: { at-most: 3500 kg } }
-                        within: { suspension-lift: 50 mm, body-lift: none, track-increase: not-established }
-                      - pathway: certificate
-                        within: { suspension-lift: { at-least: 10 mm, at-most: 75 mm } }
-                        provided: [lane-change-test]
-                    beyond: prohibited
-              - rule: lower
-                title: Lowering
-                versions:
-                  - from: unknown
-                    in-force-by: 2019-05-06
-                    until: 2020-02-01
-                    sources: [ { cite: code, clause: "2" } ]
-                    tiers: []
-                    beyond: prohibited
-              - rule: extend
-                title: Longer shackles
-                versions:
-                  - from: unknown
-                    in-force-by: 2019-05-06
-                    sources: [ { cite: code, clause: "2" } ]
-                    tiers: []
-                    beyond: not-established
-                  - proposed: yes
-                    sources: [ { cite: code, clause: "9" } ]
-                    tiers: [ { pathway: certificate, within: { suspension-lift: 60 mm } } ]
-                    beyond: prohibited
-            """
-        ),
-        (
-            "xa-n/jurisdiction.yaml",
-            """
-            jurisdiction: xa-n
-            name: The north
-            within: xa
-            registers: yes
-            ask: { authority: The northern office, url: "https://north.example/" }
-            """ + Coverage
-        ),
-        (
-            "xa-n/sources.yaml",
-            """
-            jurisdiction: xa-n
-            sources:
-              - { source: act, title: The act, publisher: The north, read-as: primary, checked: 2026-11, recheck-after: 2027-11-25 }
-            """
-        ),
-        (
-            "xa-n/ride-height.yaml",
-            """
-            jurisdiction: xa-n
-            topic: ride-height
-            rules:
-              - rule: raise
-                title: Raising in the north
-                versions:
-                  - from: "[2015-01-01..2015-12-31]"
-                    sources: [ { cite: act, clause: "3" } ]
-                    not-regulated: Left to the drivers.
-                  - from: 2016-03-01
-                    warning-only: yes
-                    sources: [ { cite: act, clause: "4" }, { cite: xa/code, clause: "1" } ]
-                    adopts: { rule: xa/ride-height/raise, as-of: 2013-05-06 }
-                    except: [ { tier: certificate, within: { suspension-lift: 65 mm } } ]
-                  - announced: 2027-03-01
-                    sources: [ { cite: act, clause: "5" } ]
-                    tiers: [ { pathway: no-certificate, within: { suspension-lift: 30 mm } } ]
-                    beyond: prohibited
-              - rule: swap
-                title: Swapping springs
-                versions:
-                  - from: unknown
-                    in-force-by: 2014-02-03
-                    sources: [ { cite: act, clause: "6" } ]
-                    not-established: { ask: The northern office, open: The annex }
-            """
-        ),
-    ];
-
     private readonly string folder = Copy();
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
@@ -146,15 +21,15 @@ public sealed class InventedBookTests : IDisposable
               xa/ride-height/raise
               * in force from 2012-01-01
                 - allowed without a certificate, four-wheel drive yes and GVM at most 3500 kg:
-                  - suspension lift at most 50 mm (second hand)
+                  - suspension lift at most 55 mm (50 mm with a tolerance of 5 mm) (second hand)
                   - body lift: no limit (second hand)
                   - increase in wheel track: not established (second hand)
                 - allowed with a certificate:
-                  - suspension lift from 10 mm up to 75 mm
+                  - suspension lift from 5 mm (10 mm with a tolerance of 5 mm) up to 80 mm (75 mm with a tolerance of 5 mm)
                   - to show: lane-change test passed
                 - beyond: not allowed (second hand)
                 The code, 1 (The nation; the authority's own text; checked 2026-11)
-                A letter (A reader; known at second hand; checked 2026-11)
+                A letter (A reader; known at second hand; checked 2026-10-05)
 
             Lowering
               xa/ride-height/lower
@@ -184,16 +59,16 @@ public sealed class InventedBookTests : IDisposable
               * in force from 2016-03-01, a breach brings a warning only
                 adopts xa/ride-height/raise as on 6 May 2013
                 - allowed without a certificate, four-wheel drive yes and GVM at most 3500 kg:
-                  - suspension lift at most 50 mm (second hand)
+                  - suspension lift at most 55 mm (50 mm with a tolerance of 5 mm) (second hand)
                   - body lift: no limit (second hand)
                   - increase in wheel track: not established (second hand)
                 - allowed with a certificate:
-                  - suspension lift from 10 mm up to 65 mm
+                  - suspension lift from 5 mm (10 mm with a tolerance of 5 mm) up to 70 mm (65 mm with a tolerance of 5 mm)
                   - to show: lane-change test passed
                 - beyond: not allowed (second hand)
                 The act, 4 (The north; the authority's own text; checked 2026-11)
                 The code, 1 (The nation; the authority's own text; checked 2026-11)
-                A letter (A reader; known at second hand; checked 2026-11)
+                A letter (A reader; known at second hand; checked 2026-10-05)
 
             Swapping springs
               xa-n/ride-height/swap
@@ -236,7 +111,7 @@ public sealed class InventedBookTests : IDisposable
             | jurisdiction | rules | authority's text | second hand | common practice | memory | no source | not established |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
             | The nation (`xa`) | 3 | 1 | 2 | 0 | 0 | 0 | 1 |
-            | The north (`xa-n`) | 2 | 1 | 0 | 0 | 0 | 0 | 1 |
+            | The north (`xa-n`) | 3 | 1 | 0 | 0 | 0 | 0 | 2 |
 
             """
         );
@@ -244,7 +119,7 @@ public sealed class InventedBookTests : IDisposable
             """
             | topic, coverage | rules | authority's text | second hand | common practice | memory | no source | not established |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
-            | certification, none | 0 | 0 | 0 | 0 | 0 | 0 | 0 |
+            | certification, partial | 1 | 0 | 0 | 0 | 0 | 0 | 1 |
             | mass ratings, none | 0 | 0 | 0 | 0 | 0 | 0 | 0 |
             | ride height, complete | 2 | 1 | 0 | 0 | 0 | 0 | 1 |
             | rules of use, none | 0 | 0 | 0 | 0 | 0 | 0 | 0 |
@@ -266,13 +141,7 @@ public sealed class InventedBookTests : IDisposable
     {
         var folder = Directory.CreateTempSubdirectory("rulebook-invented-").FullName;
         GitBook.CopyTo(Path.Combine(Invocation.Root, "schema", "vocabulary"), Path.Combine(folder, "schema", "vocabulary"));
-        foreach (var (file, text) in Files)
-        {
-            var path = Path.Combine(folder, "jurisdictions", file);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, text + "\n");
-        }
-
+        GitBook.CopyTo(Path.Combine(Invocation.Root, "tests", "invented-book"), folder);
         return folder;
     }
 }

@@ -349,6 +349,8 @@ public sealed class WholeTextTests
                   - then edit: {at}
                 """
             );
+        Told(page => GapsText.Write(page, Day, [found[0] with { LookFor = [.. seven[..6]] }], whole: true))
+            .ShouldBe(head + first.Replace("  - and 1 more\n", "", StringComparison.Ordinal) + edit.TrimEnd('\n'));
         Told(page => GapsText.Write(page, Day, [], whole: true)).ShouldBe($"{head}None of them is undecided for want of a document.");
     }
 
