@@ -81,8 +81,7 @@ internal static class LimitPhrases
         return Precisely.Of(check.Value.Exact!.Value / unit.ToBase, check.Bound!.Value / unit.ToBase, unit.Symbol is "mm" or "kg" ? 0 : 2);
     }
 
-    private static string Low(LimitCheck check) =>
-        check.Bound!.Value.IsNegative || check.Value.Exact is { IsNegative: true } ? "low" : "little";
+    private static string Low(LimitCheck check) => check.Value.Exact is { IsNegative: true } ? "low" : "little";
 
     private static string End(Bound bound, bool upper, Unit unit) =>
         (upper, bound.Closed, bound.Value.IsNegative) switch

@@ -38,6 +38,21 @@ public sealed class LimitPhraseTests
             .Limit(Check(new Bounds(null, new Bound(-50, false)), 28))
             .ShouldBe("suspension-lift 28 mm, limit more than 50 mm down: not lowered so far");
 
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData(10, false, 50, true, "over 10 mm, 50 mm")]
+    [InlineData(10, true, 50, false, "at least 10 mm, under 50 mm")]
+    [InlineData(-50, false, 50, true, "less than 50 mm down, 50 mm")]
+    [InlineData(-50, true, 75, false, "50 mm down, under 75 mm")]
+    [InlineData(40, true, 40, true, "exactly 40 mm")]
+    public void An_end_that_does_not_belong_to_a_limit_is_told_at_either_side(
+        int lower,
+        bool closed,
+        int upper,
+        bool reached,
+        string says
+    ) => LimitPhrases.Range(new Bounds(new Bound(lower, closed), new Bound(upper, reached)), Made.MeasureOf(Made.Lift)).ShouldBe(says);
+
     /// <summary>An inch is 25.4 mm; the ends are those of West Virginia Code 17C-15-48 for a bumper.</summary>
     [Fact]
     [Trait("Basis", "derived")]

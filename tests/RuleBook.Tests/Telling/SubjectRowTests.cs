@@ -101,6 +101,8 @@ public sealed class SubjectRowTests
         Screen(book, answer with { Certification = answer.Certification! with { Steps = [] } }).ShouldContain("Certifies|engineer");
         Screen(book, Free).ShouldContain("Certifies|nobody: no certificate is needed");
         Screen(book, Free).ShouldContain("To show|travel kept");
+        Screen(book, Free).ShouldContain("Rests on|height: authority's text; book made");
+        Screen(book, Free with { Edition = "2026.11.1", Findings = [] }).ShouldContain("Rests on|edition 2026.11.1");
     }
 
     [Fact]
@@ -180,6 +182,23 @@ public sealed class SubjectRowTests
                     .ToJsonString()
             );
     }
+
+    [Theory]
+    [InlineData(NewsKind.Corrected, "Past answers corrected: State A, State B: it was 50 mm.")]
+    [InlineData(NewsKind.Law, "Answers that change: State A, State B: it was 50 mm.")]
+    [InlineData(NewsKind.Evidence, "Better evidence, same answers: State A, State B: it was 50 mm.")]
+    [InlineData(NewsKind.Tool, "The tool: State A, State B: it was 50 mm.")]
+    public void News_of_an_edition_say_what_they_are_of_and_where(NewsKind kind, string told)
+    {
+        var news = new News(kind, ["State A", "State B"], null, "it was 50 mm.");
+        EditionWords.Sentence(news).ShouldBe(told);
+        EditionWords.Told(news with { Places = [] }).ShouldBe("it was 50 mm.");
+    }
+
+    [Fact]
+    public void A_vehicle_that_stays_as_it_is_has_nothing_to_judge() =>
+        First(Assess(Stating(Tiers), """ "vehicle": { "category": "MC" } """))
+            .ShouldBe("Nothing to judge: no change to the vehicle is stated. State A, 25 November 2026.");
 
     private static string First(Assessment answer) => FirstLines.Of(answer).First();
 

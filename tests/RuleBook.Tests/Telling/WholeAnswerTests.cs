@@ -109,6 +109,9 @@ public sealed class WholeAnswerTests
             ]);
         All(answer).ShouldContain("? nobody has established the limits");
         All(answer).ShouldContain("- not regulated: no such rule");
+        const string Noted =
+            """ "tiers": [ { "pathway": "certificate", "note": " mind it ", "within": { "suspension-lift": "75 mm" } } ] """;
+        All(Assess(Stating($"{Noted}, \"beyond\": \"prohibited\""), Lift("60 mm"))).ShouldContain("mind it");
     }
 
     [Fact]
