@@ -69,7 +69,9 @@ internal static class JobLine
 
     private static IEnumerable<string> Masses(Job job)
     {
-        var accessories = job.Plan.Items.Count(item => item.Kind == ItemKind.FixedAccessory);
+        var accessories = job.Plan.Items.Count(item =>
+            item.Kind == ItemKind.FixedAccessory && job.Plan.Tanks.All(tank => tank.Path != item.Path)
+        );
         if (accessories > 0)
             yield return accessories == 1 ? "1 accessory" : $"{accessories} accessories";
         if (job.Plan.Tanks.Count(tank => tank.Path.StartsWith("modification", StringComparison.Ordinal)) is > 0 and var tanks)

@@ -8,11 +8,24 @@ namespace RuleBook.Authoring.Tests.Editions;
 
 /// <summary>
 /// Editions that were packed once, and answers that were kept with them (<c>tests/editions</c>, never changed): every later version reads
-/// the one and decides the other alike. Words may differ; what decides may not.
+/// the one and decides the other alike. Words may differ; what decides may not, but for what was too sure and is put right here.
 /// </summary>
 public sealed class ArchivedEditionTests
 {
     private static readonly string Folder = Path.Combine(TestBook.Folder, "tests", "editions");
+
+    /// <summary>
+    /// Until November 2026 an added tank counted with its fuel alone. The tank of the wagon stands among its accessories, which nothing
+    /// can know: its masses are at least so much.
+    /// </summary>
+    private static readonly Dictionary<string, string[]> PutRight = new()
+    {
+        ["2026.11.1.wagon-touring.json"] =
+        [
+            "at least 237 kg over GVM when loaded (3737 of 3500 kg)",
+            "at least 22 kg over GVM before anybody gets in (3522 of 3500 kg)",
+        ],
+    };
 
     public static TheoryData<string> Editions =>
         [
@@ -35,7 +48,9 @@ public sealed class ArchivedEditionTests
             record.Book.ShouldBe(book.Digest);
             var comparison = AnswerComparison.Of(record.Answer, AssessmentJson.Write(record.Ask(book)).TrimEnd('\n'));
             comparison.Decision.ShouldBeNull(file);
-            comparison.Differences.ShouldBeEmpty(file);
+            comparison
+                .Differences.Select(difference => difference.Now)
+                .ShouldBe(PutRight.GetValueOrDefault(Path.GetFileName(file), []), file);
         }
     }
 

@@ -61,11 +61,31 @@ public sealed class UnknownPartTests
         var unladen = MassesOf(
             $$"""
             "vehicle": { {{makers}} "tare": "2000 kg" }, "modification": { "tanks": [ { "capacity": "138 L", "fuel": "diesel",
-              "replaces": "yes" } ] }
+              "replaces": "yes", "mass": "-4 kg" } ] }
             """
         ).Unladen;
-        unladen.TotalKg.ShouldBe(new Fraction(210688, 100));
+        unladen.TotalKg.ShouldBe(new Fraction(210288, 100)); // and is 4 kg lighter than the one that it takes the place of
         unladen.Missing.ShouldNotContain(missing => missing.Fact == "vehicle.tanks");
+    }
+
+    /// <summary>A long-range tank adds the mass of the tank too, not only that of its fuel (trade; computation of kerb mass).</summary>
+    [Theory]
+    [Trait("Basis", "common-practice")]
+    [InlineData("", false)]
+    [InlineData(""", "mass": "unknown" """, false)]
+    [InlineData(""", "mass": "24.5 kg" """, true)]
+    public void An_added_tank_weighs_something_itself_and_where_that_is_not_stated_the_vehicle_has_so_much_or_more(string mass, bool known)
+    {
+        // 2000 kg, 70 L x 0.835 kg/L = 58.45 kg in the maker's tank and 60 L x 0.835 kg/L = 50.1 kg in the other are 2108.55 kg.
+        var unladen = MassesOf(
+            $$"""
+            "vehicle": { "tare": "2000 kg", "tanks": [ { "capacity": "80 L", "fuel": "diesel" } ] },
+            "modification": { "tanks": [ { "capacity": "60 L", "fuel": "diesel" {{mass}} } ] }
+            """
+        ).Unladen;
+        unladen.TotalKg.ShouldBe(known ? new Fraction(210855 + 2450, 100) : null);
+        unladen.Possible.Total.Low.ShouldBe(new Fraction(210855 + (known ? 2450 : 0), 100));
+        unladen.Missing.Any(missing => missing.Fact == "modification.tanks[0].mass").ShouldBe(!known);
     }
 
     [Fact]

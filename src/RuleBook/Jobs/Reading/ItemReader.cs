@@ -41,15 +41,27 @@ internal sealed class ItemReader(Reference reference)
             var fields = new Fields(nodes[i], under.Problems);
             var density = Density(fields);
             var replaces = auxiliary && fields.YesNo("replaces") is true;
+            var at = $"{path}.tanks[{i}]";
+            var name = fields.Text("name") ?? (auxiliary ? $"added tank {i + 1}" : $"tank {i + 1}");
+            var behind = fields.Signed("behind-front-axle", Dimension.Length);
             yield return new FuelTank(
-                $"{path}.tanks[{i}]",
-                fields.Text("name") ?? (auxiliary ? $"added tank {i + 1}" : $"tank {i + 1}"),
+                at,
+                name,
                 fields.AboveZero("capacity", Dimension.Volume),
                 density,
-                fields.Signed("behind-front-axle", Dimension.Length),
+                behind,
                 fields.YesNo("auxiliary") ?? (auxiliary && !replaces)
             )
             {
+                Itself = auxiliary
+                    ? new MassItem(
+                        at,
+                        $"{name}, empty",
+                        ItemKind.FixedAccessory,
+                        replaces ? fields.Signed("mass", Dimension.Mass) : fields.Mass("mass"),
+                        behind
+                    )
+                    : null,
                 Replaces = replaces,
                 AnyFuel = density is null ? AnyFuel() : MassRange.FromZero,
             };

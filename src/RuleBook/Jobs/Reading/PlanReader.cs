@@ -16,9 +16,11 @@ internal static class PlanReader
     {
         var items = new ItemReader(book.Reference);
         var load = job.Nested("load");
+        ImmutableArray<FuelTank> added = [.. items.Tanks(modification, "modification", auxiliary: true)];
         ImmutableArray<MassItem> aboard =
         [
             .. ItemReader.Items(modification, "modification", "accessories", ItemKind.FixedAccessory, mayBeNegative: true),
+            .. added.Select(tank => tank.Itself).OfType<MassItem>(),
             .. ItemReader.Items(load, "load", "occupants", ItemKind.Occupant),
             .. ItemReader.Items(load, "load", "luggage", ItemKind.Luggage),
             .. ItemReader.Items(load, "load", "goods", ItemKind.Load),
@@ -47,7 +49,7 @@ internal static class PlanReader
             Seats = vehicle is null ? null : Seats(vehicle),
             Ratings = vehicle?.Group("ratings", Ratings) ?? Physics.Masses.Ratings.None,
             Rerated = modification?.Group("ratings", Ratings),
-            Tanks = [.. items.Tanks(vehicle, "vehicle", auxiliary: false), .. items.Tanks(modification, "modification", auxiliary: true)],
+            Tanks = [.. items.Tanks(vehicle, "vehicle", auxiliary: false), .. added],
             Items = aboard,
             DownRating = vehicle?.List("down-rating", node => Row(new Fields(node, vehicle.Problems))) ?? [],
             DualRearWheels = vehicle?.KnownYesNo("dual-rear-wheels") ?? false,

@@ -22,6 +22,12 @@ public sealed record FuelTank(
     /// <summary>Stands in the place of the maker's main tanks, which are taken out.</summary>
     public bool Replaces { get; init; }
 
+    /// <summary>
+    /// The tank empty, where it is added, less the ones that it takes the place of; null for a tank that tare includes. Where its mass is
+    /// not known, it is at least nothing.
+    /// </summary>
+    public MassItem? Itself { get; init; }
+
     /// <summary>From the lightest to the heaviest fuel that it may hold where its own is not known, kg/L.</summary>
     public Interval AnyFuel { get; init; } = MassRange.FromZero;
 

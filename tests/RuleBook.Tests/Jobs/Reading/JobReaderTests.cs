@@ -93,13 +93,15 @@ public sealed class JobReaderTests
             }
         );
         plan.Rerated.ShouldBe(new Ratings { GvmKg = 3500 });
+        var empty = new MassItem("modification.tanks[0]", "added tank 1, empty", ItemKind.FixedAccessory, null, null);
         plan.Tanks.ShouldBe([
             new FuelTank("vehicle.tanks[0]", "tank 1", 80, new Fraction(835, 1000), 1700),
-            new FuelTank("modification.tanks[0]", "added tank 1", 45, new Fraction(745, 1000), null, true),
+            new FuelTank("modification.tanks[0]", "added tank 1", 45, new Fraction(745, 1000), null, true) { Itself = empty },
         ]);
         plan.Items.ShouldBe([
             new MassItem("modification.accessories[0]", "bar", ItemKind.FixedAccessory, 60, -900),
             new MassItem("modification.accessories[1]", "accessories 2", ItemKind.FixedAccessory, -20, null), // what was taken off
+            empty,
             new MassItem("load.occupants[0]", "occupants 1", ItemKind.Occupant, 80, null),
             new MassItem("load.luggage[0]", "bags", ItemKind.Luggage, 30, null),
             new MassItem("load.goods[0]", "goods 1", ItemKind.Load, null, null),
