@@ -63,7 +63,7 @@ public sealed class UsageTests
 
     [Theory]
     [InlineData("mc", "(did you mean 'MC'?)")]
-    [InlineData("XX", "(known here: LA, LB,")] // nothing is near: no guess
+    [InlineData("XX", "'XX' is not one of MA, MB, MC, ")] // nothing is near: no guess, and the words are told once
     public async Task A_category_in_small_letters_is_guessed_and_nonsense_is_not(string typed, string tip) =>
         (await Invocation.Assess($"registered-in: au-qld\non: 2026-11-20\nvehicle: {{ category: {typed} }}\n")).Error.ShouldContain(tip);
 
