@@ -90,6 +90,13 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
             (told.Code, back.Code).ShouldBe((1, 0));
             told.Words.ShouldContain("only the old book has gone:");
             told.Words.ShouldNotContain("kept");
+
+            // Four are named; of more, four and how many there are beside them.
+            const string four = "{ id: kept }, { id: a }, { id: b }, { id: c }, { id: d }";
+            (await Of("changes", Sound("four", four), after)).Words.ShouldContain("only the old book has a, b, c, d: nothing says");
+            (await Of("changes", Sound("five", $"{four}, {{ id: e }}"), after)).Words.ShouldContain(
+                "has a, b, c, d and 1 more: nothing says"
+            );
         }
         finally
         {

@@ -37,6 +37,9 @@ public sealed class EditionCommandTests : IDisposable
     {
         var named = await Run("edition", "2026.11.1");
         named.Code.ShouldBe(0, named.Error);
+        named.Out.ShouldMatch(
+            "^edition 2026\\.11\\.1: sha256:[0-9a-f]{64}, 0 news drafted in /.*/jurisdictions/editions\\.yaml: edit them by hand\n$"
+        );
         (await Run("assess", Example, "--in", "au-qld")).Words.ShouldContain("edition 2026.11.1");
         (await Invocation.Of(["inspect", Book])).Code.ShouldBe(0);
         (await Run("editions")).Words.ShouldContain("This is edition 2026.11.1 of the book.");
@@ -97,6 +100,8 @@ public sealed class EditionCommandTests : IDisposable
         );
 
         var letters = Path.Combine(_folder.FullName, "letters");
+        (await Run("recheck", Path.GetDirectoryName(Kept)!)).Code.ShouldBe(1);
+        (await File.ReadAllTextAsync(Kept, TestContext.Current.CancellationToken)).ShouldBe(first);
         var rechecked = await Run("recheck", Path.GetDirectoryName(Kept)!, "--letters", letters, "--write");
         rechecked.Code.ShouldBe(1);
         rechecked.Words.ShouldContain("wagon.json: NO LONGER STANDS: allowed without a certificate -> allowed with a certificate");

@@ -22,6 +22,9 @@ public sealed class JobCommandTests
         var answer = await Invocation.Assess(job.Out);
         answer.Code.ShouldBe(code);
         answer.Error.ShouldBeEmpty();
+        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "job.yaml");
+        (await Invocation.Of(["job", "--template", template, "--output", file])).ShouldBe(new Invocation(0, "", ""));
+        (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).ShouldBe(job.Out);
         job.Out.Split('\n').Count(line => line.Contains('#', StringComparison.Ordinal)).ShouldBeGreaterThan(10);
     }
 

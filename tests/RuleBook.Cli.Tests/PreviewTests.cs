@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Net;
 using System.Net.Sockets;
 using RuleBook.Cli.Commands;
@@ -42,6 +43,18 @@ public sealed class PreviewTests : IDisposable
         var serving = Preview.ServeAsync(Site, port, TextWriter.Null, stop.Token);
         using var client = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}/") };
         (await client.GetStringAsync("topics/towing.html", stop.Token)).ShouldBe("<p>towing</p>");
+        // RFC 9110, 12.5.3: a coding that the client takes; the file as it is where there is none.
+        await using (var packed = new GZipStream(File.Create(Path.Combine(Site, "index.html.gz")), CompressionMode.Compress))
+            packed.Write("<p>home</p>"u8);
+        foreach (var (accepted, coding) in new[] { ("gzip", "gzip"), ("br", null) })
+        {
+            using var asked = new HttpRequestMessage(HttpMethod.Get, "index.html") { Headers = { { "Accept-Encoding", accepted } } };
+            using var answer = await client.SendAsync(asked, stop.Token);
+            answer.Content.Headers.ContentEncoding.FirstOrDefault().ShouldBe(coding);
+            var bytes = await answer.Content.ReadAsByteArrayAsync(stop.Token);
+            bytes.ShouldBe(await File.ReadAllBytesAsync(Path.Combine(Site, coding is null ? "index.html" : "index.html.gz"), stop.Token));
+        }
+
         foreach (var method in new[] { HttpMethod.Post, HttpMethod.Put, HttpMethod.Delete, HttpMethod.Options })
         {
             using var asked = new HttpRequestMessage(method, "index.html");

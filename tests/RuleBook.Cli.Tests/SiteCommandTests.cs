@@ -20,6 +20,8 @@ public sealed class SiteCommandTests(GitBook git) : IClassFixture<GitBook>, IDis
     {
         var answer = await Invocation.Of(["site", Target, "--since", git.Old, "--book", git.Folder, "--compress", "no"]);
         answer.Code.ShouldBe(0, answer.Error);
+        var files = Directory.GetFiles(Target, "*", SearchOption.AllDirectories).Length;
+        answer.Out.ShouldMatch($"^{Target}: {files} files, [0-9]+ KiB\n$");
         var page = WebUtility.HtmlDecode(
             await File.ReadAllTextAsync(Path.Combine(Target, "changes.html"), TestContext.Current.CancellationToken)
         );
