@@ -97,10 +97,11 @@ internal static class SubjectRows
     private static IEnumerable<string> Together(IEnumerable<LimitCheck> plain) =>
         plain.GroupBy(check => check.Measure.Unit).Select(same => $"{string.Join(", ", same.Select(Figure))} {same.Key.Symbol}");
 
-    private static string Figure(LimitCheck check) =>
-        LimitPhrases.Figures(check) is var shown
-            ? $"{Short(check.Measure.Title)} {shown.Value} of {shown.Limit}{(check.Holds == Truth.No ? $" ({shown.Apart} too much)" : "")}"
-            : "";
+    private static string Figure(LimitCheck check)
+    {
+        var shown = LimitPhrases.Figures(check);
+        return $"{Short(check.Measure.Title)} {shown.Value} of {shown.Limit}{(check.Holds == Truth.No ? $" ({shown.Apart} too much)" : "")}";
+    }
 
     private static bool IsPlain(LimitCheck check) =>
         check is { Bound: { Closed: true, Value.IsPositive: true }, IsUpper: true, Value.Exact: { IsNegative: false } }
@@ -119,8 +120,11 @@ internal static class SubjectRows
         $"{check.Subject switch { "gcm" => "in all", "ball" => "ball", "gtm" => "trailer axles", _ => "trailer" }} {Figures(check)} "
         + $"kg{check.Subject switch { "gcm" => " GCM", "atm" => " ATM", "gtm" => " GTM", _ => "" }}";
 
-    private static string Figures(LoadCheck check) =>
-        Precisely.Of(check.ValueKg, check.LimitKg) is var shown ? $"{shown.Value} of {shown.Limit}" : "";
+    private static string Figures(LoadCheck check)
+    {
+        var shown = Precisely.Of(check.ValueKg, check.LimitKg);
+        return $"{shown.Value} of {shown.Limit}";
+    }
 
     private static string OfUse(Finding finding) =>
         finding.Version.Content is NotEstablished
