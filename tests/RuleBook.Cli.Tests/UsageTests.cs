@@ -89,7 +89,7 @@ public sealed class UsageTests
     public void Without_colour_nothing_is_bold_either()
     {
         Run("script", "-qec", $"NO_COLOR=1 {Command} assess {Example}", "/dev/null").ShouldNotContain("\u001b[1");
-        Run("script", "-qec", $"{Command} assess {Example}", "/dev/null").ShouldContain("\u001b[1");
+        Run("script", "-qec", $"env -u NO_COLOR {Command} assess {Example}", "/dev/null").ShouldContain("\u001b[1");
     }
 
     [Theory]
