@@ -59,7 +59,15 @@ internal static class WordRemarks
                 "fact",
                 words => words.Facts,
                 fact => fact.Mark,
-                fact => [fact.Definition.Trim(), $"stated at {fact.Job}", $"one of {string.Join(", ", fact.Values)}"]
+                fact =>
+                    [
+                        fact.Definition.Trim(),
+                        $"stated at {fact.Job}",
+                        $"one of {string.Join(", ", fact.Values.Except(fact.WhereNamed))}",
+                        fact.WhereNamed.IsEmpty
+                            ? "any of them whether named or not"
+                            : $"where a rule names it {string.Join(", ", fact.WhereNamed)}",
+                    ]
             ),
             .. Differing(
                 before.Vocabulary,
