@@ -68,12 +68,12 @@ internal sealed class FleetColumns
             var (name, wrong) = (Header[at], unknown[at + 1].FirstOrDefault());
             if (isKey[at] && wrong is null)
                 continue;
-            if (Array.Find(known, key => IsMeant(key, name)) is { } meant)
+            if (known.Where(key => IsMeant(key, name)).Distinct().ToArray() is [_, ..] meant)
                 throw Refused(
                     "unknown-key",
                     new Mark(file, 1, at + 1),
                     $"'{name}' is not a key of a job",
-                    $"head it '{meant}', with units in the cells; a column of your own needs another name"
+                    $"if it is meant, head it '{string.Join("' or '", meant)}', with units in the cells; a column of your own needs another name"
                 );
             if (wrong is not null)
                 throw new InputException(wrong);

@@ -104,14 +104,9 @@ public sealed class AssessmentText(AnswerPage page)
         if (assessment.Undecided.Length > 0)
         {
             page.Heading("What is missing, and what it would change");
-            foreach (var effect in assessment.Undecided.DistinctBy(each => each.DecidesAlone ? (object)each : each.Opening.Name))
+            foreach (var effect in assessment.Undecided.DistinctBy(each => (each.DecidesAlone ? each : null, Asked(each))))
             {
-                page.Item(
-                    effect.Opening.Kind == OpeningKind.Version
-                        ? $"which version of {effect.Opening.Name} is in force that day"
-                        : effect.Opening.Name + (Questions.FollowsFrom(effect) is { } follows ? $", for the {follows.Title}" : ""),
-                    "?"
-                );
+                page.Item(Asked(effect), "?");
                 if (!effect.DecidesAlone)
                     page.Item(Questions.NothingAlone, depth: 2);
                 else
@@ -129,6 +124,11 @@ public sealed class AssessmentText(AnswerPage page)
             page.Item($"ask: {gap.Ask}{(gap.Open is { } open ? $"; open: {open}" : "")}", depth: 2);
         }
     }
+
+    private static string Asked(Effect effect) =>
+        effect.Opening.Kind == OpeningKind.Version
+            ? $"which version of {effect.Opening.Name} is in force that day"
+            : effect.Opening.Name + (Questions.FollowsFrom(effect) is { } follows ? $", for the {follows.Title}" : "");
 
     private void WriteOfUse(Assessment assessment)
     {

@@ -55,7 +55,7 @@ public static class MarginText
             ? Words(reach.Certain, unit)
             : $"{(reach.Certain.Kind == ReachKind.None ? "not for sure" : Words(reach.Certain, unit))} "
                 + $"(perhaps {(reach.Possible.Kind == ReachKind.Unlimited ? "without limit" : Words(reach.Possible, unit))}: "
-                + "something is not known)";
+                + "what holds is not known)";
 
     private static string Words(Reach reach, Unit unit) =>
         reach.Kind switch

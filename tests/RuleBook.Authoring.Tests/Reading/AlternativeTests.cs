@@ -65,6 +65,7 @@ public sealed class AlternativeTests
         Answer(book, Job("category: MC, ratings: { gvm: 4500 kg }")).ShouldBe(Only(Pathway.NoCertificate));
         Answer(book, Job("category: MC, ratings: { gvm: 4500.1 kg }")).ShouldBe(Outcome.Open);
         Answer(book, Job("category: MA, ratings: { gvm: 2000 kg }")).ShouldBe(Outcome.Open);
+        Answer(book, Job("category: LC, ratings: { gvm: 400 kg }")).ShouldBe(Outcome.Open); // a motor cycle has to be named
     }
 
     [Theory]

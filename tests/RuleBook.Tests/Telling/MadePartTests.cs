@@ -89,7 +89,7 @@ public sealed class MadePartTests
             "Job W-1. By the rules of State A (au-a) as on 25 November 2026.",
             "Suspension-lift (now 30 mm):",
             "- allowed without a certificate: at most 50 mm",
-            "- allowed with a certificate: under 75 mm (perhaps without limit: something is not known)",
+            "- allowed with a certificate: under 75 mm (perhaps without limit: what holds is not known)",
             "Body-lift:",
             "- allowed without a certificate: up, nothing; down, no limit",
             "- allowed with a certificate: not on this pathway",

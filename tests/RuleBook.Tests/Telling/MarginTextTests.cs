@@ -36,9 +36,9 @@ public sealed class MarginTextTests
     /// <summary>Which category it is was not stated: one may be raised by 50 mm, the other by as much as stands beside it.</summary>
     [Theory]
     [Trait("Basis", "derived")]
-    [InlineData("80 mm", "up, at most 50 mm (perhaps at most 80 mm: something is not known)")]
-    [InlineData("not-limited", "up, at most 50 mm (perhaps without limit: something is not known)")]
-    [InlineData(null, "up, not for sure (perhaps at most 50 mm: something is not known)")]
+    [InlineData("80 mm", "up, at most 50 mm (perhaps at most 80 mm: what holds is not known)")]
+    [InlineData("not-limited", "up, at most 50 mm (perhaps without limit: what holds is not known)")]
+    [InlineData(null, "up, not for sure (perhaps at most 50 mm: what holds is not known)")]
     public void What_is_left_for_sure_is_told_before_what_may_be_left(string? other, string told)
     {
         string Tier(string category, string within) =>

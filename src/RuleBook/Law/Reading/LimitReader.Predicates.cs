@@ -14,7 +14,9 @@ internal sealed partial class LimitReader
 {
     private const int MostAlternatives = 64;
 
-    /// <summary>A predicate where there is no room for alternatives.</summary>
+    /// <summary>
+    /// A predicate where there is no room for alternatives. What is left over by <c>none-of</c> names no word that has to be named.
+    /// </summary>
     public Predicate ReadPredicate(Fields? fields)
     {
         var alternatives = ReadAlternatives(fields);
@@ -25,7 +27,12 @@ internal sealed partial class LimitReader
                 $"these are {alternatives.Length} alternatives, and only one thing can be said here",
                 "give each alternative a rule, scheme or tier of its own; a rule may be 'like' one above it"
             );
-        return alternatives.FirstOrDefault() ?? Predicate.Always;
+        var read = alternatives.FirstOrDefault() ?? Predicate.Always;
+        return read.Tests.Any(IsLeftOver) ? new Predicate([.. read.Tests.Select(test => IsLeftOver(test) ? Named(test) : test)]) : read;
+
+        bool IsLeftOver(FactTest test) => test.Bounds is null && fields!.Node(test.Fact) is null;
+
+        FactTest Named(FactTest test) => test with { OneOf = [.. test.OneOf.Except(vocabulary.Facts[test.Fact].WhereNamed)] };
     }
 
     /// <summary>Alternatives of which one has to hold.</summary>

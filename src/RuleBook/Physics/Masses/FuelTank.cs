@@ -24,7 +24,7 @@ public sealed record FuelTank(
 
     /// <summary>
     /// The tank empty, where it is added, less the ones that it takes the place of; null for a tank that tare includes. Where its mass is
-    /// not known, it is at least nothing.
+    /// not known, it is at least nothing: one that replaces others is taken to weigh no less than they do.
     /// </summary>
     public MassItem? Itself { get; init; }
 
