@@ -46,6 +46,9 @@ internal static class Cautions
         string[] unasked = [.. NotAskedFor(book, job, findings)];
         if (unasked.Length > 0)
             yield return $"No rule that judges this asks for: {string.Join(", ", unasked)}.";
+        string[] uncovered = [.. judged.UseNotCovered().Select(topic => book.Vocabulary.Topics[topic].Title)];
+        if (uncovered.Length > 0)
+            yield return $"No rule of use in the book covers this vehicle on {string.Join(" and ", uncovered)}: ask {place.Ask.Name}.";
     }
 
     /// <summary>

@@ -143,6 +143,17 @@ internal sealed class Judgement
         ];
     }
 
+    /// <summary>
+    /// The topics of use that the vocabulary names for what the job states, and on which no rule of the place binds the vehicle or may
+    /// bind it.
+    /// </summary>
+    public IEnumerable<string> UseNotCovered()
+    {
+        DecisionTable[] ofUse = [tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)];
+        var named = ofUse.SelectMany(table => table.Named(Placed(table))).Distinct().ToArray();
+        return named.Length == 0 ? [] : named.Except(ofUse.SelectMany(Use).Select(finding => finding.Version.Rule.Topic));
+    }
+
     /// <summary>The measures that bear on the rules tried, so far as they are known.</summary>
     public ImmutableArray<KnownMeasure> Measures()
     {
@@ -312,10 +323,16 @@ internal sealed class Judgement
         return default;
     }
 
-    private IEnumerable<Finding> Use(DecisionTable table)
+    private Row Placed(DecisionTable table)
     {
         var row = table.NewRow();
         row.Set(Facts);
+        return row;
+    }
+
+    private IEnumerable<Finding> Use(DecisionTable table)
+    {
+        var row = Placed(table);
         var touched = table.Touched(row.Cells).Topics;
         return Bind(table, row, Enumerable.Range(0, table.Rules.Length).Where(rule => (touched >> table.Rules[rule].Topic & 1) != 0))
             .Select(Read);

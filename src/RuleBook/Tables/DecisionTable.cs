@@ -215,6 +215,16 @@ public sealed partial class DecisionTable
         return new Touched(topics, own);
     }
 
+    /// <summary>The topics that the vocabulary names for what a job moves, whichever rules read it.</summary>
+    internal IEnumerable<string> Named(Row row)
+    {
+        var named = 0ul;
+        foreach (ref readonly var movement in movements.AsSpan())
+            if (movement.Moves(row.Cells))
+                named |= movement.Suggested;
+        return Topics.Where((_, at) => (named >> at & 1) != 0);
+    }
+
     /// <summary>The measures asking for a rule of their own that the vocabulary names for a topic, a bit each.</summary>
     internal ulong OwnOf(int topic) => ownOfTopic[topic];
 

@@ -34,6 +34,30 @@ public sealed class CategoryTests
         }
     }
 
+    /// <summary>The towing rules of Victoria are for light vehicles; a vehicle of category NB2 is over 4.5 t (ADR categories).</summary>
+    [Theory]
+    [Trait("Basis", "published")]
+    [InlineData("NB2", true)]
+    [InlineData("LC", true)]
+    [InlineData("MC", false)]
+    public void A_trailer_behind_a_vehicle_that_no_rule_of_use_binds_is_said_not_to_be_judged(string category, bool told) =>
+        FirstLines
+            .Of(
+                RealBook.Assess(
+                    $$"""
+                    registered-in: au-vic
+                    on: 2026-11-25
+                    vehicle: { category: {{category}}, four-wheel-drive: yes }
+                    modification: { suspension-lift: 20 mm }
+                    trailer: { mass: 300 kg, braked: no }
+                    """
+                )
+            )
+            .Any(line =>
+                line.StartsWith("No rule of use in the book covers this vehicle on", StringComparison.Ordinal) && line.Contains("towing")
+            )
+            .ShouldBe(told);
+
     /// <summary>Some rules of New South Wales name no category, one of tyres does; a job that states none is of a car or the like.</summary>
     [Fact]
     [Trait("Basis", "derived")]

@@ -31,7 +31,7 @@ internal static class Scenario
             { "measures": [ {{Measure(
                 "suspension-lift",
                 "modification.suspension-lift",
-                "\"if-absent\": \"0 mm\", \"below-zero\": \"stated\", \"topics\": [ \"ride-height\", \"road-use\" ]"
+                "\"if-absent\": \"0 mm\", \"below-zero\": \"stated\", \"topics\": [ \"ride-height\" ]"
             )}}, {{Measure("body-lift", "modification.body-lift", "\"if-absent\": \"0 mm\", \"topics\": [ \"ride-height\" ]")}},
               {{Measure(
                 "tyre-diameter-growth",

@@ -56,13 +56,17 @@ public sealed class SubjectRowTests
     public void A_topic_tells_what_is_not_regulated_and_what_nobody_established_and_the_road_its_first_rule()
     {
         const string Kept = """ "tiers": [ { "pathway": "no-certificate", "provided": [ "travel-kept" ] } ], "beyond": "prohibited" """;
+        const string Raised = """ "for": { "suspension-lift": { "over": "0 mm" } }, """;
         var answer = Assess(
             Book(
                 $"{Rule("raise", Since("2012-01-01", """ "not-regulated": " no such rule " """))}, "
                     + Rule("raise-too", Since("2012-01-01", """ "not-established": { "ask": "Office C" } """)),
                 (
                     "jurisdictions/au-a/road-use",
-                    Topic("road-use", $"{Rule("first", Since("2012-01-01", Kept))}, {Rule("second", Since("2012-01-01", Kept))}")
+                    Topic(
+                        "road-use",
+                        $"{Rule("first", Since("2012-01-01", Kept), Raised)}, {Rule("second", Since("2012-01-01", Kept), Raised)}"
+                    )
                 )
             ),
             Lift("40 mm")
