@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using RuleBook.Cli.Answers;
 using RuleBook.Law;
@@ -16,32 +15,16 @@ internal static class TextByHand
     internal static readonly Outcome Free = new(Pathway.NoCertificate, Pathway.NoCertificate);
     internal static readonly Outcome Certified = new(Pathway.Certificate, Pathway.Certificate);
 
-    internal static readonly Jurisdiction Isle = new(
-        "xa",
-        [],
-        "The isle",
-        null,
-        true,
-        null,
-        null,
-        new Authority("The isle's office", null),
-        [],
-        [],
-        [],
-        [],
-        [],
-        Line7
-    );
+    internal static readonly Jurisdiction Isle = new()
+    {
+        Id = "xa",
+        Name = "The isle",
+        Registers = true,
+        Ask = new Authority("The isle's office", null),
+        Mark = Line7,
+    };
 
-    internal static readonly Vocabulary NoWords = new(
-        ImmutableDictionary<string, Measure>.Empty,
-        ImmutableDictionary<string, FactWord>.Empty,
-        ImmutableDictionary<string, Term>.Empty,
-        ImmutableDictionary<string, Topic>.Empty,
-        ImmutableDictionary<string, Term>.Empty
-    );
-
-    internal static readonly Book IsleBook = new("sha256:0123456789abcdef", NoWords, [], [Isle]);
+    internal static readonly Book IsleBook = new() { Digest = "sha256:0123456789abcdef", Jurisdictions = [Isle] };
 
     internal static string Told(Action<Page> write) =>
         Told(console =>

@@ -53,7 +53,7 @@ public sealed record Witness(
     internal bool CanBeAJob => !Measures.Any(pair => pair.Key.IsDerived && Changed(pair));
 
     /// <summary>The job, in the keys of a job file; a measure that a job cannot state stands in a comment.</summary>
-    public string Yaml(Vocabulary vocabulary)
+    internal string Yaml(Vocabulary vocabulary)
     {
         var root = new Mapping([], new Mark("witness", 1, 1));
         root = NodeEdit.Set(root, "registered-in", Jurisdiction);

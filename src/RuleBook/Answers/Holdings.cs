@@ -11,7 +11,7 @@ namespace RuleBook.Answers;
 /// <param name="Rules">Rules recorded.</param>
 /// <param name="Values">Limits with a figure that some citation carries, by how it is known.</param>
 /// <param name="NotEstablished">Limits and rules that nobody has established.</param>
-public sealed record Holding(
+internal sealed record Holding(
     Jurisdiction Place,
     Topic Topic,
     string State,
@@ -25,7 +25,7 @@ public sealed record Holding(
 }
 
 /// <summary>Counts what is established and how it is known.</summary>
-public static class Holdings
+internal static class Holdings
 {
     /// <summary>One entry for each jurisdiction and topic, in the order of the ids.</summary>
     public static IEnumerable<Holding> Of(Book book) =>

@@ -12,7 +12,7 @@ namespace RuleBook.Answers;
 /// Finds exactly how far a measure may go: between two edges of the rules' limits nothing changes, so the edges and one witness between
 /// each two stand for every value from zero up, and from zero down where a measure may be negative.
 /// </summary>
-public static class Margins
+internal static class Margins
 {
     /// <summary>The measures that are looked at.</summary>
     public static ImmutableArray<string> Measures { get; } = [KnownWords.SuspensionLift, KnownWords.BodyLift, FactSet.TyreGrowth];

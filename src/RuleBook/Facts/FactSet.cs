@@ -9,7 +9,7 @@ namespace RuleBook.Facts;
 /// <param name="Words">By fact.</param>
 /// <param name="Measures">By measure.</param>
 /// <param name="Shown">Conditions known to be met (true) or not met (false).</param>
-public sealed record FactSet(
+internal sealed record FactSet(
     ImmutableDictionary<string, string> Words,
     ImmutableDictionary<string, Derived> Measures,
     ImmutableDictionary<string, bool> Shown

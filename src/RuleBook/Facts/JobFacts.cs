@@ -9,7 +9,7 @@ using RuleBook.Units;
 namespace RuleBook.Facts;
 
 /// <summary>Derives from a job what is known: words, measures and what has been shown.</summary>
-public static class JobFacts
+internal static class JobFacts
 {
     /// <summary>Whether the vehicle has been registered for the first time.</summary>
     public const string Registered = KnownWords.Registered;

@@ -8,17 +8,21 @@ namespace RuleBook.InForce;
 /// <summary>A version as written in the data.</summary>
 /// <param name="Rule">The rule whose version it is.</param>
 /// <param name="Version">The version.</param>
-public sealed record WrittenVersion(Rule Rule, RuleVersion Version);
+internal sealed record WrittenVersion(Rule Rule, RuleVersion Version);
 
 /// <summary>
 /// How each figure of a version is known. An adopted figure needs the adoption and the figure itself; one that an exception states needs
 /// the exception alone, unless an end of the adopted range is kept.
 /// </summary>
-/// <param name="book">Has the sources.</param>
-/// <param name="chain">The version, then the one that it adopts, and so on.</param>
-public sealed class Evidence(Book? book, ImmutableArray<WrittenVersion> chain)
+public sealed class Evidence
 {
+    private readonly Book? book;
+    private readonly ImmutableArray<WrittenVersion> chain;
     private readonly Lazy<ConcurrentDictionary<Part, Standing>> known = new(() => new(), LazyThreadSafetyMode.PublicationOnly);
+
+    /// <param name="book">Has the sources.</param>
+    /// <param name="chain">The version, then the one that it adopts, and so on.</param>
+    internal Evidence(Book? book, ImmutableArray<WrittenVersion> chain) => (this.book, this.chain) = (book, chain);
 
     /// <summary>Of a version of which nothing is recorded.</summary>
     public static Evidence None { get; } = new(null, []);

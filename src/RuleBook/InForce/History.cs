@@ -5,7 +5,7 @@ using RuleBook.Units;
 namespace RuleBook.InForce;
 
 /// <summary>What a change of a rule was.</summary>
-public enum ChangeKind
+internal enum ChangeKind
 {
     /// <summary>Stated in full.</summary>
     Stated,
@@ -38,7 +38,7 @@ public enum ChangeKind
 /// <param name="AsOf">The day as on which a fixed adoption took it over; null for a moving one.</param>
 /// <param name="Exceptions">How many exceptions the adopting jurisdiction makes.</param>
 /// <param name="Version">The version.</param>
-public sealed record Change(
+internal sealed record Change(
     Rule Rule,
     ChangeKind Kind,
     PartialDate? Since,
@@ -54,7 +54,7 @@ public sealed record Change(
 }
 
 /// <summary>How each jurisdiction's rules on a topic came about, oldest first.</summary>
-public static class History
+internal static class History
 {
     /// <summary>Every change of every rule on a topic; announced and proposed ones last where they have no day.</summary>
     public static ImmutableArray<Change> Of(Book book, string topic) =>

@@ -30,7 +30,7 @@ public sealed record Job
     public ImmutableHashSet<string> Unknown { get; init; } = [];
 
     /// <summary>Masses, axles, springs, heights and the trailer.</summary>
-    public JobPlan Plan { get; init; } = JobPlan.None;
+    internal JobPlan Plan { get; init; } = JobPlan.None;
 
     /// <summary>Every size on the placard.</summary>
     public ImmutableArray<TyreSize> PlacardTyres { get; init; } = [];

@@ -8,7 +8,7 @@ using RuleBook.Physics.Towing;
 namespace RuleBook.Jobs;
 
 /// <summary>What a job says of masses, axles, springs, heights and the trailer; null where it says nothing.</summary>
-public sealed record JobPlan
+internal sealed record JobPlan
 {
     /// <summary>Nothing said.</summary>
     public static JobPlan None { get; } = new();
@@ -101,14 +101,14 @@ public sealed record JobPlan
 /// <summary>What a speedometer shows at a true speed.</summary>
 /// <param name="Indicated">Shown, km/h.</param>
 /// <param name="True">True, km/h.</param>
-public sealed record SpeedometerReading(Fraction Indicated, Fraction True);
+internal sealed record SpeedometerReading(Fraction Indicated, Fraction True);
 
 /// <summary>A trailer as planned.</summary>
 /// <param name="MassKg">Loaded, alone on its jockey wheel, kg.</param>
 /// <param name="AxlesKg">On its axles when hitched, kg.</param>
 /// <param name="BallKg">On the ball, kg.</param>
 /// <param name="Limits">What the trailer, towbar and coupling are rated for.</param>
-public sealed record TrailerPlan(Fraction? MassKg, Fraction? AxlesKg, Fraction? BallKg, TrailerLimits Limits)
+internal sealed record TrailerPlan(Fraction? MassKg, Fraction? AxlesKg, Fraction? BallKg, TrailerLimits Limits)
 {
     /// <summary>Standing alone, kg: as stated, or its axles and the ball together.</summary>
     public Fraction? AloneKg => MassKg ?? AxlesKg + BallKg;

@@ -3,20 +3,28 @@ using System.Collections.Immutable;
 namespace RuleBook.Law;
 
 /// <summary>All jurisdictions, loaded.</summary>
-/// <param name="Digest">
-/// <c>sha256:</c> over the files' names and contents: of each file, in ordinal order of their paths, the path, a zero byte, the text in
-/// UTF-8 with lines that end with a line feed, a zero byte. The list of editions is left out.
-/// </param>
-/// <param name="Vocabulary">The words.</param>
-/// <param name="Cautions">Sentences that every verdict carries.</param>
-/// <param name="Jurisdictions">By id.</param>
-public sealed record Book(string Digest, Vocabulary Vocabulary, ImmutableArray<string> Cautions, ImmutableArray<Jurisdiction> Jurisdictions)
+public sealed record Book
 {
-    /// <summary>Figures of no single jurisdiction.</summary>
-    public Reference Reference { get; init; } = Reference.None;
+    /// <summary>
+    /// <c>sha256:</c> over the files' names and contents: of each file, in ordinal order of their paths, the path, a zero byte, the text in
+    /// UTF-8 with lines that end with a line feed, a zero byte. The list of editions is left out.
+    /// </summary>
+    public required string Digest { get; init; }
+
+    /// <summary>Sentences that every verdict carries.</summary>
+    public ImmutableArray<string> Cautions { get; init; } = [];
+
+    /// <summary>By id.</summary>
+    public ImmutableArray<Jurisdiction> Jurisdictions { get; init; } = [];
 
     /// <summary>The states of the book that have a name, oldest first.</summary>
     public ImmutableArray<Edition> Editions { get; init; } = [];
+
+    /// <summary>The words.</summary>
+    internal Vocabulary Vocabulary { get; init; } = Vocabulary.None;
+
+    /// <summary>Figures of no single jurisdiction.</summary>
+    internal Reference Reference { get; init; } = Reference.None;
 
     /// <summary>The edition that this book is; null where it was changed since the last one.</summary>
     public Edition? Edition => Editions.LastOrDefault(edition => edition.Digest == Digest);

@@ -16,7 +16,7 @@ public sealed record Stated(ImmutableArray<Tier> Tiers, Pathway? Beyond) : Conte
 /// <param name="AsOf">The day as on which it is taken over; null when as amended from time to time.</param>
 /// <param name="Exceptions">What the adopting jurisdiction changes.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Adoption(string Rule, DateOnly? AsOf, ImmutableArray<Departure> Exceptions, Mark Mark) : Content;
+internal sealed record Adoption(string Rule, DateOnly? AsOf, ImmutableArray<Departure> Exceptions, Mark Mark) : Content;
 
 /// <summary>Nobody has found out what the rule says.</summary>
 /// <param name="Ask">Whom to ask.</param>
@@ -38,7 +38,7 @@ public sealed record NotRegulated(string Why) : Content;
 /// <param name="Added">A tier of its own, placed after the adopted tiers of the same pathway.</param>
 /// <param name="Sources">Sources of the exception.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Departure(
+internal sealed record Departure(
     string? Tier,
     ImmutableArray<Limit> Limits,
     ImmutableArray<string>? Provided,
@@ -91,4 +91,4 @@ public sealed record Departure(
 
 /// <summary>What holds beyond the tiers, instead of what the adopted rule says.</summary>
 /// <param name="Pathway">The pathway; null for not established.</param>
-public sealed record BeyondChange(Pathway? Pathway);
+internal sealed record BeyondChange(Pathway? Pathway);

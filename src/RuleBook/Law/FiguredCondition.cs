@@ -8,7 +8,7 @@ namespace RuleBook.Law;
 /// <param name="Name">As a rule writes it.</param>
 /// <param name="Dimension">What the figure measures.</param>
 /// <param name="Pattern">What it says and how a job names it, each with <see cref="Place"/> where the figure goes.</param>
-public sealed record FiguredCondition(string Name, Dimension Dimension, Term Pattern)
+internal sealed record FiguredCondition(string Name, Dimension Dimension, Term Pattern)
 {
     /// <summary>Where the figure goes.</summary>
     public const string Place = "{figure}";

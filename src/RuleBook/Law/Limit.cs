@@ -24,7 +24,7 @@ public enum LimitKind
 public sealed record Limit(string Measure, LimitKind Kind, Bounds? Bounds, Mark Mark)
 {
     /// <summary>The two measures, where it bounds a share: <see cref="Measure"/> is then the share's own name.</summary>
-    public MeasureShare? Share { get; init; }
+    internal MeasureShare? Share { get; init; }
 
     /// <summary>The measures of which it speaks: its own, and the two of a share.</summary>
     public IEnumerable<string> Names => Share is null ? [Measure] : [Measure, Share.Part, Share.Whole];

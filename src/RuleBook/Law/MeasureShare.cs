@@ -6,7 +6,7 @@ namespace RuleBook.Law;
 /// </summary>
 /// <param name="Part">The measure that is bounded.</param>
 /// <param name="Whole">The measure of which it is a share.</param>
-public sealed record MeasureShare(string Part, string Whole)
+internal sealed record MeasureShare(string Part, string Whole)
 {
     /// <summary>The name of the measure: <c>rear-overhang-per-wheelbase</c>.</summary>
     public string Name => $"{Part}-per-{Whole}";

@@ -6,7 +6,7 @@ using RuleBook.Units;
 namespace RuleBook.Law;
 
 /// <summary>Figures of no single jurisdiction that the reckoning leans on: <c>schema/reference/*.yaml</c>.</summary>
-public sealed record Reference
+internal sealed record Reference
 {
     /// <summary>Nothing recorded.</summary>
     public static Reference None { get; } = new();
@@ -56,7 +56,7 @@ public sealed record Reference
 /// <param name="Name">Its name: <c>load-index</c>, <c>speed-symbol</c>, <c>rim-code</c>, ...</param>
 /// <param name="Title">For a reader.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record ReferenceTable(string Name, string Title, ImmutableArray<CitedSource> Sources);
+internal sealed record ReferenceTable(string Name, string Title, ImmutableArray<CitedSource> Sources);
 
 /// <summary>A fuel.</summary>
 /// <param name="Name">Its name in a job.</param>
@@ -64,7 +64,7 @@ public sealed record ReferenceTable(string Name, string Title, ImmutableArray<Ci
 /// <param name="AtLeastKgPerL">Lower end of the band, kg/L.</param>
 /// <param name="AtMostKgPerL">Upper end of the band, kg/L.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record Fluid(
+internal sealed record Fluid(
     string Name,
     Fraction DensityKgPerL,
     Fraction? AtLeastKgPerL,
@@ -76,7 +76,7 @@ public sealed record Fluid(
 /// <param name="Measure">The measure.</param>
 /// <param name="Expanded">Expanded uncertainty, in the base unit of the measure.</param>
 /// <param name="Why">Why this figure was chosen.</param>
-public sealed record Uncertainty(string Measure, Fraction Expanded, string Why);
+internal sealed record Uncertainty(string Measure, Fraction Expanded, string Why);
 
 /// <summary>The rules for vehicles made in <c>[From, Before)</c>.</summary>
 /// <param name="Jurisdiction">Where they hold, and in the places within; null for everywhere.</param>
@@ -127,7 +127,7 @@ public sealed record ClearanceRule(
 /// <param name="Braked">Ratio for a trailer whose brakes the driver works.</param>
 /// <param name="Unbraked">Ratio for a trailer without brakes.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record DefaultTowing(string Jurisdiction, Fraction Braked, Fraction Unbraked, ImmutableArray<CitedSource> Sources);
+internal sealed record DefaultTowing(string Jurisdiction, Fraction Braked, Fraction Unbraked, ImmutableArray<CitedSource> Sources);
 
 /// <summary>The least speed for which tyres have to be made, by category.</summary>
 /// <param name="Jurisdiction">Where it holds, and in the places within; null for everywhere.</param>

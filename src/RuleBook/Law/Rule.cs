@@ -4,29 +4,38 @@ using RuleBook.Text;
 namespace RuleBook.Law;
 
 /// <summary>One requirement of a jurisdiction on a topic.</summary>
-/// <param name="Jurisdiction">Id of the jurisdiction.</param>
-/// <param name="Topic">Id of the topic.</param>
-/// <param name="Name">Its name within the topic.</param>
-/// <param name="Aliases">Names that it had before.</param>
-/// <param name="Title">For a reader.</param>
-/// <param name="For">The vehicles it binds.</param>
-/// <param name="DecidedBy">The date that picks the version: work, certification or inspection; null where not established.</param>
-/// <param name="GovernedByTravel">Follows the road, not the registration.</param>
-/// <param name="Versions">Oldest first.</param>
-/// <param name="Mark">Where it is written.</param>
-public sealed record Rule(
-    string Jurisdiction,
-    string Topic,
-    string Name,
-    ImmutableArray<string> Aliases,
-    string Title,
-    Predicate For,
-    string? DecidedBy,
-    bool GovernedByTravel,
-    ImmutableArray<RuleVersion> Versions,
-    Mark Mark
-)
+public sealed record Rule
 {
+    /// <summary>Id of the jurisdiction.</summary>
+    public required string Jurisdiction { get; init; }
+
+    /// <summary>Id of the topic.</summary>
+    public required string Topic { get; init; }
+
+    /// <summary>Its name within the topic.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Names that it had before.</summary>
+    public ImmutableArray<string> Aliases { get; init; } = [];
+
+    /// <summary>For a reader.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>The date that picks the version: work, certification or inspection; null where not established.</summary>
+    public string? DecidedBy { get; init; }
+
+    /// <summary>Follows the road, not the registration.</summary>
+    public bool GovernedByTravel { get; init; }
+
+    /// <summary>Where it is written.</summary>
+    public required Mark Mark { get; init; }
+
     /// <summary><c>jurisdiction/topic/rule</c>.</summary>
     public string Id => $"{Jurisdiction}/{Topic}/{Name}";
+
+    /// <summary>The vehicles it binds.</summary>
+    internal Predicate For { get; init; } = Predicate.Always;
+
+    /// <summary>Oldest first.</summary>
+    internal ImmutableArray<RuleVersion> Versions { get; init; } = [];
 }

@@ -18,7 +18,7 @@ namespace RuleBook.Law;
 /// <param name="Disputes">Where sources disagree.</param>
 /// <param name="Note">What a reader should know.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record RuleVersion(
+internal sealed record RuleVersion(
     PartialDate? From,
     PartialDate? InForceBy,
     PartialDate? Until,
@@ -64,14 +64,14 @@ public sealed record RuleVersion(
 /// <param name="From">Start of the earlier version, as written there.</param>
 /// <param name="Changes">What is different.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Likeness(string From, ImmutableArray<Departure> Changes, Mark Mark);
+internal sealed record Likeness(string From, ImmutableArray<Departure> Changes, Mark Mark);
 
 /// <summary>A figure that the book had wrong: answers given before were wrong for jobs like those that it decides.</summary>
 /// <param name="On">The day on which the book was corrected.</param>
 /// <param name="Was">What it said before, in words.</param>
 /// <param name="Because">How that was found out.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Correction(DateOnly On, string Was, string Because, Mark Mark);
+internal sealed record Correction(DateOnly On, string Was, string Because, Mark Mark);
 
 /// <summary>How a measure is taken.</summary>
 /// <param name="Between">Points measured between.</param>

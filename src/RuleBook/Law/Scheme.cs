@@ -11,7 +11,7 @@ namespace RuleBook.Law;
 /// <param name="For">The jobs it serves; a nation's scheme serves the jobs of a state only where it says which.</param>
 /// <param name="Versions">Oldest first.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record Scheme(
+internal sealed record Scheme(
     string Name,
     ImmutableArray<string> Aliases,
     string Title,

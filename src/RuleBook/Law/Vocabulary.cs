@@ -11,7 +11,7 @@ namespace RuleBook.Law;
 /// <param name="Conditions">What must be met or shown.</param>
 /// <param name="Topics">Groups of rules.</param>
 /// <param name="Pathways">What a tier can give.</param>
-public sealed record Vocabulary(
+internal sealed record Vocabulary(
     ImmutableDictionary<string, Measure> Measures,
     ImmutableDictionary<string, FactWord> Facts,
     ImmutableDictionary<string, Term> Conditions,
@@ -19,6 +19,16 @@ public sealed record Vocabulary(
     ImmutableDictionary<string, Term> Pathways
 )
 {
+    /// <summary>No words at all.</summary>
+    public static Vocabulary None { get; } =
+        new(
+            ImmutableDictionary<string, Measure>.Empty,
+            ImmutableDictionary<string, FactWord>.Empty,
+            ImmutableDictionary<string, Term>.Empty,
+            ImmutableDictionary<string, Topic>.Empty,
+            ImmutableDictionary<string, Term>.Empty
+        );
+
     /// <summary>The GVM within which a category lies, by category; none where the vocabulary gives none.</summary>
     public ImmutableDictionary<string, CategoryGvm> CategoryGvms { get; init; } = ImmutableDictionary<string, CategoryGvm>.Empty;
 
@@ -80,7 +90,7 @@ public sealed record Measure(
     public Fraction? Step { get; init; }
 
     /// <summary>The two measures, where it is a share that some rule bounds; null for a measure that the vocabulary itself names.</summary>
-    public MeasureShare? Share { get; init; }
+    internal MeasureShare? Share { get; init; }
 
     /// <summary>Whether some rule bounds a share of it, or one by it.</summary>
     public bool InShares { get; init; }
@@ -106,7 +116,7 @@ public enum BelowZero
 /// <param name="Values">The words it can be.</param>
 /// <param name="Definition">In our own words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record FactWord(string Name, string Title, string Job, ImmutableArray<string> Values, string Definition, Mark Mark)
+internal sealed record FactWord(string Name, string Title, string Job, ImmutableArray<string> Values, string Definition, Mark Mark)
 {
     /// <summary>How it is asked for in plain words; null where the title is enough.</summary>
     public string? Question { get; init; }
@@ -131,7 +141,7 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
     public Comparison? DecidedBy { get; init; }
 
     /// <summary>For a condition: the measure that shows that it is not met, where it is over a figure; null for any other.</summary>
-    public FailingMeasure? FailsOver { get; init; }
+    internal FailingMeasure? FailsOver { get; init; }
 
     /// <summary>For a condition with a figure: its name without it; null for any other.</summary>
     public string? Figured { get; init; }
@@ -146,7 +156,7 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
 /// <summary>A measure that shows that a condition is not met.</summary>
 /// <param name="Measure">Name of the measure, a share in per cent.</param>
 /// <param name="Percent">The figure, %, over which the condition is not met.</param>
-public sealed record FailingMeasure(string Measure, Fraction Percent);
+internal sealed record FailingMeasure(string Measure, Fraction Percent);
 
 /// <summary>A comparison of figures of a job that can decide a condition.</summary>
 public enum Comparison

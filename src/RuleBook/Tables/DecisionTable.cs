@@ -173,7 +173,7 @@ public sealed partial class DecisionTable
     /// <summary>The table of one rule, of which each version given may be in force; it is judged whatever a row touches.</summary>
     /// <param name="vocabulary">The words that it uses.</param>
     /// <param name="versions">At least one.</param>
-    public static DecisionTable Of(Vocabulary vocabulary, params ImmutableArray<ResolvedVersion> versions) =>
+    internal static DecisionTable Of(Vocabulary vocabulary, params ImmutableArray<ResolvedVersion> versions) =>
         TableBuilder.Build(vocabulary, [RuleInForce.Of(versions)], []);
 
     /// <summary>The input of this name.</summary>

@@ -33,7 +33,15 @@ internal sealed class PredicateTable
     private static RuleInForce Scope(Predicate predicate) =>
         RuleInForce.Of(
             new ResolvedVersion(
-                new Rule("", "", "", [], "", predicate, null, false, [], default),
+                new Rule
+                {
+                    Jurisdiction = "",
+                    Topic = "",
+                    Name = "",
+                    Title = "",
+                    For = predicate,
+                    Mark = default,
+                },
                 null,
                 null,
                 [],

@@ -124,7 +124,7 @@ public sealed class Row
     }
 
     /// <summary>Puts all that a job makes known, in place of what was set before.</summary>
-    public void Set(FactSet facts)
+    internal void Set(FactSet facts)
     {
         Clear();
         foreach (var input in Table.Inputs)

@@ -59,7 +59,7 @@ public sealed class TableBook
         );
 
     /// <summary>Whether the rule of a version binds a vehicle of which some facts are known.</summary>
-    public Truth Binds(ResolvedVersion version, FactSet facts)
+    internal Truth Binds(ResolvedVersion version, FactSet facts)
     {
         var table = ofVersions.GetOrAdd(version.Name, _ => DecisionTable.Of(book.Vocabulary, version));
         var row = table.NewRow();

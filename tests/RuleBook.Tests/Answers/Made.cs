@@ -39,7 +39,16 @@ internal static class Made
         new(id, place, ["old-" + id], id, "Somebody", null, null, null, readAs, Date("2026-01-01"), Date("2027-01-01"), null, Mark);
 
     public static Rule Rule(string place, params ImmutableArray<RuleVersion> versions) =>
-        new(place, "ride-height", "raise", ["lift"], "Raising", Predicate.Always, null, false, versions, Mark);
+        new()
+        {
+            Jurisdiction = place,
+            Topic = "ride-height",
+            Name = "raise",
+            Aliases = ["lift"],
+            Title = "Raising",
+            Versions = versions,
+            Mark = Mark,
+        };
 
     public static Adoption Adopting(string rule, DateOnly? asOf, params ImmutableArray<Departure> exceptions) =>
         new(rule, asOf, exceptions, Mark);
@@ -47,39 +56,32 @@ internal static class Made
     public static Departure Departing(string tier, params ImmutableArray<Limit> limits) => new(tier, limits, null, false, null, [], Mark);
 
     public static Jurisdiction Place(string id, params ImmutableArray<Rule> rules) =>
-        new(
-            id,
-            ["former-" + id],
-            "Place " + id,
-            null,
-            true,
-            null,
-            null,
-            new Authority("Authority of " + id, null),
-            [],
-            [],
-            [Source(id, "law"), Source(id, "note", ReadAs.Secondary)],
-            rules,
-            [],
-            Mark
-        );
+        new()
+        {
+            Id = id,
+            Aliases = ["former-" + id],
+            Name = "Place " + id,
+            Registers = true,
+            Ask = new Authority("Authority of " + id, null),
+            Sources = [Source(id, "law"), Source(id, "note", ReadAs.Secondary)],
+            Rules = rules,
+            Mark = Mark,
+        };
 
     public static Book Book(params ImmutableArray<Jurisdiction> places) =>
-        new(
-            "made",
-            new Vocabulary(
-                ImmutableDictionary<string, Measure>.Empty.Add(Lift, MeasureOf(Lift)),
-                ImmutableDictionary<string, FactWord>.Empty.Add(
+        new()
+        {
+            Digest = "made",
+            Vocabulary = Vocabulary.None with
+            {
+                Measures = ImmutableDictionary<string, Measure>.Empty.Add(Lift, MeasureOf(Lift)),
+                Facts = ImmutableDictionary<string, FactWord>.Empty.Add(
                     "stability-control",
                     new FactWord("stability-control", "sc", "vehicle.stability-control", ["yes", "no", "certified"], "sc", Mark)
                 ),
-                ImmutableDictionary<string, Term>.Empty,
-                ImmutableDictionary<string, Topic>.Empty,
-                ImmutableDictionary<string, Term>.Empty
-            ),
-            [],
-            places
-        );
+            },
+            Jurisdictions = places,
+        };
 
     public static Measure MeasureOf(string name) => new(name, name, Unit.Find("mm")!, name, null, false, false, false, name, Mark);
 

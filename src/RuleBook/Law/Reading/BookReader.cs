@@ -24,17 +24,15 @@ public static class BookReader
             .Where(pair => pair.parts is ["jurisdictions", _, _])
             .GroupBy(pair => pair.parts[1], pair => pair.file)
             .OrderBy(folder => folder.Key, StringComparer.Ordinal);
-        var book = new Book(
-            digest,
-            vocabulary,
-            cautions,
-            [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))]
-        );
-        return book with
+        var book = new Book
         {
+            Digest = digest,
+            Vocabulary = vocabulary,
+            Cautions = cautions,
+            Jurisdictions = [.. folders.Select(folder => ReadFolder(folder.Key, [.. folder], vocabulary, problems))],
             Editions = EditionReader.Read(files, problems),
-            Reference = new ReferenceReader(files, cite => book.Source("", cite), problems).Read(),
         };
+        return book with { Reference = new ReferenceReader(files, cite => book.Source("", cite), problems).Read() };
     }
 
     private static Jurisdiction ReadFolder(string folder, ImmutableArray<BookFile> files, Vocabulary vocabulary, List<Problem> problems)
@@ -55,21 +53,15 @@ public static class BookReader
             return JurisdictionReader.Read(own, folder, vocabulary, sources, [.. rules], schemes);
         var mark = new Mark($"jurisdictions/{folder}/jurisdiction.yaml", 1, 1);
         problems.Add(Problem.Error("missing-file", mark, $"jurisdictions/{folder} has no jurisdiction.yaml", "add the file"));
-        return new Jurisdiction(
-            folder,
-            [],
-            folder,
-            null,
-            false,
-            null,
-            null,
-            new Authority("", null),
-            [],
-            [],
-            sources,
-            [.. rules],
-            schemes,
-            mark
-        );
+        return new Jurisdiction
+        {
+            Id = folder,
+            Name = folder,
+            Ask = new Authority("", null),
+            Sources = sources,
+            Rules = [.. rules],
+            Schemes = schemes,
+            Mark = mark,
+        };
     }
 }

@@ -20,22 +20,23 @@ internal static class JurisdictionReader
         var id = fields.Required("jurisdiction");
         if (id != folder)
             fields.Add("wrong-folder", fields.Mark, $"'{id}' stands in the folder '{folder}'", "name the folder after the jurisdiction");
-        var jurisdiction = new Jurisdiction(
-            folder,
-            fields.Texts("aliases"),
-            fields.Required("name"),
-            fields.Text("within"),
-            fields.YesNo("registers") ?? true,
-            fields.Text("registers-note"),
-            fields.Word("decided-by", "work", "certification", "inspection"),
-            ReadAuthority(fields),
-            ReadCoverage(fields, vocabulary),
-            fields.List("cautions", node => ReadCaution(new Fields(node, fields.Problems), vocabulary)),
-            sources,
-            rules,
-            schemes,
-            fields.Mark
-        );
+        var jurisdiction = new Jurisdiction
+        {
+            Id = folder,
+            Aliases = fields.Texts("aliases"),
+            Name = fields.Required("name"),
+            Within = fields.Text("within"),
+            Registers = fields.YesNo("registers") ?? true,
+            RegistersNote = fields.Text("registers-note"),
+            DecidedBy = fields.Word("decided-by", "work", "certification", "inspection"),
+            Ask = ReadAuthority(fields),
+            Coverage = ReadCoverage(fields, vocabulary),
+            Cautions = fields.List("cautions", node => ReadCaution(new Fields(node, fields.Problems), vocabulary)),
+            Sources = sources,
+            Rules = rules,
+            Schemes = schemes,
+            Mark = fields.Mark,
+        };
         fields.Done();
         return jurisdiction;
     }

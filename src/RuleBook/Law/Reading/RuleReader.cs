@@ -39,18 +39,19 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             fields.List("disputed", node => ReadOf(new Fields(node, fields.Problems), ReadDispute)),
             fields.List("notes", node => ReadOf(new Fields(node, fields.Problems), ReadNote))
         );
-        var rule = new Rule(
-            jurisdiction,
-            topic,
-            fields.Required("rule"),
-            fields.Texts("aliases"),
-            fields.Required("title"),
-            limits.ReadPredicate(fields.Nested("for")),
-            fields.Word("decided-by", "work", "certification", "inspection"),
-            fields.Word("governed-by", "registration", "travel") == "travel",
-            ReadVersions(fields, defaults),
-            fields.Mark
-        );
+        var rule = new Rule
+        {
+            Jurisdiction = jurisdiction,
+            Topic = topic,
+            Name = fields.Required("rule"),
+            Aliases = fields.Texts("aliases"),
+            Title = fields.Required("title"),
+            For = limits.ReadPredicate(fields.Nested("for")),
+            DecidedBy = fields.Word("decided-by", "work", "certification", "inspection"),
+            GovernedByTravel = fields.Word("governed-by", "registration", "travel") == "travel",
+            Versions = ReadVersions(fields, defaults),
+            Mark = fields.Mark,
+        };
         if (fields.Node("like") is { } like)
             fields.Add("unknown-rule", like.Mark, $"no rule of this file above is '{fields.Text("like")}'", "name one that stands above");
         else if (!fields.Has("versions"))

@@ -8,7 +8,7 @@ namespace RuleBook.Physics.Dynamics;
 /// The form of the rule is that of Australian Design Rule 43/04 clause 6.4.2 (as quoted), at maximum loaded test mass on a level
 /// road. The figure a metre is the rule's own and comes in as an argument.
 /// </remarks>
-public static class Clearance
+internal static class Clearance
 {
     /// <summary>The least clearance midway, mm.</summary>
     /// <param name="wheelbaseMm">Distance between the two axles, mm; above zero.</param>

@@ -4,7 +4,7 @@ using RuleBook.Physics.Masses;
 namespace RuleBook.Physics.Dynamics;
 
 /// <summary>The static stability factor: half the track over the height of the centre of mass (NHTSA, rollover ratings).</summary>
-public static class StaticStability
+internal static class StaticStability
 {
     /// <summary>What the figure is and is not.</summary>
     public const string Caution =

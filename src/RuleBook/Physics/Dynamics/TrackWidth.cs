@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Dynamics;
 
 /// <summary>Track, between the centre lines of the treads.</summary>
-public static class TrackWidth
+internal static class TrackWidth
 {
     /// <summary>Change of track with another wheel offset, mm: twice the loss of offset. The width of the rim does not enter.</summary>
     /// <param name="oldOffsetMm">

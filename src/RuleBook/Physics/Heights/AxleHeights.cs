@@ -9,4 +9,4 @@ namespace RuleBook.Physics.Heights;
 /// The measure of the South Australian government's page on suspension modification ("eyebrow height"); unlike a height from the
 /// ground it does not change with the tyre.
 /// </remarks>
-public sealed record AxleHeights(Fraction? LeftMm, Fraction? RightMm);
+internal sealed record AxleHeights(Fraction? LeftMm, Fraction? RightMm);

@@ -8,4 +8,4 @@ namespace RuleBook.Physics.Heights;
 /// <param name="Axle">The axle.</param>
 /// <param name="WheelRateNPerMm">Rate at the wheel, N/mm for one wheel (not the rate of the spring itself).</param>
 /// <param name="Height">One point of their line.</param>
-public sealed record AxleSprings(string Path, Axle Axle, Fraction? WheelRateNPerMm, SpringHeight? Height);
+internal sealed record AxleSprings(string Path, Axle Axle, Fraction? WheelRateNPerMm, SpringHeight? Height);

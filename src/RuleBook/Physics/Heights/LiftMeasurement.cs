@@ -4,7 +4,7 @@ using RuleBook.Physics.Masses;
 namespace RuleBook.Physics.Heights;
 
 /// <summary>All that was measured to find out how far a vehicle has been raised.</summary>
-public sealed record LiftMeasurement
+internal sealed record LiftMeasurement
 {
     /// <summary>
     /// The maker's trim height: the reference, because bringing a sagged vehicle back to it is no lift (New South Wales manual,

@@ -17,7 +17,7 @@ public sealed record MeasuredLift(AxleLift? Front, AxleLift? Rear, string? Refus
     /// readings in different states are refused, unless the difference in axle load and the wheel rates are given.
     /// </summary>
     /// <param name="measurement">What was measured.</param>
-    public static MeasuredLift Of(LiftMeasurement measurement)
+    internal static MeasuredLift Of(LiftMeasurement measurement)
     {
         var missing = ImmutableArray.CreateBuilder<MissingFact>();
         if (measurement.After is null)

@@ -24,7 +24,7 @@ public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerM
     /// <param name="axleLoadKg">What the axle will carry at inspection, unladen, kg.</param>
     /// <param name="axleLoadFact">The path of that load in the job, named when it is not known.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wheel rate is not above zero.</exception>
-    public static PredictedLift Of(AxleSprings springs, Fraction? axleLoadKg, string axleLoadFact)
+    internal static PredictedLift Of(AxleSprings springs, Fraction? axleLoadKg, string axleLoadFact)
     {
         Fraction? kgPerMm = springs.WheelRateNPerMm is { } rate ? Springs.KgPerMm(rate) : null;
         var missing = ImmutableArray.CreateBuilder<MissingFact>();

@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Heights;
 
 /// <summary>One point of a spring's line of height against load, as its maker states it.</summary>
-public abstract record SpringHeight
+internal abstract record SpringHeight
 {
     private SpringHeight() { }
 

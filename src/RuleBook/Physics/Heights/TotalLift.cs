@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Heights;
 
 /// <summary>How far the guard comes up from the ground.</summary>
-public static class TotalLift
+internal static class TotalLift
 {
     /// <summary>Suspension, body block and half the growth in tyre diameter together, mm; the tyres' own deflection is left out.</summary>
     /// <param name="suspensionMm">Suspension lift, mm.</param>

@@ -10,7 +10,7 @@ namespace RuleBook.Physics.Masses;
 /// <param name="DensityKgPerL">Density of its fuel, kg/L: data with a source, never a constant of this program.</param>
 /// <param name="BehindFrontAxleMm">Centre of the fuel behind the front axle, mm; negative ahead of it.</param>
 /// <param name="Auxiliary">True for a tank beside the main ones, which is empty at tare mass.</param>
-public sealed record FuelTank(
+internal sealed record FuelTank(
     string Path,
     string Name,
     Fraction? CapacityL,

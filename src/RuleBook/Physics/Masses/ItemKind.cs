@@ -1,7 +1,7 @@
 namespace RuleBook.Physics.Masses;
 
 /// <summary>What an item is, which decides the mass states that include it.</summary>
-public enum ItemKind
+internal enum ItemKind
 {
     /// <summary>An accessory permanently attached after the vehicle left its maker.</summary>
     FixedAccessory,

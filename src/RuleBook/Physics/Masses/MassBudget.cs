@@ -39,7 +39,7 @@ public sealed record MassBudget(
     /// <param name="target">The state asked for.</param>
     /// <exception cref="ArgumentException">The starting figures contradict each other.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The wheelbase is given but not above zero.</exception>
-    public static MassBudget For(MassPlan plan, MassStateDefinition target)
+    internal static MassBudget For(MassPlan plan, MassStateDefinition target)
     {
         if (plan.Start.Problem is { } problem)
             throw new ArgumentException(problem, nameof(plan));

@@ -9,7 +9,7 @@ namespace RuleBook.Physics.Masses;
 /// <param name="Kind">What it is.</param>
 /// <param name="MassKg">Its mass, kg; null when not known, negative when something was taken off.</param>
 /// <param name="BehindFrontAxleMm">Its centre behind the front axle, mm; negative ahead of it; null when not known.</param>
-public sealed record MassItem(string Path, string Name, ItemKind Kind, Fraction? MassKg, Fraction? BehindFrontAxleMm)
+internal sealed record MassItem(string Path, string Name, ItemKind Kind, Fraction? MassKg, Fraction? BehindFrontAxleMm)
 {
     /// <summary>The path of the position, where it is not simply a key of the item.</summary>
     public string PositionFact { get; init; } = Path + ".behind-front-axle";

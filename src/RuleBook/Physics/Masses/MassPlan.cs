@@ -9,7 +9,7 @@ namespace RuleBook.Physics.Masses;
 /// <param name="Tanks">Every fuel tank, the auxiliary ones too.</param>
 /// <param name="Items">Accessories, occupants, luggage, load and ball load; their order changes no result.</param>
 /// <param name="Limits">What the masses are held against.</param>
-public sealed record MassPlan(
+internal sealed record MassPlan(
     StartingMass Start,
     Fraction? WheelbaseMm,
     ImmutableArray<FuelTank> Tanks,

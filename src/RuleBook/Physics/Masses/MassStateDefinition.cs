@@ -14,7 +14,7 @@ namespace RuleBook.Physics.Masses;
 /// capacity but 10 L of fuel only. The litres are an argument because the definition, not this program, sets them.
 /// Whether "unladen" includes accessories that the owner fitted is a matter of each code; give another set where it does not.
 /// </remarks>
-public sealed record MassStateDefinition(MassState State, Fraction? FuelL, ImmutableHashSet<ItemKind> Carries)
+internal sealed record MassStateDefinition(MassState State, Fraction? FuelL, ImmutableHashSet<ItemKind> Carries)
 {
     /// <summary>Fixed accessories aboard, every tank full, auxiliary ones too.</summary>
     public static MassStateDefinition Unladen { get; } = new(MassState.Unladen, null, [ItemKind.FixedAccessory]);

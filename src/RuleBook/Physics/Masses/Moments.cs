@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Masses;
 
 /// <summary>How a mass at a place along the vehicle is shared between the axles (balance of moments about the front axle).</summary>
-public static class Moments
+internal static class Moments
 {
     /// <summary>
     /// R = m x / L and F = m - R: the procedure of truck makers' body-builder manuals (weight distribution appendix).

@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Masses;
 
 /// <summary>The masses that a vehicle is rated for; null where no figure is known.</summary>
-public sealed record Ratings
+internal sealed record Ratings
 {
     /// <summary>No figure known.</summary>
     public static Ratings None { get; } = new();

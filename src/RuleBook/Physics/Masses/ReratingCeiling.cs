@@ -34,7 +34,7 @@ public sealed record ReratingCeiling(Fraction? Kg, ImmutableArray<string> Bindin
     /// <param name="rearTyresKg">What the rear tyres carry together, kg.</param>
     /// <param name="tyresFact">The path in the job from which that follows.</param>
     /// <param name="askedKg">The GVM asked for, kg.</param>
-    public static ReratingCeiling Of(Ratings ratings, Fraction? frontTyresKg, Fraction? rearTyresKg, string tyresFact, Fraction? askedKg)
+    internal static ReratingCeiling Of(Ratings ratings, Fraction? frontTyresKg, Fraction? rearTyresKg, string tyresFact, Fraction? askedKg)
     {
         var front = Least(ratings.FrontAxleKg, frontTyresKg, "front");
         var rear = Least(ratings.RearAxleKg, rearTyresKg, "rear");

@@ -11,7 +11,7 @@ namespace RuleBook.Physics.Masses;
 /// <param name="RearKg">What the rear axle carried, kg.</param>
 /// <param name="MassFact">The path of the mass in the job.</param>
 /// <param name="AxlesFact">The path of the axle masses in the job.</param>
-public sealed record StartingMass(
+internal sealed record StartingMass(
     string Name,
     MassStateDefinition State,
     Fraction? MassKg,

@@ -17,7 +17,7 @@ public sealed record CombinationCheck(ImmutableArray<LoadCheck> Checks, Immutabl
     /// <param name="combination">The masses, from a plan or from a weighbridge.</param>
     /// <param name="limits">The limits.</param>
     /// <param name="readingGuardKg">Guard band of one weighbridge reading, kg; a sum of readings has as many. Zero for a plan.</param>
-    public static CombinationCheck Of(Combination combination, CombinationLimits limits, Fraction readingGuardKg = default)
+    internal static CombinationCheck Of(Combination combination, CombinationLimits limits, Fraction readingGuardKg = default)
     {
         var (vehicle, trailer, alone) = (limits.Vehicle, limits.Trailer, Of(combination.TrailerAloneKg));
         var ball = Of(combination.BallKg is { IsNegative: false } down ? down : null);

@@ -8,7 +8,7 @@ namespace RuleBook.Physics.Towing;
 /// <param name="Trailer">The trailer's and the coupling's limits.</param>
 /// <param name="UnloadedKg">Unloaded mass of the vehicle, kg, for the default where its maker gives no tow rating.</param>
 /// <param name="DefaultRatio">Ratio of that mass by the jurisdiction's rule for this trailer's brakes; null where it has none.</param>
-public sealed record CombinationLimits(
+internal sealed record CombinationLimits(
     VehicleLimits Vehicle,
     TrailerLimits Trailer,
     Fraction? UnloadedKg = null,

@@ -18,7 +18,7 @@ public sealed record DownRating(Fraction? LessKg, LoadCheck? Check)
     /// <param name="ballKg">Ball load, kg.</param>
     /// <param name="vehicleKg">The hitched vehicle on its own axles, kg.</param>
     /// <param name="gvmKg">The GVM that the maker states, kg.</param>
-    public static DownRating Of(IEnumerable<DownRatingRow> table, Fraction ballKg, Fraction? vehicleKg, Fraction? gvmKg)
+    internal static DownRating Of(IEnumerable<DownRatingRow> table, Fraction ballKg, Fraction? vehicleKg, Fraction? gvmKg)
     {
         var row = table.Where(row => row.BallUpToKg >= ballKg).MinBy(row => row.BallUpToKg);
         var check =

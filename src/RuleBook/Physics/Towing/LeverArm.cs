@@ -10,7 +10,7 @@ namespace RuleBook.Physics.Towing;
 /// Mass moved = ball load x arm / wheelbase, taken off the front axle and added to the rear on top of the ball load itself
 /// (magazine article on ball load, two postings).
 /// </remarks>
-public static class LeverArm
+internal static class LeverArm
 {
     /// <summary>The change on each axle: front -B d/L, rear B (1 + d/L); together the ball load.</summary>
     /// <param name="ballKg">Ball load B, kg.</param>

@@ -6,7 +6,7 @@ using RuleBook.Units;
 namespace RuleBook.Physics.Towing;
 
 /// <summary>A combination as planned, before anything is weighed.</summary>
-public sealed record TowingPlan
+internal sealed record TowingPlan
 {
     /// <summary>The loaded vehicle without the ball load, kg; where null, the sum of its axles.</summary>
     public Fraction? UnhitchedKg { get; init; }

@@ -5,7 +5,7 @@ using RuleBook.Physics.Masses;
 namespace RuleBook.Physics.Towing;
 
 /// <summary>What one mass leaves for another under several limits at once, as corners of a piecewise-linear line.</summary>
-public static class TradeOff
+internal static class TradeOff
 {
     /// <summary>Why raising the GVM leaves the trailer less (common practice, no source).</summary>
     public const string WhyGcmStays =

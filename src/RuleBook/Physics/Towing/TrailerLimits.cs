@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Towing;
 
 /// <summary>The limits that the trailer and the coupling bring; null where not known.</summary>
-public sealed record TrailerLimits
+internal sealed record TrailerLimits
 {
     /// <summary>True when the driver works the trailer's brakes; null when not known.</summary>
     public bool? Braked { get; init; }

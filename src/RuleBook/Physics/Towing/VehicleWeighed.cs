@@ -13,7 +13,7 @@ public sealed record VehicleWeighed(MassRange Mass, ImmutableArray<LoadCheck> Ch
     /// <param name="readings">The readings.</param>
     /// <param name="limits">The ratings.</param>
     /// <param name="readingGuardKg">Guard band of one reading, kg.</param>
-    public static VehicleWeighed? Of(WeighbridgeReadings readings, VehicleLimits limits, Fraction readingGuardKg)
+    internal static VehicleWeighed? Of(WeighbridgeReadings readings, VehicleLimits limits, Fraction readingGuardKg)
     {
         if (readings.Alone is not { } mass)
             return null;

@@ -13,7 +13,7 @@ namespace RuleBook.Physics.Towing;
 /// <param name="RearHitchedKg">Rear axle, coupled (R1), kg.</param>
 /// <param name="TrailerAxlesKg">Trailer axle group, coupled (G), kg.</param>
 /// <param name="TrailerAloneKg">Trailer alone on its jockey wheel (A), kg.</param>
-public sealed record WeighbridgeReadings(
+internal sealed record WeighbridgeReadings(
     Fraction? FrontAloneKg,
     Fraction? RearAloneKg,
     Fraction? FrontHitchedKg,

@@ -10,7 +10,7 @@ namespace RuleBook.Physics.Towing;
 /// <param name="DisagreementKg">The two ball loads apart, kg, never negative; null when only one way is known.</param>
 /// <param name="Error">Why the readings cannot be used; they are never averaged.</param>
 /// <param name="Missing">The readings that would add to the answer.</param>
-public sealed record Weighing(Combination? Combination, Fraction? DisagreementKg, string? Error, ImmutableArray<MissingFact> Missing)
+internal sealed record Weighing(Combination? Combination, Fraction? DisagreementKg, string? Error, ImmutableArray<MissingFact> Missing)
 {
     /// <summary>Reads a combination from the weighbridge, the ball load both ways.</summary>
     /// <param name="readings">The readings.</param>

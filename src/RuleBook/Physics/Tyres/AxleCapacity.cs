@@ -3,7 +3,7 @@ using Fractions;
 namespace RuleBook.Physics.Tyres;
 
 /// <summary>The mass that the tyres of one axle may carry, by their load index.</summary>
-public static class AxleCapacity
+internal static class AxleCapacity
 {
     /// <summary>Two tyres, one at each end: twice the mass of the load index, in kg.</summary>
     public static DerivedFigure Single(TyreSize size) => Of(size.LoadIndex, 2, $"{size} has no load index");

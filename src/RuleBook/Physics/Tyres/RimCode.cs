@@ -9,7 +9,7 @@ namespace RuleBook.Physics.Tyres;
 /// Codes 15 and 16 as used in a tyre retailer's worked examples; the others from memory. The specified rim (bead-seat) diameters of
 /// ISO 4000-2 are other numbers (code 17 is 436.6 mm there) and never enter an overall diameter.
 /// </remarks>
-public static class RimCode
+internal static class RimCode
 {
     /// <summary>The smallest rim code that a size designation may have.</summary>
     public const int Smallest = 8;

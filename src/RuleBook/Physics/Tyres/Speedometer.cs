@@ -5,7 +5,7 @@ namespace RuleBook.Physics.Tyres;
 
 /// <summary>What a change of overall diameter does to the speed that is shown.</summary>
 /// <remarks>Takes the rolling radius as proportional to the overall diameter and the vehicle's speed constant as unchanged.</remarks>
-public static class Speedometer
+internal static class Speedometer
 {
     /// <summary>True speed after the change (km/h) at an indicated speed that was <paramref name="trueBefore"/> (km/h) before it.</summary>
     /// <returns>Not established where one of the diameters is not.</returns>

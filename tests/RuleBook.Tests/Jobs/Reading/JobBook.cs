@@ -14,10 +14,12 @@ namespace RuleBook.Tests.Jobs.Reading;
 /// <summary>The words that jobs are read against here, and a reference of a scenario of our own.</summary>
 internal static class JobBook
 {
-    public static readonly Book Book = new(
-        "made",
-        new Vocabulary(
-            new[]
+    public static readonly Book Book = new()
+    {
+        Digest = "made",
+        Vocabulary = Vocabulary.None with
+        {
+            Measures = new[]
             {
                 Measure("suspension-lift", "mm", "modification.suspension-lift", 0) with
                 {
@@ -50,7 +52,7 @@ internal static class JobBook
                     IsDate = true,
                 },
             }.ToImmutableDictionary(measure => measure.Name),
-            new[]
+            Facts = new[]
             {
                 new FactWord("category", "category", "vehicle.category", ["MC", "NA", "NB1"], "category", Made.Mark),
                 new FactWord(
@@ -63,7 +65,7 @@ internal static class JobBook
                 ),
                 new FactWord(JobFacts.Registered, "registered", "vehicle.first-registered", ["yes", "no"], "registered", Made.Mark),
             }.ToImmutableDictionary(fact => fact.Name),
-            new (string Name, Comparison? DecidedBy)[]
+            Conditions = new (string Name, Comparison? DecidedBy)[]
             {
                 ("lane-change-test", null),
                 ("tyre-load-rating-kept", Comparison.TyresAgainstPlacard),
@@ -76,18 +78,11 @@ internal static class JobBook
                 each => each.Name,
                 each => new Term(each.Name, each.Name, each.Name, Made.Mark) { DecidedBy = each.DecidedBy }
             ),
-            ImmutableDictionary<string, Topic>.Empty,
-            ImmutableDictionary<string, Term>.Empty
-        )
-        {
             CategoryGvms = ImmutableDictionary<string, CategoryGvm>
                 .Empty.Add("MC", new CategoryGvm(null, 4500, true))
                 .Add("NB1", new CategoryGvm(3500, 4500, false)),
         },
-        [],
-        [Made.Place("xa"), Made.Place("xb")]
-    )
-    {
+        Jurisdictions = [Made.Place("xa"), Made.Place("xb")],
         Reference = new Reference
         {
             TareFuelL = 10,

@@ -12,14 +12,6 @@ public sealed class RefusedFiguresTests
 
     [Fact]
     [Trait("Basis", "derived")]
-    public void No_track_of_cones_is_set_out_for_a_vehicle_without_width()
-    {
-        Should.Throw<ArgumentOutOfRangeException>(() => LaneChangeTrack.DoubleLaneChange(0));
-        Should.Throw<ArgumentOutOfRangeException>(() => LaneChangeTrack.ObstacleAvoidance(0));
-    }
-
-    [Fact]
-    [Trait("Basis", "derived")]
     public void No_centre_of_mass_lies_on_the_ground()
     {
         Should.Throw<ArgumentOutOfRangeException>(() => StaticStability.Factor(1600, 0));

@@ -88,11 +88,4 @@ public sealed class TyreGrowthTests
         tyre.TyreLift.Derivation.ShouldBe("28 / 2 = 14 mm (half the growth in diameter)");
         tyre.GrowthPercent.Derivation.ShouldBe("100 x 28 / 776 = 3.608 % of 265/65R17 handbook");
     }
-
-    [Theory]
-    [InlineData("8", "7.5", "270")] // UN Regulations 30 and 54: K = 0.4, as quoted; a retailer's page says about 5 mm for half an inch
-    [InlineData("7", "7.5", "260")]
-    [InlineData("7.5", "7.5", "265")]
-    public void Half_an_inch_of_rim_width_changes_the_section_width_by_five_millimetres(string rim, string measuringRim, string width) =>
-        SectionWidth.OnRim(265, Exact(rim), Exact(measuringRim)).ShouldBe(Exact(width));
 }
