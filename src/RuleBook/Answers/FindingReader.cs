@@ -40,23 +40,26 @@ internal static class FindingReader
         };
     }
 
-    private static IEnumerable<LimitCheck> Check(Book book, VersionOnRow judged, Tier tier, FactSet facts) =>
-        tier
-            .Limits.Select(limit => new LimitCheck(
-                tier,
-                book.Vocabulary.Measures[limit.Measure],
-                limit,
-                facts.Measure(limit.Measure, judged.Version.Parts),
-                judged.Holds(limit)
-            ))
-            .Select(check => check with { Guarded = Guard(check, judged.Version, facts) });
-
-    private static GuardedResult? Guard(LimitCheck check, ResolvedVersion version, FactSet facts)
+    private static IEnumerable<LimitCheck> Check(Book book, VersionOnRow judged, Tier tier, FactSet facts)
     {
-        var uncertainty = facts.Uncertainty(check.Measure.Name, version.Parts);
-        return uncertainty.IsPositive && check.Value.Exact is { } value && check.Bound is { } bound
-            ? GuardedResult.Of(value, uncertainty, bound.Value, check.IsUpper ? LimitSense.AtMost : LimitSense.AtLeast, facts.GuardFactor)
-            : null;
+        foreach (var limit in tier.Limits)
+        {
+            var value = facts.Measure(limit.Measure, judged.Version.Parts);
+            var check = new LimitCheck(tier, book.Vocabulary.Measures[limit.Measure], limit, value, judged.Holds(limit));
+            var uncertainty = facts.Uncertainty(limit.Measure, judged.Version.Parts);
+            yield return uncertainty.IsPositive && value.Exact is { } measured && check.Bound is { } bound
+                ? check with
+                {
+                    Guarded = GuardedResult.Of(
+                        measured,
+                        uncertainty,
+                        bound.Value,
+                        check.IsUpper ? LimitSense.AtMost : LimitSense.AtLeast,
+                        facts.GuardFactor
+                    ),
+                }
+                : check;
+        }
     }
 
     private static Truth State(string condition, FactSet facts) =>

@@ -21,6 +21,9 @@ internal sealed class Judgement
     private readonly Job job;
     private readonly TableBook tables;
     private Completion? completion;
+    private ImmutableArray<int> rules;
+    private ImmutableArray<int> binding;
+    private ImmutableArray<Row> ofUse;
 
     public Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis)
         : this(book, job, place, basis, FittedTyre.Growth(job, basis)) { }
@@ -63,8 +66,7 @@ internal sealed class Judgement
     /// <summary>The topics touched, in ordinal order.</summary>
     private IEnumerable<string> Topics => Table.Topics.Where((_, topic) => (Touched.Topics >> topic & 1) != 0);
 
-    private IEnumerable<int> Rules =>
-        Enumerable.Range(0, Table.Rules.Length).Where(rule => (Touched.Topics >> Table.Rules[rule].Topic & 1) != 0);
+    private ImmutableArray<int> Rules => rules.IsDefault ? rules = Table.RulesOn(Touched.Topics) : rules;
 
     /// <summary>Only on the topics that a measure touches, whether or not the job touches them now.</summary>
     public static Judgement About(Book book, Job job, Jurisdiction place, DiameterBasis basis, string measure)
@@ -87,8 +89,10 @@ internal sealed class Judgement
     /// </summary>
     public Outcome On(DiameterBasis basis)
     {
-        var other = new Judgement(book, job, place, basis);
-        return Row.Cells.SequenceEqual(other.Row.Cells) && Table.Sums.All(axis => Row.Known(axis.Sum).IsExact) ? Outcome : other.Outcome;
+        var other = Placed(Table, JobFacts.On(basis, Facts, job, book.Vocabulary));
+        return Row.Cells.SequenceEqual(other.Cells) && Table.Sums.All(axis => Row.Known(axis.Sum).IsExact)
+            ? Outcome
+            : new Completion(Table, other, other.Touched).Outcome;
     }
 
     /// <summary>What other facts would give, on the same topics.</summary>
@@ -115,13 +119,13 @@ internal sealed class Judgement
             return [];
         return book.Vocabulary.Topics[rule.Topic].OfUse
             ? OfUse().Where(finding => finding.Version.Rule.Id == id)
-            : Bind(Table, Row, Rules.Where(each => Table.RuleIds[each] == id)).Select(Read);
+            : Bind(Row, Rules.Where(each => Table.RuleIds[each] == id)).Select(Read);
     }
 
     /// <summary>What each rule gives, the most onerous first.</summary>
     public ImmutableArray<Finding> Findings() =>
         [
-            .. Bind(Table, Row, Rules)
+            .. Bind(Row, Rules)
                 .Select(Read)
                 .OrderByDescending(finding => finding.Outcome.Worst)
                 .ThenBy(finding => finding.Version.Rule.Id, StringComparer.Ordinal)
@@ -133,13 +137,10 @@ internal sealed class Judgement
     /// </summary>
     public ImmutableArray<Finding> OfUse()
     {
-        var roads = job.TravelsThrough.Prepend(place.Id).Distinct().Select(book.Jurisdiction).OfType<Jurisdiction>();
+        var elsewhere = job.TravelsThrough.Distinct().Where(road => road != place.Id).Select(book.Jurisdiction).OfType<Jurisdiction>();
         return
         [
-            .. roads
-                .Select(road => tables.OfUse(road, true, place, job.Dates))
-                .Prepend(tables.OfUse(place, false, place, job.Dates))
-                .SelectMany(Use),
+            .. PlaceOfUse.Concat(elsewhere.Select(road => Placed(tables.OfUse(road, true, place, job.Dates)))).SelectMany(Use).Select(Read),
         ];
     }
 
@@ -149,9 +150,8 @@ internal sealed class Judgement
     /// </summary>
     public IEnumerable<string> UseNotCovered()
     {
-        DecisionTable[] ofUse = [tables.OfUse(place, false, place, job.Dates), tables.OfUse(place, true, place, job.Dates)];
-        var named = ofUse.SelectMany(table => table.Named(Placed(table))).Distinct().ToArray();
-        return named.Length == 0 ? [] : named.Except(ofUse.SelectMany(Use).Select(finding => finding.Version.Rule.Topic));
+        var named = PlaceOfUse.SelectMany(row => row.Table.Named(row)).Distinct().ToArray();
+        return named.Length == 0 ? [] : named.Except(PlaceOfUse.SelectMany(Use).Select(version => version.Version.Rule.Topic));
     }
 
     /// <summary>The measures that bear on the rules tried, so far as they are known.</summary>
@@ -297,7 +297,14 @@ internal sealed class Judgement
     private bool OnTopic(Measure measure) => StatedWith(measure).Any(other => !other.Topics.IsEmpty);
 
     /// <summary>The rules touched that bind the vehicle or may bind it.</summary>
-    private IEnumerable<int> Binding => Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No);
+    private ImmutableArray<int> Binding =>
+        binding.IsDefault ? binding = [.. Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No)] : binding;
+
+    /// <summary>What is known, on the rules of use of the place: those that follow the registration, and those that follow the road.</summary>
+    private ImmutableArray<Row> PlaceOfUse =>
+        ofUse.IsDefault
+            ? ofUse = [Placed(tables.OfUse(place, false, place, job.Dates)), Placed(tables.OfUse(place, true, place, job.Dates))]
+            : ofUse;
 
     private bool IsUnmet(Measure measure) =>
         measure.NeedsOwnRule
@@ -323,29 +330,25 @@ internal sealed class Judgement
         return default;
     }
 
-    private Row Placed(DecisionTable table)
+    private Row Placed(DecisionTable table) => Placed(table, Facts);
+
+    private static Row Placed(DecisionTable table, FactSet facts)
     {
         var row = table.NewRow();
-        row.Set(Facts);
+        row.Set(facts);
         return row;
     }
 
-    private IEnumerable<Finding> Use(DecisionTable table)
-    {
-        var row = Placed(table);
-        var touched = table.Touched(row.Cells).Topics;
-        return Bind(table, row, Enumerable.Range(0, table.Rules.Length).Where(rule => (touched >> table.Rules[rule].Topic & 1) != 0))
-            .Select(Read);
-    }
+    /// <summary>The versions of use that the row meets.</summary>
+    private static IEnumerable<VersionOnRow> Use(Row row) => Bind(row, row.Table.RulesOn(row.Touched.Topics));
 
-    private static IEnumerable<VersionOnRow> Bind(DecisionTable table, Row row, IEnumerable<int> rules) =>
-        rules
-            .SelectMany(rule =>
-                Enumerable
-                    .Range(table.Rules[rule].FirstVersion, table.InForce[rule].Candidates.Length)
-                    .Select(version => new VersionOnRow(table, row, rule, version))
-            )
-            .Where(version => version.Binds != Truth.No);
+    private static IEnumerable<VersionOnRow> Bind(Row row, IEnumerable<int> rules)
+    {
+        foreach (var rule in rules)
+            for (var version = row.Table.Rules[rule].FirstVersion; version < row.Table.Rules[rule].EndVersion; version++)
+                if (new VersionOnRow(row.Table, row, rule, version) is { Binds: not Truth.No } bound)
+                    yield return bound;
+    }
 
     private Finding Read(VersionOnRow version) =>
         FindingReader.Read(book, version, tables.AsOn(version, job.Dates, place), Facts, job.Dates.Latest);

@@ -48,7 +48,7 @@ internal sealed record FactSet(
         return name switch
         {
             TyreLift => Measure(TyreGrowth, parts) * new Fraction(1, 2),
-            TotalLift => parts.Aggregate(Interval.Of(0), (sum, part) => sum + Measure(part, parts)),
+            TotalLift => Sum(parts),
             _ => Interval.Anything,
         };
     }
@@ -58,18 +58,22 @@ internal sealed record FactSet(
     /// </summary>
     public Fraction Uncertainty(string name, ImmutableArray<string> parts)
     {
+        if (Uncertainties.IsEmpty)
+            return Fraction.Zero;
         if (Uncertainties.TryGetValue(name, out var own))
             return own;
         return name switch
         {
             TyreLift => Uncertainty(TyreGrowth, parts) / 2,
-            TotalLift when !Measures.ContainsKey(TotalLift) => parts.Aggregate(
-                Fraction.Zero,
-                (sum, part) => sum + Uncertainty(part, parts)
-            ),
+            TotalLift when !Measures.ContainsKey(TotalLift) => SumOfUncertainties(parts),
             _ => Fraction.Zero,
         };
     }
+
+    private Interval Sum(ImmutableArray<string> parts) => parts.Aggregate(Interval.Of(0), (sum, part) => sum + Measure(part, parts));
+
+    private Fraction SumOfUncertainties(ImmutableArray<string> parts) =>
+        parts.Aggregate(Fraction.Zero, (sum, part) => sum + Uncertainty(part, parts));
 
     /// <summary>With a word known.</summary>
     public FactSet With(string fact, string word) => this with { Words = Words.SetItem(fact, word) };

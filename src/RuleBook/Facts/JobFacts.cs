@@ -21,6 +21,17 @@ internal static class JobFacts
 
     private const string TyreReduction = KnownWords.TyreReduction;
 
+    /// <summary>The measures that follow from the sizes of the tyres.</summary>
+    private static readonly ImmutableArray<string> OfTyres =
+    [
+        FactSet.TyreGrowth,
+        KnownWords.TyreGrowthPercent,
+        TyreReduction,
+        KnownWords.TyreReductionPercent,
+        KnownWords.TyreWidthRatio,
+        FactSet.TyreLift,
+    ];
+
     /// <summary>The facts of a job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="vocabulary">The words.</param>
@@ -35,10 +46,7 @@ internal static class JobFacts
         var measures = new Dictionary<string, Derived>(StringComparer.Ordinal);
         foreach (var (name, quantity) in job.Measures)
             measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
-        if (tyres is { } growth)
-            AddTyres(measures, growth);
-        else
-            AddMeasuredDiameter(measures, job, GrowthShares.Of(job, basis));
+        AddTyres(measures, job, basis, tyres);
         AddService(measures, job);
         AddRatings(measures, job);
         AddOtherRatings(measures, job);
@@ -60,9 +68,6 @@ internal static class JobFacts
                 new Interval(job.Dates.Latest.DayNumber + 1, null),
                 "not yet: later than every day of the job"
             );
-        if (job.FittedTyre is null)
-            AddGrowthShares(measures, job, GrowthShares.Of(job, basis));
-        AddGrowthSign(measures, job);
         var shown = DecidedConditions
             .Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
@@ -72,6 +77,21 @@ internal static class JobFacts
             Uncertainties = Uncertainties(job).With(vocabulary, job.Measures),
             GuardFactor = job.Plan.Reference.GuardFactor,
         };
+    }
+
+    /// <summary>
+    /// The facts of a job with a tyre fitted by diameters of another basis, for judging: how the growth is derived is not told.
+    /// </summary>
+    internal static FactSet On(DiameterBasis basis, FactSet facts, Job job, Vocabulary vocabulary)
+    {
+        var ofTyres = new Dictionary<string, Derived>(StringComparer.Ordinal);
+        foreach (var name in OfTyres.Where(job.Measures.ContainsKey))
+            ofTyres[name] = facts.Measures[name];
+        AddTyres(ofTyres, job, basis, FittedTyre.Growth(job, basis, told: false));
+        var measures = facts.Measures.ToBuilder();
+        measures.RemoveRange(OfTyres);
+        measures.AddRange(ofTyres);
+        return facts with { Measures = measures.ToImmutable().With(vocabulary) };
     }
 
     /// <summary>One of several is met where some is, and not met where none is; it stays to be shown where that is not known.</summary>
@@ -111,9 +131,9 @@ internal static class JobFacts
         new(new Interval(date.Earliest.DayNumber, date.Latest.DayNumber), $"{date.Words} (stated)");
 
     /// <summary>A diameter that was measured on a tyre whose size is not stated: over the largest placard size.</summary>
-    private static void AddMeasuredDiameter(Dictionary<string, Derived> measures, Job job, GrowthShares? shares)
+    private static void AddMeasuredDiameter(Dictionary<string, Derived> measures, Job job, GrowthShares shares)
     {
-        if (shares is null || !job.Measures.TryGetValue(FittedTyre.Diameter, out var measured) || measures.ContainsKey(FactSet.TyreGrowth))
+        if (!job.Measures.TryGetValue(FittedTyre.Diameter, out var measured) || measures.ContainsKey(FactSet.TyreGrowth))
             return;
         var growth = measured.Base - shares.Largest;
         measures[FactSet.TyreGrowth] = new Derived(
@@ -191,7 +211,21 @@ internal static class JobFacts
         }
     }
 
-    private static void AddTyres(Dictionary<string, Derived> measures, TyreGrowth growth)
+    /// <summary>What follows from the sizes, or from what is stated of the growth.</summary>
+    private static void AddTyres(Dictionary<string, Derived> measures, Job job, DiameterBasis basis, TyreGrowth? fitted)
+    {
+        if (fitted is not null)
+            AddFitted(measures, fitted);
+        else if (GrowthShares.Of(job, basis) is { } shares)
+        {
+            AddMeasuredDiameter(measures, job, shares);
+            AddGrowthShares(measures, job, shares);
+        }
+
+        AddGrowthSign(measures, job);
+    }
+
+    private static void AddFitted(Dictionary<string, Derived> measures, TyreGrowth growth)
     {
         Add(FactSet.TyreGrowth, growth.Growth);
         Add(TyreReduction, growth.Reduction);
@@ -221,10 +255,13 @@ internal static class JobFacts
 
         void Add(string measure, string unit, Func<TyreSize, Fraction?> rating)
         {
-            var placard = sizes.Select(rating).OfType<Fraction>().ToArray();
-            if (rating(fitted) is not { } now || placard.Length < sizes.Length)
+            var placard = Array.ConvertAll(sizes, size => rating(size));
+            if (
+                rating(fitted) is not { } now
+                || placard.Contains(null)
+                || placard.MinBy(before => (now - before!.Value).Abs()) is not { } nearest
+            )
                 return;
-            var nearest = placard.MinBy(before => (now - before).Abs());
             if (now != nearest)
                 measures[measure] = new Derived(
                     Interval.Of(now - nearest),
@@ -298,13 +335,9 @@ internal static class JobFacts
     }
 
     /// <summary>A growth that is stated as such, with the placard's sizes known.</summary>
-    private static void AddGrowthShares(Dictionary<string, Derived> measures, Job job, GrowthShares? shares)
+    private static void AddGrowthShares(Dictionary<string, Derived> measures, Job job, GrowthShares shares)
     {
-        if (
-            shares is null
-            || !measures.TryGetValue(FactSet.TyreGrowth, out var growth)
-            || growth.Value.Exact is not { IsZero: false } amount
-        )
+        if (!measures.TryGetValue(FactSet.TyreGrowth, out var growth) || growth.Value.Exact is not { IsZero: false } amount)
             return;
         foreach (var (measure, value) in shares.From(amount).Where(each => !job.Measures.ContainsKey(each.Measure)))
             measures[measure] = new Derived(

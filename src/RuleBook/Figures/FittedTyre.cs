@@ -20,13 +20,15 @@ internal static class FittedTyre
     /// <summary>Growth over the placard; null where the tyres stay.</summary>
     /// <param name="job">The job.</param>
     /// <param name="basis">Of diameters that are not measured.</param>
-    public static TyreGrowth? Growth(Job job, DiameterBasis basis) =>
+    /// <param name="told">Whether the derivations are wanted.</param>
+    public static TyreGrowth? Growth(Job job, DiameterBasis basis, bool told = true) =>
         job.FittedTyre is { } fitted
             ? TyreGrowth.Of(
                 job.Measures.TryGetValue(Diameter, out var measured)
                     ? OverallDiameter.Measured(fitted, measured.Base)
                     : OverallDiameter.Of(fitted, basis),
-                job.PlacardTyres.Select(size => OverallDiameter.Of(size, basis))
+                job.PlacardTyres.Select(size => OverallDiameter.Of(size, basis)),
+                told
             )
             : null;
 }

@@ -35,7 +35,10 @@ public sealed record Book
         foreach (var jurisdiction in Jurisdictions)
             if (jurisdiction.Id == id)
                 return jurisdiction;
-        return Jurisdictions.FirstOrDefault(jurisdiction => jurisdiction.Aliases.Contains(id));
+        foreach (var jurisdiction in Jurisdictions)
+            if (jurisdiction.Aliases.Contains(id))
+                return jurisdiction;
+        return null;
     }
 
     /// <summary>The rule with this full id (aliases followed), or null.</summary>
@@ -62,8 +65,16 @@ public sealed record Book
     /// </summary>
     public Source? Source(string jurisdiction, string cite)
     {
-        var (place, id) = cite.Split('/') is [var elsewhere, var there] ? (elsewhere, there) : (jurisdiction, cite);
-        var sources = Jurisdiction(place)?.Sources ?? [];
-        return sources.FirstOrDefault(source => source.Id == id) ?? sources.FirstOrDefault(source => source.Aliases.Contains(id));
+        var (place, id) = cite.Contains('/') && cite.Split('/') is [var elsewhere, var there] ? (elsewhere, there) : (jurisdiction, cite);
+        Source? byAlias = null;
+        foreach (var source in Jurisdiction(place)?.Sources ?? [])
+        {
+            if (source.Id == id)
+                return source;
+            if (byAlias is null && source.Aliases.Contains(id))
+                byAlias = source;
+        }
+
+        return byAlias;
     }
 }

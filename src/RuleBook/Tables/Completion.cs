@@ -27,7 +27,7 @@ internal sealed class Completion
     private readonly ulong[] openings;
     private readonly ImmutableArray<Unknown> unknowns;
     private readonly int root;
-    private Diagram diagram = new(MostNodes);
+    private Diagram diagram = null!; // made before anything is tried
     private ulong free;
     private int looks;
 
@@ -40,7 +40,7 @@ internal sealed class Completion
         Outcome = table.Judge(row.Cells, touched, ref any);
         if (Outcome.Decided || (!any.Found && !MayBeUnchanged().Any()))
             return; // three-valued logic is never too narrow, so that what it decides no completion changes
-        int[] rules = [.. Enumerable.Range(0, table.Rules.Length).Where(rule => (touched.Topics >> table.Rules[rule].Topic & 1) != 0)];
+        var rules = table.RulesOn(touched.Topics);
         (unknowns, this.row, openings) = Open(rules);
         if (unknowns.IsEmpty)
             return;
@@ -94,7 +94,7 @@ internal sealed class Completion
         }
     }
 
-    private int Verdict(int[] rules)
+    private int Verdict(ImmutableArray<int> rules)
     {
         var verdict = diagram.Of((touched.Topics & table.WithoutRules) != 0 ? Pack(Outcome.Open) : 0);
         foreach (var topic in rules.GroupBy(rule => table.Rules[rule].Topic))

@@ -225,6 +225,11 @@ public sealed partial class DecisionTable
         return Topics.Where((_, at) => (named >> at & 1) != 0);
     }
 
+    /// <summary>The rules on some topics, in their order.</summary>
+    /// <param name="topics">A bit each.</param>
+    internal ImmutableArray<int> RulesOn(ulong topics) =>
+        [.. Enumerable.Range(0, rules.Length).Where(rule => (topics >> rules[rule].Topic & 1) != 0)];
+
     /// <summary>The measures asking for a rule of their own that the vocabulary names for a topic, a bit each.</summary>
     internal ulong OwnOf(int topic) => ownOfTopic[topic];
 

@@ -18,7 +18,7 @@ public sealed class Row
     private readonly ulong[] cells;
     private readonly HowKnown[] how;
     private readonly long[] steps; // of what lies on the grid
-    private ExactRange[]? ranges; // of what does not; made when something first does not
+    private Dictionary<int, ExactRange>? ranges; // of what does not; made when something first does not
     private readonly int[] changed; // the slots that differ from those of a job that states nothing
     private int changes;
     private bool sums = true;
@@ -156,7 +156,7 @@ public sealed class Row
         cells.CopyTo(copy.cells, 0);
         how.CopyTo(copy.how, 0);
         steps.CopyTo(copy.steps, 0);
-        copy.ranges = (ExactRange[]?)ranges?.Clone();
+        copy.ranges = ranges is null ? null : new(ranges);
         (copy.changes, copy.sums, copy.moved) = (changed.Length, sums, moved);
         return copy;
     }
@@ -192,7 +192,7 @@ public sealed class Row
     /// <summary>Whether the measure itself was set.</summary>
     internal bool IsStated(MeasureSum sum) => how[sum.Slot] != HowKnown.Not;
 
-    private ExactRange[] Ranges => ranges ??= new ExactRange[how.Length];
+    private Dictionary<int, ExactRange> Ranges => ranges ??= [];
 
     private static int Of(Input input, InputKind kind) =>
         input.Kind == kind ? input.At : throw new ArgumentException($"'{input.Name}' is not a {kind}", nameof(input));

@@ -118,9 +118,8 @@ public sealed class TableBook
                         .Topics.Where((_, topic) => (topics >> topic & 1) != 0)
                         .SelectMany(topic => Naming(topic).Select(measure => measure.Name))
                         .Concat(
-                            Enumerable
-                                .Range(0, table.Rules.Length)
-                                .Where(rule => (topics >> table.Rules[rule].Topic & 1) != 0)
+                            table
+                                .RulesOn(topics)
                                 .SelectMany(rule => table.InForce[rule].Candidates)
                                 .SelectMany(version => version.Tiers())
                                 .SelectMany(tier => tier.Limits)

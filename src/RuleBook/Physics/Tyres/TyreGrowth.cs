@@ -31,10 +31,15 @@ public sealed record TyreGrowth(
         Of(OverallDiameter.Of(fitted, basis), placard.Select(size => OverallDiameter.Of(size, basis)));
 
     /// <summary>Compares a new tyre with the placard's where some diameters are measured; the basis of each is in the derivation.</summary>
-    public static TyreGrowth Of(OverallDiameter fitted, IEnumerable<OverallDiameter> placard)
+    public static TyreGrowth Of(OverallDiameter fitted, IEnumerable<OverallDiameter> placard) => Of(fitted, placard, true);
+
+    /// <param name="fitted">The new tyre.</param>
+    /// <param name="placard">The placard's.</param>
+    /// <param name="told">Whether the derivations are wanted; otherwise those of figures that are known are empty.</param>
+    internal static TyreGrowth Of(OverallDiameter fitted, IEnumerable<OverallDiameter> placard, bool told)
     {
         ImmutableArray<OverallDiameter> reference = [.. placard];
-        var width = Width(fitted, reference);
+        var width = Width(fitted, reference, told);
         if (Unestablished(fitted, reference) is { } reason)
         {
             var none = new DerivedFigure(null, reason);
@@ -43,19 +48,17 @@ public sealed record TyreGrowth(
 
         var largest = reference.MaxBy(tyre => tyre.Millimetres!.Value)!;
         var smallest = reference.MinBy(tyre => tyre.Millimetres!.Value)!;
-        var (name, ofLargest) = (Name(fitted), Name(largest));
-        var ofSmallest = ReferenceEquals(smallest, largest) ? ofLargest : Name(smallest);
-        var growth = Difference(fitted, name, largest, ofLargest);
-        var reduction = Difference(smallest, ofSmallest, fitted, name);
+        var growth = Difference(fitted, largest, told);
+        var reduction = Difference(smallest, fitted, told);
         return new TyreGrowth(
             fitted,
             largest,
             smallest,
             growth,
-            Percent(growth, largest, ofLargest),
+            Percent(growth, largest, told),
             reduction,
-            Percent(reduction, smallest, ofSmallest),
-            Half(growth),
+            Percent(reduction, smallest, told),
+            Half(growth, told),
             width
         );
     }
@@ -66,35 +69,46 @@ public sealed record TyreGrowth(
             ? $"the overall diameter of {unknown.Size.Designation} is not established: {unknown.Derivation}"
         : null;
 
-    private static DerivedFigure Difference(OverallDiameter from, string name, OverallDiameter under, string other)
+    private static DerivedFigure Difference(OverallDiameter from, OverallDiameter under, bool told)
     {
         var difference = from.Millimetres!.Value - under.Millimetres!.Value;
-        return new DerivedFigure(difference, $"{Show(from)} - {Show(under)} = {Numbers.Show(difference)} mm ({name} less {other})");
+        return new DerivedFigure(
+            difference,
+            told ? $"{Show(from)} - {Show(under)} = {Numbers.Show(difference)} mm ({Name(from)} less {Name(under)})" : ""
+        );
     }
 
-    private static DerivedFigure Percent(DerivedFigure difference, OverallDiameter of, string name)
+    private static DerivedFigure Percent(DerivedFigure difference, OverallDiameter of, bool told)
     {
         var percent = 100 * difference.Amount!.Value / of.Millimetres!.Value;
         return new DerivedFigure(
             percent,
-            $"100 x {Numbers.Show(difference.Amount.Value)} / {Show(of)} = {Numbers.Show(percent)} % of {name}"
+            told ? $"100 x {Numbers.Show(difference.Amount.Value)} / {Show(of)} = {Numbers.Show(percent)} % of {Name(of)}" : ""
         );
     }
 
-    private static DerivedFigure Half(DerivedFigure growth)
+    private static DerivedFigure Half(DerivedFigure growth, bool told)
     {
         var lift = growth.Amount!.Value / 2;
-        return new DerivedFigure(lift, $"{Numbers.Show(growth.Amount.Value)} / 2 = {Numbers.Show(lift)} mm (half the growth in diameter)");
+        return new DerivedFigure(
+            lift,
+            told ? $"{Numbers.Show(growth.Amount.Value)} / 2 = {Numbers.Show(lift)} mm (half the growth in diameter)" : ""
+        );
     }
 
-    private static DerivedFigure Width(OverallDiameter fitted, ImmutableArray<OverallDiameter> placard)
+    private static DerivedFigure Width(OverallDiameter fitted, ImmutableArray<OverallDiameter> placard, bool told)
     {
         if (placard.IsEmpty)
             return new DerivedFigure(null, "no placard size is given");
         var widest = placard.Max(tyre => tyre.Size.SectionWidth);
         var percent = 100 * fitted.Size.SectionWidth / widest;
-        var reckoning = $"100 x {Numbers.Show(fitted.Size.SectionWidth)} / {Numbers.Show(widest)} = {Numbers.Show(percent)} %";
-        return new DerivedFigure(percent, reckoning + " of the widest placard size");
+        return new DerivedFigure(
+            percent,
+            told
+                ? $"100 x {Numbers.Show(fitted.Size.SectionWidth)} / {Numbers.Show(widest)} = {Numbers.Show(percent)} % of the widest "
+                    + "placard size"
+                : ""
+        );
     }
 
     private static string Show(OverallDiameter tyre) => Numbers.Show(tyre.Millimetres!.Value);

@@ -67,7 +67,7 @@ public sealed record TyreSize
     public override string ToString() => TyreSizeText.Write(this);
 
     /// <summary>The size alone, without load index, speed symbol and reinforcement: what an overall diameter belongs to.</summary>
-    public string Designation => TyreSizeText.WriteSize(this);
+    public string Designation { get; internal init; } = "";
 
     internal Fraction SectionWidthInches => SectionWidth / Unit.Find("in")!.ToBase;
 }

@@ -43,6 +43,7 @@ internal static class TyreSizeReader
             DualLoadIndex = service.Dual,
             SpeedSymbol = service.Speed ?? (construction == TyreConstruction.HighSpeedRadial ? SpeedSymbol.Find("ZR") : null),
         };
+        size = size with { Designation = TyreSizeText.WriteSize(size) };
         return true;
     }
 
