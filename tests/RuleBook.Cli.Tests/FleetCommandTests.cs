@@ -85,8 +85,25 @@ public sealed class FleetCommandTests : IDisposable
         answer.Error.ShouldContain("1 cells begin like a formula");
         var rejected = (await File.ReadAllTextAsync(aside, TestContext.Current.CancellationToken)).Split("\r\n");
         rejected[1].ShouldStartWith("2,3,2,on,");
+        rejected[1]
+            .ShouldContain("'soon' is not a day of the calendar (write year-month-day, such as 2018-10-26, of the years 1900 to 2999)");
         rejected[1].ShouldContain("; also in column 4 '45 furlongs'");
         rejected[2].ShouldStartWith("3,4,3,registered-in,");
+    }
+
+    [Theory] // as spreadsheets write where a comma is the decimal point
+    [InlineData("sep=;\r\n", ';')]
+    [InlineData("\uFEFFSEP=|\n", '|')]
+    public async Task A_first_line_that_names_the_separator_is_none_of_the_rows(string first, char by)
+    {
+        string[] rows = ["registered-in,on,modification.suspension-lift", "au-qld,2026-11-20,45 mm", "xx,2026-11-20,45 mm"];
+        var answer = await Fleet("fleet.csv", first + string.Join('\n', rows).Replace(',', by));
+        answer.Code.ShouldBe(2);
+        answer.Out.Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(2);
+        answer.Out.ShouldContain("\nau-qld,2026-11-20,45 mm,");
+        answer.Error.ShouldContain("fleet.csv:4:1: error unknown-jurisdiction");
+        var wrong = await Fleet("fleet.csv", first + $"registered-in{by}suspension-lift\n");
+        wrong.Error.ShouldContain("fleet.csv:2:2: error unknown-key");
     }
 
     [Theory]

@@ -51,7 +51,10 @@ public sealed class UsageTests
     [InlineData("qld", "au-qld")]
     [InlineData("AU-QLD", "au-qld")]
     [InlineData("au-qdl", "au-qld")]
-    public async Task A_jurisdiction_is_guessed_from_capitals_or_the_end_of_its_id(string typed, string meant)
+    [InlineData("Queensland", "au-qld")]
+    [InlineData("new south wales", "au-nsw")]
+    [InlineData("Tasmannia", "au-tas")]
+    public async Task A_jurisdiction_is_guessed_from_its_name_from_capitals_or_the_end_of_its_id(string typed, string meant)
     {
         (await Invocation.Of(["limits", typed])).Error.ShouldBe(
             $"ID:1:1: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)\n"
@@ -59,6 +62,19 @@ public sealed class UsageTests
         (await Invocation.Assess($"registered-in: {typed}\non: 2026-11-20\nvehicle: {{}}\n")).Error.ShouldContain(
             $":1:16: error unknown-jurisdiction: '{typed}' is not a jurisdiction of the book (did you mean '{meant}'?)"
         );
+    }
+
+    [Theory]
+    [InlineData("27/11/2026", "write the year first: 2026-11-27)")]
+    [InlineData("11/27/2026", "write the year first: 2026-11-27)")]
+    [InlineData("5.1.2026", "write the year first: 2026-01-05, or 2026-05-01 where the month stood first)")]
+    [InlineData("5/5/2026", "write the year first: 2026-05-05)")]
+    [InlineData("27/11/26", "write year-month-day, such as 2018-10-26, of the years 1900 to 2999)")] // of which century?
+    [InlineData("31/2/2026", "write year-month-day, such as 2018-10-26, of the years 1900 to 2999)")]
+    public async Task A_day_as_spreadsheets_write_it_is_turned_about(string typed, string tip)
+    {
+        (await Invocation.Assess($"registered-in: au-qld\non: {typed}\nvehicle: {{}}\n")).Error.ShouldContain(tip);
+        (await Invocation.Of(["limits", "au-qld", "--on", typed])).Error.ShouldContain(tip);
     }
 
     [Theory]

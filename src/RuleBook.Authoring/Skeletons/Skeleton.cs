@@ -41,12 +41,7 @@ internal static partial class Skeleton
         if (book.Jurisdiction(id) is not null)
             throw Refused("duplicate-jurisdiction", "ID", $"'{id}' is in the book already", "edit its files, or choose another id");
         if (within is not null && book.Jurisdiction(within) is null)
-            throw Refused(
-                "unknown-jurisdiction",
-                "--within",
-                $"'{within}' is not a jurisdiction of the book",
-                Spelling.Tip(within, [.. book.Jurisdictions.Select(place => place.Id)])
-            );
+            throw Refused("unknown-jurisdiction", "--within", $"'{within}' is not a jurisdiction of the book", book.PlaceTip(within));
         var aside = Directory.CreateDirectory(Path.Combine(folder, $".rulebook-{Guid.NewGuid():N}.part")).FullName;
         try
         {
@@ -94,12 +89,7 @@ internal static partial class Skeleton
             );
         var place =
             book.Jurisdiction(at)
-            ?? throw Refused(
-                "unknown-jurisdiction",
-                "ID",
-                $"'{at}' is not a jurisdiction of the book",
-                Spelling.Tip(at, [.. book.Jurisdictions.Select(each => each.Id)])
-            );
+            ?? throw Refused("unknown-jurisdiction", "ID", $"'{at}' is not a jurisdiction of the book", book.PlaceTip(at));
         if (!book.Vocabulary.Topics.ContainsKey(topic))
             throw Refused("unknown-topic", "ID", $"'{topic}' is not a topic", Spelling.Tip(topic, [.. book.Vocabulary.Topics.Keys]));
         if (book.Rule(id) is not null)

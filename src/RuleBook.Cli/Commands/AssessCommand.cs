@@ -109,7 +109,7 @@ internal static class AssessCommand
                     "unknown-jurisdiction",
                     new Mark(option, 1, 1),
                     $"'{id}' is not a jurisdiction of the book",
-                    Spelling.Tip(id, [.. book.Jurisdictions.Select(each => each.Id)])
+                    book.PlaceTip(id)
                 )
             );
 }

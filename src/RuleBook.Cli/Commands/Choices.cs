@@ -63,12 +63,7 @@ internal static class Choices
         if (CalendarDay.TryParse(text, out var day))
             return day;
         throw new InputException(
-            Problem.Error(
-                "not-a-date",
-                new Mark(option, 1, 1),
-                $"'{text}' is not a day of the calendar",
-                "write year-month-day, such as 2018-10-26, of the years 1900 to 2999"
-            )
+            Problem.Error("not-a-date", new Mark(option, 1, 1), $"'{text}' is not a day of the calendar", CalendarDay.Tip(text))
         );
     }
 }

@@ -73,14 +73,19 @@ internal sealed class FleetAnswers
 
     /// <summary>The first of a row's errors, which tells the others too: a row is put aside once.</summary>
     private static Problem Joined(Problem[] errors) =>
-        errors[0] with
-        {
-            Text =
-                string.Join(
-                    "; also ",
-                    errors.Take(MostTold).Select((error, at) => at == 0 ? error.Text : $"in column {error.Mark.Column} {error.Text}")
-                ) + (errors.Length > MostTold ? $"; {errors.Length - MostTold} more" : ""),
-        };
+        errors is [var only]
+            ? only
+            : errors[0] with
+            {
+                Text =
+                    string.Join(
+                        "; also in column ",
+                        errors.Take(MostTold).Select((error, at) => at == 0 ? Told(error) : $"{error.Mark.Column} {Told(error)}")
+                    ) + (errors.Length > MostTold ? $"; {errors.Length - MostTold} more" : ""),
+                Tip = "",
+            };
+
+    private static string Told(Problem error) => error.Tip.Length > 0 ? $"{error.Text} ({error.Tip})" : error.Text;
 
     private Job Job(FleetRow row) => JobReader.Read(Node(row), book);
 

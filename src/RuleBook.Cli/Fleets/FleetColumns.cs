@@ -15,17 +15,18 @@ internal sealed class FleetColumns
     private static readonly string[] Lists = ["vehicle.tyres", "travels-through", "certifier.appointed-in"];
 
     private readonly string file;
+    private readonly int line;
     private readonly ImmutableArray<bool> isKey;
 
     /// <exception cref="InputException">A header is missing, stands twice or cannot stand beside another.</exception>
-    public FleetColumns(string file, IReadOnlyList<string> header)
+    public FleetColumns(string file, IReadOnlyList<string> header, int line = 1)
     {
-        this.file = file;
+        (this.file, this.line) = (file, line);
         Header = [.. header.Select(name => name.Trim())];
         isKey = [.. Header.Select(IsKey)];
         for (var at = 0; at < Header.Length; at++)
         {
-            var (name, mark) = (Header[at], new Mark(file, 1, at + 1));
+            var (name, mark) = (Header[at], new Mark(file, line, at + 1));
             if (Header.IndexOf(name) < at)
                 throw Refused("duplicate-key", mark, $"the column '{name}' stands twice", "keep one of the two");
             if (Answered.Columns.Contains(name) || name == Answered.Before)
@@ -36,7 +37,7 @@ internal sealed class FleetColumns
         if (!Header.Contains("registered-in"))
             throw Refused(
                 "missing-key",
-                new Mark(file, 1, 1),
+                new Mark(file, line, 1),
                 "no column is headed 'registered-in'",
                 $"{Spelling.NearestTip("registered-in", Header)} 'fleet --template' writes a header".Trim()
             );
@@ -71,7 +72,7 @@ internal sealed class FleetColumns
             if (known.Where(key => IsMeant(key, name)).Distinct().ToArray() is [_, ..] meant)
                 throw Refused(
                     "unknown-key",
-                    new Mark(file, 1, at + 1),
+                    new Mark(file, line, at + 1),
                     $"'{name}' is not a key of a job",
                     $"if it is meant, head it '{string.Join("' or '", meant)}', with units in the cells; a column of your own needs another name"
                 );

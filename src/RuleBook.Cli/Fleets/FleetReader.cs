@@ -26,13 +26,20 @@ internal sealed class FleetReader : IDisposable
         (this.file, this.stream, this.after, text) = (file, stream, after, new ByteLines(stream));
         if (isJson)
             return;
-        using (var first = Sep.Reader(Settings).FromText(HeaderText()))
+        var header = HeaderText();
+        Sep? told = header is ['s' or 'S', 'e' or 'E', 'p' or 'P', '=', var sign, '\n'] ? new Sep(sign) : null; // as spreadsheets write it
+        using (var first = (told?.Reader(Settings) ?? Sep.Reader(Settings)).FromText(told is null ? header : HeaderText()))
         {
             if (!Next(first))
                 throw new InputException(
-                    Problem.Error("empty-file", new Mark(file, 1, 1), "the file has no header", "'fleet --template' writes one")
+                    Problem.Error(
+                        "empty-file",
+                        new Mark(file, Math.Max(line, 1), 1),
+                        "the file has no header",
+                        "'fleet --template' writes one"
+                    )
                 );
-            Columns = new FleetColumns(file, CellsOf(first.Current));
+            Columns = new FleetColumns(file, CellsOf(first.Current), told is null ? 1 : 2);
             Separator = first.Spec.Sep;
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Text;
 
 namespace RuleBook.Law;
 
@@ -39,6 +40,18 @@ public sealed record Book
             if (jurisdiction.Aliases.Contains(id))
                 return jurisdiction;
         return null;
+    }
+
+    /// <summary>A tip for what is no id: the place of that name, the nearest id or name, or every id.</summary>
+    internal string PlaceTip(string written)
+    {
+        string[] ids = [.. Jurisdictions.Select(place => place.Id)];
+        var near =
+            Spelling.Nearest(written, ids) is { } id ? id
+            : Spelling.Nearest(written, Jurisdictions.Select(place => place.Name)) is { } name
+                ? Jurisdictions.First(place => place.Name == name).Id
+            : null;
+        return near is null ? Spelling.Tip(written, ids) : $"did you mean '{near}'?";
     }
 
     /// <summary>The rule with this full id (aliases followed), or null.</summary>

@@ -29,4 +29,19 @@ internal static class CalendarDay
         day = isOne ? new DateOnly(year, month, number) : default;
         return isOne;
     }
+
+    /// <summary>What would be right in place of a text that is no day: the day meant, where the parts of it stand in another order.</summary>
+    public static string Tip(string text)
+    {
+        string[] meant = [.. TurnedAbout(text).Where(day => TryParse(day, out _)).Distinct()];
+        return meant is [var first, .. var other]
+            ? $"write the year first: {first}{string.Concat(other.Select(day => $", or {day} where the month stood first"))}"
+            : $"write year-month-day, such as 2018-10-26, of the years {FirstYear} to {LastYear}";
+    }
+
+    /// <summary>The days that <c>5/11/2026</c> can be: with the day first, and with the month first.</summary>
+    private static IEnumerable<string> TurnedAbout(string text) =>
+        text.Split('/', '.', '-') is [{ Length: 1 or 2 } first, { Length: 1 or 2 } second, { Length: 4 } year]
+            ? [$"{year}-{second.PadLeft(2, '0')}-{first.PadLeft(2, '0')}", $"{year}-{first.PadLeft(2, '0')}-{second.PadLeft(2, '0')}"]
+            : [];
 }

@@ -116,14 +116,7 @@ internal sealed class Fields(Node node, List<Problem> problems)
             return null;
         if (CalendarDay.TryParse(text, out var day))
             return day;
-        problems.Add(
-            Problem.Error(
-                "not-a-date",
-                value.Mark,
-                $"'{text}' is not a day of the calendar",
-                "write year-month-day, such as 2018-10-26, of the years 1900 to 2999"
-            )
-        );
+        problems.Add(Problem.Error("not-a-date", value.Mark, $"'{text}' is not a day of the calendar", CalendarDay.Tip(text)));
         return null;
     }
 

@@ -45,7 +45,7 @@ public sealed record Quantity(Fraction Amount, Unit Unit)
         quantity = null;
         if (text.Length > LongestText || !TryTakeApart(text, out var number, out var symbol))
         {
-            error = "a quantity is a number and its unit, such as 50 mm, 3.5 t or 7 %";
+            error = CommaIn(text) ?? "a quantity is a number and its unit, such as 50 mm, 3.5 t or 7 %";
             return false;
         }
 
@@ -93,6 +93,14 @@ public sealed record Quantity(Fraction Amount, Unit Unit)
         );
         return point < 0 ? new Fraction(digits) : new Fraction(digits, BigInteger.Pow(10, number.Length - point - 1));
     }
+
+    /// <summary>What is wrong with <c>45,5 mm</c> or <c>3,500 kg</c>; null of a text that no comma parts so.</summary>
+    private static string? CommaIn(string text) =>
+        text.Split(',') is [[.., >= '0' and <= '9'] whole, [>= '0' and <= '9', ..] rest]
+        && TryTakeApart($"{whole}.{rest}", out var decimals, out _)
+            ? $"a comma is no decimal point here: write {whole}.{rest}"
+                + (decimals.Length - whole.Length == 4 ? $", or {whole}{rest} where thousands are meant" : "")
+            : null;
 
     /// <summary>The number and the unit as written; the unit is empty where there is none.</summary>
     private static bool TryTakeApart(string text, out string number, out string unit)

@@ -19,7 +19,11 @@ public sealed class QuantityTests
     [Theory]
     [InlineData("50", "unit is missing")]
     [InlineData("50 furlongs", "not a known unit")]
-    [InlineData("3,500 kg", "a number and its unit")]
+    [InlineData("3,500 kg", "write 3.500 kg, or 3500 kg where thousands are meant")]
+    [InlineData("45,5 mm", "a comma is no decimal point here: write 45.5 mm")]
+    [InlineData("45,55mm", "write 45.55mm")]
+    [InlineData("1,234,567 kg", "a number and its unit")]
+    [InlineData("45, mm", "a number and its unit")]
     [InlineData("about 50 mm", "a number and its unit")]
     [InlineData("", "a number and its unit")]
     public void A_quantity_that_cannot_be_read_says_what_would_be_right(string text, string hint)

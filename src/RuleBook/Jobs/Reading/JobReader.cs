@@ -126,12 +126,7 @@ public static class JobReader
             return null;
         if (book.Jurisdiction(id) is { } jurisdiction)
             return jurisdiction.Id;
-        fields.Add(
-            "unknown-jurisdiction",
-            node.Mark,
-            $"'{id}' is not a jurisdiction of the book",
-            Spelling.Tip(id, [.. book.Jurisdictions.Select(place => place.Id)])
-        );
+        fields.Add("unknown-jurisdiction", node.Mark, $"'{id}' is not a jurisdiction of the book", book.PlaceTip(id));
         return null;
     }
 
