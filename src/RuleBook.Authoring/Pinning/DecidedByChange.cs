@@ -14,15 +14,17 @@ internal sealed record DecidedByChange(Book Book, Jurisdiction Place, string Wha
 
     public override bool NoticedByAny(IEnumerable<PreparedCase> cases) => cases.Any(one => one.FailsOn(Book));
 
+    public override Unpinned? Effect(Book before) => Effect(this, Place.Id, Place.Rules);
+
     /// <summary>It shows wherever a job's days lie on both sides of a first day.</summary>
-    public override Unpinned? Effect(Book before) =>
-        Place.Rules.SelectMany(rule => rule.Versions).Select(version => version.From).FirstOrDefault(from => from is not null) is { } from
+    public static Unpinned? Effect(BookEdit edit, string place, IEnumerable<Rule> rules) =>
+        rules.SelectMany(rule => rule.Versions).Select(version => version.From).FirstOrDefault(from => from is not null) is { } from
             ? new Unpinned(
-                Subject,
-                Mark,
-                What,
-                Becomes,
-                new Witness(Place.Id, from.Earliest, ImmutableDictionary<string, string>.Empty, [], []),
+                edit.Subject,
+                edit.Mark,
+                edit.What,
+                edit.Becomes,
+                new Witness(place, from.Earliest, ImmutableDictionary<string, string>.Empty, [], []),
                 "one of the job's days decides",
                 "any of the job's days may decide"
             )

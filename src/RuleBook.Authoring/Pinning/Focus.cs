@@ -35,8 +35,11 @@ internal sealed record OnMeasure(string Measure, Fraction Low, Fraction High) : 
     public override bool Reaches(FactSet facts, ResolvedVersion version)
     {
         var known = facts.Measure(Measure, version.Parts);
-        return !(known.High < Low) && !(known.Low > High);
+        return Moves(version) || (!(known.High < Low) && !(known.Low > High));
     }
+
+    /// <summary>Whether a version takes a measure so that limits reach elsewhere than where they are written.</summary>
+    public static bool Moves(ResolvedVersion version) => version.Measured is { Allowances.IsEmpty: false };
 
     public override bool IsOn(FactSet facts) =>
         facts.Measure(Measure, FactSet.PartsOf(null)) is { Low: { } low, High: { } high } && low >= Low && high <= High;

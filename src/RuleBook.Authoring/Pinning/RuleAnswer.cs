@@ -9,10 +9,12 @@ namespace RuleBook.Authoring.Pinning;
 /// <summary>What one rule gives: whether it binds, the pathways, and what the tier that decides asks to be met or shown.</summary>
 /// <param name="Binds">Whether it binds the vehicle.</param>
 /// <param name="Outcome">The pathways possible; meaningless where it does not bind.</param>
-/// <param name="Conditions">The conditions of the first tiers that may hold.</param>
+/// <param name="Conditions">The conditions of the first tiers that may hold, of all versions that may be in force.</param>
 /// <param name="WarningOnly">Whether a breach brings a warning only.</param>
 internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string Conditions, Truth WarningOnly)
 {
+    private const string Between = ", ";
+
     private static readonly ConditionalWeakTable<Tier, string> Joined = [];
 
     private static readonly RuleAnswer None = new(Truth.No, new(Pathway.NoCertificate, Pathway.NoCertificate), "", Truth.No);
@@ -42,7 +44,7 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
                     : new RuleAnswer(
                         binds > answer.Binds ? binds : answer.Binds,
                         answer.Outcome.Or(outcome),
-                        answer.Conditions == conditions ? conditions : $"{answer.Conditions} / {conditions}",
+                        answer.Conditions == conditions ? conditions : Joint(answer.Conditions, conditions),
                         answer.WarningOnly == warns ? warns : Truth.Unknown
                     );
         }
@@ -73,8 +75,17 @@ internal readonly record struct RuleAnswer(Truth Binds, Outcome Outcome, string 
                 {
                     0 => "",
                     1 => stated.Tiers[tier].Provided[0],
-                    _ => Joined.GetValue(stated.Tiers[tier], static tier => string.Join(", ", tier.Provided.Order(StringComparer.Ordinal))),
+                    _ => Joined.GetValue(
+                        stated.Tiers[tier],
+                        static tier => string.Join(Between, tier.Provided.Order(StringComparer.Ordinal))
+                    ),
                 };
         return "";
     }
+
+    private static string Joint(string left, string right) =>
+        string.Join(
+            Between,
+            left.Split(Between).Union(right.Split(Between)).Where(condition => condition.Length > 0).Order(StringComparer.Ordinal)
+        );
 }

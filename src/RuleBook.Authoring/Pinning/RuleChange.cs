@@ -28,11 +28,8 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
     public override Unpinned? Effect(Book before) =>
         RuleEffect.Find(before, this) is { } shown
             ? new Unpinned(Subject, Mark, What, Becomes, shown.Witness, shown.Before.ToString(), shown.After.ToString())
-            : null;
-
-    /// <summary>Whether some version takes a measure so that limits reach elsewhere than where they are written.</summary>
-    private static bool Moves(Book book, ImmutableArray<string> rules) =>
-        rules.Any(id => book.Rule(id)!.Versions.Any(version => version.Measured is { Allowances.IsEmpty: false }));
+        : Rule.DecidedBy != Book.Rule(Rule.Id)!.DecidedBy ? DecidedByChange.Effect(this, Rule.Jurisdiction, [Rule])
+        : null;
 
     /// <summary>Every change of every rule chosen.</summary>
     public static IEnumerable<RuleChange> Of(Book book, Func<Rule, bool> chosen, Adopters adopters)
@@ -57,7 +54,7 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
                             variant.Mark,
                             variant.What,
                             variant.To,
-                            Moves(book, adopters.Of(rule.Id)) ? Focus.Everywhere : variant.Focus,
+                            variant.Focus,
                             adopters.Of(rule.Id)
                         ))
                 )

@@ -92,11 +92,14 @@ internal static class RuleEffect
     private static IEnumerable<Fraction[]> NearestFirst(Space space) =>
         space.Points.OrderBy(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight);
 
-    /// <summary>Only where the versions count the measure alike can the rest be left out.</summary>
+    /// <summary>Only where the versions count the measure alike, and take it as it is, can the rest be left out.</summary>
     private static Func<Axes, SumRange?>? Within(RuleOnDay stretch, Focus focus)
     {
         var versions = stretch.Old.Concat(stretch.Now).Where(version => version.Content is Stated).ToArray();
-        return focus is OnMeasure between && versions.Length > 0 && versions.All(version => version.Parts.SequenceEqual(versions[0].Parts))
+        return
+            focus is OnMeasure between
+            && versions.Length > 0
+            && versions.All(version => !OnMeasure.Moves(version) && version.Parts.SequenceEqual(versions[0].Parts))
             ? axes => axes.Between(between.Measure, versions[0], between.Low, between.High)
             : null;
     }

@@ -36,7 +36,8 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
                         [.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))],
                         measures[axis].IfAbsent ?? Fraction.Zero
                     ))
-            );
+            )
+            .Concat(TyreSense.Edge(names));
         return new Axes(measures, [.. planes.Distinct()]);
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using RuleBook.InForce;
 using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Walk;
 
@@ -43,7 +44,7 @@ public static class BookWalk
 
     private static WalkReport Walk(Book book, Jurisdiction place, Rule rule)
     {
-        var reached = new HashSet<Tier>(ReferenceEqualityComparer.Instance);
+        var reached = new HashSet<(Mark, Predicate)>();
         var report = WalkReport.Empty;
         foreach (var day in DayEdges.Of(book, [rule]))
         {
@@ -53,16 +54,13 @@ public static class BookWalk
                 report = report with { Faults = report.Faults.Add(hole) };
         }
 
-        var own = rule.Versions.Where(version => version.Decides).SelectMany(Own).ToArray();
+        Tier[] own = [.. rule.Versions.Where(version => version.Decides).SelectMany(Own)];
+        Tier[] unreached = [.. own.Where(tier => !reached.Contains((tier.Mark, tier.When)))];
         return report with
         {
             Rules = 1,
-            Tiers = own.Count(reached.Contains),
-            Faults =
-            [
-                .. report.Faults.DistinctBy(fault => fault.Kind),
-                .. own.Where(tier => !reached.Contains(tier)).Select(tier => Unreachable(rule, tier)),
-            ],
+            Tiers = own.Length - unreached.Length,
+            Faults = [.. report.Faults.DistinctBy(fault => fault.Kind), .. unreached.Select(tier => Unreachable(rule, tier))],
         };
     }
 

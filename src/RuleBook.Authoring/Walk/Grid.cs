@@ -42,7 +42,7 @@ internal sealed class Grid
         if (edges.Length == 0)
             yield break;
         if (axes.Negative(axis) || axes.Measures[axis].IsDate || edges[0].IsPositive)
-            yield return Before(edges[0], axis);
+            yield return edges[0] - step;
         for (var i = 0; i < edges.Length; i++)
         {
             yield return edges[i];
@@ -69,12 +69,6 @@ internal sealed class Grid
             foreach (var point in Points(axis + 1, at, within))
                 yield return point;
         }
-    }
-
-    private Fraction Before(Fraction edge, int axis)
-    {
-        var before = edge - axes.Step(axis);
-        return before.IsNegative && !axes.Negative(axis) ? edge / 2 : before;
     }
 
     private static Fraction? Between(Fraction low, Fraction high, Fraction step, bool whole)

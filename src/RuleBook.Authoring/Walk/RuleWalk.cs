@@ -3,6 +3,7 @@ using Fractions;
 using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Tables;
+using RuleBook.Text;
 using RuleBook.Units;
 
 namespace RuleBook.Authoring.Walk;
@@ -14,12 +15,15 @@ internal sealed class RuleWalk
     private readonly Rule rule;
     private readonly Space space;
     private readonly PointRow at;
-    private readonly HashSet<Tier> reached;
+
+    /// <summary>Where each tier reached is written, and what opens it: alternatives are written in one place.</summary>
+    private readonly HashSet<(Mark Mark, Predicate When)> reached;
+
     private readonly Dictionary<FaultKind, WalkFault> faults = [];
     private long cells;
     private long partial;
 
-    public RuleWalk(Vocabulary vocabulary, Slice slice, Rule rule, HashSet<Tier> reached)
+    public RuleWalk(Vocabulary vocabulary, Slice slice, Rule rule, HashSet<(Mark, Predicate)> reached)
     {
         this.slice = slice;
         this.rule = rule;
@@ -65,7 +69,7 @@ internal sealed class RuleWalk
             {
                 var holds = at.Table.Holds(version, tier, row);
                 if (holds != Truth.No)
-                    reached.Add(stated.Tiers[tier]);
+                    reached.Add((stated.Tiers[tier].Mark, stated.Tiers[tier].When));
                 if (holds == Truth.Yes)
                     break;
             }

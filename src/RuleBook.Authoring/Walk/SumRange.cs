@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Walk;
 /// <param name="High">In base units.</param>
 internal sealed record SumRange(ImmutableArray<Fraction> Weights, Fraction Low, Fraction High)
 {
-    private readonly int last = Weights.Select((weight, axis) => weight.IsZero ? -1 : axis).Max();
+    private readonly int last = Enumerable.Range(0, Weights.Length).Last(axis => !Weights[axis].IsZero);
 
     /// <summary>Whether a point may lie inside, its measures known up to an axis.</summary>
     public bool Holds(int axis, Fraction[] at)
@@ -18,8 +18,7 @@ internal sealed record SumRange(ImmutableArray<Fraction> Weights, Fraction Low, 
             return true;
         var sum = Fraction.Zero;
         for (var i = 0; i <= last; i++)
-            if (!Weights[i].IsZero)
-                sum += Weights[i] * at[i];
+            sum += Weights[i] * at[i];
         return sum >= Low && sum <= High;
     }
 }

@@ -10,6 +10,18 @@ namespace RuleBook.Authoring.Walk;
 /// </summary>
 internal static class TyreSense
 {
+    /// <summary>Where growth and reduction of one tyre meet, d - l = d - s: all sizes of the placard are alike.</summary>
+    public static IEnumerable<LimitBoundary> Edge(IReadOnlyCollection<string> measures) =>
+        measures.Contains(FactSet.TyreGrowth) && measures.Contains(KnownWords.TyreReduction)
+            ?
+            [
+                new(
+                    [.. measures.Select(name => name is FactSet.TyreGrowth or KnownWords.TyreReduction ? Fraction.One : Fraction.Zero)],
+                    Fraction.Zero
+                ),
+            ]
+            : [];
+
     public static bool Possible(Axes axes, Fraction[] at)
     {
         var growth = At(FactSet.TyreGrowth);
@@ -19,12 +31,7 @@ internal static class TyreSense
         return (growth is null || reduction is null || !(growth + reduction > Fraction.Zero))
             && SameSign(growth, growthPercent)
             && SameSign(growth, -reductionPercent)
-            && (
-                growthPercent is null
-                || reductionPercent is null
-                || growthPercent == -reductionPercent
-                || SameCell(growthPercent.Value, -reductionPercent.Value)
-            );
+            && SameSign(growthPercent, -reductionPercent);
 
         Fraction? At(string name)
         {
@@ -35,9 +42,7 @@ internal static class TyreSense
         }
     }
 
+    /// <summary>Witnesses of one size may differ in figure; only their signs must agree.</summary>
     private static bool SameSign(Fraction? left, Fraction? right) =>
         left is null || right is null || left.Value.Numerator.Sign == right.Value.Numerator.Sign;
-
-    /// <summary>Two witnesses of one share may differ in size; only their signs must agree.</summary>
-    private static bool SameCell(Fraction left, Fraction right) => left.Numerator.Sign == right.Numerator.Sign;
 }

@@ -1,0 +1,51 @@
+using System.Text;
+using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Inspecting;
+using RuleBook.Law;
+
+namespace RuleBook.Authoring.Tests;
+
+/// <summary>
+/// A book small enough to be told by hand, <c>tests/invented-book</c>, with the words of this repository. No figure is that of any law.
+/// </summary>
+internal static class InventedBook
+{
+    private static readonly string Folder = Path.Combine(TestBook.Folder, "tests", "invented-book");
+
+    private static readonly Lazy<Book> Made = new(() => Of(_ => { }));
+    private static readonly Lazy<Book> MadeWithSouth = new(() => Of(AddSouth));
+
+    public static Book Book => Made.Value;
+
+    /// <summary>The same with a second state, <c>south</c>, in which stands what the first has not.</summary>
+    public static Book WithSouth => MadeWithSouth.Value;
+
+    /// <summary>What is expected, in lines that a person holds against the book beside it; no command writes them.</summary>
+    public static string Held(string file) => File.ReadAllText(Path.Combine(Folder, "held", file));
+
+    /// <summary>The book with texts changed, by path.</summary>
+    public static Book Of(Action<Dictionary<string, string>> change)
+    {
+        var texts = Files(Path.Combine(TestBook.Folder, "schema", "vocabulary"), "schema/vocabulary")
+            .Concat(Files(Path.Combine(Folder, "jurisdictions"), "jurisdictions"))
+            .ToDictionary();
+        change(texts);
+        return BookReading.Open(BookFolder.Of(texts.Select(text => new BookBytes(text.Key, Encoding.UTF8.GetBytes(text.Value)))));
+    }
+
+    public static void AddSouth(Dictionary<string, string> texts)
+    {
+        foreach (var (path, text) in Files(Path.Combine(Folder, "south"), "jurisdictions/xa-s"))
+            texts.Add(path, text);
+    }
+
+    private static IEnumerable<KeyValuePair<string, string>> Files(string folder, string place) =>
+        Directory
+            .EnumerateFiles(folder, "*.yaml", SearchOption.AllDirectories)
+            .Select(file =>
+                KeyValuePair.Create(
+                    $"{place}/{Path.GetRelativePath(folder, file).Replace(Path.DirectorySeparatorChar, '/')}",
+                    File.ReadAllText(file)
+                )
+            );
+}

@@ -1,0 +1,59 @@
+using RuleBook.Authoring.Pinning;
+using RuleBook.Law;
+
+namespace RuleBook.Authoring.Tests.Pinning;
+
+/// <summary>
+/// What pinning tries of an invented book that has no case, each change with the job by which it shows, against lines held by hand:
+/// <c>tests/invented-book/held/tried-changes.txt</c>.
+/// </summary>
+public sealed class TriedChangesTests
+{
+    private static readonly Book Book = InventedBook.WithSouth;
+
+    private static readonly string[] Held = InventedBook.Held("tried-changes.txt").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+    private static readonly Lazy<PinReport> Report = new(() => new Pinner(Book, []).Run((_, _) => true));
+
+    [Fact]
+    public void Every_figure_day_word_condition_tier_and_paper_is_moved_and_told_with_a_job_that_shows_it() =>
+        string.Join('\n', Report.Value.Unnoticed.Select(Told)).ShouldBe(string.Join('\n', Held));
+
+    /// <summary>
+    /// Without effect: which of two first days not known begins what differs in nothing (xa-n, 2), a day as on which the same was in force
+    /// (xa-n 2, xa-s 1), what is not limited beside what is not established (xa, 1), the first day of what is not established (xa-n 2, xa 2),
+    /// a day by which a scheme of unknown start is seen (xa-s, 2), and 22 mm or a little less or more to the nearest 4 mm (xa-s, 3).
+    /// </summary>
+    [Fact]
+    public void What_could_be_otherwise_is_counted_once_however_many_ways_it_is_moved()
+    {
+        var report = Report.Value;
+        (report.Changes, report.WithoutEffect, report.Pinned, report.Percent).ShouldBe((Held.Length + 15, 15, 0, 0));
+        report.Points.ShouldBe(Held.Select(line => line.Split(" -> ")[0]).Distinct().Count());
+    }
+
+    [Fact]
+    public void Progress_is_told_for_each_change_of_all()
+    {
+        var told = new HashSet<int>();
+        new Pinner(Book, []).Run(
+            (place, topic) => (place, topic) == ("xa-s", "certification"),
+            (done, all) =>
+            {
+                all.ShouldBe(17);
+                lock (told)
+                    told.Add(done);
+            }
+        );
+
+        told.Order().ShouldBe(Enumerable.Range(1, 17));
+    }
+
+    /// <summary>Place and line, what becomes what; the job's leaves; what is answered before and after.</summary>
+    private static string Told(Unpinned one) =>
+        $"{one.Mark.File["jurisdictions/".Length..]}:{one.Mark.Line} {one.Subject.Split('/')[^1]}: {one.What} -> {one.To} | "
+        + string.Join(", ", one.Witness.Yaml(Book.Vocabulary).Split('\n').Where(IsLeaf).Select(line => line.Trim()))
+        + $" | {one.Before} -> {one.After}";
+
+    private static bool IsLeaf(string line) => line.Length > 0 && !line.EndsWith(':') && !line.EndsWith("{}", StringComparison.Ordinal);
+}
