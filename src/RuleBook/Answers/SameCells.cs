@@ -39,7 +39,11 @@ internal sealed class SameCells
     /// <returns>Null where their answers may differ though all cells are the same.</returns>
     public static SameCells? Of(Book book, Job job, ImmutableArray<string> measures)
     {
-        if (job.Plan.TellsLift || !job.TravelsThrough.IsEmpty || book.Jurisdiction(job.RegisteredIn) is not { } place)
+        if (
+            job.Plan is { TellsLift: true } or { WheelOffset: not null }
+            || !job.TravelsThrough.IsEmpty
+            || book.Jurisdiction(job.RegisteredIn) is not { } place
+        )
             return null;
         var tables = TableBook.Of(book);
         var judged = new Judgement(book, job, place, DiameterBasis.Handbook);

@@ -16,7 +16,12 @@ internal static class DecidedConditions
     {
         var compared = Compared(job).ToDictionary(each => each.Comparison, each => each.Met);
         foreach (var condition in VocabularyIndex.Of(vocabulary).Decided)
-            if (condition.DecidedBy is { } comparison && compared.TryGetValue(comparison, out var met))
+            if (
+                condition is { DecidedBy: Comparison.WheelOffsetAgainstFigure, Figure: { } figure }
+                && job.Plan.WheelOffset?.LostMm is { } lost
+            )
+                yield return (condition.Name, lost <= figure.Base);
+            else if (condition.DecidedBy is { } comparison && compared.TryGetValue(comparison, out var met))
                 yield return (condition.Name, met);
             else if (condition.FailsOver is { } failing && job.Measures.GetValueOrDefault(failing.Measure)?.Base > failing.Percent)
                 yield return (condition.Name, false);

@@ -53,6 +53,7 @@ internal static class JobFacts
         AddCategoryGvm(measures, job, vocabulary);
         AddAxleSum(measures, job);
         AddLift(measures, job);
+        AddTrack(measures, job);
         AddCombination(measures, job);
         if (Changes.FuelAdded(job) is { } fuel)
             measures[KnownWords.AddedFuel] = fuel;
@@ -164,6 +165,17 @@ internal static class JobFacts
     {
         if (!measures.ContainsKey(Lifts.Measure) && job.Plan.TellsLift && Lifts.Of(job) is { } lift)
             measures[Lifts.Measure] = lift;
+    }
+
+    private static void AddTrack(Dictionary<string, Derived> measures, Job job)
+    {
+        if (job.Plan.WheelOffset is { } offset && !measures.ContainsKey(KnownWords.TrackIncrease))
+            measures[KnownWords.TrackIncrease] = offset is { BeforeMm: { } before, AfterMm: { } after, TrackIncreaseMm: { } wider }
+                ? new Derived(
+                    Interval.Of(wider),
+                    $"2 x ({Numbers.Show(before)} - {Numbers.Show(after)}) = {Numbers.Show(wider)} mm (offset lost, on both sides)"
+                )
+                : new Derived(Interval.Anything, "the offset of the wheels before or after is not stated");
     }
 
     private static void AddCombination(Dictionary<string, Derived> measures, Job job)

@@ -37,8 +37,17 @@ internal static class RoadReckoning
         var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.High : Fraction.Zero);
         var tyre = growth is null ? Stated(job, KnownWords.TyreGrowth) / 2 ?? Fraction.Zero : growth.TyreLift.Amount;
         var rise = suspension + tyre + (Stated(job, KnownWords.BodyLift) ?? Fraction.Zero);
-        var wider = track + (Stated(job, KnownWords.TrackIncrease) ?? Fraction.Zero);
-        return (before, rise is { } up && (height + up).IsPositive ? StaticStability.Factor(wider, height + up) : null);
+        var wider =
+            track
+            + (
+                Stated(job, KnownWords.TrackIncrease) is { } stated ? stated
+                : job.Plan.WheelOffset is { } offset ? offset.TrackIncreaseMm
+                : Fraction.Zero
+            );
+        return (
+            before,
+            (rise, wider) is ({ } up, { } after) && (height + up).IsPositive ? StaticStability.Factor(after, height + up) : null
+        );
     }
 
     private static Fraction? Stated(Job job, string measure) => job.Measures.GetValueOrDefault(measure)?.Base;

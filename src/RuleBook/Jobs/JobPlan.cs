@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using RuleBook.Law;
+using RuleBook.Physics.Dynamics;
 using RuleBook.Physics.Heights;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
@@ -51,6 +52,9 @@ internal sealed record JobPlan
 
     /// <summary>Widest track, mm.</summary>
     public Fraction? TrackMm { get; init; }
+
+    /// <summary>The offset of the wheels before and after others are fitted; null where the job states neither.</summary>
+    public WheelOffset? WheelOffset { get; init; }
 
     /// <summary>Measured height of the centre of mass, mm.</summary>
     public Fraction? CentreOfMassMm { get; init; }

@@ -24,6 +24,7 @@ internal sealed record FiguredCondition(string Name, Dimension Dimension, Term P
             Title = Pattern.Title.Replace(Place, text, StringComparison.Ordinal),
             Definition = Pattern.Definition.Replace(Place, text, StringComparison.Ordinal),
             Figured = Name,
+            Figure = figure,
         };
     }
 

@@ -146,6 +146,9 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
     /// <summary>For a condition with a figure: its name without it; null for any other.</summary>
     public string? Figured { get; init; }
 
+    /// <summary>For a condition with a figure: the figure; null for any other.</summary>
+    public Quantity? Figure { get; init; }
+
     /// <summary>For a condition that is several, of which one has to be shown: those; empty for any other.</summary>
     public ImmutableArray<string> AnyOf { get; init; } = [];
 
@@ -178,6 +181,9 @@ public enum Comparison
 
     /// <summary>The trailer as weighed against the rating of the towing apparatus.</summary>
     TrailerAgainstApparatus,
+
+    /// <summary>What the wheels fitted lose of the original wheels' offset against the figure that the rule gives; met up to it.</summary>
+    WheelOffsetAgainstFigure,
 }
 
 /// <summary>A group of rules.</summary>

@@ -47,6 +47,18 @@ internal static class PlanChecks
             );
         if (Lifts.Contradiction(read) is { } lift && modification?.Node("suspension-lift") is { } stated)
             job.Add("contradiction", stated.Mark, lift, "leave the lift out, or correct one of the two");
+        if (
+            plan.WheelOffset?.TrackIncreaseMm is { } wider
+            && modification?.Node(KnownWords.TrackIncrease) is { } track
+            && read.Measures.GetValueOrDefault(KnownWords.TrackIncrease) is { } increase
+            && increase.Base != wider
+        )
+            job.Add(
+                "contradiction",
+                track.Mark,
+                $"the track is stated to grow by {increase}, but the offsets of the wheels give {Numbers.Show(wider)} mm",
+                "leave it out, or correct one of the two"
+            );
         foreach (var (condition, met) in DecidedConditions.Of(read, vocabulary))
             if (read.Shown.TryGetValue(condition, out var said) && said != met && job.Node("shown") is Mapping shown)
                 job.Add(

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Fractions;
 using RuleBook.Law;
+using RuleBook.Physics.Dynamics;
 using RuleBook.Physics.Masses;
 using RuleBook.Physics.Towing;
 using RuleBook.Text;
@@ -54,6 +55,10 @@ internal static class PlanReader
             DownRating = vehicle?.List("down-rating", node => Row(new Fields(node, vehicle.Problems))) ?? [],
             DualRearWheels = vehicle?.KnownYesNo("dual-rear-wheels") ?? false,
             TrackMm = vehicle?.AboveZero("track", Dimension.Length),
+            WheelOffset = modification?.Group(
+                "wheel-offset",
+                inner => new WheelOffset(inner.Signed("before", Dimension.Length), inner.Signed("after", Dimension.Length))
+            ),
             CentreOfMassMm = vehicle?.AboveZero("centre-of-mass", Dimension.Length),
             Speedometer =
                 vehicle?.Group("speedometer", Speedometer) is { Indicated: var indicated, True: var real }

@@ -81,6 +81,7 @@ internal static class VocabularyReader
         ("trailer-brakes", Comparison.TrailerBrakes),
         ("trailer-against-ratings", Comparison.TrailerAgainstRatings),
         ("trailer-against-apparatus", Comparison.TrailerAgainstApparatus),
+        ("wheel-offset-against-figure", Comparison.WheelOffsetAgainstFigure),
     ];
 
     private static Condition ReadCondition(Fields fields, IReadOnlyList<Measure> measures)
@@ -91,6 +92,13 @@ internal static class VocabularyReader
             DecidedBy = decidedBy is null ? null : Comparisons.Single(each => each.Word == decidedBy).Comparison,
             FailsOver = fields.Nested("fails-over") is { } failing ? ReadFailing(failing, measures) : null,
         };
+        if (term.DecidedBy == Comparison.WheelOffsetAgainstFigure && !fields.Has("figure"))
+            fields.Add(
+                "key-without-effect",
+                fields.Node("decided-by")!.Mark,
+                "'decided-by' compares with a figure here, and the condition takes none",
+                "say 'figure: mm', or take it out"
+            );
         return new Condition(term, FiguredConditions.Read(fields, term));
     }
 

@@ -38,9 +38,4 @@ public sealed class StaticStabilityTests
     [Trait("Basis", "published")]
     public void The_factor_is_called_an_indicator_and_not_a_limit() => // NHTSA: a general US indicator; no Australian rule
         StaticStability.Caution.ShouldContain("not a limit");
-
-    [Fact]
-    [Trait("Basis", "derived")]
-    public void Twenty_millimetres_less_offset_widen_the_track_by_forty() => // "10P" is +10 (South Australian passenger-car track list)
-        TrackWidth.ChangeMm(30, 10).ShouldBe((Fraction)40);
 }
