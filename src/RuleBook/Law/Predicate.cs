@@ -17,4 +17,8 @@ public sealed record Predicate(ImmutableArray<FactTest> Tests)
 /// <param name="OneOf">The words that pass; empty for a test by bounds.</param>
 /// <param name="Bounds">The range that passes; null for a test by words.</param>
 /// <param name="Mark">Where it is written.</param>
-public sealed record FactTest(string Fact, ImmutableArray<string> OneOf, Bounds? Bounds, Mark Mark);
+public sealed record FactTest(string Fact, ImmutableArray<string> OneOf, Bounds? Bounds, Mark Mark)
+{
+    /// <summary>The words are what <c>none-of</c> leaves over; none of them is named.</summary>
+    internal bool LeftOver { get; init; }
+}

@@ -28,9 +28,9 @@ internal sealed partial class LimitReader
                 "give each alternative a rule, scheme or tier of its own; a rule may be 'like' one above it"
             );
         var read = alternatives.FirstOrDefault() ?? Predicate.Always;
-        return read.Tests.Any(IsLeftOver) ? new Predicate([.. read.Tests.Select(test => IsLeftOver(test) ? Named(test) : test)]) : read;
-
-        bool IsLeftOver(FactTest test) => test.Bounds is null && fields!.Node(test.Fact) is null;
+        return read.Tests.Any(test => test.LeftOver)
+            ? new Predicate([.. read.Tests.Select(test => test.LeftOver ? Named(test) : test)])
+            : read;
 
         FactTest Named(FactTest test) => test with { OneOf = [.. test.OneOf.Except(vocabulary.Facts[test.Fact].WhereNamed)] };
     }
@@ -126,6 +126,7 @@ internal sealed partial class LimitReader
             : one with
             {
                 OneOf = [.. one.OneOf.Where(word => other.OneOf.Contains(word))],
+                LeftOver = one.LeftOver && other.LeftOver,
             };
 
     private static Bound? Tighter(Bound? one, Bound? other, Func<Fraction, Fraction, bool> tighter) =>
@@ -158,7 +159,7 @@ internal sealed partial class LimitReader
     private IEnumerable<FactTest> Fails(FactTest test) =>
         test.Bounds is { } bounds
             ? Outside(bounds).Select(outside => test with { Bounds = outside })
-            : [test with { OneOf = vocabulary.Facts[test.Fact].Values.RemoveRange(test.OneOf) }];
+            : [test with { OneOf = vocabulary.Facts[test.Fact].Values.RemoveRange(test.OneOf), LeftOver = true }];
 
     private static IEnumerable<Bounds> Outside(Bounds bounds) =>
         new[]
