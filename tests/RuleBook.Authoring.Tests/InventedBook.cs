@@ -1,7 +1,8 @@
-using System.Text;
 using RuleBook.Authoring.Books;
-using RuleBook.Authoring.Inspecting;
 using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
+using RuleBook.Yaml;
 
 namespace RuleBook.Authoring.Tests;
 
@@ -11,6 +12,12 @@ namespace RuleBook.Authoring.Tests;
 internal static class InventedBook
 {
     private static readonly string Folder = Path.Combine(TestBook.Folder, "tests", "invented-book");
+
+    private static readonly Lazy<Dictionary<string, (string Text, Node Root)>> Own = new(() =>
+        Files(Path.Combine(TestBook.Folder, "schema", "vocabulary"), "schema/vocabulary")
+            .Concat(Files(Path.Combine(Folder, "jurisdictions"), "jurisdictions"))
+            .ToDictionary(file => file.Key, file => (file.Value, YamlText.Read(file.Value, file.Key)))
+    );
 
     private static readonly Lazy<Book> Made = new(() => Of(_ => { }));
     private static readonly Lazy<Book> MadeWithSouth = new(() => Of(AddSouth));
@@ -26,12 +33,21 @@ internal static class InventedBook
     /// <summary>The book with texts changed, by path.</summary>
     public static Book Of(Action<Dictionary<string, string>> change)
     {
-        var texts = Files(Path.Combine(TestBook.Folder, "schema", "vocabulary"), "schema/vocabulary")
-            .Concat(Files(Path.Combine(Folder, "jurisdictions"), "jurisdictions"))
-            .ToDictionary();
+        var texts = Own.Value.ToDictionary(file => file.Key, file => file.Value.Text);
         change(texts);
-        return BookReading.Open(BookFolder.Of(texts.Select(text => new BookBytes(text.Key, Encoding.UTF8.GetBytes(text.Value)))));
+        var problems = new List<Problem>();
+        var book = BookReader.Read(
+            [.. texts.OrderBy(text => text.Key, StringComparer.Ordinal).Select(text => new BookFile(text.Key, Root(text.Key, text.Value)))],
+            BookDigest.Of(texts.Select(text => new BookText(text.Key, text.Value))),
+            problems
+        );
+        problems.Where(problem => problem.Severity == Severity.Error).ShouldBeEmpty();
+        return book;
     }
+
+    /// <summary>A file that is not changed is read once.</summary>
+    private static Node Root(string path, string text) =>
+        Own.Value.TryGetValue(path, out var own) && own.Text == text ? own.Root : YamlText.Read(text, path);
 
     public static void AddSouth(Dictionary<string, string> texts)
     {

@@ -5,7 +5,8 @@ namespace RuleBook.Mutants;
 
 /// <summary>
 /// Which classes of tests reach what, those first that reach the fewest files: they know most about theirs. Recorded by running every class
-/// (some ten minutes), kept for the next runs in reach.txt file by file, with the quick ones of them.
+/// (some ten minutes), kept for the next runs in reach.txt file by file, with those that reach most of it. A record of some files keeps what
+/// stands there of the others.
 /// </summary>
 internal sealed class Reach
 {
@@ -85,22 +86,24 @@ internal sealed class Reach
         foreach (var (each, numbers) in reached.OrderBy(pair => pair.Value.Select(number => files[number]).Distinct().Count()))
         foreach (var number in numbers.Union(once[each.Project]))
             (reach.byMutant.TryGetValue(number, out var some) ? some : reach.byMutant[number] = []).Add(each);
-        await File.WriteAllLinesAsync(path, reach.Kept(mutants)).ConfigureAwait(false);
+        await File.WriteAllLinesAsync(path, reach.Kept(mutants, Read(path).byFile)).ConfigureAwait(false);
         return reach;
     }
 
-    private IEnumerable<string> Kept(IReadOnlyList<Mutant> mutants)
+    private IEnumerable<string> Kept(IReadOnlyList<Mutant> mutants, IReadOnlyDictionary<string, IReadOnlyList<TestClass>> before)
     {
-        var files = mutants
+        var now = mutants
             .GroupBy(mutant => mutant.File)
+            .ToDictionary(
+                file => file.Key,
+                file => Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
+            );
+        var timed = now.Values.SelectMany(classes => classes).DistinctBy(each => each.Name).ToDictionary(each => each.Name);
+        var files = before
+            .Where(file => !now.ContainsKey(file.Key))
+            .Concat(now)
+            .Select(file => (file.Key, Classes: file.Value.Select(each => timed.GetValueOrDefault(each.Name, each)).ToArray()))
             .OrderBy(file => file.Key, StringComparer.Ordinal)
-            .Select(file =>
-                (
-                    file.Key,
-                    Classes: Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
-                        .ToArray()
-                )
-            )
             .ToArray();
         var keys = files
             .SelectMany(file => file.Classes)
@@ -118,15 +121,17 @@ internal sealed class Reach
         ];
     }
 
-    /// <summary>Quick ones first; as many as there is time for, one at least.</summary>
-    private static IEnumerable<TestClass> Few(IEnumerable<TestClass> classes)
+    /// <summary>As many as there is time for, one at least.</summary>
+    private static IReadOnlyList<TestClass> Few(IEnumerable<TestClass> classes)
     {
-        var (count, seconds) = (0, 0.0);
-        foreach (var each in classes.OrderBy(each => each.Seconds > 1))
-            if (count == 0 || count < ClassesOfFile && seconds + each.Seconds <= SecondsOfFile)
+        var (few, seconds) = (new List<TestClass>(), 0.0);
+        foreach (var each in classes)
+            if (few.Count == 0 || few.Count < ClassesOfFile && seconds + each.Seconds <= SecondsOfFile)
             {
-                (count, seconds) = (count + 1, seconds + each.Seconds);
-                yield return each;
+                few.Add(each);
+                seconds += each.Seconds;
             }
+
+        return few;
     }
 }

@@ -33,7 +33,7 @@ internal static class Candidates
             vocabulary,
             after.Jurisdiction,
             after.Day,
-            [.. versions, .. Spoken(versions, before, after, topic, vocabulary)]
+            [.. versions, .. Spoken(versions, before, after, topic, vocabulary), .. Unmeasured(versions, topic, vocabulary)]
         );
         ImmutableArray<string?> conditions = [null, .. Alike(space.Conditions, versions)];
         var own = vocabulary
@@ -127,6 +127,18 @@ internal static class Candidates
             .Select(measure => measure.Name)
             .Where(name => before.Versions.Any(version => version.Speaks(name)) != after.Versions.Any(version => version.Speaks(name)))
             .Select(name => AtZero(versions[0], name));
+
+    /// <summary>
+    /// The same for each measure of the topic where the versions speak of none: they hold in every case, and a job that changes nothing is
+    /// no case.
+    /// </summary>
+    private static IEnumerable<ResolvedVersion> Unmeasured(ResolvedVersion[] versions, Topic topic, Vocabulary vocabulary)
+    {
+        var named = vocabulary.Naming(topic.Name).ToArray();
+        return Axes.Of(versions, vocabulary).Measures.Intersect(named).Any()
+            ? []
+            : named.Where(measure => measure.IfAbsent is { IsZero: true }).Select(measure => AtZero(versions[0], measure.Name));
+    }
 
     private static ResolvedVersion AtZero(ResolvedVersion version, string measure)
     {

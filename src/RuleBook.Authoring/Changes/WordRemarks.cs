@@ -1,5 +1,8 @@
+using Fractions;
 using RuleBook.Law;
+using RuleBook.Telling;
 using RuleBook.Text;
+using RuleBook.Units;
 
 namespace RuleBook.Authoring.Changes;
 
@@ -20,7 +23,7 @@ internal static class WordRemarks
                         term.Definition.Trim(),
                         .. term.DecidedBy is { } by ? [$"decided by {by}"] : Array.Empty<string>(),
                         .. term.FailsOver is { } fails
-                            ? [$"not met where {fails.Measure} is over {fails.Percent} %"]
+                            ? [$"not met where {fails.Measure} is over {Numbers.Show(fails.Percent)} %"]
                             : Array.Empty<string>(),
                     ]
             ),
@@ -44,11 +47,11 @@ internal static class WordRemarks
                         $"stated at {measure.Job}",
                         $"in {measure.Unit.Symbol}",
                         $"below zero: {measure.BelowZero}",
-                        $"step {measure.Step}",
-                        $"plausible {measure.Plausible}",
-                        $"possible {measure.Possible}",
+                        .. measure.Step is { } step ? [$"in steps of {Shown(step, measure)}"] : Array.Empty<string>(),
+                        .. Within("plausible", measure.Plausible, measure),
+                        .. Within("possible", measure.Possible, measure),
                         measure.IsDerived ? "derived" : "stated",
-                        $"{(measure.IfAbsent is null ? "unknown" : measure.IfAbsent.ToString())} where it is absent",
+                        $"{(measure.IfAbsent is { } absent ? Shown(absent, measure) : "unknown")} where it is absent",
                         $"touches {string.Join(' ', measure.Topics.Order(StringComparer.Ordinal))}",
                         measure.NeedsOwnRule ? "asks for a rule of its own" : "is allowed by silence",
                     ]
@@ -108,29 +111,63 @@ internal static class WordRemarks
     private static IEnumerable<string> Of(Book book) =>
         [
             .. book.Cautions.Select(caution => $"caution: {caution.Trim()}"),
-            .. book.Vocabulary.CategoryGvms.Select(pair => $"a GVM of {pair.Key} over {pair.Value.Over} up to {pair.Value.AtMost} kg"),
+            .. book.Vocabulary.CategoryGvms.Select(pair =>
+                $"a GVM of {pair.Key}{End(" over ", pair.Value.Over)}{End(" up to ", pair.Value.AtMost)} kg"
+            ),
             .. book.Reference.Categories.Select(bounds => $"category {bounds.Category}: {bounds.GvmWords}, {bounds.SeatWords}"),
             .. book.Reference.Fluids.Values.Select(fluid =>
-                $"{fluid.Name} {fluid.DensityKgPerL} ({fluid.AtLeastKgPerL} to {fluid.AtMostKgPerL}) kg/L"
+                $"{fluid.Name}{End(" ", fluid.DensityKgPerL)} kg/L{End(", from ", fluid.AtLeastKgPerL)}{End(" to ", fluid.AtMostKgPerL)}"
             ),
-            .. book.Reference.Uncertainties.Values.Select(one => $"uncertainty of {one.Measure} {one.Expanded}"),
-            $"guard band {book.Reference.GuardFactor}",
-            $"fuel in tare {book.Reference.TareFuelL} L",
-            $"left and right {book.Reference.LeftRightWarningMm} mm",
-            $"clearance in {Where(book.Reference.Clearance?.Jurisdiction)} {book.Reference.Clearance?.MidwayMmPerMetre} mm a metre "
-                + $"midway, {book.Reference.Clearance?.RunningMm} mm",
+            .. book.Reference.Uncertainties.Values.Select(one => $"uncertainty of {one.Measure} {Numbers.Show(one.Expanded)}"),
+            $"guard band {Numbers.Show(book.Reference.GuardFactor)}",
+            .. book.Reference.TareFuelL is { } fuel ? [$"fuel in tare {Numbers.Show(fuel)} L"] : Array.Empty<string>(),
+            .. book.Reference.LeftRightWarningMm is { } apart ? [$"left and right {Numbers.Show(apart)} mm"] : Array.Empty<string>(),
+            .. book.Reference.Clearance is { } clearance
+                ?
+                [
+                    $"clearance in {Where(clearance.Jurisdiction)} {Numbers.Show(clearance.MidwayMmPerMetre)} mm a metre midway, "
+                        + $"{Numbers.Show(clearance.RunningMm)} mm anywhere",
+                ]
+                : Array.Empty<string>(),
             .. book.Reference.Towing.Select(towing =>
-                $"towing without a maker's figure in {towing.Jurisdiction}: {towing.Braked} braked, {towing.Unbraked} unbraked"
+                $"towing without a maker's figure in {towing.Jurisdiction}: {Numbers.Show(towing.Braked)} times the vehicle's mass with "
+                + $"brakes, {Numbers.Show(towing.Unbraked)} without"
             ),
             .. book.Reference.TyreSpeeds.SelectMany(rule =>
                 rule.Kinds.Select(kind =>
-                    $"{rule.Condition} in {Where(rule.Jurisdiction)} of {string.Join(", ", kind.Categories)}: {kind.KilometresPerHour} km/h"
+                    $"{rule.Condition} in {Where(rule.Jurisdiction)} of "
+                    + (kind.Categories.IsEmpty ? "any other category" : string.Join(" and ", kind.Categories))
+                    + $": {Numbers.Show(kind.KilometresPerHour)} km/h"
                 )
             ),
             .. book.Reference.Speedometer.Select(period =>
-                $"speedometer in {Where(period.Jurisdiction)} {period.From} to {period.Before}: {string.Join(" or ", period.Rules)}"
+                $"speedometer in {Where(period.Jurisdiction)}{Since(" from ", period.From)}{Since(" before ", period.Before)}: "
+                + (period.Rules.IsEmpty ? "no accuracy asked for" : string.Join(" or ", period.Rules.Select(Accuracy)))
             ),
         ];
+
+    private static string Accuracy(NamedSpeedometerRule named)
+    {
+        var rule = named.Rule;
+        return $"{named.Name}, {Numbers.Show(rule.UnderPercent)} % under to {Numbers.Show(rule.OverPercent)} % and "
+            + $"{Numbers.Show(rule.OverConstant)} km/h over{End(", above ", rule.AboveTrueSpeed)}";
+    }
+
+    private static IEnumerable<string> Within(string word, Interval values, Measure measure) =>
+        values.Low is null && values.High is null
+            ? []
+            :
+            [
+                word
+                    + (values.Low is { } low ? $" from {Shown(low, measure)}" : "")
+                    + (values.High is { } high ? $" to {Shown(high, measure)}" : ""),
+            ];
+
+    private static string Shown(Fraction value, Measure measure) => new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
+
+    private static string End(string word, Fraction? value) => value is { } known ? word + Numbers.Show(known) : "";
+
+    private static string Since(string word, DateOnly? day) => day is { } known ? word + Phrases.Day(known) : "";
 
     private static string Where(string? jurisdiction) => jurisdiction ?? "every place";
 

@@ -179,36 +179,6 @@ public sealed class DifferenceTests
         change.Witness.Yaml.ShouldContain("trailer-braked: no");
     }
 
-    [Fact]
-    public void A_scheme_with_other_steps_is_told_with_its_state_and_no_more()
-    {
-        var now = Of(
-            path => path == "jurisdictions/au-qld/certification.yaml",
-            text => text.Replace("decides: certifier", "decides: authority", StringComparison.Ordinal)
-        );
-        var report = BookChanges.Between(TestBook.Book, now);
-
-        report.Answers.ShouldBeEmpty();
-        var remark = report.Remarks.ShouldHaveSingleItem();
-        remark.Kind.ShouldBe(RemarkKind.Scheme);
-        remark.Text.ShouldStartWith("certification scheme of Queensland changed");
-    }
-
-    [Fact]
-    public void Another_day_that_decides_is_told_beside_the_answers()
-    {
-        var now = TestBook.Book with
-        {
-            Jurisdictions =
-            [
-                .. TestBook.Book.Jurisdictions.Select(place => place.Id == "us-nc" ? place with { DecidedBy = "certification" } : place),
-            ],
-        };
-
-        Between(TestBook.Book, now).Remarks.ShouldAllBe(remark => remark.Kind == RemarkKind.DecidedBy && remark.Jurisdiction == "us-nc");
-        Between(TestBook.Book, now).Remarks.ShouldNotBeEmpty();
-    }
-
     private static Book Limit(string limit, string provided = "", string measured = "") =>
         SmallBook.WithVersions(Version("2012-01-01", limit, provided, measured));
 
