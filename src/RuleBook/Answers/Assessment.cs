@@ -266,13 +266,23 @@ public sealed record Assessment
 }
 
 /// <summary>A measure as the job gives it.</summary>
-/// <param name="Measure">The measure.</param>
-/// <param name="Value">What is known of it.</param>
-/// <param name="Derivation">How it was derived.</param>
-public sealed record KnownMeasure(Measure Measure, Interval Value, string Derivation)
+public sealed record KnownMeasure
 {
+    private readonly Derived known;
+
+    internal KnownMeasure(Measure measure, Derived known) => (Measure, this.known) = (measure, known);
+
+    /// <summary>The measure.</summary>
+    public Measure Measure { get; }
+
+    /// <summary>What is known of it.</summary>
+    public Interval Value => known.Value;
+
+    /// <summary>How it was derived.</summary>
+    public string Derivation => known.Derivation;
+
     /// <summary>Whether it is taken for unchanged because the job states nothing of it.</summary>
-    public bool IsAssumed => Derivation == Derivations.NothingStated;
+    public bool IsAssumed => Derivations.IsUnstated(known);
 }
 
 /// <summary>What one rule gives.</summary>

@@ -45,11 +45,9 @@ public static class Assessor
             LaterMasses = new(() => MassReckoning.Of(job, place.Id)),
             LaterHeights = new(() => HeightReckoning.Of(job, () => LiftAllowed(book, job, place))),
             LaterTyres = new(() => TyreReckoning.Of(job, judged.Growth)),
-            LaterCertification = new(() => Certifying.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)),
+            LaterCertification = new(() => Certifying.Of(book, place, job, judged, assessment!.Findings)),
             LaterHeld = new(() => PapersHeld.Of(book, place, job, assessment!)),
-            LaterCautions = new(() =>
-                [.. assessment!.Foremost, .. Cautions.Of(book, place, job, judged.Facts, outcome, assessment!.Findings)]
-            ),
+            LaterCautions = new(() => [.. assessment!.Foremost, .. Cautions.Of(book, place, job, judged, assessment!.Findings)]),
             LaterBlockers = new(() => Blockers.Of(assessment!, job)),
             Warnings = job.Warnings,
             Category = VehicleCategory.ChangeOf(job),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
@@ -12,21 +11,12 @@ namespace RuleBook.Answers;
 /// <summary>What a reader should bear in mind beside the verdict.</summary>
 internal static class Cautions
 {
-    public static IEnumerable<string> Of(
-        Book book,
-        Jurisdiction place,
-        Job job,
-        FactSet facts,
-        Outcome outcome,
-        ImmutableArray<Finding> findings
-    )
+    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, Judgement judged, ImmutableArray<Finding> findings)
     {
         foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct())
             yield return text;
         var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
-        var scopes = TableBook.Of(book).Scopes(place);
-        var row = scopes.Place(facts);
-        foreach (var caution in own.Where(caution => scopes.Holds(caution.When, row) == Truth.Yes))
+        foreach (var caution in own.Where(caution => judged.Holds(caution.When) == Truth.Yes))
             yield return caution.Text.Trim();
         foreach (var caution in book.Cautions)
             yield return caution;
@@ -149,13 +139,17 @@ internal static class Cautions
     /// <summary>What the job says was shown, or was not, and no rule that judges it asks for.</summary>
     private static IEnumerable<string> NotAskedFor(Book book, Job job, IEnumerable<Finding> findings)
     {
-        var asked = findings
-            .Select(finding => finding.Version.Content)
-            .OfType<Stated>()
-            .SelectMany(content => content.Tiers)
-            .SelectMany(tier => tier.Provided)
-            .SelectMany(name => book.Vocabulary.Conditions[name].AnyOf.Add(name))
-            .ToHashSet();
+        if (job.Shown.IsEmpty)
+            return [];
+        var asked = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var finding in findings)
+        foreach (var tier in finding.Version.Tiers())
+        foreach (var name in tier.Provided)
+        {
+            asked.Add(name);
+            asked.UnionWith(book.Vocabulary.Conditions[name].AnyOf);
+        }
+
         return job
             .Shown.Where(stated => !asked.Contains(stated.Key))
             .OrderBy(stated => stated.Key, StringComparer.Ordinal)

@@ -24,6 +24,7 @@ internal sealed class Judgement
     private ImmutableArray<int> rules;
     private ImmutableArray<int> binding;
     private ImmutableArray<Row> ofUse;
+    private Row? scoped;
 
     public Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis)
         : this(book, job, place, basis, FittedTyre.Growth(job, basis)) { }
@@ -79,6 +80,13 @@ internal sealed class Judgement
     /// <param name="other">The other book, with the same words.</param>
     /// <param name="table">Its rules of modification that may decide the job.</param>
     public Judgement Under(Book other, DecisionTable table) => new(other, job, other.Jurisdiction(place.Id)!, Facts, table);
+
+    /// <summary>Whether a scheme or a caution of the place, or of the nation above it, is for the job.</summary>
+    public Truth Holds(Predicate scope)
+    {
+        var scopes = tables.Scopes(place);
+        return scopes.Holds(scope, scoped ??= scopes.Place(Facts));
+    }
 
     /// <summary>The days that may decide what is in force of a rule.</summary>
     public ImmutableArray<DateOnly> Days(Rule rule) => job.Dates.For(rule.DecidedBy ?? place.DecidedBy);
@@ -162,8 +170,8 @@ internal sealed class Judgement
         [
             .. tables
                 .Bearing(Table, Touched.Topics)
-                .Select(measure => Known(measure, parts))
-                .Where(known => known.Value != Interval.Anything),
+                .Where(measure => Facts.Measure(measure.Name, parts) != Interval.Anything)
+                .Select(measure => new KnownMeasure(measure, Known(measure.Name, parts))),
         ];
     }
 
@@ -205,32 +213,26 @@ internal sealed class Judgement
             if (!movement.Moves(Row.Cells))
                 continue;
             var measure = book.Vocabulary.Measures[movement.Measure];
-            if (
-                measure.Name is KnownWords.LoadRatingChange or KnownWords.SpeedRatingChange
-                    ? Downward(measure) is null || IsOpen(movement.Suggested) || AsksFor(measure)
-                    : !measure.NeedsOwnRule
-                        && (
-                            IsStated(measure)
-                                ? IsOpen(movement.Suggested) || JudgesResult(movement.Suggested)
-                                : measure.IfAbsent is null || OnTopic(measure)
-                        )
-            )
+            if (IsToldElsewhere(measure, movement.Suggested) || IsRead(measure, movement.Topics))
                 continue;
-            var topics = movement.Topics;
-            if (
-                !Binding.Any(rule =>
-                    Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))
-                )
-            )
-            {
-                // The title of a lift or an increase does not tell that it goes down.
-                var figure = Downward(measure) is { } less ? $" ({Numbers.Show(less / measure.Unit.ToBase)} {measure.Unit.Symbol})" : "";
-                left.Add(new NotJudged(measure.Job, measure.Title + figure, place.Ask.Name));
-            }
+            // The title of a lift or an increase does not tell that it goes down.
+            var figure = Downward(measure) is { } less ? $" ({Numbers.Show(less / measure.Unit.ToBase)} {measure.Unit.Symbol})" : "";
+            left.Add(new NotJudged(measure.Job, measure.Title + figure, place.Ask.Name));
         }
 
         return left.ToImmutable();
     }
+
+    private bool IsToldElsewhere(Measure measure, ulong topics) =>
+        measure.Name is KnownWords.LoadRatingChange or KnownWords.SpeedRatingChange
+            ? Downward(measure) is null || IsOpen(topics) || AsksFor(measure)
+            : !measure.NeedsOwnRule
+                && (IsStated(measure) ? IsOpen(topics) || JudgesResult(topics) : measure.IfAbsent is null || OnTopic(measure));
+
+    private bool IsRead(Measure measure, ulong topics) =>
+        Binding.Any(rule =>
+            Reads(rule, measure, topics) || (!measure.NeedsOwnRule && StatedWith(measure).Any(other => Reads(rule, other, topics)))
+        );
 
     /// <summary>
     /// Whether a rule that binds the vehicle, or may bind it, asks for a condition that hangs on what the tyres fitted carry or for which
@@ -353,12 +355,8 @@ internal sealed class Judgement
     private Finding Read(VersionOnRow version) =>
         FindingReader.Read(book, version, tables.AsOn(version, job.Dates, place), Facts, job.Dates.Latest);
 
-    private KnownMeasure Known(Measure measure, ImmutableArray<string> parts)
-    {
-        var value = Facts.Measure(measure.Name, parts);
-        var derivation = Facts.Measures.TryGetValue(measure.Name, out var derived)
-            ? derived.Derivation
-            : Derivations.Of(measure.Name, Facts, parts);
-        return new KnownMeasure(measure, value, derivation);
-    }
+    private Derived Known(string measure, ImmutableArray<string> parts) =>
+        Facts.Measures.TryGetValue(measure, out var derived)
+            ? derived
+            : new Derived(Facts.Measure(measure, parts), Derivations.Of(measure, Facts, parts));
 }

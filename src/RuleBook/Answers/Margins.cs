@@ -89,11 +89,7 @@ internal static class Margins
             : new Reach(ReachKind.UpTo, edges[last / 2], false);
     }
 
-    private static FactSet Without(FactSet facts, string measure) =>
-        facts with
-        {
-            Measures = facts.Measures.RemoveRange(measure == FactSet.TyreGrowth ? Growths : [measure]),
-        };
+    private static FactSet Without(FactSet facts, string measure) => facts.Without(measure == FactSet.TyreGrowth ? Growths : [measure]);
 
     private static FactSet With(FactSet facts, string measure, Fraction value, GrowthShares? shares)
     {

@@ -11,7 +11,7 @@ namespace RuleBook.Facts;
 /// <param name="Shown">Conditions known to be met (true) or not met (false).</param>
 internal sealed record FactSet(
     ImmutableDictionary<string, string> Words,
-    ImmutableDictionary<string, Derived> Measures,
+    IReadOnlyDictionary<string, Derived> Measures,
     ImmutableDictionary<string, bool> Shown
 )
 {
@@ -79,9 +79,21 @@ internal sealed record FactSet(
     public FactSet With(string fact, string word) => this with { Words = Words.SetItem(fact, word) };
 
     /// <summary>With a measure known.</summary>
-    public FactSet With(string measure, Fraction value, string derivation) =>
+    public FactSet With(string measure, Fraction value, string derivation) => With(measure, new Derived(Interval.Of(value), derivation));
+
+    /// <inheritdoc cref="With(string, Fraction, string)"/>
+    public FactSet With(string measure, Derived known) =>
         this with
         {
-            Measures = Measures.SetItem(measure, new Derived(Interval.Of(value), derivation)),
+            Measures = new Dictionary<string, Derived>(Measures, StringComparer.Ordinal) { [measure] = known },
         };
+
+    /// <summary>With nothing known of some measures.</summary>
+    public FactSet Without(params IEnumerable<string> measures)
+    {
+        var left = new Dictionary<string, Derived>(Measures, StringComparer.Ordinal);
+        foreach (var measure in measures)
+            left.Remove(measure);
+        return this with { Measures = left };
+    }
 }

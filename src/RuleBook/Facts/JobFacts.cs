@@ -43,9 +43,9 @@ internal static class JobFacts
     /// <summary>The same where the growth of the tyres is worked out already.</summary>
     internal static FactSet Of(Job job, Vocabulary vocabulary, ImmutableArray<DateOnly> days, DiameterBasis basis, TyreGrowth? tyres)
     {
-        var measures = new Dictionary<string, Derived>(StringComparer.Ordinal);
+        var measures = new Dictionary<string, Derived>(vocabulary.Measures.Count, StringComparer.Ordinal);
         foreach (var (name, quantity) in job.Measures)
-            measures[name] = new Derived(Interval.Of(quantity.Base), $"{quantity} (stated)");
+            measures[name] = Stated(quantity);
         AddTyres(measures, job, basis, tyres);
         AddService(measures, job);
         AddRatings(measures, job);
@@ -73,7 +73,9 @@ internal static class JobFacts
             .Of(job, vocabulary)
             .Aggregate(job.Shown, (all, each) => all.ContainsKey(each.Condition) ? all : all.Add(each.Condition, each.Met));
         shown = VocabularyIndex.Of(vocabulary).AnyOf.Aggregate(shown, WithAnyOf);
-        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), WithUnstated(measures, job, vocabulary).With(vocabulary), shown)
+        AddUnstated(measures, job, vocabulary);
+        measures.AddShares(vocabulary);
+        return new FactSet(TowingFacts.Known(job, RegisteredOn(job, days)), measures, shown)
         {
             Uncertainties = Uncertainties(job).With(vocabulary, job.Measures),
             GuardFactor = job.Plan.Reference.GuardFactor,
@@ -85,14 +87,15 @@ internal static class JobFacts
     /// </summary>
     internal static FactSet On(DiameterBasis basis, FactSet facts, Job job, Vocabulary vocabulary)
     {
-        var ofTyres = new Dictionary<string, Derived>(StringComparer.Ordinal);
-        foreach (var name in OfTyres.Where(job.Measures.ContainsKey))
-            ofTyres[name] = facts.Measures[name];
-        AddTyres(ofTyres, job, basis, FittedTyre.Growth(job, basis, told: false));
-        var measures = facts.Measures.ToBuilder();
-        measures.RemoveRange(OfTyres);
-        measures.AddRange(ofTyres);
-        return facts with { Measures = measures.ToImmutable().With(vocabulary) };
+        var measures = new Dictionary<string, Derived>(facts.Measures, StringComparer.Ordinal);
+        foreach (var name in OfTyres)
+            if (job.Measures.TryGetValue(name, out var stated))
+                measures[name] = Stated(stated);
+            else
+                measures.Remove(name);
+        AddTyres(measures, job, basis, FittedTyre.Growth(job, basis, told: false));
+        measures.AddShares(vocabulary);
+        return facts with { Measures = measures };
     }
 
     /// <summary>One of several is met where some is, and not met where none is; it stays to be shown where that is not known.</summary>
@@ -124,9 +127,12 @@ internal static class JobFacts
             return words.SetItem(Registered, "no");
         if (job.FirstRegistered is not { } first)
             return words;
-        var answers = days.SelectMany(day => new[] { first.Earliest <= day, first.Latest <= day }).Distinct().ToArray();
-        return answers is [var one] ? words.SetItem(Registered, one ? "yes" : "no") : words;
+        return days.All(day => first.Latest <= day) ? words.SetItem(Registered, "yes")
+            : days.All(day => first.Earliest > day) ? words.SetItem(Registered, "no")
+            : words;
     }
+
+    private static Derived Stated(Quantity quantity) => new(Interval.Of(quantity.Base), $"{quantity} (stated)");
 
     private static Derived Stated(PartialDate date) =>
         new(new Interval(date.Earliest.DayNumber, date.Latest.DayNumber), $"{date.Words} (stated)");
@@ -145,20 +151,15 @@ internal static class JobFacts
     }
 
     /// <summary>
-    /// With what the measures are of which the job states nothing: unchanged, but for those of which it says that they are not known.
+    /// What the measures are of which the job states nothing: unchanged, but for those of which it says that they are not known.
     /// </summary>
-    private static ImmutableDictionary<string, Derived> WithUnstated(Dictionary<string, Derived> measures, Job job, Vocabulary vocabulary)
+    private static void AddUnstated(Dictionary<string, Derived> measures, Job job, Vocabulary vocabulary)
     {
         var unstated = Unstated.Of(vocabulary);
-        var all = unstated.All.ToBuilder();
-        all.RemoveRange(job.Unknown);
-        if (job.FittedTyre is not null)
-            all.RemoveRange(unstated.OfTyres);
-        if (job.Plan.TellsLift)
-            all.Remove(Lifts.Measure);
-        foreach (var (name, known) in measures)
-            all[name] = known;
-        return all.ToImmutable();
+        foreach (var (name, known) in unstated.All)
+            if (!(job.Unknown.Contains(name) || name == Lifts.Measure && job.Plan.TellsLift))
+                if (job.FittedTyre is null || !unstated.OfTyres.Contains(name))
+                    measures.TryAdd(name, known);
     }
 
     private static void AddLift(Dictionary<string, Derived> measures, Job job)

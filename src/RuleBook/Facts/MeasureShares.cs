@@ -11,15 +11,14 @@ namespace RuleBook.Facts;
 /// </summary>
 internal static class MeasureShares
 {
-    /// <summary>The measures with the shares that follow from them.</summary>
+    /// <summary>Adds the shares that follow from what is known.</summary>
     /// <param name="measures">What is known.</param>
     /// <param name="vocabulary">The words, with the shares that its rules bound.</param>
-    public static ImmutableDictionary<string, Derived> With(this ImmutableDictionary<string, Derived> measures, Vocabulary vocabulary)
+    public static void AddShares(this Dictionary<string, Derived> measures, Vocabulary vocabulary)
     {
         foreach (var share in VocabularyIndex.Of(vocabulary).Shares)
             if (Follows(measures, share, vocabulary) is { } known)
-                measures = measures.SetItem(share.Name, known);
-        return measures;
+                measures[share.Name] = known;
     }
 
     /// <summary>The expanded uncertainties, with those of the shares of what was measured.</summary>
@@ -46,7 +45,7 @@ internal static class MeasureShares
         return vocabulary.Measures[facts.Measure(part, []).Exact is null ? part : whole];
     }
 
-    private static Derived? Follows(ImmutableDictionary<string, Derived> measures, MeasureShare share, Vocabulary vocabulary)
+    private static Derived? Follows(Dictionary<string, Derived> measures, MeasureShare share, Vocabulary vocabulary)
     {
         var facts = FactSet.Nothing with { Measures = measures };
         var (part, whole) = (facts.Measure(share.Part, []), facts.Measure(share.Whole, []));

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using RuleBook.Law;
@@ -12,19 +13,19 @@ internal sealed class Unstated
 
     private Unstated(Vocabulary vocabulary)
     {
-        All = vocabulary
-            .Measures.Values.Where(measure => measure.IfAbsent is not null)
-            .ToImmutableDictionary(
-                measure => measure.Name,
-                measure => new Derived(Interval.Of(measure.IfAbsent!.Value), Derivations.NothingStated)
-            );
-        OfTyres = [.. All.Keys.Where(name => name.StartsWith("tyre-", StringComparison.Ordinal))];
+        All =
+        [
+            .. vocabulary
+                .Measures.Values.Where(measure => measure.IfAbsent is not null)
+                .Select(measure => (measure.Name, new Derived(Interval.Of(measure.IfAbsent!.Value), Derivations.NothingStated))),
+        ];
+        OfTyres = All.Select(each => each.Measure).Where(name => name.StartsWith("tyre-", StringComparison.Ordinal)).ToFrozenSet();
     }
 
-    public ImmutableDictionary<string, Derived> All { get; }
+    public ImmutableArray<(string Measure, Derived Known)> All { get; }
 
     /// <summary>Those of tyres.</summary>
-    public ImmutableArray<string> OfTyres { get; }
+    public FrozenSet<string> OfTyres { get; }
 
     public static Unstated Of(Vocabulary vocabulary) => Known.GetValue(vocabulary, static each => new Unstated(each));
 }

@@ -31,7 +31,8 @@ public sealed class Evidence
     public Standing Of(Tier tier, Limit limit) => Of(new Part(tier.Name, limit.Measure));
 
     /// <summary>How a part is known; found when first asked for, and kept, since many jobs meet the same version.</summary>
-    public Standing Of(Part part) => chain.IsEmpty ? Standing.None : known.Value.GetOrAdd(part, part => Of(part, 0));
+    public Standing Of(Part part) =>
+        chain.IsEmpty ? Standing.None : known.Value.GetOrAdd(part, static (part, evidence) => evidence.Of(part, 0), this);
 
     /// <summary>The weakest of what the content says: its figures and what holds beyond, or its one statement.</summary>
     public Standing OfAll(Content content) =>

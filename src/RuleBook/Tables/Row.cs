@@ -137,6 +137,8 @@ public sealed class Row
                 case InputKind.Measure:
                     if (!facts.Measures.TryGetValue(input.Name, out var derived))
                         SetRange(input.At, ExactRange.Anything, HowKnown.Not);
+                    else if (Derivations.IsUnstated(derived))
+                        continue; // the row has it so
                     else if (derived.Value.Exact is { } exact)
                         Set(input.At, exact);
                     else

@@ -83,7 +83,7 @@ public sealed class TableBook
         var rule = judged.Table.InForce[judged.Rule];
         if (judged.Version.Adopted is not [{ Moving: true }, ..])
             return judged.Version;
-        var days = edges.GetOrAdd(rule.Rule.Jurisdiction, _ => DayEdges.Of(book, book.Jurisdiction(rule.Rule.Jurisdiction)!.Rules));
+        var days = Edges(book.Jurisdiction(rule.Rule.Jurisdiction)!);
         var stretch = Stretch(days, rule.Days[judged.At - judged.Table.Rules[judged.Rule].FirstVersion]);
         var asOf = dates.For(rule.Rule.DecidedBy ?? place.DecidedBy).FirstOrDefault(day => Stretch(days, day) == stretch, dates.Latest);
         return judged.Version with
@@ -164,7 +164,7 @@ public sealed class TableBook
     /// </summary>
     internal (DateOnly? First, DateOnly? Last) Span(Jurisdiction place, DateOnly day)
     {
-        var days = edges.GetOrAdd(place.Id, _ => DayEdges.Of(book, place.Rules));
+        var days = Edges(place);
         var at = Stretch(days, day);
         return (at < 1 ? null : days[at], at + 1 >= days.Length ? null : days[at + 1].AddDays(-1));
     }
@@ -179,7 +179,7 @@ public sealed class TableBook
 
     private DecisionTable Table(Jurisdiction place, JobDates dates, Kind kind, Jurisdiction? decidedBy = null)
     {
-        var days = edges.GetOrAdd(place.Id, _ => DayEdges.Of(book, place.Rules));
+        var days = Edges(place);
         var key = new Key(
             place.Id,
             kind,
@@ -188,22 +188,24 @@ public sealed class TableBook
             Stretch(days, dates.Certification),
             Stretch(days, dates.Inspection)
         );
-        return tables.TryGetValue(key, out var known)
-            ? known
-            : tables.GetOrAdd(
-                key,
-                TableBuilder.Build(
-                    book.Vocabulary,
-                    [
-                        .. place
-                            .Rules.Where(rule => Is(rule, kind))
-                            .OrderBy(rule => kind == Kind.Modification ? rule.Id : "", StringComparer.Ordinal)
-                            .Select(rule => RuleInForce.On(book, rule, dates.For(rule.DecidedBy ?? key.DecidedBy))),
-                    ],
-                    kind == Kind.Modification ? moving.Value : movingInUse.Value
-                )
-            );
+        return tables.TryGetValue(key, out var known) ? known : tables.GetOrAdd(key, Build(place, dates, key));
     }
+
+    private DecisionTable Build(Jurisdiction place, JobDates dates, Key key) =>
+        TableBuilder.Build(
+            book.Vocabulary,
+            [
+                .. place
+                    .Rules.Where(rule => Is(rule, key.Kind))
+                    .OrderBy(rule => key.Kind == Kind.Modification ? rule.Id : "", StringComparer.Ordinal)
+                    .Select(rule => RuleInForce.On(book, rule, dates.For(rule.DecidedBy ?? key.DecidedBy))),
+            ],
+            key.Kind == Kind.Modification ? moving.Value : movingInUse.Value
+        );
+
+    /// <summary>The days on which something changes in a place.</summary>
+    private ImmutableArray<DateOnly> Edges(Jurisdiction place) =>
+        edges.GetOrAdd(place.Id, static (_, of) => DayEdges.Of(of.book, of.place.Rules), (book, place));
 
     private bool Is(Rule rule, Kind kind)
     {

@@ -142,13 +142,7 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
             !facts.Measures.ContainsKey(KnownWords.Gvm)
             && facts.Words.TryGetValue(KnownWords.Category, out var category)
             && TestBook.Book.Vocabulary.CategoryGvms.TryGetValue(category, out var gvm)
-            ? facts with
-            {
-                Measures = facts.Measures.SetItem(
-                    KnownWords.Gvm,
-                    new Derived(new Interval(gvm.Over is { } over ? over + 1 : null, gvm.AtMost), "")
-                ),
-            }
+            ? facts.With(KnownWords.Gvm, new Derived(new Interval(gvm.Over is { } over ? over + 1 : null, gvm.AtMost), ""))
             : facts;
     }
 

@@ -106,25 +106,22 @@ public sealed class SqlJudgingTests(ITestOutputHelper output)
 
     /// <summary>As vehicles mostly are: of what a job can change a few things are changed.</summary>
     private static FactSet LittleChanged(Vocabulary vocabulary, FactSet facts, Random random) =>
-        facts with
-        {
-            Measures = vocabulary
-                .Measures.Values.Where(measure => measure.IfAbsent is not null && random.Next(20) > 0)
-                .Aggregate(
-                    facts.Measures.RemoveRange(
-                        vocabulary
-                            .Measures.Values.Where(measure => measure is { IfAbsent: null, IsDate: false } && random.Next(20) > 0)
-                            .Select(measure => measure.Name)
-                    ),
-                    (known, measure) => known.SetItem(measure.Name, new Derived(Interval.Of(measure.IfAbsent!.Value), ""))
+        vocabulary
+            .Measures.Values.Where(measure => measure.IfAbsent is not null && random.Next(20) > 0)
+            .Aggregate(
+                facts.Without(
+                    vocabulary
+                        .Measures.Values.Where(measure => measure is { IfAbsent: null, IsDate: false } && random.Next(20) > 0)
+                        .Select(measure => measure.Name)
                 ),
-        };
+                (known, measure) => known.With(measure.Name, measure.IfAbsent!.Value, "")
+            );
 
     /// <summary>The vehicle as a table of decimals holds it: both sides are given the same.</summary>
     internal static FactSet AsWritten(FactSet facts) =>
         facts with
         {
-            Measures = facts.Measures.ToImmutableDictionary(
+            Measures = facts.Measures.ToDictionary(
                 pair => pair.Key,
                 pair =>
                     TestBook.Book.Vocabulary.Measures.GetValueOrDefault(pair.Key) is { IsDate: true }

@@ -97,7 +97,7 @@ public sealed class ProofTests
         foreach (
             var smaller in facts
                 .Words.Keys.Select(name => facts with { Words = facts.Words.Remove(name) })
-                .Concat(facts.Measures.Keys.Select(name => facts with { Measures = facts.Measures.Remove(name) }))
+                .Concat(facts.Measures.Keys.Select(name => facts.Without(name)))
                 .Concat(facts.Shown.Keys.Select(name => facts with { Shown = facts.Shown.Remove(name) }))
         )
             if (disagree(smaller))

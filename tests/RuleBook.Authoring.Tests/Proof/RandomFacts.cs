@@ -24,7 +24,7 @@ internal sealed class RandomFacts
         foreach (var fact in vocabulary.Facts.Values.OrderBy(fact => fact.Name, StringComparer.Ordinal))
             if (random.Next(100) >= unknown)
                 words[fact.Name] = fact.Values[random.Next(fact.Values.Length)];
-        var measures = ImmutableDictionary.CreateBuilder<string, Derived>();
+        var measures = new Dictionary<string, Derived>(StringComparer.Ordinal);
         foreach (
             var measure in vocabulary
                 .Measures.Values.Where(measure => !IsSum(measure.Name) && measure.Share is null)
@@ -41,9 +41,10 @@ internal sealed class RandomFacts
                     ""
                 );
         var conditions = versions.SelectMany(Interpreter.Tiers).SelectMany(tier => tier.Provided).Distinct().Order(StringComparer.Ordinal);
+        measures.AddShares(vocabulary);
         Facts = new FactSet(
             words.ToImmutable(),
-            measures.ToImmutable().With(vocabulary),
+            measures,
             conditions.Where(_ => random.Next(4) == 0).ToImmutableDictionary(name => name, _ => random.Next(3) > 0)
         );
     }

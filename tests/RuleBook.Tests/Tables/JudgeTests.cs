@@ -40,10 +40,7 @@ public sealed class JudgeTests
     [InlineData(76, 90, Pathway.Prohibited, Pathway.Prohibited)]
     public void A_lift_known_within_bounds_leaves_the_tiers_that_it_can_reach(int low, int high, Pathway best, Pathway worst)
     {
-        var facts = FactSet.Nothing with
-        {
-            Measures = FactSet.Nothing.Measures.Add(Lift, new Derived(new Interval(low, high), "measured")),
-        };
+        var facts = FactSet.Nothing.With(Lift, new Derived(new Interval(low, high), "measured"));
         Try(FiftyThenSeventyFive, facts).ShouldBe(new Outcome(best, worst));
     }
 
