@@ -55,9 +55,13 @@ internal static class JobLine
             yield return "springs";
         if (job.FittedTyre is { } fitted)
             yield return Tyres(fitted, job.PlacardTyres);
+        if (job.Plan.WheelOffset is { } offset)
+            yield return $"wheel offset {Offset(offset.BeforeMm)} -> {Offset(offset.AfterMm)}";
         foreach (var (name, before, after) in Ratings(job))
             yield return $"{name} {(before is { } was ? $"{Numbers.Show(was, 0)} -> " : "to ")}{Numbers.Show(after, 0)} kg";
     }
+
+    private static string Offset(Fractions.Fraction? mm) => mm is { } known ? $"{Numbers.Show(known)} mm" : "not known";
 
     /// <summary>By size; of a size on the placard with load index and speed symbol, which is then what changes.</summary>
     private static string Tyres(TyreSize fitted, ImmutableArray<TyreSize> placard)

@@ -54,6 +54,11 @@ public sealed class JobLineTests
         """, "modification": { "tanks": [ { "capacity": "50 L", "fuel": "diesel" }, { "capacity": "40 L", "fuel": "diesel" } ] } """,
         "The job: 2 tanks"
     )]
+    [InlineData(
+        """, "modification": { "wheel-offset": { "before": "30 mm", "after": "-12.5 mm" } } """,
+        "The job: wheel offset 30 mm -> -12.5 mm"
+    )]
+    [InlineData(""", "modification": { "wheel-offset": { "after": "0 mm" } } """, "The job: wheel offset not known -> 0 mm")]
     [InlineData(""", "trailer": { "ball-load": "240 kg" } """, "The job: trailer with 240 kg on the ball")]
     [InlineData(""", "trailer": { "mass": "900 kg" } """, "The job: trailer 900 kg")]
     public void Each_thing_that_is_stated_by_itself_is_told_by_itself(string more, string told) =>
