@@ -33,14 +33,22 @@ internal sealed record FigureSteps(Jurisdiction Place, Pathway Pathway, Immutabl
     {
         if (topic == KnownWords.RideHeight)
             return LiftParts.Of(book, place, vehicle, day).First(parts => parts.Pathway == pathway).Highest;
-        return place
+        var figures = place
             .Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel)
             .Select(rule => Resolver.Resolve(book, rule, day))
-            .Where(candidates => candidates.Length == 1)
-            .SelectMany(candidates => candidates)
-            .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
-            .Select(version => Highest(version.Content, measure, vehicle, pathway))
-            .Min();
+            .SelectMany(candidates =>
+                candidates.Select(version =>
+                    (
+                        Binds: TableBook.Of(book).Binds(version, vehicle) is var binds && candidates.Length > 1 && binds == Truth.Yes
+                            ? Truth.Unknown
+                            : binds,
+                        Figure: Highest(version.Content, measure, vehicle, pathway)
+                    )
+                )
+            )
+            .ToLookup(version => version.Binds, version => version.Figure);
+        var certain = figures[Truth.Yes].Min();
+        return figures[Truth.Unknown].Min() < certain ? null : certain;
     }
 
     /// <summary>Null where a way has no figure for the measure, since it may reach further than those that have one.</summary>

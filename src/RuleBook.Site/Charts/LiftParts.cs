@@ -42,10 +42,13 @@ internal sealed record LiftParts(
         var versions = place
             .Rules.Where(rule => rule.Topic == KnownWords.RideHeight && !rule.GovernedByTravel)
             .SelectMany(rule => Resolver.Resolve(book, rule, day))
-            .Where(version => TableBook.Of(book).Binds(version, vehicle) == Truth.Yes)
-            .ToImmutableArray();
+            .ToLookup(version => TableBook.Of(book).Binds(version, vehicle));
         foreach (var pathway in (Pathway[])[Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval])
-            yield return Of(place, vehicle, pathway, versions);
+        {
+            var parts = Of(place, vehicle, pathway, [.. versions[Truth.Yes]]);
+            var open = Of(place, vehicle, pathway, [.. versions[Truth.Unknown]]);
+            yield return open.Highest < parts.Highest ? new LiftParts(place, pathway, "not-established", null, null, null, null) : parts;
+        }
     }
 
     private static LiftParts Of(Jurisdiction place, FactSet vehicle, Pathway pathway, ImmutableArray<ResolvedVersion> versions)
@@ -57,14 +60,19 @@ internal sealed record LiftParts(
             return nothing with { State = "not-established" };
         if (versions.All(version => version.Content is NotRegulated))
             return nothing with { State = "not-regulated" };
-        var tiers = versions
-            .SelectMany(version => version.Content is Stated stated ? stated.Tiers : [])
-            .Where(tier => tier.Pathway == pathway && Applies(tier.When, vehicle))
-            .Select(tier => Of(place, tier))
-            .ToArray();
-        if (tiers.Length == 0)
-            return nothing;
-        return tiers.MaxBy(parts => parts.Highest ?? -1)!;
+        return versions
+                .Select(version => version.Content is Stated stated ? stated.Tiers : [])
+                .Select(tiers =>
+                    tiers
+                        .Where(tier => tier.Pathway == pathway && Applies(tier.When, vehicle))
+                        .Select(tier => Of(place, tier))
+                        .MaxBy(parts => parts.Highest ?? -1)
+                )
+                .OfType<LiftParts>()
+                .OrderBy(parts => parts.Highest is null)
+                .ThenBy(parts => parts.Highest)
+                .FirstOrDefault()
+            ?? nothing;
     }
 
     /// <summary>Whether it is not known which of several versions of a rule is in force, and they give different heights.</summary>
