@@ -86,9 +86,10 @@ public sealed class HeldExportTests
         );
         BookExport
             .Sql(book, Day)
-            .Inexact.ShouldBe(
-                new[] { "xa", "xa-n" }.Select(place => $"{place}/ride-height/raise, no-certificate: suspension-lift 5.12345679 mm")
-            );
+            .Inexact.ShouldBe([
+                "xa/ride-height/raise, no-certificate: suspension-lift 5.12345679 mm",
+                "xa-n/ride-height/raise, no-certificate: suspension-lift 5.12345679 mm",
+            ]);
     }
 
     private static Dictionary<string, string> Texts(BookExport export) =>
