@@ -103,7 +103,11 @@ internal sealed class TopicComparison
     {
         var differing = pairs
             .Select(pair =>
-                (pair, old: NormalForm.Of(before, pair.Before, day, vocabulary), now: NormalForm.Of(after, pair.After, day, vocabulary))
+                (
+                    pair,
+                    old: NormalForm.Of(before, SpelledOut(before, pair.Before), day, vocabulary),
+                    now: NormalForm.Of(after, SpelledOut(after, pair.After), day, vocabulary)
+                )
             )
             .Where(each => each.old != each.now)
             .ToArray();
@@ -203,5 +207,13 @@ internal sealed class TopicComparison
     }
 
     private Slice Slice(Book book, DateOnly day, RulePair[] rules, Func<RulePair, Rule?> side) =>
-        new(place.Id, topic.Name, day, [.. rules.Select(side).OfType<Rule>().Select(rule => Resolver.Resolve(book, rule, day))]);
+        new(
+            place.Id,
+            topic.Name,
+            day,
+            [.. rules.Select(pair => SpelledOut(book, side(pair))).OfType<Rule>().Select(rule => Resolver.Resolve(book, rule, day))]
+        );
+
+    private Rule? SpelledOut(Book book, Rule? rule) =>
+        rule is null ? null : Words.SpelledOut(rule, book.Vocabulary, ReferenceEquals(book, before) ? after.Vocabulary : before.Vocabulary);
 }

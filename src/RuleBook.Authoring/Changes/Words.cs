@@ -30,6 +30,24 @@ internal static class Words
                 .Order(StringComparer.Ordinal),
         ];
 
+    /// <summary>
+    /// The rule with the words that it binds without naming them, of each fact of which the other book has others that have to be named: so
+    /// that the two differ where they bind other vehicles.
+    /// </summary>
+    public static Rule SpelledOut(Rule rule, Vocabulary own, Vocabulary other) =>
+        rule with
+        {
+            For = new Predicate([
+                .. rule.For.Tests,
+                .. own
+                    .Facts.Values.Where(fact => rule.For.Tests.All(test => test.Fact != fact.Name))
+                    .Where(fact =>
+                        other.Facts.TryGetValue(fact.Name, out var same) && !fact.WhereNamed.ToHashSet().SetEquals(same.WhereNamed)
+                    )
+                    .Select(fact => new FactTest(fact.Name, [.. fact.Values.Except(fact.WhereNamed)], null, rule.Mark)),
+            ]),
+        };
+
     private static ImmutableArray<string> Touching(Vocabulary vocabulary, string topic) =>
         [.. vocabulary.Naming(topic).Select(measure => measure.Name)];
 

@@ -66,6 +66,57 @@ public sealed class DifferenceTests
         report.ShouldBeConfirmed(old, now);
     }
 
+    /// <summary>Invented: motor cycles without a side-car need not be named any more, or have to be from now on; one rule does name them.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_category_that_a_rule_binds_only_where_named_in_one_of_the_books_is_answered_otherwise_and_no_other(bool freed)
+    {
+        var lowering =
+            "- rule: lower\n  title: Lowering\n  for: { category: [LC, LD], suspension-lift: { under: 0 mm } }\n"
+            + $"  versions: [{{from: 2012-01-01, {Sources}, not-regulated: there is no rule}}]";
+        var named = SmallBook.WithVersions(Version("2012-01-01", "50 mm"), more: lowering);
+        var free = NeedNotBeNamed(named, "LC");
+
+        var report = freed ? Between(named, free) : Between(free, named);
+
+        report
+            .Answers.Select(change => freed ? (change.Before, change.After) : (change.After, change.Before))
+            .ShouldBe(
+                [
+                    (new Outcome(Pathway.NoCertificate, Pathway.Prohibited), Only(Pathway.NoCertificate)),
+                    (new Outcome(Pathway.NoCertificate, Pathway.Prohibited), Only(Pathway.Prohibited)),
+                ],
+                ignoreOrder: true
+            );
+        report.Answers.ShouldAllBe(change => change.Rule == "au-qld/ride-height/raise");
+        report
+            .Answers.SelectMany(change => change.Vehicles)
+            .ShouldAllBe(word => word.Fact == "category" && string.Join(" ", word.Words) == "LC");
+        report.Answers.ShouldAllBe(change => change.Witness.Yaml.Contains("category: LC"));
+        report.ShouldBeConfirmed(freed ? named : free, freed ? free : named);
+    }
+
+    private static Book NeedNotBeNamed(Book book, string category)
+    {
+        var fact = book.Vocabulary.Facts["category"];
+        var named = fact.WhereNamed.Remove(category);
+        return book with
+        {
+            Vocabulary = book.Vocabulary with
+            {
+                Facts = book.Vocabulary.Facts.SetItem(
+                    fact.Name,
+                    fact with
+                    {
+                        Values = [.. fact.Values.Except(named), .. named],
+                        WhereNamed = named,
+                    }
+                ),
+            },
+        };
+    }
+
     [Fact]
     public void A_rule_that_is_taken_away_leaves_the_answer_open_and_is_named_with_its_old_place()
     {
