@@ -15,6 +15,6 @@ internal static class BeyondMissing
 
     internal static IEnumerable<Problem> Find(Inspected book) =>
         from pair in book.Versions
-        where pair.Version is { Content: Stated, Like: null } && book.Key(pair.Version.Mark, "beyond") == pair.Version.Mark
+        where pair.Version is { Content: Stated, Like: null } && !book.Has(pair.Version.Mark, "beyond")
         select Info.At(book.Key(pair.Version.Mark, "tiers"), "the version has tiers and does not say what holds beyond them");
 }

@@ -62,7 +62,7 @@ internal static class CarriesUnknown
     private static IEnumerable<(Citation Citation, Part[] Parts)> Schemes(Inspected book) =>
         from pair in book.SchemeVersions
         let mark = pair.Version.Mark
-        from placed in On(pair.Version.Sources, OfSchemes.Where(key => book.Key(mark, key) != mark).Select(key => new Part(null, key)))
+        from placed in On(pair.Version.Sources, OfSchemes.Where(key => book.Has(mark, key)).Select(key => new Part(null, key)))
             .Concat(pair.Version.Steps.SelectMany(step => On(step.Sources, [])))
             .Concat(pair.Version.Fees.SelectMany(fee => On(fee.Sources, [])))
         select placed;

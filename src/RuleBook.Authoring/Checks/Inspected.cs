@@ -76,6 +76,9 @@ internal sealed class Inspected
     /// <summary>The value under the key; the mapping itself where it lacks the key.</summary>
     internal Mark Value(Mark mapping, string key) => Entry(mapping, key)?.Value.Mark ?? mapping;
 
+    /// <summary>Whether the mapping there has the key.</summary>
+    internal bool Has(Mark mapping, string key) => Entry(mapping, key) is not null;
+
     /// <summary>The scalar under the key as written, or null.</summary>
     internal string? Text(Mark mapping, string key) => (Entry(mapping, key)?.Value as Scalar)?.Text;
 
