@@ -112,40 +112,39 @@ public sealed class SaidOnceTests
             ]);
     }
 
-    [Fact]
-    public void What_a_rule_leaves_to_the_head_of_its_file_is_known_of_each_of_its_versions()
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void What_a_rule_leaves_to_the_head_of_its_file_is_known_of_each_of_its_versions_wherever_that_stands(bool above)
     {
+        const string Head = """
+            from: 2011-01-01
+            sources: [ { cite: law, clause: "1" } ]
+            measured: { mass-state: unladen }
+            """;
+        const string Below = """
+            rules:
+              - rule: all
+                title: All of it
+                for: { category: MA }
+                tiers: [ { pathway: no-certificate } ]
+                beyond: prohibited
+                later: [ { from: 2012-01-01, sources: [ { cite: law } ], not-regulated: Repealed. } ]
+              - rule: own-sources
+                title: Its start and how it is measured
+                for: { category: MB }
+                sources: [ { cite: law, clause: "2" } ]
+                tiers: [ { pathway: no-certificate } ]
+                beyond: prohibited
+              - rule: own
+                title: None of it
+                for: { category: MC }
+                from: 2013-01-01
+                sources: [ { cite: law, clause: "3" } ]
+                not-regulated: Never was.
+            """;
         var rules = SmallBook
-            .Of(
-                (
-                    "au-qld",
-                    """
-                    topic: ride-height
-                    from: 2011-01-01
-                    sources: [ { cite: law, clause: "1" } ]
-                    measured: { mass-state: unladen }
-                    rules:
-                      - rule: all
-                        title: All of it
-                        for: { category: MA }
-                        tiers: [ { pathway: no-certificate } ]
-                        beyond: prohibited
-                        later: [ { from: 2012-01-01, sources: [ { cite: law } ], not-regulated: Repealed. } ]
-                      - rule: own-sources
-                        title: Its start and how it is measured
-                        for: { category: MB }
-                        sources: [ { cite: law, clause: "2" } ]
-                        tiers: [ { pathway: no-certificate } ]
-                        beyond: prohibited
-                      - rule: own
-                        title: None of it
-                        for: { category: MC }
-                        from: 2013-01-01
-                        sources: [ { cite: law, clause: "3" } ]
-                        not-regulated: Never was.
-                    """
-                )
-            )
+            .Of(("au-qld", $"topic: ride-height\n{(above ? Head : Below)}\n{(above ? Below : Head)}"))
             .Jurisdiction("au-qld")!
             .Rules;
 

@@ -6,7 +6,11 @@ namespace RuleBook.Law.Reading;
 /// <summary>One file of a book, as nodes.</summary>
 /// <param name="Path">Relative to the book's folder, with forward slashes: <c>jurisdictions/au/ride-height.yaml</c>.</param>
 /// <param name="Root">Its contents.</param>
-public sealed record BookFile(string Path, Node Root);
+public sealed record BookFile(string Path, Node Root)
+{
+    /// <summary>What stands at the head of the file, wherever in it that is; only of one that is written out.</summary>
+    internal ImmutableArray<Node> Head { get; init; } = [];
+}
 
 /// <summary>Reads a book from its files' nodes.</summary>
 public static class BookReader
@@ -37,17 +41,18 @@ public static class BookReader
 
     private static Jurisdiction ReadFolder(string folder, ImmutableArray<BookFile> files, Vocabulary vocabulary, List<Problem> problems)
     {
-        Fields? Open(string name) =>
-            files.FirstOrDefault(file => file.Path.EndsWith($"/{name}.yaml", StringComparison.Ordinal)) is { } file
-                ? new Fields(file.Root, problems)
-                : null;
+        BookFile? Find(string name) => files.FirstOrDefault(file => file.Path.EndsWith($"/{name}.yaml", StringComparison.Ordinal));
+
+        Fields? Open(string name) => Find(name) is { } file ? new Fields(file.Root, problems) : null;
 
         var sources = Open("sources") is { } list ? SourceReader.ReadAll(list, folder) : [];
         var schemes = Open("certification") is { } certification ? SchemeReader.ReadAll(certification, folder, vocabulary) : [];
         var rules = vocabulary
             .Topics.Keys.Order(StringComparer.Ordinal)
             .Where(topic => topic != "certification")
-            .SelectMany(topic => Open(topic) is { } fields ? new RuleReader(folder, topic, vocabulary).ReadAll(fields) : []);
+            .SelectMany(topic =>
+                Find(topic) is { } file ? new RuleReader(folder, topic, vocabulary, file.Head).ReadAll(new Fields(file.Root, problems)) : []
+            );
 
         if (Open("jurisdiction") is { } own)
             return JurisdictionReader.Read(own, folder, vocabulary, sources, [.. rules], schemes);

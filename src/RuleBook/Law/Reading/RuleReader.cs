@@ -5,14 +5,13 @@ using RuleBook.Units;
 namespace RuleBook.Law.Reading;
 
 /// <summary>Reads a topic file: rules and their versions.</summary>
-internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary vocabulary)
+/// <param name="jurisdiction">The folder.</param>
+/// <param name="topic">The name of the file.</param>
+/// <param name="vocabulary">The words of the book.</param>
+/// <param name="head">What stands at the head of the file.</param>
+internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary vocabulary, ImmutableArray<Node> head)
 {
-    private static readonly string[] HeadKeys = ["from", "in-force-by", "sources", "measured"];
-
     private readonly LimitReader limits = new(vocabulary);
-
-    /// <summary>Where the rules begin: what stands above them is the head of the file.</summary>
-    private Mark rulesAt;
 
     public ImmutableArray<Rule> ReadAll(Fields file)
     {
@@ -25,7 +24,6 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
                 $"write 'topic: {topic}', or name the file after the topic"
             );
         JurisdictionReader.Stands(file, jurisdiction);
-        rulesAt = file.Node("rules")?.Mark ?? file.Mark;
         var rules = file.List("rules", node => ReadRule(new Fields(node, file.Problems)));
         file.Done();
         return rules;
@@ -135,7 +133,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
         )
         {
             WarningOnly = fields.YesNo("warning-only") ?? false,
-            OfHead = [.. HeadKeys.Where(key => fields.Node(key) is { } node && node.Mark.Line < rulesAt.Line)],
+            OfHead = [.. WrittenOut.OfFile.Where(key => fields.Node(key) is { } node && head.Contains(node))],
             NotFound = fields.Texts("not-found"),
             InWhole = fields.Text("in-whole"),
             Corrected = fields.List("corrected", node => ReadCorrection(new Fields(node, fields.Problems))),

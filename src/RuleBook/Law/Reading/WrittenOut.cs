@@ -30,6 +30,9 @@ internal static class WrittenOut
 
     private static readonly ImmutableArray<string> OfRuleOrVersion = ["sources", "measured"];
 
+    /// <summary>What stands at the head of a topic.</summary>
+    internal static readonly ImmutableArray<string> OfFile = ["from", "in-force-by", .. OfRuleOrVersion];
+
     /// <summary>What a rule has for itself, whichever it is like.</summary>
     private static readonly ImmutableArray<string> OfNoOther = ["rule", "aliases", "title", "for"];
 
@@ -68,13 +71,8 @@ internal static class WrittenOut
         var above = new Dictionary<string, Mapping>(StringComparer.Ordinal);
         return file with
         {
-            Root = Below(
-                root,
-                ["from", "in-force-by", .. OfRuleOrVersion],
-                "rules",
-                problems,
-                (rule, head) => Rule(Like(rule, above, problems), head)
-            ),
+            Root = Below(root, OfFile, "rules", problems, (rule, head) => Rule(Like(rule, above, problems), head)),
+            Head = [.. OfFile.Select(root.Find).OfType<Node>()],
         };
     }
 
