@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace RuleBook.Cli.Tests;
 
 /// <summary>
@@ -33,7 +35,7 @@ public sealed class InventedBookTests : IDisposable
 
             Lowering
               xa/ride-height/lower
-              * in force, start not established
+              * nothing in the book for this day
                 ? not established; ask The nation's office
 
             Longer shackles
@@ -102,6 +104,36 @@ public sealed class InventedBookTests : IDisposable
 
             """
         );
+
+    [Fact]
+    public async Task The_same_changes_as_data_have_the_line_of_the_file_on_which_each_stands()
+    {
+        const string nation = "jurisdictions/xa/ride-height.yaml";
+        const string state = "jurisdictions/xa-n/ride-height.yaml";
+        using var told = JsonDocument.Parse(await Of("timeline", "ride-height", "--on", "2026-11-20", "--format", "json"));
+        told.RootElement.GetProperty("topic").GetString().ShouldBe("ride-height");
+        told.RootElement.GetProperty("book").GetString()!.ShouldStartWith("sha256:");
+        Values(told.RootElement.GetProperty("changes"), "rule", "since", "seen-by", "kind", "adopts", "exceptions", "at")
+            .ShouldBe([
+                $"xa/ride-height/raise|2012-01-01||stated||0|{nation}:7:9",
+                $"xa-n/ride-height/swap||2014-02-03|not-established||0|{state}:22:9",
+                $"xa-n/ride-height/raise|[2015-01-01..2015-12-31]||not-regulated||0|{state}:7:9",
+                $"xa-n/ride-height/raise|2016-03-01||adopted|xa/ride-height/raise|1|{state}:10:9",
+                $"xa/ride-height/extend||2019-05-06|stated||0|{nation}:39:9",
+                $"xa/ride-height/lower||2019-05-06|stated||0|{nation}:30:9",
+                $"xa/ride-height/lower|2020-02-01||ended||0|{nation}:30:9",
+                $"xa-n/ride-height/raise|2027-03-01||announced||0|{state}:15:9",
+                $"xa/ride-height/extend|||proposed||0|{nation}:44:9",
+            ]);
+        Values(told.RootElement.GetProperty("positions"), "rule", "jurisdiction", "position")
+            .ShouldBe(["xa/ride-height/raise|xa-n|in force with exceptions since 2016-03-01"]);
+        var lines = (await Of("timeline", "ride-height", "--on", "2026-11-20")).Split('\n');
+        foreach (var what in Values(told.RootElement.GetProperty("changes"), "what"))
+            lines.ShouldContain(line => line.EndsWith($": {what}", StringComparison.Ordinal));
+
+        static IEnumerable<string> Values(JsonElement list, params string[] keys) =>
+            list.EnumerateArray().Select(each => string.Join('|', keys.Select(key => each.GetProperty(key).ToString())));
+    }
 
     [Fact]
     public async Task What_the_book_holds_is_a_line_a_place_and_a_line_a_topic()

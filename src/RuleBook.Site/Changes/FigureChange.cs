@@ -31,6 +31,9 @@ internal sealed record FigureChange(string[] Before, string[] After)
         VersionAlone.On(site.Book, rule, version, day).SelectMany(resolved => Lines(site, resolved)).Distinct();
 
     private static IEnumerable<string> Lines(SiteBook site, ResolvedVersion version) =>
+        [.. Content(site, version), .. version.WarningOnly ? ["a breach brings a warning only"] : Array.Empty<string>()];
+
+    private static IEnumerable<string> Content(SiteBook site, ResolvedVersion version) =>
         version.Content switch
         {
             Stated stated => stated

@@ -1,4 +1,5 @@
 using System.Globalization;
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Site.Feeds;
 using RuleBook.Site.Limits;
@@ -39,6 +40,9 @@ internal sealed record LogEntry(
     string Line
 )
 {
+    /// <summary>How far what it says can be leaned on: the day may be known better than the figures.</summary>
+    public string Marks { get; init; } = "";
+
     /// <summary>The smallest job that shows it; null where none was found.</summary>
     public ShownView? Shown { get; init; }
 
@@ -123,17 +127,10 @@ internal sealed record LogEntry(
         string[] after
     )
     {
+        var alone = VersionAlone.On(site.Book, rule, version, day);
         var cited =
-            VersionAlone
-                .On(site.Book, rule, version, day)
-                .Select(resolved => resolved.Evidence.Of(Part.From).Cited)
-                .FirstOrDefault(each => each is not null)
-            ?? version
-                .Sources.Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
-                .Where(pair => pair.source is not null)
-                .Select(pair => new CitedSource(pair.citation, pair.source!))
-                .OrderBy(each => each.Source.ReadAs)
-                .FirstOrDefault();
+            alone.Select(resolved => resolved.Evidence.Of(Part.From).Cited).FirstOrDefault(each => each is not null)
+            ?? Resolver.Cited(site.Book, place.Id, version.Sources).OrderBy(each => each.Source.ReadAs).FirstOrDefault();
         return new LogEntry(
             day,
             kind,
@@ -151,7 +148,10 @@ internal sealed record LogEntry(
                 : $"{cited.Source.Title}{(cited.Citation.Clause is { } clause ? $", {clause}" : "")} ({Phrases.ReadAs(cited.Source)})",
             cited is null ? "" : Links.Source(cited.Source),
             Links.Line(version.Mark)
-        );
+        )
+        {
+            Marks = Trust.Marks(alone[0], alone.Length == 1),
+        };
     }
 
     private static LogEntry Evidence(SiteBook site, Edition edition, News news) =>

@@ -70,6 +70,8 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, KnownRows know
     {
         var all = group.Vehicles.SelectMany(rows).ToArray();
         var asked = questions.Index().Where(each => all.Any(row => Says(row.Cells[each.Index]))).Select(each => each.Index).ToArray();
+        if (asked.Length == 0)
+            asked = [0];
         return new Matrix(
             Links.Slug(topic.Name),
             title,
@@ -93,7 +95,9 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, KnownRows know
         );
     }
 
-    /// <summary>A question that no state answers on any way is left out; one that nobody has answered for some is not.</summary>
+    /// <summary>
+    /// A question that no state answers on any way is left out, but for the first where all are; one that nobody has answered for some is not.
+    /// </summary>
     private static bool Says(MatrixCell cell) =>
         cell.Lines.Any(line => line.Text is not ("not established" or "not regulated" or "no such way"));
 

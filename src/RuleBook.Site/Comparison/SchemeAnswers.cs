@@ -73,10 +73,7 @@ internal sealed class SchemeAnswers(SiteBook site, Jurisdiction place, Immutable
         Phrases.Standing(
             all.Select(each =>
                     InForce.Standing.Best(
-                        each.Version.Sources.Where(citation => citation.DoesCarry(part))
-                            .Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
-                            .Where(pair => pair.source is not null)
-                            .Select(pair => new CitedSource(pair.citation, pair.source!)),
+                        InForce.Resolver.Cited(site.Book, place.Id, [.. each.Version.Sources.Where(citation => citation.DoesCarry(part))]),
                         part
                     )
                 )

@@ -40,6 +40,7 @@ internal static class JurisdictionPages
             ("diagram", HeightDiagram.Draw()),
             ("topics", Topics(site, place)),
             ("schemes", SchemeView.Of(site, place).ToArray()),
+            ("cautions", place.Cautions.Select(caution => CautionView.Of(site, place, caution)).ToArray()),
             ("history", HistoryView.Of(site, place).ToArray()),
             (
                 "coverage",
@@ -108,6 +109,18 @@ internal sealed record RuleView(string Id, string Anchor, string Title, string F
             [.. versions.Select(version => VersionView.Of(site, version, versions.Length == 1))]
         );
     }
+}
+
+/// <summary>What is to be borne in mind, and for which vehicles.</summary>
+internal sealed record CautionView(string Text, string When, string Line, CitationView[] Sources)
+{
+    public static CautionView Of(SiteBook site, Jurisdiction place, Caution caution) =>
+        new(
+            caution.Text.Trim(),
+            Say.When(site.Words, caution.When),
+            Links.Line(caution.Mark),
+            CitationView.Of(site, place.Id, caution.Sources)
+        );
 }
 
 /// <summary>What the book has on a topic.</summary>

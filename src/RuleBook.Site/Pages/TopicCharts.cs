@@ -27,6 +27,7 @@ internal static class TopicCharts
                     (Title: $"{SiteBook.Heading(vehicle.Title)}, {Say.Short(pathway)}", Rows: Parts(site, vehicle, pathway))
                 )
             )
+            .Where(each => each.Rows.Length > 0)
             .ToArray();
         var most = StackChart.Scale(all.SelectMany(each => each.Rows));
         return new StacksView(
@@ -43,12 +44,13 @@ internal static class TopicCharts
 
     public static StepsView[] Steps(SiteBook site, Topic topic)
     {
-        if (topic.Name == KnownWords.RideHeight)
-            return [Steps(site, topic, FactSet.TotalLift, "height gained in all")];
-        var measure = site.Words.Naming(topic.Name).FirstOrDefault(measure => !measure.IsDate)?.Name;
+        var measure =
+            topic.Name == KnownWords.RideHeight
+                ? FactSet.TotalLift
+                : site.Words.Naming(topic.Name).FirstOrDefault(measure => !measure.IsDate)?.Name;
         if (measure is null)
             return [];
-        var steps = Steps(site, topic, measure, site.MeasureTitle(measure));
+        var steps = Steps(site, topic, measure, measure == FactSet.TotalLift ? "height gained in all" : site.MeasureTitle(measure));
         return steps.Places.Length > 0 ? [steps] : [];
     }
 

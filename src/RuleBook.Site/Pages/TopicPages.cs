@@ -147,7 +147,12 @@ internal sealed record MeasureRow(
     private static MeasureRow Of(SiteBook site, LimitStatement line) =>
         new(
             line.Kind,
-            line.Measure == LimitStatements.Beyond && line.Kind == "limit" ? "" : line.Amount(site.Words),
+            (line.Measure, line.Kind) switch
+            {
+                (LimitStatements.Beyond, "limit") => "",
+                ("", _) => $"{line.Rule.Title}: {line.Amount(site.Words)}",
+                _ => line.Amount(site.Words),
+            },
             line.Pathway is { } pathway ? Wording.Of(pathway) : "",
             line.Pathway is { } words ? Say.Short(words) : "",
             Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),

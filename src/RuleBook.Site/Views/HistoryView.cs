@@ -32,16 +32,18 @@ internal sealed record HistoryView(
             DayOf(version)
         );
 
-    public static string DateOf(RuleVersion version) =>
-        version switch
+    public static string DateOf(RuleVersion version)
+    {
+        var until = version.Until is { } end ? $" until {end.Words}" : "";
+        return version switch
         {
             { Proposed: true } => "proposed",
             { Announced: { } day } => $"announced for {day.Words}",
-            { From: { } from, Until: { } until } => $"{from.Words} until {until.Words}",
-            { From: { } from } => from.Words,
-            { InForceBy: { } by } => $"in force by {by.Words}, start unknown",
-            _ => "start unknown",
+            { From: { } from } => $"{from.Words}{until}",
+            { InForceBy: { } by } => $"in force by {by.Words}{until}, start unknown",
+            _ => $"start unknown{until}",
         };
+    }
 
     /// <summary>proposed, announced, to come, or empty.</summary>
     public static string StateOf(RuleVersion version, DateOnly day) =>

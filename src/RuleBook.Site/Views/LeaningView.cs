@@ -22,12 +22,14 @@ internal sealed record LeaningView(string Place, string Title, string Url, strin
             .. place.Schemes.SelectMany(scheme =>
                 scheme.Versions.SelectMany(version =>
                     Of(version)
-                        .SelectMany(citation => View(site, place, citation, scheme.Title, $"{Links.Jurisdiction(place.Id)}#certification"))
+                        .SelectMany(part =>
+                            View(site, place, part.Citation, $"{scheme.Title}{part.Where}", $"{Links.Jurisdiction(place.Id)}#certification")
+                        )
                 )
             ),
             .. place.Cautions.SelectMany(caution =>
                 caution.Sources.SelectMany(citation =>
-                    View(site, place, citation, $"Caution: {caution.Text.Trim()}", Links.Jurisdiction(place.Id))
+                    View(site, place, citation, $"Caution: {caution.Text.Trim()}", $"{Links.Jurisdiction(place.Id)}#cautions")
                 )
             ),
         ];
@@ -65,8 +67,12 @@ internal sealed record LeaningView(string Place, string Title, string Url, strin
             },
         ];
 
-    private static IEnumerable<Citation> Of(SchemeVersion version) =>
-        [.. version.Sources, .. version.Steps.SelectMany(step => step.Sources), .. version.Fees.SelectMany(fee => fee.Sources)];
+    private static IEnumerable<(Citation Citation, string Where)> Of(SchemeVersion version) =>
+        [
+            .. version.Sources.Select(citation => (citation, "")),
+            .. version.Steps.SelectMany(step => step.Sources).Select(citation => (citation, ", a step")),
+            .. version.Fees.SelectMany(fee => fee.Sources.Select(citation => (citation, $", fee: {fee.What}"))),
+        ];
 
     private static string Start(RuleVersion version) =>
         version switch

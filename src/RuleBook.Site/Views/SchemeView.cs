@@ -77,12 +77,7 @@ internal sealed record SchemeView(
             [.. version.NotEstablished],
             version.Note?.Trim() ?? "",
             Links.Line(version.Mark),
-            [
-                .. version
-                    .Sources.Select(citation => (citation, source: site.Book.Source(place.Id, citation.Cite)))
-                    .Where(pair => pair.source is not null)
-                    .Select(pair => CitationView.Of(new CitedSource(pair.citation, pair.source!))),
-            ]
+            CitationView.Of(site, place.Id, version.Sources)
         );
 
     private static string Since(PartialDate? from, PartialDate? by) =>

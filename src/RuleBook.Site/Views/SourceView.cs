@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RuleBook.Answers;
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Telling;
 
@@ -17,6 +19,10 @@ internal sealed record CitationView(string Title, string Clause, string Note, st
             cited.Source.Checked.Text,
             Links.Source(cited.Source)
         );
+
+    /// <summary>Those of a place's citations whose source is found.</summary>
+    public static CitationView[] Of(SiteBook site, string place, ImmutableArray<Citation> citations) =>
+        [.. Resolver.Cited(site.Book, place, citations).Select(Of)];
 }
 
 /// <summary>A source as the list of a jurisdiction's sources shows it.</summary>

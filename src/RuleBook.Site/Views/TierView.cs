@@ -31,12 +31,7 @@ internal sealed record TierView(
             string.Join(", ", tier.Codes),
             tier.Note?.Trim() ?? "",
             Links.Line(tier.Mark),
-            [
-                .. tier
-                    .Sources.Select(citation => (citation, source: site.Book.Source(jurisdiction, citation.Cite)))
-                    .Where(pair => pair.source is not null)
-                    .Select(pair => CitationView.Of(new CitedSource(pair.citation, pair.source!))),
-            ]
+            CitationView.Of(site, jurisdiction, tier.Sources)
         );
 
     private static LimitView Of(SiteBook site, Limit limit)

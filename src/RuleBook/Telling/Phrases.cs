@@ -99,10 +99,12 @@ internal static class Phrases
     /// <summary>Only the first letter made large.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
-    /// <summary>Since when, and until when.</summary>
+    /// <summary>Since when, and until when; of a day for which nothing is recorded, that.</summary>
     public static string InForce(ResolvedVersion version) =>
         (version.From, version.Until) switch
         {
+            (_, null) when version.Evidence == Evidence.None => "nothing in the book for this day",
+            (_, { } until) when version.Evidence == Evidence.None => $"nothing in the book until {until.Words}",
             (null, null) => "in force, start not established",
             (null, { } until) => $"in force until {until.Words}, start not established",
             ({ } from, null) => $"in force from {from.Words}",

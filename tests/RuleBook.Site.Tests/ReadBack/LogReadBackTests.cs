@@ -9,6 +9,8 @@ namespace RuleBook.Site.Tests.ReadBack;
 /// <summary>The log of changes read back: each entry against the two versions of the book between which it stands.</summary>
 public sealed class LogReadBackTests
 {
+    private const string Warning = "a breach brings a warning only";
+
     private static readonly Book Book = TheBook.Input.Book;
 
     private static readonly Lazy<IElement[]> Entries = new(() =>
@@ -42,8 +44,11 @@ public sealed class LogReadBackTests
     {
         foreach (var (rule, version) in Began())
         {
-            var told = Entry(rule, version).QuerySelectorAll("dl.was dd").Take(2).Select(Lines).ToArray();
+            var said = Entry(rule, version).QuerySelectorAll("dl.was dd").Take(2).Select(Lines).ToArray();
             var earlier = rule.Versions.Take(rule.Versions.IndexOf(version)).LastOrDefault(each => each.Decides);
+            said[0].Contains(Warning).ShouldBe(earlier?.WarningOnly == true && !version.WarningOnly, rule.Id);
+            said[1].Contains(Warning).ShouldBe(version.WarningOnly && earlier?.WarningOnly != true, rule.Id);
+            string[][] told = [.. said.Select(lines => lines.Except([Warning]).ToArray())];
             if (earlier is null)
                 told[0].ShouldBe(["nothing in the book"], rule.Id);
             var after = Contents(rule, version, version.From!.Latest);
