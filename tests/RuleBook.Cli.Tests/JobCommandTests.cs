@@ -58,7 +58,7 @@ public sealed class JobCommandTests
         var asked = await Asked("nowhere\nau-qld\n20/11/2026\n2026-11-20\nMC\n45\n45 mm\n\n\n\nyes\n");
         asked.Code.ShouldBe(0);
         asked.Error.ShouldContain("'nowhere' is not in the book");
-        asked.Error.ShouldContain("write year-month-day");
+        asked.Error.ShouldContain("write the year first: 2026-11-20");
         asked.Error.ShouldContain("the unit is missing");
         asked.Out.ShouldContain("suspension-lift: 45 mm");
     }

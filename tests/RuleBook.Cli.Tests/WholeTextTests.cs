@@ -197,7 +197,7 @@ public sealed class WholeTextTests
             );
     }
 
-    private static CaseResult Result(
+    internal static CaseResult Result(
         string id,
         string topic = "ride-height",
         bool isEdge = false,

@@ -1,7 +1,4 @@
 using AngleSharp.Dom;
-using RuleBook.Site.Changes;
-using RuleBook.Site.Pages;
-using RuleBook.Site.Tests.Pages;
 
 namespace RuleBook.Site.Tests.ReadBack;
 
@@ -14,22 +11,6 @@ public sealed class WholePageTests
     private const string Ending = ".txt";
 
     private static readonly string Expected = Path.Combine(TheBook.Folder, "tests", "invented-book", "pages");
-
-    private static readonly Lazy<Dictionary<string, Page>> Made = new(() =>
-        new IEnumerable<Func<Page>>[]
-        {
-            [() => HomePage.Of(Site), () => RereadPage.Of(Site), () => CoveragePage.Of(Site)],
-            [() => DataPage.Of(Site), () => OpenPage.Of(Site)],
-            ChangesPage.Of(Site).Select<Page, Func<Page>>(page => () => page),
-            ComparePages.Of(Site),
-            JurisdictionPages.Of(Site),
-            SourcePages.Of(Site),
-            TopicPages.Of(Site),
-            LinesPages.Of(Site),
-        }
-            .SelectMany(pages => pages.Select(make => make()))
-            .ToDictionary(page => page.Path)
-    );
 
     private static SiteBook Site => InventedBook.Site;
 
@@ -46,7 +27,7 @@ public sealed class WholePageTests
     public void A_page_reads_as_the_book_beside_it(string path)
     {
         var lines = new List<string> { "" };
-        Say(Parsed.Of([Made.Value[path].Write(Site)]).Single().Document.QuerySelector("main")!, lines);
+        Say(InventedPages.Of(path).QuerySelector("main")!, lines);
         string.Join('\n', lines.Select(Plain).Where(line => line.Length > 0).Append(""))
             .Replace(Site.Book.Digest, "sha256:...", StringComparison.Ordinal)
             .ShouldBe(File.ReadAllText(Path.Combine(Expected, path + Ending)));
