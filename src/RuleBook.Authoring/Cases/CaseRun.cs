@@ -38,7 +38,7 @@ public static class CaseRun
             yield return $"expected to be asked for {asked}";
         if (expect.LooksAtCertification)
         {
-            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged, judged.Findings());
+            var certification = Certifying.Of(book, book.Jurisdiction(job.RegisteredIn)!, job, judged.Facts, outcome, judged.Findings());
             if (expect.Issued is { } issued && Differ(issued, certification?.Papers ?? []) is { } papers)
                 yield return $"expected to be issued {papers}";
             if (

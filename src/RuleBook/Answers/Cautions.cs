@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
@@ -11,12 +12,14 @@ namespace RuleBook.Answers;
 /// <summary>What a reader should bear in mind beside the verdict.</summary>
 internal static class Cautions
 {
-    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, Judgement judged, ImmutableArray<Finding> findings)
+    public static IEnumerable<string> Of(Book book, Jurisdiction place, Job job, FactSet facts, ImmutableArray<Finding> findings)
     {
         foreach (var text in Weak(findings).Concat(Days(place, job, findings)).Concat(Disputed(findings)).Distinct())
             yield return text;
         var own = place.Cautions.Concat(place.Within is { } nation ? book.Jurisdiction(nation)?.Cautions ?? [] : []);
-        foreach (var caution in own.Where(caution => judged.Holds(caution.When) == Truth.Yes))
+        var scopes = TableBook.Of(book).Scopes(place);
+        var row = scopes.Place(facts);
+        foreach (var caution in own.Where(caution => scopes.Holds(caution.When, row) == Truth.Yes))
             yield return caution.Text.Trim();
         foreach (var caution in book.Cautions)
             yield return caution;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Facts;
 using RuleBook.InForce;
 using RuleBook.Jobs;
 using RuleBook.Law;
@@ -13,17 +14,25 @@ internal static class Certifying
     /// <summary>
     /// The scheme in force on the day of certification; its steps are those of the topics on which something is certified.
     /// </summary>
-    public static Certification? Of(Book book, Jurisdiction place, Job job, Judgement judged, ImmutableArray<Finding> findings)
+    public static Certification? Of(
+        Book book,
+        Jurisdiction place,
+        Job job,
+        FactSet facts,
+        Outcome outcome,
+        ImmutableArray<Finding> findings
+    )
     {
-        var outcome = judged.Outcome;
         var day = job.Dates.Certification ?? job.Dates.Latest;
         var national = place.Within is { } nation ? book.Jurisdiction(nation) : null;
+        var scopes = TableBook.Of(book).Scopes(place);
+        var row = scopes.Place(facts);
         var current = (national?.Schemes ?? [])
-            .Where(scheme => !scheme.For.Tests.IsEmpty && judged.Holds(scheme.For) == Truth.Yes)
+            .Where(scheme => !scheme.For.Tests.IsEmpty && scopes.Holds(scheme.For, row) == Truth.Yes)
             .Select(scheme => (owner: national!, scheme, version: At(scheme, day)))
             .Concat(
                 place
-                    .Schemes.Where(scheme => judged.Holds(scheme.For) != Truth.No)
+                    .Schemes.Where(scheme => scopes.Holds(scheme.For, row) != Truth.No)
                     .Select(scheme => (owner: place, scheme, version: At(scheme, day)))
             )
             .FirstOrDefault(each => each.version is not null);

@@ -24,7 +24,6 @@ internal sealed class Judgement
     private ImmutableArray<int> rules;
     private ImmutableArray<int> binding;
     private ImmutableArray<Row> ofUse;
-    private Row? scoped;
 
     public Judgement(Book book, Job job, Jurisdiction place, DiameterBasis basis)
         : this(book, job, place, basis, FittedTyre.Growth(job, basis)) { }
@@ -80,13 +79,6 @@ internal sealed class Judgement
     /// <param name="other">The other book, with the same words.</param>
     /// <param name="table">Its rules of modification that may decide the job.</param>
     public Judgement Under(Book other, DecisionTable table) => new(other, job, other.Jurisdiction(place.Id)!, Facts, table);
-
-    /// <summary>Whether a scheme or a caution of the place, or of the nation above it, is for the job.</summary>
-    public Truth Holds(Predicate scope)
-    {
-        var scopes = tables.Scopes(place);
-        return scopes.Holds(scope, scoped ??= scopes.Place(Facts));
-    }
 
     /// <summary>The days that may decide what is in force of a rule.</summary>
     public ImmutableArray<DateOnly> Days(Rule rule) => job.Dates.For(rule.DecidedBy ?? place.DecidedBy);
