@@ -67,6 +67,23 @@ public sealed class FittedTyreTests
             words.ShouldContain($"Tyres not held against the placard's by {by}: not stated of each.");
     }
 
+    /// <summary>A diameter says nothing of the width, the load and the speed: common practice of the trade.</summary>
+    [Theory]
+    [InlineData("modification: { tyre-diameter-growth: 30 mm }")]
+    [InlineData("modification: { tyre-diameter-growth: -10 mm }")]
+    [InlineData("modification: { tyre-diameter-reduction: 10 mm }")]
+    [InlineData("modification: { tyres: unknown }")]
+    [InlineData("modification: {}\nmeasured: { tyre-diameter: 790 mm }")]
+    [InlineData("modification: { tyre-diameter-growth: 0 mm }", false)]
+    [InlineData("modification: { suspension-lift: 20 mm }", false)]
+    public async Task Of_tyres_known_by_their_diameter_alone_width_load_and_speed_are_said_not_to_be_judged(string change, bool said = true)
+    {
+        var job =
+            $"registered-in: au-qld\non: 2026-11-20\nvehicle: {{ category: MC, four-wheel-drive: yes, tyres: [265/65R17 112S] }}\n{change}\n";
+        const string Words = "Width, load and speed of the tyres fitted not judged: their size is not stated.";
+        (await Invocation.Assess(job)).Words.Contains(Words, StringComparison.Ordinal).ShouldBe(said);
+    }
+
     /// <summary>
     /// ADR 18/03 (UN Regulation 39, 5.3): never less than the true speed. By the handbook 255/65R17 has 764 mm and 265/70R17 has 804: 100
     /// shown is 105.2 where it was exact, 97.9 where it was 93, 103.1 where it was 98.

@@ -96,7 +96,9 @@ internal sealed class Reach
             .GroupBy(mutant => mutant.File)
             .ToDictionary(
                 file => file.Key,
-                file => Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
+                file =>
+                    (IReadOnlyList<TestClass>)
+                        Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
             );
         var timed = now.Values.SelectMany(classes => classes).DistinctBy(each => each.Name).ToDictionary(each => each.Name);
         var files = before
@@ -122,7 +124,7 @@ internal sealed class Reach
     }
 
     /// <summary>As many as there is time for, one at least.</summary>
-    private static IReadOnlyList<TestClass> Few(IEnumerable<TestClass> classes)
+    private static List<TestClass> Few(IEnumerable<TestClass> classes)
     {
         var (few, seconds) = (new List<TestClass>(), 0.0);
         foreach (var each in classes)

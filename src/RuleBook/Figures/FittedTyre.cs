@@ -17,6 +17,17 @@ internal static class FittedTyre
         return same.Length > 0 ? same : [.. job.PlacardTyres];
     }
 
+    /// <summary>Whether other tyres are fitted of which the job does not state the size: by their growth, their diameter, or as not known.</summary>
+    public static bool IsOtherWithoutSize(Job job) =>
+        job.FittedTyre is null
+        && (
+            job.Unknown.Contains(KnownWords.TyreGrowth)
+            || job.Measures.ContainsKey(Diameter)
+            || ((string[])[KnownWords.TyreGrowth, KnownWords.TyreReduction]).Any(each =>
+                job.Measures.GetValueOrDefault(each) is { Base.IsZero: false }
+            )
+        );
+
     /// <summary>Growth over the placard; null where the tyres stay.</summary>
     /// <param name="job">The job.</param>
     /// <param name="basis">Of diameters that are not measured.</param>

@@ -21,7 +21,8 @@ internal static class TyreReckoning
             "vehicle.wheelbase",
             "the least clearance midway between the axles"
         );
-        if (!ofTyres && !road.TellsSomething && missing.Count == 0)
+        string[] notCompared = [.. NotCompared(job)];
+        if (!ofTyres && !road.TellsSomething && missing.Count == 0 && notCompared.Length == 0)
             return null;
         var capacity = TyreCapacity.Of(job);
         var ratings = job.Plan.Ratings.Overlaid(job.Plan.Rerated);
@@ -47,7 +48,7 @@ internal static class TyreReckoning
             missing.ToImmutable()
         )
         {
-            NotCompared = [.. NotCompared(job)],
+            NotCompared = [.. notCompared],
         };
 
         void Name(bool lacks, string fact, string adds)
@@ -91,15 +92,18 @@ internal static class TyreReckoning
             yield return new LoadCheck("gvm-tyres", "GVM against all its tyres", gvm, carried, capacity.Fact);
     }
 
-    /// <summary>A tyre as the placard has it, to the letter, is no other tyre.</summary>
+    /// <summary>A tyre as the placard has it, to the letter, is no other tyre; of one known by its diameter alone nothing can be compared.</summary>
     private static IEnumerable<string> NotCompared(Job job)
     {
-        if (job.FittedTyre is not { } fitted || job.PlacardTyres.Contains(fitted))
+        var fitted = job.FittedTyre;
+        if (fitted is null ? !FittedTyre.IsOtherWithoutSize(job) : job.PlacardTyres.Contains(fitted))
             yield break;
-        var placard = FittedTyre.StandsFor(job, fitted);
-        if (fitted.LoadIndex is null || placard.Length == 0 || placard.Any(tyre => tyre.LoadIndex is null))
+        if (fitted is null)
+            yield return "section width";
+        TyreSize[] placard = fitted is null ? [] : FittedTyre.StandsFor(job, fitted);
+        if (fitted?.LoadIndex is null || placard.Length == 0 || placard.Any(tyre => tyre.LoadIndex is null))
             yield return "load index";
-        if (fitted.SpeedSymbol is null || placard.Length == 0 || placard.Any(tyre => tyre.SpeedSymbol is null))
+        if (fitted?.SpeedSymbol is null || placard.Length == 0 || placard.Any(tyre => tyre.SpeedSymbol is null))
             yield return "speed symbol";
     }
 

@@ -51,7 +51,9 @@ internal static class FirstLines
         if (TooLow(assessment) is { Length: > 0 } low)
             yield return $"Too little clearance: {string.Join("; ", low)}.";
         if (assessment.Tyres is { NotCompared: { IsEmpty: false } lacking })
-            yield return $"Tyres not held against the placard's by {string.Join(" and ", lacking)}: not stated of each.";
+            yield return assessment.Tyres.Fitted is null
+                ? "Width, load and speed of the tyres fitted not judged: their size is not stated."
+                : $"Tyres not held against the placard's by {string.Join(" and ", lacking)}: not stated of each.";
         if (assessment.Tyres is { LacksWheelbase: true })
             yield return "Clearance midway between the axles not judged: the wheelbase is not stated.";
         if (Speedometer(assessment) is { } speedometer)
