@@ -174,7 +174,8 @@ public sealed class InventedBookTests : IDisposable
         return answer.Out;
     }
 
-    private static string Copy()
+    /// <summary>The invented book with the words of this repository, in a folder of its own.</summary>
+    internal static string Copy()
     {
         var folder = Directory.CreateTempSubdirectory("rulebook-invented-").FullName;
         GitBook.CopyTo(Path.Combine(Invocation.Root, "schema", "vocabulary"), Path.Combine(folder, "schema", "vocabulary"));

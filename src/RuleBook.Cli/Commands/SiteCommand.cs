@@ -70,12 +70,16 @@ internal static class SiteCommand
                 var target = Paths.Given("OUT", parsed.GetValue(folder))!;
                 var source = Inputs.BookFolder(parsed.GetValue(book), surroundings);
                 RefuseInside(source, target);
-                var input = Read(source, Choices.Day("--on", parsed.GetValue(on)));
-                input = input with
+                // What was typed is looked at before the book is read.
+                var (day, where) = (Choices.Day("--on", parsed.GetValue(on)), Address(parsed.GetValue(address)));
+                var evaluator = Paths.Given("--check-page", parsed.GetValue(check));
+                var bundle = Bundle(evaluator, surroundings.Folder);
+                var input = Read(source, day) with
                 {
-                    Check = Bundle(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder),
+                    Check = bundle,
                     ReportTo = parsed.GetValue(report),
                     ReportMail = parsed.GetValue(mail),
+                    Address = where,
                 };
                 if (parsed.GetValue(since) is { } earlier)
                     input = input with
@@ -87,12 +91,12 @@ internal static class SiteCommand
                             (old, now) => ChangesCommand.Between(old, now, surroundings.Console)
                         ),
                     };
-                var files = SiteBuild.Render(input with { Address = Address(parsed.GetValue(address)) });
+                var files = SiteBuild.Render(input);
                 if (parsed.GetValue(compress) is not "no" and var effort)
                     files = CompressedFiles.Beside(
                         files,
                         effort == "fast" ? Effort.Fast : Effort.Smallest,
-                        Packed(Paths.Given("--check-page", parsed.GetValue(check)), surroundings.Folder)
+                        Packed(evaluator, surroundings.Folder)
                     );
                 SiteFolder.Write(files, target, surroundings.Stop);
                 await surroundings

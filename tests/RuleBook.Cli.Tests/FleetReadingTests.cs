@@ -1,0 +1,188 @@
+using System.Text;
+using System.Text.Json;
+using RuleBook.Cli.Fleets;
+using RuleBook.Law;
+using RuleBook.Law.Reading;
+using RuleBook.Text;
+using RuleBook.Yaml;
+
+namespace RuleBook.Cli.Tests;
+
+/// <summary>Rows of a fleet against what RFC 4180 makes of them and against jobs written by hand; vehicles are invented.</summary>
+public sealed class FleetReadingTests
+{
+    /// <summary>What each row is, by hand: its line and its cells, or where it is wrong; a blank row is a number that nothing has.</summary>
+    private static readonly (string File, string[] Rows)[] Files =
+    [
+        ("job,registered-in\nA,xa\nB,xb\n", ["1 2 A|xa", "2 3 B|xb"]),
+        ("job,registered-in\r\nA,xa\r\n\r\nB,xb", ["1 2 A|xa", "3 4 B|xb"]),
+        ("job,registered-in\n\"A, the first\",xa\n\"says \"\"B\"\"\",xb\n", ["1 2 A, the first|xa", "2 3 says \"B\"|xb"]),
+        ("job,registered-in\n\"two\nlines\",xa\nB,xb\n", ["1 2 two\nlines|xa", "2 4 B|xb"]),
+        ("\"job\",\"registered-in\"\nA,xa\n,\n , \nB,xb\n", ["1 2 A|xa", "4 5 B|xb"]),
+        (
+            "job,registered-in\nA\nA,xa,more\nA,xa\n",
+            ["1 2 A (2: the row has 1 cells, the header 2)", "2 3 A|xa|more (3: the row has 3 cells, the header 2)", "3 4 A|xa"]
+        ),
+        ("job,registered-in\nA,\"xa\nB,xb\nC,xc\n", ["1 2  (2: a quote in the row is not closed)", "2 3 B|xb", "3 4 C|xc"]),
+        ("job;registered-in\nA;xa,b\n", ["1 2 A|xa,b"]),
+        ("job\tregistered-in\nA\txa\n", ["1 2 A|xa"]),
+        ("sep=|\njob|registered-in\nA|xa\n", ["1 3 A|xa"]),
+        ("registered-in\nxa\n\nxb\n", ["1 2 xa", "2 3 ", "3 4 xb"]),
+    ];
+
+    public static TheoryData<int> All => [.. Enumerable.Range(0, Files.Length)];
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void A_row_is_its_cells_with_its_number_and_its_line_however_many_rows_are_passed_over(int at)
+    {
+        var (file, rows) = Files[at];
+        Read(file, 0).ShouldBe(rows);
+        for (var after = 1; after <= 6; after++)
+            Read(file, after).ShouldBe(rows.Where(row => row[0] - '0' > after), $"{at}, after {after}");
+    }
+
+    [Fact]
+    public void A_file_of_jobs_has_one_a_line_and_no_blank_ones()
+    {
+        using var stream = new MemoryStream("{\"a\":1}\n\n  \n{\"b\":2}"u8.ToArray());
+        using var reader = new FleetReader("fleet.ndjson", stream, isJson: true);
+        reader.Columns.ShouldBeNull();
+        reader.Rows().Select(Told).ShouldBe(["1 1 {\"a\":1}", "2 4 {\"b\":2}"]);
+    }
+
+    [Fact]
+    public void A_row_that_is_no_text_says_from_which_cell_on()
+    {
+        byte[] bytes = [.. "job,registered-in\nA,x"u8, 0xFF, .. "\nB,xb\n"u8];
+        using var reader = new FleetReader("fleet.csv", new MemoryStream(bytes), isJson: false);
+        reader.Rows().Select(Told).ShouldBe(["1 2  (2: the row is not UTF-8)", "2 3 B|xb"]);
+        Should
+            .Throw<InputException>(() => new FleetReader("fleet.csv", new MemoryStream([]), isJson: false))
+            .Message.ShouldContain("no header");
+        Should
+            .Throw<InputException>(() => new FleetReader("fleet.csv", new MemoryStream([(byte)'a', 0xFF, (byte)'\n']), isJson: false))
+            .Problems.ShouldHaveSingleItem()
+            .ToString()
+            .ShouldStartWith("fleet.csv:1:2: error not-utf-8");
+    }
+
+    [Fact]
+    public void A_row_is_the_job_that_somebody_would_have_written()
+    {
+        var columns = new FleetColumns(
+            "fleet.csv",
+            [" job ", "registered-in", "owner", "vehicle.category", "vehicle.ratings.gvm", "vehicle.tyres", "vehicle.ratings.gcm", "on"]
+        );
+        columns.PassedThrough.ShouldBe(["owner"]);
+        columns.Asked.ShouldBe([1, 3, 4, 5, 6, 7]);
+        var row = new FleetRow(1, 2, ["W-1", " xa ", "Ann", "MC", "3500 kg", "265/65R17; 265/70R17 ;", "", "  "]);
+        Plain(columns.Job(row))
+            .ShouldBe(
+                Plain(
+                    YamlText.Read(
+                        """
+                        job: W-1
+                        registered-in: xa
+                        vehicle:
+                          category: MC
+                          ratings: { gvm: 3500 kg }
+                          tyres: [ 265/65R17, 265/70R17 ]
+                        """,
+                        "by hand"
+                    )
+                )
+            );
+        columns.Combination(row).ShouldBe(columns.Combination(row with { Cells = ["other", .. row.Cells[1..2], "Bo", .. row.Cells[3..]] }));
+        columns.Combination(row).ShouldNotBe(columns.Combination(row with { Cells = [.. row.Cells[..^1], "2026-11-20"] }));
+    }
+
+    [Theory]
+    [InlineData("registered-in,registered-in", "2: the column 'registered-in' stands twice")]
+    [InlineData("registered-in,verdict", "2: the column 'verdict' is one that the answer has")]
+    [InlineData("registered-in,verdict-before", "2: the column 'verdict-before' is one that the answer has")]
+    [InlineData("job,on", "1: no column is headed 'registered-in'")]
+    public void A_header_that_cannot_be_is_told_with_its_column(string header, string told)
+    {
+        var refused = Should.Throw<InputException>(() => new FleetColumns("fleet.csv", header.Split(','))).Problems.ShouldHaveSingleItem();
+        $"{refused.Mark.Column}: {refused.Text}".ShouldBe(told);
+    }
+
+    /// <summary>In thousandths, from the decimals as written: what is not written so is left to the reader of jobs.</summary>
+    [Theory]
+    [InlineData("45.3 mm", 45_300L)]
+    [InlineData("45.3mm", 45_300L)]
+    [InlineData("045.300 mm", 45_300L)]
+    [InlineData("0 mm", 0L)]
+    [InlineData("0.001 mm", 1L)]
+    [InlineData("100 mm", 100_000L)]
+    [InlineData("45.3001 mm", null)]
+    [InlineData("45. mm", null)]
+    [InlineData(".5 mm", null)]
+    [InlineData("-5 mm", null)]
+    [InlineData("+5 mm", null)]
+    [InlineData("45  mm", null)]
+    [InlineData("45 mm ", null)]
+    [InlineData("45", null)]
+    [InlineData("45 in", null)]
+    [InlineData("45,3 mm", null)]
+    [InlineData("", null)]
+    [InlineData("mm", null)]
+    [InlineData("99999999999999999999 mm", null)]
+    public void An_amount_is_read_to_the_thousandth_or_not_at_all(string cell, long? thousandths) =>
+        Column("0 mm", "200 mm").Read(Encoding.UTF8.GetBytes(cell)).ShouldBe(thousandths);
+
+    [Fact]
+    public void An_amount_beyond_those_that_were_read_so_far_is_left_to_the_reader_of_jobs()
+    {
+        var column = Column("20 mm", "50 mm");
+        foreach (var read in (string[])["20 mm", "35 mm", "50 mm"])
+            column.Read(Encoding.UTF8.GetBytes(read)).ShouldNotBeNull(read);
+        foreach (var beyond in (string[])["19.999 mm", "50.001 mm"])
+            column.Read(Encoding.UTF8.GetBytes(beyond)).ShouldBeNull(beyond);
+        Column().Read("20 mm"u8).ShouldBeNull();
+        // No suspension raises a vehicle by a metre: such a figure is told, and nothing is learnt from it.
+        Column("20 mm", "1000 mm").Read("35 mm"u8).ShouldBeNull();
+    }
+
+    private static PlainColumn Column(params string[] read)
+    {
+        var column = new PlainColumn(Words.Value.Measures["suspension-lift"]);
+        foreach (var cell in read)
+            column.Extend(Encoding.UTF8.GetBytes(cell));
+        return column;
+    }
+
+    private static readonly Lazy<Vocabulary> Words = new(() =>
+        VocabularyReader
+            .Read(
+                [
+                    .. Directory
+                        .EnumerateFiles(Path.Combine(Invocation.Root, "schema", "vocabulary"), "*.yaml")
+                        .Select(file => new BookFile($"schema/vocabulary/{Path.GetFileName(file)}", YamlText.ReadFile(file))),
+                ],
+                []
+            )
+            .Vocabulary
+    );
+
+    private static string[] Read(string file, long after)
+    {
+        using var reader = new FleetReader("fleet.csv", new MemoryStream(Encoding.UTF8.GetBytes(file)), isJson: false, after);
+        return [.. reader.Rows().Select(Told)];
+    }
+
+    private static string Told(FleetRow row) =>
+        row.Wrong is { } wrong && row.Cells is [['\u0001', ..], ..] ? $"{row.Number} {row.Line}  ({wrong.Mark.Column}: {wrong.Text})"
+        : row.Wrong is { } ragged ? $"{row.Number} {row.Line} {string.Join('|', row.Cells)} ({ragged.Mark.Column}: {ragged.Text})"
+        : $"{row.Number} {row.Line} {string.Join('|', row.Cells)}";
+
+    private static string Plain(Node node) =>
+        node switch
+        {
+            Mapping map =>
+                $"{{{string.Join(',', map.Entries.OrderBy(each => each.Key.Text, StringComparer.Ordinal).Select(each => $"{each.Key.Text}:{Plain(each.Value)}"))}}}",
+            Sequence list => $"[{string.Join(',', list.Items.Select(Plain))}]",
+            _ => JsonSerializer.Serialize(((Scalar)node).Text),
+        };
+}
