@@ -40,7 +40,7 @@ public sealed class InventedBookTests : IDisposable
 
             Longer shackles
               xa/ride-height/extend
-              * in force, start not established
+              * in force by 2019-05-06, start not established
                 - in every case: not established
                 The code, 2 (The nation; the authority's own text; checked 2026-11)
 
@@ -74,7 +74,7 @@ public sealed class InventedBookTests : IDisposable
 
             Swapping springs
               xa-n/ride-height/swap
-              * in force, start not established
+              * in force by 2014-02-03, start not established
                 ? not established; ask The northern office; open The annex
                 The act, 6 (The north; the authority's own text; checked 2026-11)
 

@@ -27,6 +27,9 @@ public sealed record ResolvedVersion(
     ImmutableArray<string> Notes
 )
 {
+    /// <summary>Where the start is unknown: the day by which the place's own version is seen in force.</summary>
+    public PartialDate? InForceBy { get; init; }
+
     /// <summary>A breach brings a warning only: so the place itself says, whatever the place does whose rule it adopts.</summary>
     public bool WarningOnly { get; init; }
 

@@ -73,6 +73,7 @@ public static class Resolver
             version.Note is { } note ? [note] : []
         )
         {
+            InForceBy = version.InForceBy,
             WarningOnly = version.WarningOnly,
             OfHead = version.OfHead,
             NotFound = version.NotFound,

@@ -105,9 +105,10 @@ internal static class Phrases
         {
             (_, null) when version.Evidence == Evidence.None => "nothing in the book for this day",
             (_, { } until) when version.Evidence == Evidence.None => $"nothing in the book until {until.Words}",
-            (null, null) => "in force, start not established",
-            (null, { } until) => $"in force until {until.Words}, start not established",
+            (null, var until) => $"in force{Words("by", version.InForceBy)}{Words("until", until)}, start not established",
             ({ } from, null) => $"in force from {from.Words}",
             ({ } from, { } until) => $"in force from {from.Words} until {until.Words}",
         } + (version.WarningOnly ? ", a breach brings a warning only" : "");
+
+    private static string Words(string before, PartialDate? day) => day is null ? "" : $" {before} {day.Words}";
 }

@@ -150,8 +150,10 @@ public sealed class WholeAnswerTests
             )
             .ShouldBe(["Too little clearance: midway between the axles 90 of at least 95 mm; running 80 of at least 100 mm."]);
         Beside(With(tyres => tyres with { Road = tyres.Road with { Midway = new LengthCheck(95, 95) } })).ShouldBeEmpty();
-        Beside(With(tyres => tyres with { NotCompared = ["load index", "speed symbol"] }))
+        Beside(With(tyres => tyres with { Fitted = TyreSize.Parse("265/70R17"), NotCompared = ["load index", "speed symbol"] }))
             .ShouldBe(["Tyres not held against the placard's by load index and speed symbol: not stated of each."]);
+        Beside(With(tyres => tyres with { Fitted = null, NotCompared = ["section width", "load index", "speed symbol"] }))
+            .ShouldBe(["Width, load and speed of the tyres fitted not judged: their size is not stated."]);
         Beside(With(tyres => tyres with { Missing = [new MissingFact("vehicle.wheelbase", "it")] }))
             .ShouldBe(["Clearance midway between the axles not judged: the wheelbase is not stated."]);
         Beside(With(tyres => tyres with { Speedometer = Speedometer(true, SpeedometerFinding.Within, SpeedometerFinding.ReadsLow) }))
