@@ -17,7 +17,7 @@ internal static class StepChart
     public const int Lines = 6;
 
     /// <param name="steps">From which day which figure holds; null where none is known.</param>
-    /// <param name="first">Left edge.</param>
+    /// <param name="first">Left edge, the first day of a year.</param>
     /// <param name="last">Right edge.</param>
     /// <param name="most">Top edge, in mm.</param>
     /// <param name="label">For a screen reader.</param>
@@ -51,9 +51,7 @@ internal static class StepChart
 
         foreach (var year in Ticks.Of(first.Year, last.Year, Lines).Where(year => year % 1 == 0))
         {
-            var at = x(new DateOnly(Math.Max((int)year, 1), 1, 1));
-            if (at < Left)
-                continue;
+            var at = x(new DateOnly((int)year, 1, 1));
             yield return Svg.Line(at, Bottom, at, Bottom + 4, "axis");
             yield return Svg.Text(at, Bottom + 18, year.ToString(CultureInfo.InvariantCulture), "label middle");
         }

@@ -48,10 +48,7 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
     {
         var day = version.From?.Latest ?? version.InForceBy?.Latest ?? site.Day;
         var next = version.Until ?? rule.Versions.Skip(at + 1).FirstOrDefault(later => later.Decides)?.From;
-        return VersionAlone
-            .On(site.Book, rule, version, day)
-            .Where(resolved => resolved.Content is not Adoption)
-            .Select(resolved => resolved with { Until = next });
+        return VersionAlone.On(site.Book, rule, version, day).Select(resolved => resolved with { Until = next });
     }
 
     private static LimitRow Row(
@@ -102,8 +99,8 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
             ("lower-included", Included(limit?.Bounds?.Lower)),
             ("upper", Value(measure, limit?.Bounds?.Upper)),
             ("upper-included", Included(limit?.Bounds?.Upper)),
-            ("lower-written", limit?.Bounds?.Lower?.Written?.ToString() ?? ""),
-            ("upper-written", limit?.Bounds?.Upper?.Written?.ToString() ?? ""),
+            ("lower-written", Written(limit?.Bounds?.Lower)),
+            ("upper-written", Written(limit?.Bounds?.Upper)),
             ("conditions", string.Join(' ', tier?.Provided ?? [])),
             ("adopted-from", string.Join(' ', resolved.Adopted.Select(step => step.Rule))),
             ("disputed", resolved.Disputes.IsEmpty ? "no" : "yes"),
@@ -127,6 +124,9 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
 
     private static string Value(Measure? measure, Bound? bound) =>
         measure is null || bound is null ? "" : Units.Numbers.Show(bound.Value / measure.Unit.ToBase, 6);
+
+    /// <summary>What the law prints; <see cref="Value"/> has the tolerance in it.</summary>
+    private static string Written(Bound? bound) => bound?.Stated ?? bound?.Written?.ToString() ?? "";
 
     private static string Included(Bound? bound) =>
         bound is null ? ""

@@ -46,7 +46,7 @@ internal static class Calendar
                 site.Day,
                 $"{place.Id}/recheck@{due.Key}",
                 due.First().RecheckAfter,
-                $"{place.Name}: {due.Count()} sources to be read again",
+                $"{place.Name}: {due.Count()} {(due.Count() == 1 ? "source" : "sources")} to be read again",
                 string.Join("; ", due.Select(source => source.Title))
             );
         Add(text, "END:VCALENDAR");

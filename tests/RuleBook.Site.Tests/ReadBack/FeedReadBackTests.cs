@@ -67,7 +67,13 @@ public sealed class FeedReadBackTests
                     place
                         .Sources.Where(source => source.RecheckAfter.Latest >= Today)
                         .GroupBy(source => (source.RecheckAfter.Earliest, source.RecheckAfter.Latest))
-                        .Select(due => ($"{place.Name}: {due.Count()} sources to be read again", due.Key.Earliest, due.Key.Latest))
+                        .Select(due =>
+                            (
+                                $"{place.Name}: {due.Count()} source{(due.Count() == 1 ? "" : "s")} to be read again",
+                                due.Key.Earliest,
+                                due.Key.Latest
+                            )
+                        )
                 ),
                 ignoreOrder: true
             );
