@@ -96,12 +96,10 @@ internal sealed class Judgement
     }
 
     /// <summary>What other facts would give, on the same topics.</summary>
-    public Outcome With(FactSet facts)
-    {
-        var row = Table.NewRow();
-        row.Set(facts);
-        return new Completion(Table, row, Touched with { Own = Table.Touched(row.Cells).Own }).Outcome;
-    }
+    public Outcome With(FactSet facts) => Completed(facts).Outcome;
+
+    /// <summary>What other facts would leave open.</summary>
+    public IEnumerable<Opening> Open(FactSet facts) => Completed(facts).Effects().Select(effect => Stated(effect).Opening);
 
     /// <summary>Every edge of the rules at which something could change with a measure that <paramref name="facts"/> leave open.</summary>
     public IEnumerable<(string Measure, Fraction Value)> Edges(FactSet facts)
@@ -322,6 +320,12 @@ internal sealed class Judgement
             if (movement.Measure == measure)
                 return new Touched(movement.Topics, Table.Touched(row.Cells).Own);
         return default;
+    }
+
+    private Completion Completed(FactSet facts)
+    {
+        var row = Placed(Table, facts);
+        return new Completion(Table, row, Touched with { Own = Table.Touched(row.Cells).Own });
     }
 
     private Row Placed(DecisionTable table) => Placed(table, Facts);

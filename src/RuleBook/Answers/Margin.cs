@@ -14,6 +14,9 @@ public sealed record Margin(Measure Measure, Fraction? Now, ImmutableArray<Pathw
     /// The same down from zero, as magnitudes: how far it may be lowered or made smaller. Empty for a measure that is never negative.
     /// </summary>
     public ImmutableArray<PathwayReach> Downward { get; init; } = [];
+
+    /// <summary>Where a job states what is not known and on which hangs how far it may go: paths such as <c>vehicle.ratings.gvm</c>.</summary>
+    public ImmutableArray<string> Open { get; init; } = [];
 }
 
 /// <summary>How far one pathway reaches.</summary>

@@ -71,6 +71,7 @@ public static class MarginFinder
             ?? throw new ArgumentException($"the book has no jurisdiction '{elsewhere ?? job.RegisteredIn}'", nameof(elsewhere));
         job = job.AsIfRegisteredIn(place.Id);
         var masses = MassReckoning.Of(job, place.Id);
+        var margins = Margins.Measures.Select(measure => Margins.Of(book, job, place, measure)).OfType<Margin>().ToImmutableArray();
         return new MarginAnswer
         {
             Job = job.Name,
@@ -78,7 +79,7 @@ public static class MarginFinder
             JurisdictionName = place.Name,
             On = job.Dates.Latest,
             Book = book.Digest,
-            Margins = [.. Margins.Measures.Select(measure => Margins.Of(book, job, place, measure)).OfType<Margin>()],
+            Margins = margins,
             Payload = masses is null ? [] : (masses.Loaded ?? masses.Unladen).Left,
             Trailer = masses is null ? [] : [.. Rooms(job, masses)],
             Sizes = SizeFits.Of(book, job, place),
@@ -86,6 +87,7 @@ public static class MarginFinder
             SizeSources = book.Reference.Sources.GetValueOrDefault("tyre-sizes", []),
             Missing =
             [
+                .. Open(margins),
                 .. (masses?.Missing ?? []).Concat(
                     job.PlacardTyres.IsEmpty ? [new MissingFact("vehicle.tyres", "which tyre sizes fit")] : []
                 ),
@@ -102,6 +104,13 @@ public static class MarginFinder
             ],
         };
     }
+
+    /// <summary>What decides how far measures may go, each with the measures for which it does.</summary>
+    private static IEnumerable<MissingFact> Open(ImmutableArray<Margin> margins) =>
+        margins
+            .SelectMany(margin => margin.Open.Select(fact => (Fact: fact, margin.Measure.Title)))
+            .GroupBy(each => each.Fact, each => each.Title)
+            .Select(same => new MissingFact(same.Key, $"what is left for sure of {string.Join(", ", same)}"));
 
     /// <summary>GCM counts the trailer's axles: the vehicle without ball load and the trailer alone make up the same total.</summary>
     private static IEnumerable<TrailerRoom> Rooms(Job job, MassAnswer masses)

@@ -43,10 +43,14 @@ internal static class Margins
         [
             .. judged.Edges(free).Select(edge => InTermsOf(measure, edge.Measure, edge.Value, shares)).OfType<Fraction>().Distinct(),
         ];
+        var open = new HashSet<string>(StringComparer.Ordinal);
         ImmutableArray<PathwayReach> Towards(int sign)
         {
             ImmutableArray<Fraction> passed = [.. edges.Select(edge => sign * edge).Where(edge => edge.IsPositive).Order()];
-            Outcome[] outcomes = [.. Witnesses(passed).Select(value => judged.With(With(free, measure, sign * value, shares)))];
+            FactSet[] tried = [.. Witnesses(passed).Select(value => With(free, measure, sign * value, shares))];
+            Outcome[] outcomes = [.. tried.Select(judged.With)];
+            if (Array.FindIndex(outcomes, outcome => !outcome.Decided) is >= 0 and var first)
+                open.UnionWith(judged.Open(tried[first]).Where(each => each.Kind != OpeningKind.Version).Select(each => each.Name));
             return
             [
                 .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(
@@ -60,6 +64,7 @@ internal static class Margins
         return new Margin(known, facts.Measure(measure, FactSet.PartsOf(null)).Exact, Towards(1))
         {
             Downward = known.BelowZero == BelowZero.Stated ? Towards(-1) : [],
+            Open = [.. open],
         };
     }
 

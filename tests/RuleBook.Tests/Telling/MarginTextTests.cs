@@ -48,8 +48,11 @@ public sealed class MarginTextTests
             tiers +=
                 ", "
                 + Tier("NA", other == "not-limited" ? "" : $$""" "suspension-lift": { "at-least": "0 mm", "at-most": "{{other}}" } """);
-        Told(Stating($$""" "tiers": [ {{tiers}} ], "beyond": "prohibited" """), Lift("30 mm"))
-            .ShouldContain(line => line.StartsWith($"- allowed without a certificate: {told}", StringComparison.Ordinal));
+        var lines = Told(Stating($$""" "tiers": [ {{tiers}} ], "beyond": "prohibited" """), Lift("30 mm"));
+        lines.ShouldContain(line => line.StartsWith($"- allowed without a certificate: {told}", StringComparison.Ordinal));
+        lines.ShouldContain(line =>
+            line.StartsWith("?  vehicle.category would give: what is left for sure of suspension-lift", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>GCM 6000 less 2100 kg of vehicle, as weighed, leave 3900 kg; the vehicle may tow 3000.</summary>
