@@ -23,7 +23,8 @@ internal static class NormalForm
             .Select(version => Of(version, vocabulary))
             .Distinct()
             .Order(StringComparer.Ordinal);
-        return $"{LimitWords.Of(Plain(rule.For), vocabulary)}\n{string.Join("\nor\n", versions)}";
+        var vehicles = rule.For.AnyOf.Select(each => LimitWords.Of(Plain(each), vocabulary)).Order(StringComparer.Ordinal);
+        return $"{string.Join("; or else ", vehicles)}\n{string.Join("\nor\n", versions)}";
     }
 
     private static string Of(ResolvedVersion version, Vocabulary vocabulary) =>

@@ -37,14 +37,16 @@ internal static class Words
     public static Rule SpelledOut(Rule rule, Vocabulary own, Vocabulary other) =>
         rule with
         {
-            For = new Predicate([
-                .. rule.For.Tests,
-                .. own
-                    .Facts.Values.Where(fact => rule.For.Tests.All(test => test.Fact != fact.Name))
-                    .Where(fact =>
-                        other.Facts.TryGetValue(fact.Name, out var same) && !fact.WhereNamed.ToHashSet().SetEquals(same.WhereNamed)
-                    )
-                    .Select(fact => new FactTest(fact.Name, [.. fact.Values.Except(fact.WhereNamed)], null, rule.Mark)),
+            For = new Descriptions([
+                .. rule.For.AnyOf.Select(description => new Predicate([
+                    .. description.Tests,
+                    .. own
+                        .Facts.Values.Where(fact => description.Tests.All(test => test.Fact != fact.Name))
+                        .Where(fact =>
+                            other.Facts.TryGetValue(fact.Name, out var same) && !fact.WhereNamed.ToHashSet().SetEquals(same.WhereNamed)
+                        )
+                        .Select(fact => new FactTest(fact.Name, [.. fact.Values.Except(fact.WhereNamed)], null, rule.Mark)),
+                ])),
             ]),
         };
 

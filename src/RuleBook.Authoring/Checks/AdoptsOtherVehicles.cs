@@ -1,3 +1,4 @@
+using RuleBook.Law;
 using RuleBook.Text;
 
 namespace RuleBook.Authoring.Checks;
@@ -20,10 +21,14 @@ internal static class AdoptsOtherVehicles
         from pair in book.Adoptions
         let theirs = book.Book.Rule(pair.Adoption.Rule)
         where theirs is not null && theirs.Jurisdiction != pair.Rule.Jurisdiction
-        let apart = pair.Rule.For.Tests.FirstOrDefault(own => theirs.For.Tests.Any(other => Ranges.Apart(own, other)))
-        where apart is not null
+        let apart = pair.Rule.For.AnyOf.SelectMany(own => theirs.For.AnyOf.Select(other => Apart(own, other))).ToArray()
+        where apart.All(fact => fact is not null)
         select Info.At(
             book.Value(pair.Adoption.Mark, "rule"),
-            $"'{pair.Adoption.Rule}' is for other vehicles: by {apart.Fact} no vehicle is bound by both"
+            $"'{pair.Adoption.Rule}' is for other vehicles: by {string.Join(", ", apart.Distinct())} no vehicle is bound by both"
         );
+
+    /// <summary>The fact by which no vehicle meets both; null where some vehicle may.</summary>
+    private static string? Apart(Predicate own, Predicate other) =>
+        own.Tests.FirstOrDefault(test => other.Tests.Any(their => Ranges.Apart(test, their)))?.Fact;
 }

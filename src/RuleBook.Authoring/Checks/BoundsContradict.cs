@@ -20,7 +20,7 @@ internal static class BoundsContradict
             .Concat(book.Adoptions.SelectMany(pair => pair.Adoption.Exceptions).SelectMany(change => change.Limits));
         var tests = tiers
             .Select(tier => tier.When)
-            .Concat(book.Rules.Select(rule => rule.For))
+            .Concat(book.Rules.SelectMany(rule => rule.For.AnyOf))
             .Concat(book.Book.Jurisdictions.SelectMany(place => place.Schemes).Select(scheme => scheme.For))
             .Concat(book.Book.Jurisdictions.SelectMany(place => place.Cautions).Select(caution => caution.When))
             .SelectMany(predicate => predicate.Tests);

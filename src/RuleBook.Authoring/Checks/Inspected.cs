@@ -60,7 +60,10 @@ internal sealed class Inspected
             var limits = tiers
                 .SelectMany(tier => tier.Limits)
                 .Concat(Adoptions.SelectMany(pair => pair.Adoption.Exceptions).SelectMany(change => change.Limits));
-            var tests = tiers.Select(tier => tier.When).Concat(Rules.Select(rule => rule.For)).SelectMany(predicate => predicate.Tests);
+            var tests = tiers
+                .Select(tier => tier.When)
+                .Concat(Rules.SelectMany(rule => rule.For.AnyOf))
+                .SelectMany(predicate => predicate.Tests);
             return limits
                 .Select(limit => (limit.Measure, limit.Bounds, limit.Mark))
                 .Concat(tests.Select(test => (test.Fact, test.Bounds, test.Mark)))

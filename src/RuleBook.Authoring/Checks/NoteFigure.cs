@@ -61,7 +61,7 @@ internal static partial class NoteFigure
         var tests = tiers
             .Select(tier => tier.When)
             .Concat(changes.Select(change => change.When).OfType<Predicate>())
-            .Append(rule.For)
+            .Concat(rule.For.AnyOf)
             .SelectMany(predicate => predicate.Tests);
         return limits
             .Select(limit => (limit.Measure, limit.Bounds))

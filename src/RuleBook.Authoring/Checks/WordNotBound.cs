@@ -28,7 +28,9 @@ internal static class WordNotBound
         select Info.At(written.Key, $"the rule does not bind {test.Fact} {string.Join(", ", dead)}");
 
     private static IEnumerable<string> Bound(Rule rule, FactWord fact) =>
-        rule.For.Tests.FirstOrDefault(test => test.Fact == fact.Name)?.OneOf ?? fact.Values.Except(fact.WhereNamed);
+        rule.For.AnyOf.SelectMany(each =>
+            each.Tests.FirstOrDefault(test => test.Fact == fact.Name)?.OneOf ?? fact.Values.Except(fact.WhereNamed)
+        );
 
     private static IEnumerable<Predicate> Openings(Content content) =>
         content switch

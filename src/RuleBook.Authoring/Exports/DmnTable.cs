@@ -27,24 +27,24 @@ internal sealed class DmnTable(DecisionTable table)
     public ImmutableArray<DmnRow> Rows(int at)
     {
         var (line, rows) = (table.Versions[at], ImmutableArray.CreateBuilder<DmnRow>());
-        var binds = Of(line.For);
+        DmnTests[] binds = [.. line.Descriptions.Select(Of)];
         if (line.Kind == VersionKind.Stated)
             AddTiers(at, in line, binds, rows);
         else
             Add(
                 rows,
-                binds.Possibly,
+                binds.Select(each => each.Possibly),
                 line.Kind == VersionKind.NotRegulated ? Wording.Of(Pathway.NoCertificate) : Undecided,
                 line.Kind == VersionKind.NotRegulated ? "not regulated" : "not established"
             );
-        Add(rows, DmnRow.Anything, Nothing, "does not bind");
+        Add(rows, [DmnRow.Anything], Nothing, "does not bind");
         return rows.ToImmutable();
     }
 
     /// <summary>The name of an input in FEEL.</summary>
     public static string Name(string of) => string.Concat(of.Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '_'));
 
-    private void AddTiers(int at, in VersionLine line, DmnTests binds, ImmutableArray<DmnRow>.Builder rows)
+    private void AddTiers(int at, in VersionLine line, DmnTests[] binds, ImmutableArray<DmnRow>.Builder rows)
     {
         var tiers = table.Tiers[line.FirstTier..line.EndTier].ToArray();
         string[] names = [.. table.Version(at).Tiers().Select(tier => tier.Name)];
@@ -52,22 +52,33 @@ internal sealed class DmnTable(DecisionTable table)
         for (var tier = 0; tier < tiers.Length; tier++)
         {
             var pathway = tiers[tier].Pathway;
-            Add(rows, DmnTests.Both(binds.Surely, holds[tier].Surely), Wording.Of(pathway), names[tier]);
-            var possibly = DmnTests.Both(binds.Surely, holds[tier].Possibly);
+            var (surely, possible) = (holds[tier].Surely, holds[tier].Possibly);
+            Add(rows, binds.Select(each => DmnTests.Both(each.Surely, surely)), Wording.Of(pathway), names[tier]);
+            var possibly = binds.Select(each => DmnTests.Both(each.Surely, possible)).ToArray();
             var next = tier + 1;
             for (; next < tiers.Length && tiers[next].Pathway == pathway; next++)
-                Add(rows, DmnTests.Both(possibly, holds[next].Surely), Wording.Of(pathway), $"{names[tier]} or {names[next]}");
+                Add(
+                    rows,
+                    possibly.Select(each => DmnTests.Both(each, holds[next].Surely)),
+                    Wording.Of(pathway),
+                    $"{names[tier]} or {names[next]}"
+                );
             Add(rows, possibly, next == tiers.Length && line.Beyond == pathway ? Wording.Of(pathway) : Undecided, $"{names[tier]}?");
         }
 
-        Add(rows, binds.Surely, line.Beyond is { } beyond ? Wording.Of(beyond) : Undecided, "beyond");
+        Add(rows, binds.Select(each => each.Surely), line.Beyond is { } beyond ? Wording.Of(beyond) : Undecided, "beyond");
         // Where it is not known whether the rule binds, only what asks for nothing either way is decided.
         var free = 0;
         for (; free < tiers.Length && tiers[free].Pathway == Pathway.NoCertificate; free++)
-            Add(rows, DmnTests.Both(binds.Possibly, holds[free].Surely), Wording.Of(Pathway.NoCertificate), $"{names[free]}, if it binds");
+            Add(
+                rows,
+                binds.Select(each => DmnTests.Both(each.Possibly, holds[free].Surely)),
+                Wording.Of(Pathway.NoCertificate),
+                $"{names[free]}, if it binds"
+            );
         Add(
             rows,
-            binds.Possibly,
+            binds.Select(each => each.Possibly),
             free == tiers.Length && line.Beyond == Pathway.NoCertificate ? Wording.Of(Pathway.NoCertificate) : Undecided,
             "may bind"
         );
@@ -75,13 +86,14 @@ internal sealed class DmnTable(DecisionTable table)
 
     private static void Add(
         ImmutableArray<DmnRow>.Builder rows,
-        ImmutableSortedDictionary<string, DmnCell>? cells,
+        IEnumerable<ImmutableSortedDictionary<string, DmnCell>?> any,
         string gives,
         string why
     )
     {
-        if (cells is not null && !rows.Any(row => Covers(row.Cells, cells)))
-            rows.Add(new DmnRow(cells, gives, why));
+        foreach (var cells in any.OfType<ImmutableSortedDictionary<string, DmnCell>>())
+            if (!rows.Any(row => Covers(row.Cells, cells)))
+                rows.Add(new DmnRow(cells, gives, why));
     }
 
     /// <summary>Whether a row before takes all that another would: of the same or fewer cells.</summary>

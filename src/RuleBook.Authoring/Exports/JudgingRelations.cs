@@ -139,7 +139,8 @@ internal sealed class JudgingRelations
                 table.Version(at).Judges(table.Vocabulary.Measures[movement.Measure], (movement.Topics >> table.Rules[rule].Topic & 1) != 0)
             )
                 judges.Add(id, movement.Measure);
-        AddTests(table, line.For, id, null, "for");
+        foreach (var (index, tests) in line.Descriptions.Index())
+            AddTests(table, tests, id, null, index == 0 ? "for" : $"for {index + 1}");
         for (var step = line.FirstTier; step < line.EndTier; step++)
         {
             var (tier, pathway) = (table.Tiers[step], table.Tiers[step].Pathway);

@@ -106,10 +106,16 @@ held AS (
   WHERE tier IS NOT NULL
   GROUP BY vehicle, tier
 ),
-bound AS (
-  SELECT vehicle, version, MIN(truth) AS binds
+-- A rule may bind several descriptions of vehicles ('for', 'for 2', ...): one of them has to be met whole.
+described AS (
+  SELECT vehicle, version, part, MIN(truth) AS meets
   FROM truths
   WHERE tier IS NULL
+  GROUP BY vehicle, version, part
+),
+bound AS (
+  SELECT vehicle, version, MAX(meets) AS binds
+  FROM described
   GROUP BY vehicle, version
 ),
 tried AS (

@@ -40,6 +40,7 @@ public static class CheckList
         new(SmartQuotes.Info, SmartQuotes.Find),
         new(TiersOutOfOrder.Info, TiersOutOfOrder.Find, Leaning.OnValues),
         new(TierUnreachable.Info, TierUnreachable.Find, Leaning.OnValues),
+        new(IdleAlternative.Info, IdleAlternative.Find),
         new(WordNotBound.Info, WordNotBound.Find, Leaning.OnValues),
         new(AlteredTooEarly.Info, AlteredTooEarly.Find, Leaning.OnValues),
         new(GraceEndUntold.Info, GraceEndUntold.Find, Leaning.OnAllValues),

@@ -57,5 +57,9 @@ internal sealed record RuleOnDay(Rule Rule, DateOnly Day, ImmutableArray<Resolve
     private static bool SaySame(ImmutableArray<ResolvedVersion> left, ImmutableArray<ResolvedVersion> right) =>
         left.Length == right.Length && left.Zip(right).All(pair => SameContent.SaySame(pair.First, pair.Second));
 
-    private static ResolvedVersion Unbound(ResolvedVersion version) => version with { Rule = version.Rule with { For = Predicate.Always } };
+    private static ResolvedVersion Unbound(ResolvedVersion version) =>
+        version with
+        {
+            Rule = version.Rule with { For = Descriptions.Everything },
+        };
 }

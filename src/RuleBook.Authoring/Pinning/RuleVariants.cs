@@ -15,7 +15,12 @@ internal sealed class RuleVariants(Vocabulary vocabulary)
 
     public IEnumerable<Variant<Rule>> Of(Rule rule) =>
         [
-            .. bounds.Of(rule.For).Select(variant => variant.In(scope => rule with { For = scope })),
+            .. rule
+                .For.AnyOf.OfEach(bounds.Of)
+                .Concat(
+                    rule.For.AnyOf.Length == 1 ? [] : rule.For.AnyOf.Without(each => each.Tests[0].Mark, _ => "a description of vehicles")
+                )
+                .Select(variant => variant.In(any => rule with { For = new Descriptions(any) })),
             .. rule.DecidedBy is { } by
                 ? [new Variant<Rule>(rule with { DecidedBy = null }, rule.Mark, $"the day of the {by} decides", "left out")]
                 : Array.Empty<Variant<Rule>>(),

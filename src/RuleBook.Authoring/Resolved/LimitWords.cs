@@ -17,6 +17,9 @@ internal static class LimitWords
             _ => $"{limit.Measure}: {Of(limit.Bounds!, vocabulary.Measures[limit.Measure])}",
         };
 
+    public static string Of(Descriptions vehicles, Vocabulary vocabulary) =>
+        string.Join("; or else ", vehicles.AnyOf.Select(each => Of(each, vocabulary)));
+
     public static string Of(Predicate predicate, Vocabulary vocabulary) =>
         predicate.Tests.IsEmpty
             ? "every vehicle"

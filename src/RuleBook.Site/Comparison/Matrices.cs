@@ -104,7 +104,9 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, KnownRows know
     private IEnumerable<MatrixRow> Rows(Topic topic, Jurisdiction place, ComparedVehicle vehicle)
     {
         var scheme = known.Schemes(place, vehicle, day);
-        var rules = place.Rules.Where(rule => rule.Topic == topic.Name && vehicle.Passes(rule.For) != Truth.No).ToArray();
+        var rules = place
+            .Rules.Where(rule => rule.Topic == topic.Name && rule.For.AnyOf.Any(each => vehicle.Passes(each) != Truth.No))
+            .ToArray();
         if (rules.Length == 0)
             yield return Row(
                 place,

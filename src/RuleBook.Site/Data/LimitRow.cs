@@ -87,7 +87,7 @@ internal sealed record LimitRow(IReadOnlyList<(string Name, string Text)> Fields
             ("kind", kind),
             ("pathway", pathway is { } known ? Wording.Of(known) : ""),
             ("tier", tier?.Name ?? ""),
-            ("vehicles", Say.When(site.Words, tier is null ? [rule.For] : [rule.For, tier.When])),
+            ("vehicles", Say.When(site.Words, rule.For, tier)),
             ("measure", limit?.Measure ?? ""),
             (
                 "unit",

@@ -19,7 +19,7 @@ internal static class LimitStatements
         var versions = Resolver.Resolve(book, rule, day);
         foreach (var version in versions)
         {
-            var bound = kinds.Of(rule.For);
+            var bound = kinds.Of(rule.For, Predicate.Always);
             LimitStatement Line(string measure, Tier? tier, Limit? limit, BigInteger set) =>
                 new(place, version, versions.Length == 1, measure, tier, limit, set);
 

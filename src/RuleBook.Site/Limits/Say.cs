@@ -33,6 +33,10 @@ internal static class Say
             predicates.SelectMany(predicate => predicate.Tests).Select(test => When(words, test)).Where(text => text.Length > 0).Distinct()
         );
 
+    /// <summary>The vehicles that a rule binds, and what opens a tier of it.</summary>
+    public static string When(Vocabulary words, Descriptions vehicles, Tier? tier) =>
+        string.Join("; or else ", vehicles.AnyOf.Select(each => When(words, tier is null ? [each] : [each, tier.When])));
+
     private static string When(Vocabulary words, FactTest test)
     {
         if (test.Bounds is { } bounds)

@@ -38,6 +38,10 @@ internal sealed class VehicleKinds
 
     public BigInteger Every => (BigInteger.One << kinds.Length) - 1;
 
+    /// <summary>Those that meet one of the descriptions, and what opens a tier.</summary>
+    public BigInteger Of(Descriptions vehicles, Predicate opening) =>
+        vehicles.AnyOf.Aggregate(BigInteger.Zero, (all, each) => all | Of(each, opening));
+
     public BigInteger Of(params ReadOnlySpan<Predicate> predicates)
     {
         var set = BigInteger.Zero;

@@ -103,7 +103,7 @@ internal sealed record RuleView(string Id, string Anchor, string Title, string F
             rule.Id,
             Links.Anchor(rule),
             rule.Title,
-            Say.When(site.Words, rule.For),
+            Say.When(site.Words, rule.For, null),
             rule.DecidedBy ?? "",
             rule.GovernedByTravel,
             [.. versions.Select(version => VersionView.Of(site, version, versions.Length == 1))]

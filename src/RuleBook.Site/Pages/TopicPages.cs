@@ -155,7 +155,7 @@ internal sealed record MeasureRow(
             },
             line.Pathway is { } pathway ? Wording.Of(pathway) : "",
             line.Pathway is { } words ? Say.Short(words) : "",
-            Say.When(site.Words, line.Tier is { } tier ? [line.Rule.For, tier.When] : [line.Rule.For]),
+            Say.When(site.Words, line.Rule.For, line.Tier),
             Trust.Marks(line),
             [MeasureClause.Of(line)],
             Links.Report(line.Rule)

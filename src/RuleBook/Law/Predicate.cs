@@ -12,6 +12,17 @@ public sealed record Predicate(ImmutableArray<FactTest> Tests)
     public static Predicate Always { get; } = new([]);
 }
 
+/// <summary>The vehicles that a rule binds: those that meet one of some descriptions whole.</summary>
+/// <param name="AnyOf">One at least; none of them is part of another.</param>
+internal sealed record Descriptions(ImmutableArray<Predicate> AnyOf)
+{
+    /// <summary>Every vehicle.</summary>
+    public static Descriptions Everything { get; } = new([Predicate.Always]);
+
+    /// <summary>The tests of all of them.</summary>
+    public ImmutableArray<FactTest> Tests { get; } = [.. AnyOf.SelectMany(each => each.Tests)];
+}
+
 /// <summary>One test on a fact or measure: one of some words, or within bounds.</summary>
 /// <param name="Fact">Name of a fact or measure of the vocabulary.</param>
 /// <param name="OneOf">The words that pass; empty for a test by bounds.</param>

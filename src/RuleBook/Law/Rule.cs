@@ -34,7 +34,7 @@ public sealed record Rule
     public string Id => $"{Jurisdiction}/{Topic}/{Name}";
 
     /// <summary>The vehicles it binds.</summary>
-    internal Predicate For { get; init; } = Predicate.Always;
+    internal Descriptions For { get; init; } = Descriptions.Everything;
 
     /// <summary>Oldest first.</summary>
     internal ImmutableArray<RuleVersion> Versions { get; init; } = [];

@@ -118,6 +118,8 @@ public sealed partial class DecisionTable
         for (var at = rule.FirstVersion; at < rule.EndVersion; at++)
         {
             binds |= All(versions[at].For, columns, first, out _);
+            foreach (var other in versions[at].OrFor)
+                binds |= All(other, columns, first, out _);
             speaks |= versions[at].Speaks;
         }
 

@@ -79,11 +79,11 @@ public sealed partial class DecisionTable
         for (var left = possible; left != 0; left &= left - 1)
         {
             ref readonly var version = ref versions[rule.FirstVersion + BitOperations.TrailingZeroCount(left)];
-            var own = All(version.For, row);
+            var own = Binds(in version, row);
             if (own > binds)
                 binds = own;
             if (own == Truth.Unknown)
-                Tell(version.For, row, ref watch);
+                TellBinding(in version, row, ref watch);
             speaks |= version.Speaks;
         }
 
@@ -153,7 +153,7 @@ public sealed partial class DecisionTable
     public Outcome Complete(Row row) => new Completion(this, row, row.Touched).Outcome;
 
     /// <summary>Whether the rule of a version binds.</summary>
-    internal Truth Binds(int version, ReadOnlySpan<ulong> row) => All(versions[version].For, row);
+    internal Truth Binds(int version, ReadOnlySpan<ulong> row) => Binds(in versions[version], row);
 
     /// <summary>Whether the rule of a version binds, and what that hangs on.</summary>
     internal Truth Binds<TWatch>(int version, ReadOnlySpan<ulong> row, ref TWatch watch)
@@ -161,8 +161,30 @@ public sealed partial class DecisionTable
     {
         var binds = Binds(version, row);
         if (binds == Truth.Unknown)
-            Tell(versions[version].For, row, ref watch);
+            TellBinding(in versions[version], row, ref watch);
         return binds;
+    }
+
+    /// <summary>A vehicle is bound that meets one of the descriptions.</summary>
+    private Truth Binds(ref readonly VersionLine version, ReadOnlySpan<ulong> row)
+    {
+        var binds = All(version.For, row);
+        for (var i = 0; i < version.OrFor.Length && binds != Truth.Yes; i++)
+            if (All(version.OrFor[i], row) is var other && other > binds)
+                binds = other;
+        return binds;
+    }
+
+    private void TellBinding<TWatch>(ref readonly VersionLine version, ReadOnlySpan<ulong> row, ref TWatch watch)
+        where TWatch : struct, IWatch, allows ref struct
+    {
+        if (!TWatch.Watches)
+            return;
+        if (version.OrFor.Length == 0 || All(version.For, row) == Truth.Unknown)
+            Tell(version.For, row, ref watch);
+        foreach (var other in version.OrFor)
+            if (All(other, row) == Truth.Unknown)
+                Tell(other, row, ref watch);
     }
 
     /// <summary>Whether a tier of a version is open: its facts, its limits and its conditions.</summary>

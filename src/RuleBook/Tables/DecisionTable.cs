@@ -113,7 +113,8 @@ public sealed partial class DecisionTable
         foreach (var rule in rules)
         foreach (ref readonly var version in versions.AsSpan(rule.FirstVersion, rule.EndVersion - rule.FirstVersion))
         {
-            Mark(version.For, rule.Topic);
+            foreach (var tests in version.Descriptions)
+                Mark(tests, rule.Topic);
             foreach (ref readonly var tier in tiers.AsSpan(version.FirstTier, version.EndTier - version.FirstTier))
             {
                 Mark(tier.When, rule.Topic);
@@ -283,7 +284,8 @@ public sealed partial class DecisionTable
         int[] own = [.. Enumerable.Range(0, rules.Length).Where(i => rules[i].Topic == topic)];
         int[] told = [.. own.Take(TopicLine.Told)];
         var columns = told.SelectMany(rule => VersionsOf(rules[rule]))
-            .SelectMany(version => TestsOf(version.For).ToArray())
+            .SelectMany(version => version.Descriptions)
+            .SelectMany(tests => TestsOf(tests).ToArray())
             .Select(test => test.Column)
             .Distinct();
         return new TopicLine(
@@ -301,8 +303,8 @@ public sealed partial class DecisionTable
             var (any, every) = (false, true);
             foreach (ref readonly var version in VersionsOf(rules[told[i]]).AsSpan())
             {
-                var binds = Binds(in version, column, cell);
-                (any, every) = (any || binds, every && binds);
+                var passed = version.Descriptions.Count(tests => Passes(tests, column, cell));
+                (any, every) = (any || passed > 0, every && passed == version.OrFor.Length + 1);
             }
 
             if (any)
@@ -314,10 +316,10 @@ public sealed partial class DecisionTable
         return new RulesByCell(column, some, all);
     }
 
-    /// <summary>Whether a version binds in a cell, as far as one column decides it.</summary>
-    private bool Binds(in VersionLine version, int column, int cell)
+    /// <summary>Whether a description is met in a cell, as far as one column decides it.</summary>
+    private bool Passes(Tests description, int column, int cell)
     {
-        foreach (ref readonly var test in TestsOf(version.For))
+        foreach (ref readonly var test in TestsOf(description))
             if (test.Column == column && (test.Passes >> cell & 1) == 0)
                 return false;
         return true;

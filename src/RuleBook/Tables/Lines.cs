@@ -10,12 +10,25 @@ internal readonly record struct TierLine(Pathway Pathway, Tests When, Tests With
 
 /// <summary>A version as a block of lines.</summary>
 /// <param name="Kind">Whether it states tiers.</param>
-/// <param name="For">The tests of the vehicles that its rule binds.</param>
+/// <param name="For">The tests of the vehicles that its rule binds: of their first description.</param>
+/// <param name="OrFor">The tests of every other description; most rules have none.</param>
 /// <param name="FirstTier">Index of its first tier.</param>
 /// <param name="EndTier">Index behind its last tier.</param>
 /// <param name="Beyond">What it gives where no tier holds; null where that is not established.</param>
 /// <param name="Speaks">The measures that ask for a rule of their own and of which it speaks, a bit each.</param>
-internal readonly record struct VersionLine(VersionKind Kind, Tests For, int FirstTier, int EndTier, Pathway? Beyond, ulong Speaks);
+internal readonly record struct VersionLine(
+    VersionKind Kind,
+    Tests For,
+    Tests[] OrFor,
+    int FirstTier,
+    int EndTier,
+    Pathway? Beyond,
+    ulong Speaks
+)
+{
+    /// <summary>The tests of each description.</summary>
+    public IEnumerable<Tests> Descriptions => OrFor.Prepend(For);
+}
 
 /// <summary>What a version says.</summary>
 internal enum VersionKind

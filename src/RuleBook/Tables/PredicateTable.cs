@@ -39,7 +39,7 @@ internal sealed class PredicateTable
                     Topic = "",
                     Name = "",
                     Title = "",
-                    For = predicate,
+                    For = new Descriptions([predicate]),
                     Mark = default,
                 },
                 null,

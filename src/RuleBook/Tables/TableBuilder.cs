@@ -186,7 +186,7 @@ internal sealed class TableBuilder
         blank.Add(ulong.MaxValue >> (64 - values.Length + named));
     }
 
-    /// <summary>A rule whose scope does not test a word binds none of those that have to be named.</summary>
+    /// <summary>A description that does not test a word is of none of those that have to be named.</summary>
     private IEnumerable<Test> Scope(Predicate scope) =>
         from word in words.Values
         where !Vocabulary.Facts[word.Name].WhereNamed.IsEmpty && !scope.Tests.Any(test => test.Fact == word.Name)
@@ -211,7 +211,10 @@ internal sealed class TableBuilder
 
     private VersionLine Line(ResolvedVersion version)
     {
-        var bind = Run([.. version.Rule.For.Tests.SelectMany(test => Of(test, version)), .. Scope(version.Rule.For)]);
+        Tests[] bind =
+        [
+            .. version.Rule.For.AnyOf.Select(each => Run([.. each.Tests.SelectMany(test => Of(test, version)), .. Scope(each)])),
+        ];
         var stated = version.Content as Stated;
         var lines = (stated?.Tiers ?? [])
             .Select(tier => new TierLine(
@@ -227,7 +230,7 @@ internal sealed class TableBuilder
             stated is not null ? VersionKind.Stated
             : version.Content is NotRegulated ? VersionKind.NotRegulated
             : VersionKind.NotEstablished;
-        return new VersionLine(kind, bind, from, tiers.Count, stated?.Beyond, speaks);
+        return new VersionLine(kind, bind[0], bind[1..], from, tiers.Count, stated?.Beyond, speaks);
     }
 
     private Tests Run(IEnumerable<Test> run)

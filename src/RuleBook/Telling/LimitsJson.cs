@@ -33,7 +33,8 @@ public static class LimitsJson
         json.WriteString("rule", version.Rule.Id);
         json.WriteString("topic", version.Rule.Topic);
         json.WriteString("title", version.Rule.Title);
-        json.List("for", version.Rule.For.Tests, test => Write(json, book, test));
+        json.WritePropertyName("for");
+        Write(json, book, version.Rule.For);
         json.WriteString("from", version.From?.Text);
         json.WriteString("until", version.Until?.Text);
         if (version.WarningOnly)
@@ -92,6 +93,23 @@ public static class LimitsJson
         json.Texts("provided", tier.Provided);
         json.Texts("codes", tier.Codes);
         json.WriteEndObject();
+    }
+
+    /// <summary>Several descriptions stand as one test, so that nobody takes them for tests that all have to pass.</summary>
+    private static void Write(Utf8JsonWriter json, Book book, Descriptions vehicles)
+    {
+        if (vehicles.AnyOf is [var only])
+        {
+            json.List(only.Tests, test => Write(json, book, test));
+            return;
+        }
+
+        json.WriteStartArray();
+        json.WriteStartObject();
+        json.WritePropertyName("any-of");
+        json.List(vehicles.AnyOf, each => json.List(each.Tests, test => Write(json, book, test)));
+        json.WriteEndObject();
+        json.WriteEndArray();
     }
 
     private static void Write(Utf8JsonWriter json, Book book, FactTest test)

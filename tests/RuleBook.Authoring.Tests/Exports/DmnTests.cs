@@ -51,7 +51,7 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
             return;
         var models = new Dictionary<DecisionTable, (string File, HashSet<string> Seen)>(ReferenceEqualityComparer.Instance);
         await using var expected = new StreamWriter(Path.Combine(folder, "expected.ndjson"));
-        foreach (var vehicle in Cases().Concat(RandomVehicles()))
+        foreach (var vehicle in Cases().Concat(RandomVehicles()).Concat(BeforeRandomRules()))
         {
             var table = vehicle.Ruling.Table;
             if (!models.TryGetValue(table, out var model))
@@ -131,6 +131,20 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
                 Rulings.Value[place],
                 Written(new RandomFacts(book.Vocabulary, rules[place], random).Facts)
             );
+        }
+    }
+
+    /// <summary>Random vehicles before rules such as no jurisdiction has: of several descriptions of vehicles, of what is left over.</summary>
+    private static IEnumerable<SqlVehicle> BeforeRandomRules()
+    {
+        for (var at = 0; at < 10; at++)
+        {
+            var random = new Random(unchecked(SqlJudgingTests.Seed + at));
+            var book = RandomBook.Of(random);
+            var ruling = Ruling.On(book, book.Jurisdictions[0], Day);
+            var rules = ruling.Table.RuleIds.Select(id => Resolver.Resolve(book, book.Rule(id)!, Day)).ToImmutableArray();
+            for (var vehicle = 0; vehicle < 20; vehicle++)
+                yield return new SqlVehicle($"{at}-{vehicle}", ruling, Written(new RandomFacts(book.Vocabulary, rules, random).Facts));
         }
     }
 

@@ -41,8 +41,10 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
                 .Select((candidates, i) => candidates[world.Versions[i]])
                 .Where(version =>
                     version.Rule.Topic == topic
-                    && version.Rule.For.Tests.All(test => Passes(test, version, world))
-                    && vocabulary.Facts.Values.All(fact => MayBind(version.Rule.For, fact, world))
+                    && version.Rule.For.AnyOf.Any(description =>
+                        description.Tests.All(test => Passes(test, version, world))
+                        && vocabulary.Facts.Values.All(fact => MayBind(description, fact, world))
+                    )
                 ),
         ];
         var unmet = vocabulary.Measures.Values.Any(measure =>

@@ -33,7 +33,7 @@ internal static class RandomBook
         $$"""
               - rule: rule-{{Word(at)}}
                 title: Rule {{Word(at)}}
-                for: { {{Tests(random)}} }
+                for: { {{Opening(random)}} }
                 versions:
             {{Versions(random)}}
             """;
@@ -77,7 +77,7 @@ internal static class RandomBook
             _ => "",
         };
 
-    /// <summary>What opens a tier: also one of several, or none of them.</summary>
+    /// <summary>What opens a tier, and whom a rule binds: also one of several, or none of them.</summary>
     private static string Opening(Random random) =>
         random.Next(6) switch
         {

@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
+using System.Text.Json;
+using NJsonSchema;
 using RuleBook.Answers;
 using RuleBook.Authoring.Pinning;
 using RuleBook.Authoring.Resolved;
+using RuleBook.InForce;
 using RuleBook.Jobs.Reading;
 using RuleBook.Law;
 using RuleBook.Tables;
+using RuleBook.Telling;
 using RuleBook.Units;
 using RuleBook.Yaml;
 using static RuleBook.Authoring.Tests.Changes.EditedBook;
@@ -201,10 +205,110 @@ public sealed class AlternativeTests
         }
     }
 
+    /// <summary>The same of whom a rule binds: nothing is said of any other.</summary>
+    [Fact]
+    public void A_rule_binds_the_vehicles_that_meet_one_of_several_descriptions_and_no_other()
+    {
+        var random = new Random(20_261_129);
+        for (var at = 0; at < 30; at++)
+        {
+            var written = Written.Some(random, 3);
+            var book = For(written.Yaml);
+            foreach (var world in World.All)
+                Answer(book, Job(world.Yaml))
+                    .ShouldBe(written.Holds(world) ? Only(Pathway.NoCertificate) : Outcome.Open, $"{written.Yaml}: {world.Yaml}");
+            Answer(book, Job("category: NA, four-wheel-drive: unknown, ratings: { gvm: unknown }"))
+                .ShouldBe(
+                    World.All.Where(world => world.Category == "NA").All(written.Holds) ? Only(Pathway.NoCertificate) : Outcome.Open,
+                    written.Yaml
+                );
+        }
+    }
+
+    /// <summary>Invented: vans, and all that is driven by all wheels.</summary>
+    [Fact]
+    public void A_vehicle_that_meets_both_descriptions_of_a_rule_is_told_of_it_once() =>
+        Assessed(For("any-of: [ { category: NA }, { four-wheel-drive: yes } ]"), Job("category: NA, four-wheel-drive: yes"))
+            .Findings.Select(finding => (finding.Version.Rule.Name, finding.Binds))
+            .ShouldBe([("raise", Truth.Yes)]);
+
+    [Theory]
+    [InlineData("any-of: [ { gvm: { at-most: 750 kg } }, { gvm: { at-most: 750 kg }, category: TA } ]", true)]
+    [InlineData("any-of: [ { gvm: { at-most: 750 kg } }, { four-wheel-drive: no } ]", false)]
+    [InlineData("any-of: [ { category: MA }, { none-of: [ { category: MB } ] } ]", false)]
+    public void A_trailer_is_bound_by_a_description_that_names_it(string vehicles, bool bound) =>
+        Answer(For(vehicles), Job("category: TA, four-wheel-drive: no, ratings: { gvm: 700 kg }"))
+            .ShouldBe(bound ? Only(Pathway.NoCertificate) : Outcome.Open);
+
+    [Fact]
+    public void Each_description_is_told_and_has_to_be_held_by_a_case()
+    {
+        var book = For(HeavyOrNew);
+
+        ResolvedText
+            .Of(book, book.Jurisdiction("au-qld")!)
+            .ShouldContain("for category NA; gvm over 2000 kg; or else built at least 2020-01-01");
+        new Pinner(book, [])
+            .Run((_, _) => true)
+            .Unnoticed.Select(one => one.What)
+            .ShouldSatisfyAllConditions(
+                what => what.ShouldContain("gvm over 2000 kg"),
+                what => what.ShouldContain("built at least 2020-01-01"),
+                what => what.Count(each => each == "a description of vehicles").ShouldBe(2)
+            );
+    }
+
+    [Fact]
+    public async Task The_json_of_the_limits_has_several_descriptions_as_one_test()
+    {
+        var book = For(HeavyOrNew);
+        var (place, day) = (book.Jurisdiction("au-qld")!, new DateOnly(2026, 11, 28));
+        var json = LimitsJson.Write(book, place, day, Resolver.Resolve(book, place.Rules[0], day));
+
+        var schema = await JsonSchema.FromFileAsync(
+            Path.Combine(TestBook.Folder, "schema", "limits.schema.json"),
+            TestContext.Current.CancellationToken
+        );
+        schema.Validate(json).ShouldBeEmpty();
+        var test = JsonDocument.Parse(json).RootElement.GetProperty("rules")[0].GetProperty("for").EnumerateArray().ShouldHaveSingleItem();
+        test.GetProperty("any-of")
+            .EnumerateArray()
+            .Select(description => string.Join(' ', description.EnumerateArray().Select(each => each.GetProperty("fact").GetString())))
+            .ShouldBe(["category gvm", "built"]);
+    }
+
+    [Fact]
+    public void A_description_that_is_taken_out_shows_in_the_answers()
+    {
+        var (before, after) = (For(HeavyOrNew), For("category: NA, gvm: { over: 2000 kg }"));
+
+        var report = Between(before, after);
+
+        report.Answers.ShouldNotBeEmpty();
+        report.ShouldBeConfirmed(before, after);
+    }
+
     private static Outcome OfVehicle(string opened, string category, string gvm, string built) =>
         Answer(When(opened), Job($"category: {category}, ratings: {{ gvm: {gvm} }}, built: {built}"));
 
     private static Book When(string when) => Tier($"when: {{ {when} }}");
+
+    private static Book For(string vehicles) =>
+        SmallBook.Of(
+            (
+                "au-qld",
+                $$"""
+                topic: ride-height
+                rules:
+                  - rule: raise
+                    title: Raising
+                    for: { {{vehicles}} }
+                    from: 2011-01-01
+                    sources: [ { cite: law, clause: "1" } ]
+                    not-regulated: Nothing said.
+                """
+            )
+        );
 
     private static Book Provided(string provided) => Tier($"provided: [ {{ {provided} }} ]");
 

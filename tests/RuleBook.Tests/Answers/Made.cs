@@ -86,7 +86,7 @@ internal static class Made
     public static Measure MeasureOf(string name) => new(name, name, Unit.Find("mm")!, name, null, false, false, false, name, Mark);
 
     public static ResolvedVersion Resolved(Content content, Predicate? of = null) =>
-        new(Rule("xa") with { For = of ?? Predicate.Always }, null, null, [], content, null, [], [], []);
+        new(Rule("xa") with { For = new Descriptions([of ?? Predicate.Always]) }, null, null, [], content, null, [], [], []);
 
     public static FactSet Raised(Fraction millimetres) => FactSet.Nothing.With(Lift, millimetres, "stated");
 

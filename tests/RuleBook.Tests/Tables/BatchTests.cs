@@ -75,14 +75,16 @@ public sealed class BatchTests
         }
     }
 
-    [Fact]
+    [Theory]
+    [InlineData("")]
+    [InlineData(""" "for": { "any-of": [ { "stability-control": "no" }, { "body-lift": { "over": "20 mm" } } ] }, """)]
     [Trait("Basis", "derived")]
-    public void A_batch_gives_for_each_row_what_the_row_gives_alone() =>
+    public void A_batch_gives_for_each_row_what_the_row_gives_alone(string vehicles) =>
         Gen.Select(Gen.Int[1, 150], Gen.Int[0, 1_000_000])
             .Sample(
                 (rows, seed) =>
                 {
-                    var table = TableBook.Of(Stating(ByStability)).Table("au-a", Day);
+                    var table = TableBook.Of(Book(Rule("raise", Since("2012-01-01", ByStability), vehicles))).Table("au-a", Day);
                     var batch = new Batch(table, rows);
                     var random = new Random(seed);
                     var (alone, together) = (new byte[rows], new byte[rows]);

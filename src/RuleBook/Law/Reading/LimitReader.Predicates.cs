@@ -14,26 +14,40 @@ internal sealed partial class LimitReader
 {
     private const int MostAlternatives = 64;
 
-    /// <summary>
-    /// A predicate where there is no room for alternatives. What is left over by <c>none-of</c> names no word that has to be named.
-    /// </summary>
+    /// <summary>A predicate where there is no room for alternatives.</summary>
     public Predicate ReadPredicate(Fields? fields)
     {
-        var alternatives = ReadAlternatives(fields);
-        if (alternatives.Length > 1)
+        var read = ReadDescriptions(fields).AnyOf;
+        if (read.Length > 1)
             fields!.Add(
                 "alternatives",
                 fields.Mark,
-                $"these are {alternatives.Length} alternatives, and only one thing can be said here",
-                "give each alternative a rule, scheme or tier of its own; a rule may be 'like' one above it"
+                $"these are {read.Length} alternatives, and only one thing can be said here",
+                "give each alternative a scheme or tier of its own"
             );
-        var read = alternatives.FirstOrDefault() ?? Predicate.Always;
-        return read.Tests.Any(test => test.LeftOver)
-            ? new Predicate([.. read.Tests.Select(test => test.LeftOver ? Named(test) : test)])
-            : read;
-
-        FactTest Named(FactTest test) => test with { OneOf = [.. test.OneOf.Except(vocabulary.Facts[test.Fact].WhereNamed)] };
+        return read[0];
     }
+
+    /// <summary>The vehicles that a rule binds. What is left over by <c>none-of</c> names no word that has to be named.</summary>
+    public Descriptions ReadDescriptions(Fields? fields)
+    {
+        Predicate[] read = [.. ReadAlternatives(fields).Select(Named)];
+        return read is []
+            ? Descriptions.Everything
+            : new Descriptions([.. read.Where((each, at) => !read.Where((wide, i) => i != at && IsPart(each, wide, i < at)).Any())]);
+
+        // of two that are the same the first one stays
+        bool IsPart(Predicate narrow, Predicate wide, bool first) => Implies(narrow, wide) && (first || !Implies(wide, narrow));
+    }
+
+    private Predicate Named(Predicate read) =>
+        !read.Tests.Any(test => test.LeftOver)
+            ? read
+            : new Predicate([
+                .. read.Tests.Select(test =>
+                    test.LeftOver ? test with { OneOf = [.. test.OneOf.Except(vocabulary.Facts[test.Fact].WhereNamed)] } : test
+                ),
+            ]);
 
     /// <summary>Alternatives of which one has to hold.</summary>
     private ImmutableArray<Predicate> ReadAlternatives(Fields? fields)
@@ -81,7 +95,7 @@ internal sealed partial class LimitReader
     /// <summary>
     /// Each of the one with each of the other, without what another of them covers; once there is one too many, it stays so.
     /// </summary>
-    private static ImmutableArray<Predicate> All(ImmutableArray<Predicate> left, ImmutableArray<Predicate> right)
+    private ImmutableArray<Predicate> All(ImmutableArray<Predicate> left, ImmutableArray<Predicate> right)
     {
         if (left.Length > MostAlternatives || right.Length > MostAlternatives)
             return left.Length > MostAlternatives ? left : right;
@@ -140,12 +154,20 @@ internal sealed partial class LimitReader
             : test.Bounds is { Lower: { } lower, Upper: { } upper }
                 && (lower.Value > upper.Value || (lower.Value == upper.Value && !(lower.Closed && upper.Closed)));
 
-    /// <summary>Whether what meets the one meets the other: to ask for that as well changes nothing.</summary>
-    private static bool Implies(Predicate narrow, Predicate wide) =>
+    /// <summary>
+    /// Whether what meets the one meets the other: to ask for that as well changes nothing. One that names what has to be named is no part
+    /// of one that does not.
+    /// </summary>
+    private bool Implies(Predicate narrow, Predicate wide) =>
         wide.Tests.All(test =>
             narrow.Tests.FirstOrDefault(own => own.Fact == test.Fact) is { } own
             && Both(own, test) is var both
             && (own.Bounds is null ? both.OneOf.Length == own.OneOf.Length : both.Bounds == own.Bounds)
+        )
+        && narrow.Tests.All(own =>
+            own.Bounds is not null
+            || wide.Tests.Any(test => test.Fact == own.Fact)
+            || !own.OneOf.Intersect(vocabulary.Facts[own.Fact].WhereNamed).Any()
         );
 
     /// <summary>Not one of the alternatives: of each, some test fails.</summary>

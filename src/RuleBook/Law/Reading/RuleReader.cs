@@ -44,7 +44,7 @@ internal sealed class RuleReader(string jurisdiction, string topic, Vocabulary v
             Name = fields.Required("rule"),
             Aliases = fields.Texts("aliases"),
             Title = fields.Required("title"),
-            For = limits.ReadPredicate(fields.Nested("for")),
+            For = limits.ReadDescriptions(fields.Nested("for")),
             DecidedBy = fields.Word("decided-by", "work", "certification", "inspection"),
             GovernedByTravel = fields.Word("governed-by", "registration", "travel") == "travel",
             Versions = ReadVersions(fields, defaults),
