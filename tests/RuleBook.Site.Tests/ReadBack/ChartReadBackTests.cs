@@ -243,7 +243,9 @@ public sealed class ChartReadBackTests
             return Lifts(place, pathway, true, day)?.Max(way => way.Highest);
         var vehicle = Vehicle(true);
         decimal? lowest = null;
-        foreach (var rule in place.Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel && vehicle.DoesPass(rule.For)))
+        foreach (
+            var rule in place.Rules.Where(rule => rule.Topic == topic && !rule.GovernedByTravel && rule.For.AnyOf.Any(vehicle.DoesPass))
+        )
         {
             if (Resolver.Resolve(Book, rule, day) is not [{ Content: Stated stated }])
                 continue;
@@ -269,7 +271,7 @@ public sealed class ChartReadBackTests
         ResolvedVersion[] versions =
         [
             .. place
-                .Rules.Where(rule => rule is { Topic: "ride-height", GovernedByTravel: false } && vehicle.DoesPass(rule.For))
+                .Rules.Where(rule => rule is { Topic: "ride-height", GovernedByTravel: false } && rule.For.AnyOf.Any(vehicle.DoesPass))
                 .SelectMany(rule => Resolver.Resolve(Book, rule, day)),
         ];
         if (versions.Length == 0 || versions.Any(version => version.Content is NotEstablished))
