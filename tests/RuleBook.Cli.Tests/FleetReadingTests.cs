@@ -51,6 +51,25 @@ public sealed class FleetReadingTests
         reader.Rows().Select(Told).ShouldBe(["1 1 {\"a\":1}", "2 4 {\"b\":2}"]);
     }
 
+    /// <summary>Longer than any piece in which it is read, by a stream that gives a few bytes at a time or many.</summary>
+    [Theory]
+    [InlineData("utf-8", 70_001, false)]
+    [InlineData("utf-8", 4_093, true)]
+    [InlineData("utf-16", 70_001, false)]
+    [InlineData("utf-16BE", 4_093, true)]
+    public void A_long_file_is_read_row_by_row_as_it_is_written(string encoding, int atOnce, bool quoted)
+    {
+        string[] names = [.. Enumerable.Range(0, 9_000).Select(at => $"Wägen Nr. {at}{new string('x', at % 97)}")];
+        var rows = names.Select(name => quoted && name.Length % 5 == 0 ? $"\"{name}\",xa" : $"{name},xa");
+        var text = $"job,registered-in\r\n{string.Join("\r\n", rows)}";
+        byte[] bytes = [.. Encoding.GetEncoding(encoding).GetPreamble(), .. Encoding.GetEncoding(encoding).GetBytes(text)];
+        using var reader = new FleetReader("fleet.csv", new Slow(bytes, atOnce), isJson: false);
+        var read = reader.Rows().ToArray();
+        read.Select(row => row.Cells[0]).ShouldBe(names);
+        read.Select(row => row.Line).ShouldBe(Enumerable.Range(2, names.Length));
+        read.ShouldAllBe(row => row.Wrong == null && row.Cells.Length == 2);
+    }
+
     [Fact]
     public void A_row_that_is_no_text_says_from_which_cell_on()
     {
@@ -185,4 +204,11 @@ public sealed class FleetReadingTests
             Sequence list => $"[{string.Join(',', list.Items.Select(Plain))}]",
             _ => JsonSerializer.Serialize(((Scalar)node).Text),
         };
+
+    private sealed class Slow(byte[] bytes, int atOnce) : MemoryStream(bytes)
+    {
+        public override int Read(byte[] buffer, int offset, int count) => base.Read(buffer, offset, Math.Min(count, atOnce));
+
+        public override int Read(Span<byte> buffer) => base.Read(buffer[..Math.Min(buffer.Length, atOnce)]);
+    }
 }
