@@ -1,6 +1,7 @@
 using RuleBook.Answers;
 using RuleBook.Jobs;
 using RuleBook.Telling;
+using RuleBook.Tests.Answers;
 using RuleBook.Tests.Figures;
 
 namespace RuleBook.Tests.Telling;
@@ -42,6 +43,36 @@ public sealed class FullScreenTests
         }
 
         mostGone.ShouldBe(rows.Keys.Intersect(Order).Count());
+    }
+
+    /// <summary>"2 more" takes eight letters with what parts it from the rest; the last part needs no room for it.</summary>
+    [Theory]
+    [InlineData(9, "aaaa; 2 more")]
+    [InlineData(17, "aaaa; 2 more")]
+    [InlineData(18, "aaaa; bbbb; cccc")]
+    public void As_many_parts_as_fit_are_told_and_how_many_more_there_are(int width, string told) =>
+        FirstScreen.Fitting(["aaaa", "bbbb", "cccc"], width).ShouldBe(told);
+
+    /// <summary>Load index 98 is 750 kg a tyre (ETRTO table, schema/reference/tables.yaml): 1500 kg an axle.</summary>
+    [Theory]
+    [InlineData("1500 kg", "1500 kg", true)]
+    [InlineData("1500 kg", "1501 kg", false)]
+    [InlineData("1501 kg", "1500 kg", false)]
+    public void Tyres_carry_the_axle_ratings_where_they_carry_each(string front, string rear, bool carry)
+    {
+        var answer = Reckoned.Assess(
+            $$"""
+            "vehicle": { "ratings": { "front-axle": "{{front}}", "rear-axle": "{{rear}}" } }, "modification": { "tyres": "265/65R17 98S" }
+            """
+        );
+        var finding = Scenario.Assess(Scenario.Stating(Scenario.Tiers), Scenario.Lift("40 mm")).Findings.Single();
+        var rule = finding.Version.Rule with { Topic = "tyres-and-wheels" };
+
+        SubjectRows
+            .Of(answer with { Findings = [finding with { Version = finding.Version with { Rule = rule } }] })
+            .Single(row => row.Label == "Tyres")
+            .Parts.Contains("carry the axle ratings")
+            .ShouldBe(carry);
     }
 
     private static List<string> Screen(string more)
