@@ -41,6 +41,9 @@ internal static class Candidates
             .Where(measure => measure.NeedsOwnRule && space.Axes.Measures.Contains(measure))
             .ToImmutableArray();
         var moving = Moving.Of(vocabulary, topic.OfUse).Where(each => own.Contains(each.Measure)).ToImmutableArray();
+        var weights = new Lazy<ImmutableArray<Weight>>(() =>
+            [.. space.Points.Select(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight)]
+        );
         return [.. space.Words.Where(Binding).AsParallel().AsOrdered().SelectMany(Of)];
 
         bool Binding(ImmutableDictionary<string, string> words)
@@ -52,7 +55,7 @@ internal static class Candidates
 
         IEnumerable<CandidateGroup> Of(ImmutableDictionary<string, string> words)
         {
-            var found = new Dictionary<(Given Before, Given After), List<Witness>>();
+            var found = new Dictionary<(Given Before, Given After), List<Differing>>();
             var at = Place();
             at.Put(words);
             foreach (var condition in conditions)
@@ -67,7 +70,7 @@ internal static class Candidates
                         continue;
                     if (!found.TryGetValue(pair, out var list))
                         found[pair] = list = [];
-                    list.Add(space.Witness(words, space.Points[i], condition is null ? [] : [condition]));
+                    list.Add(new Differing(i, condition));
                 }
 
                 if (condition is not null)
@@ -77,10 +80,22 @@ internal static class Candidates
             return found.Values.Select(list => new CandidateGroup(
                 words,
                 Classes(words, versions, vocabulary),
-                Picked(list),
-                Furthest(list)
+                [.. Picked(list, Weigh).Select(Witness)],
+                Furthest(list) is { } furthest ? Witness(furthest) : null
             ));
+
+            Witness Witness(Differing at) => space.Witness(words, space.Points[at.Point], at.NotShown is null ? [] : [at.NotShown]);
         }
+
+        Weight Weigh(Differing at) =>
+            at.NotShown is null ? weights.Value[at.Point] : weights.Value[at.Point] with { Changes = weights.Value[at.Point].Changes + 1 };
+
+        Differing? Furthest(List<Differing> all) =>
+            all.Where(at =>
+                    at.NotShown is null && weights.Value[at.Point].Uneven == 0 && !space.Points[at.Point].Any(value => value.IsNegative)
+                )
+                .Select(at => (Differing?)at)
+                .MaxBy(at => weights.Value[at!.Value.Point].Size);
 
         PointRow Place() => new(vocabulary, space.Axes, before.Rules.Concat(after.Rules), moving);
     }
@@ -110,7 +125,12 @@ internal static class Candidates
         bool Away(Fraction[] point) => point.Where((value, axis) => !value.IsZero && known.Contains(space.Axes.Measures[axis].Name)).Any();
 
         CandidateGroup Group(ImmutableDictionary<string, string> words) =>
-            new(words, Classes(words, scopes, vocabulary), Picked([.. points.Select(point => space.Witness(words, point))]), null);
+            new(
+                words,
+                Classes(words, scopes, vocabulary),
+                [.. Picked(points.Select(point => space.Witness(words, point)), witness => witness.Weight)],
+                null
+            );
     }
 
     /// <summary>An edge at zero for each measure of which only one of the books speaks, so that a point away from zero is tried.</summary>
@@ -156,16 +176,12 @@ internal static class Candidates
         return conditions.DistinctBy(condition => string.Concat(tiers.Select(tier => tier.Provided.Contains(condition) ? 'y' : 'n')));
     }
 
-    private static ImmutableArray<Witness> Picked(List<Witness> all)
+    private static IEnumerable<T> Picked<T>(IEnumerable<T> all, Func<T, Weight> weigh)
     {
-        Witness[] sorted = [.. all.OrderBy(witness => witness.Weight)];
+        T[] sorted = [.. all.OrderBy(weigh)];
         var step = Math.Max(1, (sorted.Length - Smallest) / Scattered);
-        return [.. sorted.Where((_, i) => i < Smallest || (i - Smallest) % step == step - 1)];
+        return sorted.Where((_, i) => i < Smallest || (i - Smallest) % step == step - 1);
     }
-
-    private static Witness? Furthest(List<Witness> all) =>
-        all.Where(witness => witness.NotShown.IsEmpty && witness.Weight.Uneven == 0 && witness.Measures.All(pair => !pair.Value.IsNegative))
-            .MaxBy(witness => witness.Weight.Size);
 
     private static ImmutableSortedDictionary<string, ImmutableArray<string>> Classes(
         ImmutableDictionary<string, string> words,
@@ -184,6 +200,10 @@ internal static class Candidates
             StringComparer.Ordinal
         );
     }
+
+    /// <param name="Point">Index of the point.</param>
+    /// <param name="NotShown">The condition that is not met there; null where every one may be.</param>
+    private readonly record struct Differing(int Point, string? NotShown);
 
     /// <param name="Outcome">The pathways; null where no rule binds.</param>
     /// <param name="Unmet">The changed measures that ask for a rule of their own and find none, a bit each.</param>

@@ -45,7 +45,10 @@ internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after
         var possible = row[watch.Column];
         var (first, last) = (BitOperations.TrailingZeroCount(possible), BitOperations.Log2(possible));
         var lower = possible & (1ul << (first + last) / 2 + 1) - 1;
-        return On(With(row, watch.Column, lower)) && On(With(row, watch.Column, possible & ~lower));
+        if (!On(With(row, watch.Column, lower)))
+            return false;
+        row[watch.Column] = possible & ~lower;
+        return On(row);
     }
 
     /// <summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Authoring.Cases;
 using RuleBook.Facts;
@@ -36,8 +37,8 @@ internal sealed class PreparedCase(Book book, Case one)
     /// <summary>What the job makes known.</summary>
     public FactSet Facts => judged.Facts;
 
-    /// <summary>Whether the case says what a rule gives or asks for.</summary>
-    public bool Names(string rule) => named.Contains(rule);
+    /// <summary>Whether the case says what one of some rules gives or asks for.</summary>
+    public bool NamesAny(ImmutableArray<string> rules) => named.Count > 0 && named.Overlaps(rules);
 
     /// <summary>Whether the case fails on another book.</summary>
     public bool FailsOn(Book other) => Fails(other, CaseRun.Ask(other, Case.Job));
@@ -46,7 +47,7 @@ internal sealed class PreparedCase(Book book, Case one)
     /// <param name="change">The change.</param>
     /// <param name="known">What was found of the other book so far, by table and days.</param>
     public bool Notices(RuleChange change, Dictionary<(DecisionTable, JobDates), RulesChanged?> known) =>
-        (!onlyNamed || change.Reached.Any(Names))
+        (!onlyNamed || NamesAny(change.Reached))
         && Changed(change, known) is { } changed
         && changed.By(judged.Facts, change.Focus) >= least
         && Fails(change.Book, judged.Under(change.Book, changed.Whole));

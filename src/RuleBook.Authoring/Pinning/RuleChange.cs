@@ -18,12 +18,12 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
     public override bool NoticedByAny(IEnumerable<PreparedCase> cases)
     {
         if (Book.Vocabulary.Topics[Rule.Topic].OfUse)
-            return cases.Any(one => Reached.Any(one.Names) && one.FailsOnUse(Book));
+            return cases.Any(one => one.NamesAny(Reached) && one.FailsOnUse(Book));
         var known = new Dictionary<(DecisionTable, JobDates), RulesChanged?>();
         return cases.Any(one => one.Notices(this, known));
     }
 
-    public override int Far(PreparedCase one) => (Reached.Any(one.Names) ? 0 : 2) + (Focus.IsOn(one.Facts) ? 0 : 1);
+    public override int Far(PreparedCase one) => (one.NamesAny(Reached) ? 0 : 2) + (Focus.IsOn(one.Facts) ? 0 : 1);
 
     public override Unpinned? Effect(Book before) =>
         RuleEffect.Find(before, this) is { } shown

@@ -27,8 +27,8 @@ public sealed record Witness(
 )
 {
     /// <summary>How much differs from a vehicle as built: fewer changes first, then smaller and rounder ones.</summary>
-    internal (int Changes, int Uneven, Fraction Size) Weight =>
-        (
+    internal Weight Weight =>
+        new(
             Measures.Count(Changed) + NotShown.Length,
             Measures.Count(pair => !(pair.Value * 10).Reduce().Denominator.IsOne),
             Measures
@@ -104,4 +104,14 @@ public sealed record Witness(
         measure.IsDate
             ? DateOnly.FromDayNumber((int)value.ToDecimal()).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
             : new Quantity(value / measure.Unit.ToBase, measure.Unit).ToString();
+}
+
+/// <summary>How much differs from a vehicle as built; the fewest changes are the least, then the roundest, then the smallest.</summary>
+/// <param name="Changes">What is changed or not shown.</param>
+/// <param name="Uneven">How many values are no whole tenths.</param>
+/// <param name="Size">How far all values together are from as built.</param>
+internal readonly record struct Weight(int Changes, int Uneven, Fraction Size) : IComparable<Weight>
+{
+    /// <inheritdoc/>
+    public int CompareTo(Weight other) => (Changes, Uneven, Size).CompareTo((other.Changes, other.Uneven, other.Size));
 }
