@@ -57,6 +57,22 @@ public sealed class InspectionSarifTests
         );
     }
 
+    [Theory] // 3.49.14 defaultConfiguration, 3.50.3 level
+    [InlineData("no-source", "error")]
+    [InlineData("source-overdue", "warning")]
+    public void A_rule_says_at_which_level_it_is_told_of(string code, string level) =>
+        Write()
+            .GetProperty("runs")[0]
+            .GetProperty("tool")
+            .GetProperty("driver")
+            .GetProperty("rules")
+            .EnumerateArray()
+            .Single(rule => rule.GetProperty("id").GetString() == code)
+            .GetProperty("defaultConfiguration")
+            .GetProperty("level")
+            .GetString()
+            .ShouldBe(level);
+
     [Fact]
     // 3.27.11 message, 3.27.10 level, 3.27.5 ruleId, 3.27.6 ruleIndex.
     public void A_result_has_a_message_a_level_and_the_rule_that_its_index_names()
