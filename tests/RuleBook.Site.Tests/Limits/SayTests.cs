@@ -47,4 +47,19 @@ public sealed class SayTests
         Site.Limits.Say.Limit(Lift, new Limit("x", LimitKind.None, null, default)).ShouldBe("no limit");
         Site.Limits.Say.Limit(Lift, new Limit("x", LimitKind.NotEstablished, null, default)).ShouldBe("not established");
     }
+
+    /// <summary>Invented: goods vehicles, or what is driven by all wheels; the tier asks for stability control of either.</summary>
+    [Fact]
+    public void Each_description_of_the_vehicles_stands_with_what_opens_the_tier()
+    {
+        var when = new Predicate([Test("stability-control", "yes")]);
+        var tier = new Tier("x", Pathway.NoCertificate, when, [], [], [], [], null, default);
+        var vehicles = new Descriptions([new([Test("category", "NA")]), new([Test("four-wheel-drive", "yes")])]);
+
+        Site.Limits.Say.When(Vocabulary.None, vehicles, tier)
+            .ShouldBe("category NA; stability-control yes; or else four-wheel-drive yes; stability-control yes");
+        Site.Limits.Say.When(Vocabulary.None, vehicles, null).ShouldBe("category NA; or else four-wheel-drive yes");
+
+        static FactTest Test(string fact, string word) => new(fact, [word], null, default);
+    }
 }
