@@ -100,7 +100,7 @@ internal static class StackChart
         }
 
         var total = (double)highest.ToDecimal();
-        if (at == 0 && total > 0)
+        if (at == 0)
             yield return Svg.Box(X(0, most), y, X(total, most) - X(0, most), Bar, "undivided");
         foreach (var part in Svg.Dimension(X(0, most), y + Bar + 5, X(total, most), y + Bar + 5))
             yield return part;
