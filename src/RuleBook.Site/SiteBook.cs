@@ -10,11 +10,10 @@ internal sealed class SiteBook
     public SiteBook(SiteInput input)
     {
         Input = input;
-        Kinds = new VehicleKinds(Words, Book.Jurisdictions.SelectMany(place => place.Rules));
         ChangeDays = Limits.ChangeDays.Of(Book.Jurisdictions);
         Topics = [.. Words.Topics.Values.OrderBy(topic => topic.Mark)];
         Places = [.. Book.Jurisdictions.OrderBy(place => place.Within is not null).ThenBy(place => place.Id, StringComparer.Ordinal)];
-        Lines = [.. Places.SelectMany(place => LimitStatements.Of(Book, Kinds, place, Day))];
+        Lines = [.. Places.SelectMany(place => LimitStatements.Of(Book, place, Day))];
         Shown = [.. Lines.Select(line => (line.Rule.Topic, line.Measure))];
     }
 
@@ -25,9 +24,6 @@ internal sealed class SiteBook
     public DateOnly Day => Input.Day;
 
     public Vocabulary Words => Input.Book.Vocabulary;
-
-    /// <summary>The kinds that any rule of the book tells apart.</summary>
-    public VehicleKinds Kinds { get; }
 
     public ImmutableArray<DateOnly> ChangeDays { get; }
 

@@ -1,4 +1,3 @@
-using System.Numerics;
 using RuleBook.InForce;
 using RuleBook.Law;
 
@@ -11,16 +10,7 @@ namespace RuleBook.Site.Limits;
 /// <param name="Measure">Name of the measure; <see cref="LimitStatements.Beyond"/> for what holds beyond all limits.</param>
 /// <param name="Tier">The tier; null when nothing is stated.</param>
 /// <param name="Limit">The limit; null when nothing is stated.</param>
-/// <param name="Kinds">The kinds of vehicle that it binds.</param>
-internal sealed record LimitStatement(
-    Jurisdiction Place,
-    ResolvedVersion Version,
-    bool Certain,
-    string Measure,
-    Tier? Tier,
-    Limit? Limit,
-    BigInteger Kinds
-)
+internal sealed record LimitStatement(Jurisdiction Place, ResolvedVersion Version, bool Certain, string Measure, Tier? Tier, Limit? Limit)
 {
     public Rule Rule => Version.Rule;
 

@@ -137,9 +137,6 @@ internal static class KnownWords
     /// <summary>Fact: the category of the vehicle.</summary>
     public const string Category = "category";
 
-    /// <summary>Facts that tell kinds of vehicles apart, in the order in which they count.</summary>
-    public static IReadOnlyList<string> VehicleKinds { get; } = ["vehicle-kind", Category, "four-wheel-drive", "stability-control"];
-
     /// <summary>Topic: the height of the body.</summary>
     public const string RideHeight = "ride-height";
 }

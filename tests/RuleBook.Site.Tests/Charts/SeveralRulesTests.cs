@@ -2,7 +2,6 @@ using Fractions;
 using RuleBook.Facts;
 using RuleBook.Law;
 using RuleBook.Site.Charts;
-using RuleBook.Yaml;
 
 namespace RuleBook.Site.Tests.Charts;
 
@@ -42,42 +41,15 @@ public sealed class SeveralRulesTests
             .Highest.ShouldBe((Fraction?)drawn);
     }
 
-    private static SiteBook Site(string topic, string measure, string binds)
-    {
-        (string File, string Text)[] own =
-        [
-            (
-                "jurisdiction",
-                """
-                jurisdiction: xa
-                name: The place
-                registers: yes
-                ask: { authority: The office }
-                """
-            ),
-            (
-                "sources",
-                "jurisdiction: xa\nsources: [{ source: code, title: The code, publisher: The place, read-as: primary, checked: 2026-11, recheck-after: 2027-11 }]"
-            ),
-            (
-                topic,
-                $$"""
-                jurisdiction: xa
-                topic: {{topic}}
-                rules:
-                  - { rule: wide, title: Wide, from: 2010-01-01, sources: [{ cite: code }], beyond: prohibited,
-                      tiers: [{ pathway: certificate, within: { {{measure}}: 100 mm } }] }
-                  - { rule: strict, title: Strict, from: 2010-01-01, sources: [{ cite: code }], beyond: prohibited, for: {{binds}},
-                      tiers: [{ pathway: certificate, within: { {{measure}}: 40 mm } }, { pathway: certificate, within: { {{measure}}: 30 mm } }] }
-                """
-            ),
-        ];
-        return new SiteBook(
-            TheBook.Make([
-                .. TheBook.Texts().Where(file => file.Path.StartsWith("schema/vocabulary/", StringComparison.Ordinal)),
-                .. own.Select(file => ($"jurisdictions/xa/{file.File}.yaml", file.Text))
-                    .Select(file => new SiteSource(file.Item1, file.Text, YamlText.Read(file.Text, file.Item1))),
-            ])
+    private static SiteBook Site(string topic, string measure, string binds) =>
+        InventedPlace.With(
+            topic,
+            $$"""
+              - { rule: wide, title: Wide, from: 2010-01-01, sources: [{ cite: code }], beyond: prohibited,
+                  tiers: [{ pathway: certificate, within: { {{measure}}: 100 mm } }] }
+              - { rule: strict, title: Strict, from: 2010-01-01, sources: [{ cite: code }], beyond: prohibited, for: {{binds}},
+                  tiers: [{ pathway: certificate, within: { {{measure}}: 40 mm } }, { pathway: certificate, within: { {{measure}}: 30 mm } }] }
+
+            """
         );
-    }
 }
