@@ -34,21 +34,28 @@ internal static class RoadReckoning
         if (job.Plan is not { TrackMm: { } track, CentreOfMassMm: { } height })
             return (null, null);
         var before = StaticStability.Factor(track, height);
-        var suspension = Stated(job, Lifts.Measure) ?? (job.Plan.TellsLift ? Lifts.Of(job)?.Value.High : Fraction.Zero);
-        var tyre = growth is null ? Stated(job, KnownWords.TyreGrowth) / 2 ?? Fraction.Zero : growth.TyreLift.Amount;
-        var rise = suspension + tyre + (Stated(job, KnownWords.BodyLift) ?? Fraction.Zero);
+        var suspension = job.Plan.TellsLift && Stated(job, Lifts.Measure) is null ? Lifts.Of(job)?.Value.High : Change(job, Lifts.Measure);
+        var tyre =
+            growth is not null ? growth.TyreLift.Amount
+            : job.Measures.ContainsKey(FittedTyre.Diameter) && Stated(job, KnownWords.TyreGrowth) is null ? null
+            : Change(job, KnownWords.TyreGrowth) / 2;
+        var rise = suspension + tyre + Change(job, KnownWords.BodyLift);
         var wider =
             track
             + (
-                Stated(job, KnownWords.TrackIncrease) is { } stated ? stated
-                : job.Plan.WheelOffset is { } offset ? offset.TrackIncreaseMm
-                : Fraction.Zero
+                job.Plan.WheelOffset is { } offset && Stated(job, KnownWords.TrackIncrease) is null
+                    ? offset.TrackIncreaseMm
+                    : Change(job, KnownWords.TrackIncrease)
             );
         return (
             before,
             (rise, wider) is ({ } up, { } after) && (height + up).IsPositive ? StaticStability.Factor(after, height + up) : null
         );
     }
+
+    /// <summary>None where the job states nothing of it; null where it says that it is not known.</summary>
+    private static Fraction? Change(Job job, string measure) =>
+        Stated(job, measure) ?? (job.Unknown.Contains(measure) ? null : Fraction.Zero);
 
     private static Fraction? Stated(Job job, string measure) => job.Measures.GetValueOrDefault(measure)?.Base;
 }

@@ -88,6 +88,16 @@ public sealed class MoreFactsTests
 
     private static Job Read(string more) => JobReader.Read(Nodes.Of($$"""{ "registered-in": "xa", "on": "2026-11-25", {{more}} }"""), Book);
 
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Tyres_known_by_their_diameter_alone_leave_the_static_stability_factor_open() =>
+        RuleBook
+            .Figures.RoadReckoning.Of(
+                Read(""" "vehicle": { "track": "1600 mm", "centre-of-mass": "720 mm" }, "measured": { "tyre-diameter": "801 mm" } """),
+                null
+            )
+            .StabilityAfter.ShouldBeNull();
+
     private static FactSet Facts(Job job) => JobFacts.Of(job, Book.Vocabulary, job.Dates.For(null), DiameterBasis.Handbook);
 
     private static RuleBook.Answers.Assessment Assessor(Job job) => RuleBook.Answers.Assessor.Assess(Book, job);

@@ -174,4 +174,14 @@ public sealed class TyreReckoningTests
             .Road.StabilityAfter.ShouldBeNull(); // how far it rises is not known
         TyresOf(""" "vehicle": { "track": "1600 mm", "tyres": [ "265/65R17" ] } """).Road.StabilityBefore.ShouldBeNull();
     }
+
+    [Theory]
+    [InlineData("\"suspension-lift\": \"unknown\"")]
+    [InlineData("\"body-lift\": \"unknown\"")]
+    [InlineData("\"tyre-diameter-growth\": \"unknown\"")]
+    [InlineData("\"track-increase\": \"unknown\"")]
+    [Trait("Basis", "derived")]
+    public void What_raises_or_widens_by_an_amount_that_is_not_known_leaves_the_static_stability_factor_open(string change) =>
+        TyresOf($$""" "vehicle": { "track": "1600 mm", "centre-of-mass": "720 mm" }, "modification": { {{change}} } """)
+            .Road.StabilityAfter.ShouldBeNull();
 }
