@@ -72,6 +72,7 @@ public sealed class FittedTyreTests
     [InlineData("modification: { tyre-diameter-growth: 30 mm }")]
     [InlineData("modification: { tyre-diameter-growth: -10 mm }")]
     [InlineData("modification: { tyre-diameter-reduction: 10 mm }")]
+    [InlineData("modification: { tyre-diameter-reduction: unknown }")]
     [InlineData("modification: { tyres: unknown }")]
     [InlineData("modification: {}\nmeasured: { tyre-diameter: 790 mm }")]
     [InlineData("modification: { tyre-diameter-growth: 0 mm }", false)]

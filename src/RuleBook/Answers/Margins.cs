@@ -49,8 +49,8 @@ internal static class Margins
             ImmutableArray<Fraction> passed = [.. edges.Select(edge => sign * edge).Where(edge => edge.IsPositive).Order()];
             FactSet[] tried = [.. Witnesses(passed).Select(value => With(free, measure, sign * value, shares))];
             Outcome[] outcomes = [.. tried.Select(judged.With)];
-            if (Array.FindIndex(outcomes, outcome => !outcome.Decided) is >= 0 and var first)
-                open.UnionWith(judged.Open(tried[first]).Where(each => each.Kind != OpeningKind.Version).Select(each => each.Name));
+            foreach (var undecided in tried.Where((_, at) => !outcomes[at].Decided))
+                open.UnionWith(judged.Open(undecided).Where(each => each.Kind != OpeningKind.Version).Select(each => each.Name));
             return
             [
                 .. new[] { Pathway.NoCertificate, Pathway.Certificate, Pathway.Approval }.Select(pathway => new PathwayReach(

@@ -11,7 +11,7 @@ namespace RuleBook.Facts;
 /// </summary>
 internal static class MeasureShares
 {
-    /// <summary>Adds the shares that follow from what is known.</summary>
+    /// <summary>Adds the shares that follow from what is known, in place of those that followed from something else.</summary>
     /// <param name="measures">What is known.</param>
     /// <param name="vocabulary">The words, with the shares that its rules bound.</param>
     public static void AddShares(this Dictionary<string, Derived> measures, Vocabulary vocabulary)
@@ -19,6 +19,8 @@ internal static class MeasureShares
         foreach (var share in VocabularyIndex.Of(vocabulary).Shares)
             if (Follows(measures, share, vocabulary) is { } known)
                 measures[share.Name] = known;
+            else
+                measures.Remove(share.Name);
     }
 
     /// <summary>The expanded uncertainties, with those of the shares of what was measured.</summary>

@@ -21,10 +21,9 @@ internal static class FittedTyre
     public static bool IsOtherWithoutSize(Job job) =>
         job.FittedTyre is null
         && (
-            job.Unknown.Contains(KnownWords.TyreGrowth)
-            || job.Measures.ContainsKey(Diameter)
+            job.Measures.ContainsKey(Diameter)
             || ((string[])[KnownWords.TyreGrowth, KnownWords.TyreReduction]).Any(each =>
-                job.Measures.GetValueOrDefault(each) is { Base.IsZero: false }
+                job.Unknown.Contains(each) || job.Measures.GetValueOrDefault(each) is { Base.IsZero: false }
             )
         );
 

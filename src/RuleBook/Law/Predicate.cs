@@ -20,7 +20,7 @@ internal sealed record Descriptions(ImmutableArray<Predicate> AnyOf)
     public static Descriptions Everything { get; } = new([Predicate.Always]);
 
     /// <summary>The tests of all of them.</summary>
-    public ImmutableArray<FactTest> Tests { get; } = [.. AnyOf.SelectMany(each => each.Tests)];
+    public IEnumerable<FactTest> Tests => AnyOf.SelectMany(each => each.Tests);
 }
 
 /// <summary>One test on a fact or measure: one of some words, or within bounds.</summary>

@@ -70,7 +70,7 @@ internal sealed class TyreText(AnswerPage page)
             return;
         page.Item(
             "static stability factor "
-                + $"{Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "")}"
+                + $"{Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "; after the change not known")}"
         );
         page.Aside(StaticStability.Caution);
     }
