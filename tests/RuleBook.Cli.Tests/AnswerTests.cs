@@ -1,4 +1,5 @@
 using System.Text.Json;
+using RuleBook.Authoring.Tests;
 
 namespace RuleBook.Cli.Tests;
 
@@ -122,7 +123,8 @@ public sealed class AnswerTests
     [Fact]
     public async Task Several_jobs_are_a_line_each_and_the_worst_decides_the_exit_code()
     {
-        var folder = Directory.CreateTempSubdirectory().FullName;
+        using var temporary = new TemporaryFolder();
+        var folder = temporary.Path;
         File.Copy(Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml"), Path.Combine(folder, "touring-wagon.yaml"));
         File.Copy(Path.Combine(Invocation.Root, "examples", "too-high-prohibited.yaml"), Path.Combine(folder, "too-high-prohibited.yml"));
         var both = await Invocation.Of(["assess", folder]);
@@ -139,7 +141,8 @@ public sealed class AnswerTests
     [Fact]
     public async Task An_answer_written_to_a_file_is_the_answer_printed()
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "answer.json");
+        using var folder = new TemporaryFolder();
+        var file = Path.Combine(folder.Path, "answer.json");
         var printed = await Assess("touring-wagon.yaml", "--format", "json");
         (await Assess("touring-wagon.yaml", "--format", "json", "--output", file)).Out.ShouldBeEmpty();
         (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).ShouldBe(printed.Out);

@@ -1,3 +1,5 @@
+using RuleBook.Authoring.Tests;
+
 namespace RuleBook.Cli.Tests;
 
 /// <summary>Bad input gets a position, what is wrong and what would be right, exit code 2, and nothing on standard output.</summary>
@@ -120,9 +122,9 @@ public sealed class BadInputTests
     [Fact]
     public async Task A_refused_job_leaves_no_file_behind()
     {
-        var folder = Directory.CreateTempSubdirectory().FullName;
-        var answer = await Invocation.Assess("registered-in: au-xyz\n", "--output", Path.Combine(folder, "answer.txt"));
+        using var folder = new TemporaryFolder();
+        var answer = await Invocation.Assess("registered-in: au-xyz\n", "--output", Path.Combine(folder.Path, "answer.txt"));
         answer.Code.ShouldBe(2);
-        Directory.GetFiles(folder).ShouldBeEmpty();
+        Directory.GetFiles(folder.Path).ShouldBeEmpty();
     }
 }

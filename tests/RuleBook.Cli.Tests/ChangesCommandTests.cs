@@ -1,6 +1,7 @@
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
 using RuleBook.Authoring.Schemas;
+using RuleBook.Authoring.Tests;
 
 namespace RuleBook.Cli.Tests;
 
@@ -24,7 +25,8 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
     [Fact]
     public async Task A_register_tells_on_which_of_its_rows_the_amendment_of_2018_gives_another_verdict()
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "register.csv");
+        using var folder = new TemporaryFolder();
+        var file = Path.Combine(folder.Path, "register.csv");
         await File.WriteAllTextAsync(
             file,
             "job,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.stability-control,"

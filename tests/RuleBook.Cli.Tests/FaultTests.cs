@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
+using RuleBook.Authoring.Tests;
 using RuleBook.Cli.Commands;
 
 namespace RuleBook.Cli.Tests;
@@ -83,8 +84,8 @@ public sealed class FaultTests
         using var busy = new TcpListener(IPAddress.Loopback, 0);
         busy.Start();
         var port = ((IPEndPoint)busy.LocalEndpoint).Port.ToString(CultureInfo.InvariantCulture);
-        var folder = Directory.CreateTempSubdirectory().FullName;
-        var answer = await Invocation.Of(["site", Path.Combine(folder, "site"), "--preview", "--port", port]);
+        using var folder = new TemporaryFolder();
+        var answer = await Invocation.Of(["site", Path.Combine(folder.Path, "site"), "--preview", "--port", port]);
         answer.Code.ShouldBe(2);
         answer.Error.ShouldContain($"cannot listen on port {port}");
     }

@@ -22,7 +22,7 @@ public sealed class InventedBookTests : IDisposable
             Raising
               xa/ride-height/raise
               * in force from 2012-01-01
-                - allowed without a certificate, four-wheel drive yes and GVM at most 3500 kg:
+                - allowed without a certificate, four-wheel drive: yes and GVM at most 3500 kg
                   - suspension lift at most 55 mm (50 mm with a tolerance of 5 mm) (second hand)
                   - body lift: no limit (second hand)
                   - increase in wheel track: not established (second hand)
@@ -60,7 +60,7 @@ public sealed class InventedBookTests : IDisposable
               xa-n/ride-height/raise
               * in force from 2016-03-01, a breach brings a warning only
                 adopts xa/ride-height/raise as on 6 May 2013
-                - allowed without a certificate, four-wheel drive yes and GVM at most 3500 kg:
+                - allowed without a certificate, four-wheel drive: yes and GVM at most 3500 kg
                   - suspension lift at most 55 mm (50 mm with a tolerance of 5 mm) (second hand)
                   - body lift: no limit (second hand)
                   - increase in wheel track: not established (second hand)

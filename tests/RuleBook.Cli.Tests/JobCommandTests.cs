@@ -1,5 +1,6 @@
 using System.Globalization;
 using RuleBook.Authoring.Schemas;
+using RuleBook.Authoring.Tests;
 using RuleBook.Cli.Commands;
 using RuleBook.Yaml;
 using Spectre.Console;
@@ -22,7 +23,8 @@ public sealed class JobCommandTests
         var answer = await Invocation.Assess(job.Out);
         answer.Code.ShouldBe(code);
         answer.Error.ShouldBeEmpty();
-        var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, "job.yaml");
+        using var folder = new TemporaryFolder();
+        var file = Path.Combine(folder.Path, "job.yaml");
         (await Invocation.Of(["job", "--template", template, "--output", file])).ShouldBe(new Invocation(0, "", ""));
         (await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken)).ShouldBe(job.Out);
         job.Out.Split('\n').Count(line => line.Contains('#', StringComparison.Ordinal)).ShouldBeGreaterThan(10);

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using RuleBook.Authoring.Tests;
 
 namespace RuleBook.Cli.Tests;
 
@@ -25,12 +26,12 @@ public sealed partial class ReadmeTests
     public async Task Every_command_of_the_readme_runs(string command)
     {
         string[] args = [.. Argument().Matches(command).Select(match => match.Groups[1].Success ? match.Groups[1].Value : match.Value)];
-        var folder = Directory.CreateTempSubdirectory().FullName;
+        using var folder = new TemporaryFolder();
         string[] rooted =
         [
             .. args.Select(arg =>
                 arg.StartsWith("examples/", StringComparison.Ordinal) ? Path.Combine(Invocation.Root, arg)
-                : arg.StartsWith("out/", StringComparison.Ordinal) ? Path.Combine(folder, arg)
+                : arg.StartsWith("out/", StringComparison.Ordinal) ? Path.Combine(folder.Path, arg)
                 : arg
             ),
         ];
@@ -55,7 +56,8 @@ public sealed partial class ReadmeTests
     [Fact]
     public async Task The_command_writes_the_lines_between_the_marks_and_leaves_the_rest_as_it_was()
     {
-        var folder = Directory.CreateTempSubdirectory().FullName;
+        using var temporary = new TemporaryFolder();
+        var folder = temporary.Path;
         var sound = Path.Combine(Invocation.Root, "tests", "bad-books", "sound");
         foreach (var file in Directory.GetFiles(sound, "*", SearchOption.AllDirectories))
         {

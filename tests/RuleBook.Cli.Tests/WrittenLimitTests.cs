@@ -6,12 +6,15 @@ namespace RuleBook.Cli.Tests;
 public sealed class WrittenLimitTests
 {
     /// <summary>
-    /// California Vehicle Code, 24008.5(b)(2): a truck up to 4500 lb, frame at most 27 inches; 7501 to 10000 lb, at most 31 inches.
+    /// California Vehicle Code, 24008.5(b)(1): passenger vehicles, 23 inches; (b)(2): all others, up to 4500 lb, frame at most 27 inches; 7501
+    /// to 10000 lb, at most 31 inches.
     /// </summary>
     [Fact]
     public async Task The_limits_of_California_stand_in_inches_and_pounds()
     {
         var said = (await Invocation.Of(["limits", "us-ca", "--topic", "ride-height"])).Words;
+        said.ShouldContain("frame-height-passenger-vehicle where kind of vehicle: passenger-car or multipurpose-passenger-vehicle *");
+        said.ShouldContain("frame-height-other-vehicle where kind of vehicle: truck or motor-home or other-vehicle and GVM under 10001 lb");
         said.ShouldContain("frame height at most 27 in (685.8 mm)");
         said.ShouldContain("frame height at most 31 in (787.4 mm)");
         said.ShouldContain("under 4501 lb (2041.619 kg)");

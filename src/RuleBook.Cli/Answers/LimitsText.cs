@@ -28,6 +28,8 @@ internal static class LimitsText
         {
             page.Heading($"{rule.Title}");
             page.Aside(rule.Id, 1);
+            if (rule.For.Tests.Any())
+                page.Aside($"where {string.Join("; or else ", rule.For.AnyOf.Select(each => Words(book, each)))}", 1);
             foreach (var version in versions)
                 Write(page, book, version, versions.Length > 1);
         }
@@ -73,8 +75,8 @@ internal static class LimitsText
 
     private static void Write(Page page, Book book, ResolvedVersion version, Tier tier)
     {
-        var when = string.Join(" and ", tier.When.Tests.Select(test => Words(book, test)));
-        page.Item($"{Phrases.Pathway(tier.Pathway)}{(when.Length > 0 ? $", {when}" : "")}:", depth: 2);
+        var when = Words(book, tier.When);
+        page.Item($"{Phrases.Pathway(tier.Pathway)}{(when.Length > 0 ? $", {when}" : ":")}", depth: 2);
         foreach (var limit in tier.Limits)
             page.Item($"{Words(book, limit)}{Known(version.Evidence.Of(tier, limit))}", depth: 3);
         foreach (var condition in tier.Provided)
@@ -84,10 +86,12 @@ internal static class LimitsText
     /// <summary>Said where it is not the authority's own text.</summary>
     private static string Known(Standing standing) => standing.Basis == ReadAs.Primary ? "" : $" ({Phrases.Standing(standing)})";
 
+    private static string Words(Book book, Predicate predicate) => string.Join(" and ", predicate.Tests.Select(test => Words(book, test)));
+
     private static string Words(Book book, FactTest test) =>
         test.Bounds is { } bounds
             ? $"{book.Vocabulary.Measures[test.Fact].Title} {Words(book.Vocabulary.Measures[test.Fact], bounds)}"
-            : $"{book.Vocabulary.Facts[test.Fact].Title} {string.Join(" or ", test.OneOf)}";
+            : $"{book.Vocabulary.Facts[test.Fact].Title}: {string.Join(" or ", test.OneOf)}";
 
     private static string Words(Book book, Limit limit)
     {

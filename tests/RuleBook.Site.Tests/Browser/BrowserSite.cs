@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
 using Microsoft.Playwright;
+using RuleBook.Authoring.Tests;
 using RuleBook.Cli.Commands;
 using RuleBook.Site.Building;
 using RuleBook.Site.Tests.Browser;
@@ -33,6 +34,7 @@ public sealed class BrowserSite : IAsyncLifetime
     /// <summary>What the tests of a class have opened; they run one after another.</summary>
     private readonly ConcurrentDictionary<string, List<(ITest For, IBrowserContext Context)>> opened = new(StringComparer.Ordinal);
 
+    private readonly TemporaryFolder temporary = new();
     private readonly CancellationTokenSource stop = new();
     private Task serving = Task.CompletedTask;
     private IPlaywright? playwright;
@@ -43,7 +45,7 @@ public sealed class BrowserSite : IAsyncLifetime
     public string Root { get; private set; } = "";
 
     /// <summary>The folder that is served.</summary>
-    internal string Folder { get; private set; } = "";
+    internal string Folder => temporary.Path;
 
     /// <summary>The folder of the site itself.</summary>
     internal string Pages => Path.Combine(Folder, SubPath);
@@ -78,14 +80,13 @@ public sealed class BrowserSite : IAsyncLifetime
             : null;
         if (lacking is not null)
             return;
-        var folder = Folder = Directory.CreateTempSubdirectory("rulebook-site-").FullName;
         SiteFolder.Write(
             SiteBuild.Render(TheBook.Input with { Check = SiteCommand.Bundle(Bundle, TheBook.Folder), Since = SampleEdition.OfEachKind }),
             Pages
         );
         var port = FreePort();
         Root = $"http://127.0.0.1:{port}/{SubPath}/";
-        serving = Preview.ServeAsync(folder, port, TextWriter.Null, stop.Token);
+        serving = Preview.ServeAsync(Folder, port, TextWriter.Null, stop.Token);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = Switches });
     }
@@ -98,6 +99,7 @@ public sealed class BrowserSite : IAsyncLifetime
         await stop.CancelAsync();
         await serving;
         stop.Dispose();
+        temporary.Dispose();
     }
 
     /// <summary>Opens the check page with a job in its address and waits for the evaluator.</summary>

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Microsoft.Playwright;
+using RuleBook.Authoring.Tests;
 
 namespace RuleBook.Site.Tests.Browser;
 
@@ -97,7 +98,8 @@ public sealed class CheckTests(BrowserSite site)
         {
             var download = await page.RunAndWaitForDownloadAsync(() => page.Locator(button).ClickAsync());
             download.SuggestedFilename.ShouldBe(name);
-            var file = Path.Combine(Directory.CreateTempSubdirectory().FullName, download.SuggestedFilename);
+            using var folder = new TemporaryFolder();
+            var file = Path.Combine(folder.Path, download.SuggestedFilename);
             await download.SaveAsAsync(file);
             (await TheCommand.AssessAsync(file)).ShouldBe(await page.Locator("#json").TextContentAsync());
             await other.Locator("#open").SetInputFilesAsync(file);
