@@ -40,7 +40,7 @@ internal static class JurisdictionPages
             ("diagram", HeightDiagram.Draw()),
             ("topics", Topics(site, place)),
             ("schemes", SchemeView.Of(site, place).ToArray()),
-            ("cautions", place.Cautions.Select(caution => CautionView.Of(site, place, caution)).ToArray()),
+            ("cautions", CautionView.Of(site, place).ToArray()),
             ("history", HistoryView.Of(site, place).ToArray()),
             (
                 "coverage",
@@ -114,7 +114,16 @@ internal sealed record RuleView(string Id, string Anchor, string Title, string F
 /// <summary>What is to be borne in mind, and for which vehicles.</summary>
 internal sealed record CautionView(string Text, string When, string Line, CitationView[] Sources)
 {
-    public static CautionView Of(SiteBook site, Jurisdiction place, Caution caution) =>
+    /// <summary>Those of the place, then those of the nation around it, as an answer tells them.</summary>
+    public static IEnumerable<CautionView> Of(SiteBook site, Jurisdiction place)
+    {
+        var nation = place.Within is { } within ? site.Book.Jurisdiction(within) : null;
+        return from each in new[] { place, nation }.OfType<Jurisdiction>()
+            from caution in each.Cautions
+            select Of(site, each, caution);
+    }
+
+    private static CautionView Of(SiteBook site, Jurisdiction place, Caution caution) =>
         new(
             caution.Text.Trim(),
             Say.When(site.Words, caution.When),
