@@ -40,10 +40,13 @@ internal sealed class RuleAnswers(SiteBook site, ComparedVehicle vehicle, Resolv
         );
     }
 
-    public MatrixCell Beyond() =>
-        version.Content is Stated { Beyond: { } beyond }
-            ? Cell([new MatrixLine(Wording.Of(beyond), "", Say.Short(beyond), "")], Standing(Part.Beyond))
-            : Cell([Nothing()], "");
+    public MatrixCell Beyond()
+    {
+        if (version.Content is not Stated { Beyond: { } beyond })
+            return Cell([Nothing()], "");
+        var warned = version.WarningOnly ? "; a breach brings a warning only" : "";
+        return Cell([new MatrixLine(Wording.Of(beyond), "", Say.Short(beyond) + warned, "")], Standing(Part.Beyond));
+    }
 
     /// <summary>Which parts are added up.</summary>
     public MatrixCell Counts() =>
