@@ -16,13 +16,24 @@ internal sealed class Reach
 
     private readonly Dictionary<int, List<TestClass>> byMutant = [];
     private readonly Dictionary<string, IReadOnlyList<TestClass>> byFile = [];
+    private IReadOnlyList<TestClass> known = [];
 
     /// <summary>The classes to be run for a mutant; none where no test reaches it.</summary>
     public IReadOnlyList<TestClass> Of(Mutant mutant) =>
-        byMutant.Count > 0 ? byMutant.GetValueOrDefault(mutant.Number) ?? [] : byFile.GetValueOrDefault(mutant.File) ?? [];
+        byMutant.Count > 0
+            ? byMutant.GetValueOrDefault(mutant.Number) ?? []
+            : [.. (byFile.GetValueOrDefault(mutant.File) ?? []).UnionBy(known.Where(each => each.IsOf(mutant)), each => each.Name)];
 
-    /// <summary>What was kept.</summary>
-    public static Reach Read(string path)
+    /// <summary>What was kept, and beside it the classes of the folder that is changed: some may be newer than the record.</summary>
+    public static async Task<Reach> ReadAsync(Copy copy, string path)
+    {
+        var lists = await Task.WhenAll(Copy.Tests.Select(test => TestRun.ClassesAsync(copy, test))).ConfigureAwait(false);
+        var reach = Read(path);
+        reach.known = [.. lists.SelectMany(each => each)];
+        return reach;
+    }
+
+    private static Reach Read(string path)
     {
         var reach = new Reach();
         var classes = new Dictionary<string, TestClass>();

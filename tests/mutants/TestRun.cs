@@ -4,7 +4,13 @@ using System.Globalization;
 namespace RuleBook.Mutants;
 
 /// <summary>A class of tests, and how long it takes where its program runs already.</summary>
-internal sealed record TestClass(string Project, string Name, double Seconds);
+internal sealed record TestClass(string Project, string Name, double Seconds)
+{
+    /// <summary>Whether it stands in the folder of tests that is named as the mutant's.</summary>
+    public bool IsOf(Mutant mutant) =>
+        mutant.File.Split('/') is [_, var project, var folder, _, ..]
+        && Name.StartsWith($"{project}.Tests.{folder}.", StringComparison.Ordinal);
+}
 
 /// <summary>Runs tests in a process of their own.</summary>
 internal static class TestRun
