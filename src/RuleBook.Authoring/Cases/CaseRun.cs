@@ -58,18 +58,18 @@ public static class CaseRun
                     + $"({certification?.Why ?? "nothing"})";
         }
 
-        foreach (var (rule, outcomes) in expect.Findings ?? [])
+        foreach (var (rule, outcomes) in ByRule(expect.Findings))
             if (Given(judged.Findings(rule)) is var given && given != outcomes)
                 yield return $"expected {rule} to give {Words(outcomes)}, got {Words(given)}";
         if (expect.Conditions is { } conditions && Differ(conditions, ConditionsOf(judged.Findings())) is { } shown)
             yield return $"expected the conditions {shown}";
-        foreach (var (rule, told) in expect.ConditionsOf ?? [])
+        foreach (var (rule, told) in ByRule(expect.ConditionsOf))
             if (Differ(told, ConditionsOf(judged.Findings(rule))) is { } differ)
                 yield return $"expected of {rule} the conditions {differ}";
-        foreach (var (rule, told) in expect.CodesOf ?? [])
+        foreach (var (rule, told) in ByRule(expect.CodesOf))
             if (Differ(told, judged.Findings(rule).SelectMany(finding => finding.Tier?.Codes ?? [])) is { } differ)
                 yield return $"expected of {rule} the codes {differ}";
-        foreach (var (rule, expected) in expect.WarningOnly ?? [])
+        foreach (var (rule, expected) in ByRule(expect.WarningOnly))
             if (WarningOnly(judged.Findings(rule)) is var warned && warned != expected)
                 yield return $"expected of {rule} that a breach brings a warning only: {May(expected)}, got {May(warned)}";
         if (expect.Decides is { } measure && Deciding(judged.Findings(), outcome) is var deciding && !deciding.Contains(measure))
@@ -92,6 +92,9 @@ public static class CaseRun
                 .Select(check => check.Measure.Name)
                 .Distinct(),
         ];
+
+    private static IEnumerable<KeyValuePair<string, T>> ByRule<T>(ImmutableDictionary<string, T>? expected) =>
+        (expected ?? []).OrderBy(pair => pair.Key, StringComparer.Ordinal);
 
     private static IEnumerable<string> ConditionsOf(IEnumerable<Finding> findings) =>
         findings.SelectMany(finding => finding.Conditions).Select(state => state.Condition.Name);

@@ -65,15 +65,8 @@ internal static class ExpectationReader
     {
         var findings = ImmutableDictionary.CreateBuilder<string, Outcome?>();
         foreach (var (key, value) in fields.Entries)
-        {
-            if (RuleNamed(fields, key, book, topic) is not { } rule)
-                continue;
-            if (ReadOutcome(fields, value) is { } outcome)
-                findings[rule.Id] = outcome;
-            else if (value is Scalar { Text: "nothing" })
-                findings[rule.Id] = null;
-        }
-
+            if (RuleNamed(fields, key, book, topic) is { } rule)
+                findings[rule.Id] = ReadOutcome(fields, value);
         return findings.ToImmutable();
     }
 

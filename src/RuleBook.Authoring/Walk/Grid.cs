@@ -78,11 +78,6 @@ internal sealed class Grid
         return high.IsPositive ? low + step : high - step;
     }
 
-    private static IEnumerable<LimitBoundary> Meets(ImmutableArray<LimitBoundary> planes, int axis)
-    {
-        for (var i = 0; i < planes.Length; i++)
-        for (var j = i + 1; j < planes.Length; j++)
-            if (planes[i].Meet(planes[j], axis) is { } met)
-                yield return met;
-    }
+    private static IEnumerable<LimitBoundary> Meets(ImmutableArray<LimitBoundary> planes, int axis) =>
+        planes.SelectMany((plane, at) => planes.Skip(at + 1).Select(other => plane.Meet(other, axis))).OfType<LimitBoundary>();
 }

@@ -137,7 +137,7 @@ internal sealed class RuleWalk
     {
         foreach (var plane in space.Axes.Planes.Where(plane => plane.On(axis)))
             for (var other = 0; other < point.Length; other++)
-                if (other != axis && plane.On(other) && point[other].Numerator.Sign * point[axis].Numerator.Sign < 0)
+                if (other != axis && plane.On(other) && point[other].Numerator.Sign == -point[axis].Numerator.Sign)
                     return true;
         return false;
     }

@@ -72,6 +72,68 @@ public sealed class BookWalkTests
             );
     }
 
+    /// <summary>
+    /// A rise of 60.1 mm is easier than one of 60 mm, a lowering of 30.1 mm than one of 30 mm; the smaller of them is told, with the place.
+    /// </summary>
+    [Fact]
+    public void What_gets_easier_is_told_with_both_answers_and_the_smallest_change()
+    {
+        var fault = BookWalk
+            .Walk(
+                SmallBook.WithVersions(
+                    $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: {{at-least: -20 mm, "
+                        + "at-most: 20 mm}}}, {pathway: certificate, when: {suspension-lift: {over: 60 mm}}, within: {body-lift: none}}, "
+                        + "{pathway: certificate, when: {suspension-lift: {under: -30 mm}}, within: {body-lift: none}}], beyond: approval}"
+                )
+            )
+            .Faults.ShouldHaveSingleItem();
+
+        fault.Kind.ShouldBe(FaultKind.Easier);
+        fault.Rule.ShouldBe("au-qld/ride-height/raise");
+        $"{fault.Mark}".ShouldBe("jurisdictions/au-qld/ride-height.yaml:3:5");
+        fault.Text.ShouldBe("suspension lift grows, and the answer goes from 'approval' to 'certificate'");
+        fault
+            .Witness!.Yaml(TestBook.Book.Vocabulary)
+            .ShouldBe("registered-in: au-qld\non: 2012-01-01\nvehicle: {}\nmodification:\n  suspension-lift: -30.1 mm\n");
+    }
+
+    /// <summary>A height over the ground is no change: there more may well be easier.</summary>
+    [Theory]
+    [InlineData("frame-height")]
+    [InlineData("gvm")]
+    public void What_is_no_change_may_allow_more(string measure) =>
+        BookWalk
+            .Walk(
+                SmallBook.WithVersions(
+                    $"- {{from: 2012-01-01, {Sources}, tiers: [{{pathway: no-certificate, when: {{{measure}: {{over: 600 "
+                        + $"{(measure == "gvm" ? "kg" : "mm")}}}}}, within: {{body-lift: 50 mm}}}}], beyond: prohibited}}"
+                )
+            )
+            .Faults.ShouldBeEmpty();
+
+    /// <summary>A hole is told once, though days within it are walked twice: another rule begins there.</summary>
+    [Fact]
+    public void Faults_are_told_in_the_order_of_the_book_each_once_with_what_is_wrong()
+    {
+        var tiers = "tiers: [{pathway: no-certificate, within: {total-lift: 50 mm}}], beyond: prohibited";
+        var report = BookWalk.Walk(
+            SmallBook.WithVersions(
+                $"- {{from: 2010-01-01, until: 2012-01-01, {Sources}, {tiers}}}\n- {{from: 2013-01-01, until: 2014-01-01, {Sources}, "
+                    + $"tiers: [{{pathway: certificate, within: {{total-lift: 50 mm}}}}, {{pathway: certificate, name: less, within: "
+                    + $"{{total-lift: 40 mm}}}}], beyond: prohibited}}",
+                more: $"- {{rule: other, title: Other, versions: [{{from: 2012-06-01, until: 2012-07-01, {Sources}, {tiers}}}]}}"
+            )
+        );
+
+        report
+            .Faults.Select(fault => $"{fault.Mark.Line}:{fault.Mark.Column} {fault.Rule}: {fault.Text}, {fault.Witness?.Day:yyyy-MM-dd}")
+            .ShouldBe([
+                "3:5 au-qld/ride-height/raise: nothing is recorded between two versions, or after the last, 2012-01-01",
+                "7:132 au-qld/ride-height/raise: the tier 'less' is never reached: what it allows is given by tiers before it, ",
+                "8:5 au-qld/ride-height/other: nothing is recorded between two versions, or after the last, 2012-07-01",
+            ]);
+    }
+
     [Fact]
     public void A_category_that_no_rule_of_a_topic_binds_is_found_where_another_rule_names_it()
     {
