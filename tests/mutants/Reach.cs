@@ -97,11 +97,16 @@ internal sealed class Reach
         foreach (var (each, numbers) in reached.OrderBy(pair => pair.Value.Select(number => files[number]).Distinct().Count()))
         foreach (var number in numbers.Union(once[each.Project]))
             (reach.byMutant.TryGetValue(number, out var some) ? some : reach.byMutant[number] = []).Add(each);
-        await File.WriteAllLinesAsync(path, reach.Kept(mutants, Read(path).byFile)).ConfigureAwait(false);
+        await File.WriteAllLinesAsync(path, reach.Kept(mutants, reached, Read(path).byFile)).ConfigureAwait(false);
         return reach;
     }
 
-    private IEnumerable<string> Kept(IReadOnlyList<Mutant> mutants, IReadOnlyDictionary<string, IReadOnlyList<TestClass>> before)
+    /// <summary>Of a file those classes first that reach most of it each time; what a program does only once, none does more than another.</summary>
+    private IEnumerable<string> Kept(
+        IReadOnlyList<Mutant> mutants,
+        IReadOnlyDictionary<TestClass, HashSet<int>> reached,
+        IReadOnlyDictionary<string, IReadOnlyList<TestClass>> before
+    )
     {
         var now = mutants
             .GroupBy(mutant => mutant.File)
@@ -109,7 +114,7 @@ internal sealed class Reach
                 file => file.Key,
                 file =>
                     (IReadOnlyList<TestClass>)
-                        Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
+                        Few(file.SelectMany(Of).Distinct().OrderByDescending(each => file.Count(one => reached[each].Contains(one.Number))))
             );
         var timed = now.Values.SelectMany(classes => classes).DistinctBy(each => each.Name).ToDictionary(each => each.Name);
         var files = before

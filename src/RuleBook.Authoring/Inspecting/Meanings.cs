@@ -18,7 +18,7 @@ internal static class Meanings
     }
 
     /// <summary>What a check finds; where it fails itself, that it did: no book is so bad that an inspection would not end.</summary>
-    private static IReadOnlyList<Problem> Found(Check check, Inspected book)
+    internal static IReadOnlyList<Problem> Found(Check check, Inspected book)
     {
         try
         {

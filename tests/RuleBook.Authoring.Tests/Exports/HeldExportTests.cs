@@ -29,6 +29,36 @@ public sealed class HeldExportTests
     public void A_table_reads_as_the_book_beside_it(string name) =>
         Texts(BookExport.Csv(Book, Day))[$"{name}.csv"].ReplaceLineEndings("\n").ShouldBe(InventedBook.Held($"export/{name}.csv"));
 
+    /// <summary>A rule that says that nothing is regulated, tiers of one pathway, one without a bound, and a bound that is not reached.</summary>
+    [Fact]
+    public void A_limit_says_what_kind_it_is_and_alternatives_have_a_letter()
+    {
+        Limits(Book, new DateOnly(2015, 12, 31))
+            .ShouldContain(
+                "xa-n,ride-height,xa-n/ride-height/raise,,,,,,not regulated,,,,,[2015-01-01..2015-12-31],2016-03-01,authority's text,xa-n/act 3"
+            );
+        const string Rule = "au-qld,ride-height,au-qld/ride-height/raise";
+        const string Since = "2012-01-01,,authority's text,au-qld/law";
+        Limits(
+                SmallBook.WithVersions(
+                    "- {from: 2012-01-01, sources: [{cite: law}], beyond: not-established, tiers: [{pathway: no-certificate, name: a, "
+                        + "within: {suspension-lift: 50 mm}}, {pathway: no-certificate, name: b, when: {four-wheel-drive: yes}}, "
+                        + "{pathway: certificate, within: {gvm: {over: 3 t}}}]}"
+                ),
+                Day
+            )
+            .Skip(1)
+            .ShouldBe([
+                $"{Rule},a,no-certificate,A,suspension-lift,mm,limit,,50,yes,yes,{Since}",
+                $"{Rule},b,no-certificate,B,,,no bounds,,,,,{Since}",
+                $"{Rule},certificate,certificate,,gvm,kg,limit,3000,,no,yes,{Since}",
+                $"{Rule},beyond,,,,,not established,,,,,{Since}",
+            ]);
+
+        static string[] Limits(Book book, DateOnly day) =>
+            Texts(BookExport.Csv(book, day))["limits.csv"].ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
+    }
+
     /// <summary>What moves a lift, what it is added up from, and what is done about a measure that asks for a rule of its own.</summary>
     [Theory]
     [InlineData("quantities")]

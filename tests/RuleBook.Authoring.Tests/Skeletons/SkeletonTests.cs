@@ -38,6 +38,16 @@ public sealed class SkeletonTests : IDisposable
         Directory.GetFileSystemEntries(folder.Path).Length.ShouldBe(2); // nothing is left aside
     }
 
+    /// <summary>A folder that no book has read, as one without a file.</summary>
+    [Fact]
+    public void A_jurisdiction_is_not_put_over_a_folder_that_is_there_and_nothing_is_left_aside()
+    {
+        folder.Write("jurisdictions/xa-w/notes.txt", "mine");
+        Should.Throw<IOException>(() => Skeleton.Jurisdiction(folder.Path, InventedBook.Book, "xa-w", "N", "A", null, Today));
+        Written().ShouldBe([Path.Combine(folder.Path, "jurisdictions", "xa-w", "notes.txt")]);
+        Directory.GetDirectories(folder.Path).Length.ShouldBe(2);
+    }
+
     [Fact]
     public void A_rule_begins_as_not_established_and_seen_in_force_today_with_a_case_that_says_so()
     {

@@ -97,6 +97,24 @@ public sealed class BookWalkTests
             .ShouldBe("registered-in: au-qld\non: 2012-01-01\nvehicle: {}\nmodification:\n  suspension-lift: -30.1 mm\n");
     }
 
+    /// <summary>
+    /// Parts of a total make up for each other: with 70 mm of springs a tyre that shrinks less brings more lift, and may be easier. Where all
+    /// parts grow, or the others are as built, nothing makes up for it.
+    /// </summary>
+    [Theory]
+    [InlineData("total-lift: {over: 60 mm}", 1)]
+    [InlineData("total-lift: {over: 60 mm}, suspension-lift: {over: 60 mm}, tyre-diameter-growth: {under: 0 mm}", 0)]
+    public void What_gets_easier_is_looked_for_where_no_other_part_of_the_total_goes_the_other_way(string when, int faults)
+    {
+        var report = BookWalk.Walk(
+            SmallBook.WithVersions(
+                $"- {{from: 2012-01-01, {Sources}, measured: {{total: [suspension-lift, tyre-lift]}}, tiers: [{{pathway: no-certificate, "
+                    + $"within: {{total-lift: 20 mm}}}}, {{pathway: certificate, when: {{{when}}}, within: {{body-lift: none}}}}], beyond: approval}}"
+            )
+        );
+        report.Faults.Count(fault => fault.Kind == FaultKind.Easier).ShouldBe(faults);
+    }
+
     /// <summary>A height over the ground is no change: there more may well be easier.</summary>
     [Theory]
     [InlineData("frame-height")]

@@ -1,6 +1,7 @@
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Authoring.Tests.Inspecting;
 
-namespace RuleBook.Authoring.Tests.Inspecting;
+namespace RuleBook.Authoring.Tests.Checks;
 
 /// <summary>What a maintainer reads where a check fires, by the bad book: <c>words.txt</c>, written by hand.</summary>
 [Trait("Basis", "derived")]

@@ -1,9 +1,10 @@
 using System.Globalization;
 using System.Text;
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Authoring.Tests.Inspecting;
 using RuleBook.Text;
 
-namespace RuleBook.Authoring.Tests.Inspecting;
+namespace RuleBook.Authoring.Tests.Checks;
 
 /// <summary>
 /// Every code fires on a book that has the fault, where the fault is, and nothing else does (places set by hand: derived).
@@ -140,6 +141,37 @@ public sealed class BadBookTests
             mm == 0 ? "mass-state: unladen" : $"mass-state: unladen, tolerance: {{ suspension-lift: {mm} mm }}";
     }
 
+    [Theory]
+    [InlineData("", "the version says neither since when it is in force nor that it is only announced")]
+    [InlineData("from: 2011, announced: 2027, ", "from and announced cannot both be given")]
+    [InlineData("from: 2011, announced: 2027, proposed: yes, ", "from and announced and proposed cannot both be given")]
+    [InlineData("from: 2011, proposed: no, ", null)]
+    [InlineData("from: unknown, ", "the start is unknown, and nothing says by when it is seen in force")]
+    [InlineData("from: unknown, in-force-by: 2012, ", null)]
+    [InlineData("from: 2011, in-force-by: 2012, ", "in-force-by is for an unknown start only")]
+    [InlineData("announced: 2027, in-force-by: 2012, ", "what is only announced or proposed is not in force by any day")]
+    [InlineData("proposed: yes, until: 2028, ", "what is only announced or proposed does not end")]
+    [InlineData("announced: 2027, until: 2028, ", "what is only announced or proposed does not end")]
+    public void The_start_of_a_version_is_given_in_one_way(string start, string? told)
+    {
+        using var book = BadBook.Open("sound");
+        var path = Path.Combine(book.Folder, "jurisdictions/xa/ride-height.yaml");
+        File.WriteAllText(
+            path,
+            File.ReadAllText(path)
+                .Replace(
+                    "\njurisdiction: xa\n",
+                    $"\n  - {{ rule: lower, title: Lowering, versions: [ {{ {start}sources: [ {{ cite: code, clause: \"1\" }} ], not-regulated: No. }} ] }}\njurisdiction: xa\n",
+                    StringComparison.Ordinal
+                )
+        );
+        Inspection
+            .Run(book.Folder, Today)
+            .Problems.Where(problem => problem.Code == "wrong-start")
+            .Select(problem => problem.Text)
+            .ShouldBe(told is null ? [] : [told]);
+    }
+
     /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
     [Theory]
     [InlineData("vehicles over 4.5 t", 0)]
@@ -188,7 +220,9 @@ public sealed class BadBookTests
         }
 
         File.WriteAllText(Path.Combine(book.Folder, "jurisdictions/xa/ride-height.yaml"), text.ToString());
-        var codes = Inspection.Run(book.Folder, Today).Problems.Select(problem => problem.Code).Distinct().ToArray();
+        var problems = Inspection.Run(book.Folder, Today).Problems;
+        var codes = problems.Select(problem => problem.Code).Distinct().ToArray();
+        problems.ShouldContain(problem => problem.Text == "through 'xa/ride-height/r2' more than 64 versions may be in force on one day");
         codes.ShouldContain("adoption-circle");
         codes.ShouldContain("adoption-fan");
         codes.ShouldNotContain("check-failed");
