@@ -3,7 +3,6 @@ using RuleBook.Authoring.Editions;
 using RuleBook.Law;
 using RuleBook.Tables;
 using RuleBook.Text;
-using RuleBook.Units;
 
 namespace RuleBook.Authoring.Tests.Editions;
 
