@@ -13,7 +13,10 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
     /// <summary>The same in every build, whatever else changes in the book.</summary>
     public string Name => $"{Rule.Id}@{Links.Start(Version)}";
 
-    public string State(DateOnly day) => HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state : "in force";
+    public string State(DateOnly day) =>
+        Version.Until?.Latest <= day ? "ended"
+        : HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state
+        : "in force";
 
     /// <summary>The last day on which somebody compared one of its sources, or corrected a figure of it.</summary>
     public DateOnly Checked(Book book) =>

@@ -115,7 +115,8 @@ public sealed class FeedReadBackTests
     };
 
     private static string State(RuleVersion version) =>
-        version.Proposed ? "proposed"
+        version.Until is { } until && until.Latest <= Today ? "ended"
+        : version.Proposed ? "proposed"
         : version.Announced is not null ? "announced"
         : version.From is { } from && from.Earliest > Today ? "to come"
         : "in force";
