@@ -16,6 +16,8 @@ internal sealed class Copy : IDisposable
         folder = Path.Combine(Path.GetDirectoryName(root)!, $"mutants-{Environment.ProcessId}");
         Directory.CreateDirectory(folder);
         Shell(root, $"git ls-files -zco --exclude-standard | xargs -0 cp --parents -t '{folder}'");
+        // Some tests ask git for the last commit.
+        Shell(folder, "git init -q && git add -A && git -c user.name=mutants -c user.email=mutants@localhost commit -qm mutants");
         foreach (var test in Tests)
         {
             Shell(root, $"mkdir -p '{Bin(test)}' && cp -r tests/{test}/bin/Debug/net10.0/. '{Bin(test)}'");
@@ -26,6 +28,10 @@ internal sealed class Copy : IDisposable
 
     /// <summary>The folder in which a test project's program stands.</summary>
     public string Bin(string test) => Path.Combine(folder, "tests", test, "bin", "Debug", "net10.0");
+
+    /// <summary>The projects with tests that may see a change of an assembly.</summary>
+    public IEnumerable<string> TestsOf(IEnumerable<string> assemblies) =>
+        Tests.Where(test => assemblies.Any(assembly => File.Exists(Path.Combine(Bin(test), assembly))));
 
     /// <summary>Where a project's assembly stands: the first is written, the others are links to it.</summary>
     public void Put(string assembly, Action<string> write)

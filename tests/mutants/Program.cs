@@ -3,7 +3,8 @@
 // Changes the code in small ways, each behind a switch of one build, and asks whether a test notices. A random sample (200; --sample),
 // drawn in equal parts from telling, authoring, site and command, is tried for SECONDS at most; what lived is told, and how many of each
 // folder were noticed. --only narrows it to files whose path begins so. --record runs every class of tests first to see what it reaches;
-// without it the few that reach.txt names for a file are run, and those of its folder. Needs the tests built. It informs: the exit code is 0 whatever lives.
+// without it the few that reach.txt names for a file are run, and those of its folder. Needs the tests built. It informs: the exit code is
+// 0 whatever lives.
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
@@ -60,7 +61,7 @@ foreach (var project in projects)
     );
 using var standing = new StandingPrograms(copy);
 var reach = record
-    ? await Reach.RecordAsync(copy, standing, built, table).ConfigureAwait(false)
+    ? await Reach.RecordAsync(copy, copy.TestsOf(projects.Select(each => $"{each.Name}.dll")), built, table).ConfigureAwait(false)
     : await Reach.ReadAsync(copy, table).ConfigureAwait(false);
 var sample = Drawn(built.Where(mutant => wanted.Contains(mutant.Number)), size);
 Console.WriteLine(

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 
@@ -12,7 +13,7 @@ internal sealed class Reach
 {
     private const int ClassesOfFile = 32;
     private const double SecondsOfFile = 20;
-    private const double Quick = 4;
+    private const double Quick = 60;
 
     private readonly Dictionary<int, List<TestClass>> byMutant = [];
     private readonly Dictionary<string, IReadOnlyList<TestClass>> byFile = [];
@@ -46,67 +47,46 @@ internal sealed class Reach
     }
 
     /// <summary>
-    /// Runs every class without a mutant, a quick one twice: what it reaches only once, a program does for all its classes. One that fails
-    /// even so, or takes too long, is told and left out.
+    /// Runs every class without a mutant, each in a program of its own, so that it makes itself what others would have left to it; and again
+    /// if it is quick, for its time where all is made. One that fails even so, or takes too long, is told and left out.
     /// </summary>
-    public static async Task<Reach> RecordAsync(Copy copy, StandingPrograms standing, IReadOnlyList<Mutant> mutants, string path)
+    public static async Task<Reach> RecordAsync(Copy copy, IEnumerable<string> projects, IReadOnlyList<Mutant> mutants, string path)
     {
         var files = mutants.ToDictionary(mutant => mutant.Number, mutant => mutant.File);
-        var lists = await Task.WhenAll(Copy.Tests.Select(test => TestRun.ClassesAsync(copy, test))).ConfigureAwait(false);
-        var once = Copy.Tests.ToDictionary(each => each, _ => new HashSet<int>());
-        var reached = new Dictionary<TestClass, HashSet<int>>();
+        var lists = await Task.WhenAll(projects.Select(test => TestRun.ClassesAsync(copy, test))).ConfigureAwait(false);
+        var reached = new ConcurrentDictionary<TestClass, IReadOnlyCollection<int>>();
         await Parallel
             .ForEachAsync(
                 lists.SelectMany(each => each),
                 new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
                 async (each, _) =>
                 {
-                    var programs = standing.Taken();
-                    var program = programs[each.Project];
+                    using var program = new StandingProgram(copy, each.Project);
                     var watch = Stopwatch.StartNew();
-                    var first = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
-                    if (first.Failed is not null)
-                    {
-                        // It may not bear what another class left in the program.
-                        program.Dispose();
-                        first = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
-                    }
-
-                    var last = first;
-                    if (first.Failed is null && watch.Elapsed.TotalSeconds < Quick)
+                    var (failed, numbers) = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
+                    if (failed is null && watch.Elapsed.TotalSeconds < Quick)
                     {
                         watch.Restart();
-                        last = await program.RunAsync(each, mutant: 0).ConfigureAwait(false);
+                        failed = (await program.RunAsync(each, mutant: 0).ConfigureAwait(false)).Failed;
                     }
 
-                    var seconds = Math.Round(watch.Elapsed.TotalSeconds, 2);
-                    standing.Return(programs);
-                    if (last.Failed is { } failed)
+                    if (failed is not null)
                         Console.WriteLine($"left out, {each.Name} without a mutant: {failed}");
                     else
-                        lock (reached)
-                        {
-                            reached.Add(each with { Seconds = seconds }, [.. last.Reached]);
-                            once[each.Project].UnionWith(first.Reached.Except(last.Reached));
-                        }
+                        reached[each with { Seconds = Math.Round(watch.Elapsed.TotalSeconds, 2) }] = numbers;
                 }
             )
             .ConfigureAwait(false);
 
         var reach = new Reach();
         foreach (var (each, numbers) in reached.OrderBy(pair => pair.Value.Select(number => files[number]).Distinct().Count()))
-        foreach (var number in numbers.Union(once[each.Project]))
+        foreach (var number in numbers)
             (reach.byMutant.TryGetValue(number, out var some) ? some : reach.byMutant[number] = []).Add(each);
-        await File.WriteAllLinesAsync(path, reach.Kept(mutants, reached, Read(path).byFile)).ConfigureAwait(false);
+        await File.WriteAllLinesAsync(path, reach.Kept(mutants, Read(path).byFile)).ConfigureAwait(false);
         return reach;
     }
 
-    /// <summary>Of a file those classes first that reach most of it each time; what a program does only once, none does more than another.</summary>
-    private IEnumerable<string> Kept(
-        IReadOnlyList<Mutant> mutants,
-        IReadOnlyDictionary<TestClass, HashSet<int>> reached,
-        IReadOnlyDictionary<string, IReadOnlyList<TestClass>> before
-    )
+    private IEnumerable<string> Kept(IReadOnlyList<Mutant> mutants, IReadOnlyDictionary<string, IReadOnlyList<TestClass>> before)
     {
         var now = mutants
             .GroupBy(mutant => mutant.File)
@@ -114,7 +94,7 @@ internal sealed class Reach
                 file => file.Key,
                 file =>
                     (IReadOnlyList<TestClass>)
-                        Few(file.SelectMany(Of).Distinct().OrderByDescending(each => file.Count(one => reached[each].Contains(one.Number))))
+                        Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
             );
         var timed = now.Values.SelectMany(classes => classes).DistinctBy(each => each.Name).ToDictionary(each => each.Name);
         var files = before

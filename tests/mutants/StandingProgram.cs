@@ -16,7 +16,7 @@ internal sealed class StandingProgram(Copy copy, string project) : IDisposable
     public async Task<(string? Failed, IReadOnlyCollection<int> Reached)> RunAsync(TestClass each, int mutant)
     {
         process ??= Start();
-        using var patience = TestRun.Patience([each]);
+        using var patience = TestRun.Patience(each);
         try
         {
             await process

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 
 namespace RuleBook.Mutants;
 
@@ -20,33 +19,6 @@ internal static class TestRun
 
     /// <summary>What a class may take before it is known, s.</summary>
     public const double Slowest = 30;
-
-    /// <summary>Runs classes of one project until the first failure.</summary>
-    /// <returns>Whether a test failed, or the process broke or did not end in time; and the classes with a test that failed.</returns>
-    public static async Task<(bool Failed, IReadOnlyList<TestClass> By)> OfAsync(Copy copy, IReadOnlyList<TestClass> classes, int mutant)
-    {
-        var start = Started(copy, classes[0].Project, [.. Words, .. classes.SelectMany(each => (string[])["-class", each.Name])]);
-        start.Environment[MutatedProject.Acting] = mutant.ToString(CultureInfo.InvariantCulture);
-        using var process = Process.Start(start)!;
-        using var patience = Patience(classes);
-        try
-        {
-            var errors = process.StandardError.ReadToEndAsync(patience.Token);
-            var said = await process.StandardOutput.ReadToEndAsync(patience.Token).ConfigureAwait(false);
-            await errors.ConfigureAwait(false);
-            await process.WaitForExitAsync(patience.Token).ConfigureAwait(false);
-            string[] failures = [.. said.Split('\n').Where(line => line.Contains("[FAIL]", StringComparison.Ordinal))];
-            return (
-                process.ExitCode != 0 && !said.Contains("Total: 0,", StringComparison.Ordinal),
-                [.. classes.Where(each => failures.Any(line => line.Contains($"{each.Name}.", StringComparison.Ordinal)))]
-            );
-        }
-        catch (OperationCanceledException)
-        {
-            process.Kill(entireProcessTree: true);
-            return (true, []);
-        }
-    }
 
     /// <summary>The classes of a project's tests.</summary>
     public static async Task<IReadOnlyList<TestClass>> ClassesAsync(Copy copy, string project)
@@ -70,7 +42,6 @@ internal static class TestRun
             Environment = { ["DOTNET_GCHeapHardLimit"] = "0x80000000" },
         };
 
-    /// <summary>Six times as long as the classes take, and what a start and a busy machine may.</summary>
-    public static CancellationTokenSource Patience(IEnumerable<TestClass> classes) =>
-        new(TimeSpan.FromSeconds(30 + (6 * classes.Sum(each => each.Seconds))));
+    /// <summary>Six times as long as the class takes, and what a start with all its books and a busy machine may.</summary>
+    public static CancellationTokenSource Patience(TestClass each) => new(TimeSpan.FromSeconds(90 + (6 * each.Seconds)));
 }

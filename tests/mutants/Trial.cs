@@ -12,22 +12,26 @@ internal enum Fate
 internal sealed class Trial(Copy copy, StandingPrograms standing, Reach reach)
 {
     /// <summary>
-    /// Class by class in programs that stand. What they pass only once, when a book is read or a table made, is tried in a process of its own.
+    /// Class by class in programs that stand. A class that does not pass the mutant there may keep what it once made: a page, a book. It is
+    /// tried in a program that starts with the mutant.
     /// </summary>
     public async Task<Fate> OfAsync(Mutant mutant)
     {
-        var classes = reach.Of(mutant);
+        var unmoved = new List<TestClass>();
         var passed = false;
         var programs = standing.Taken();
         try
         {
-            foreach (var each in classes.OrderBy(each => each.Seconds))
+            foreach (var each in reach.Of(mutant).OrderBy(each => each.Seconds))
             {
                 var program = programs[each.Project];
                 var (failed, reached) = await program.RunAsync(each, mutant.Number).ConfigureAwait(false);
                 if (failed is not null && await HoldsWithoutAsync(program, each, mutant.Number).ConfigureAwait(false))
                     return Fate.Noticed;
-                passed |= reached.Contains(mutant.Number);
+                if (!reached.Contains(mutant.Number))
+                    unmoved.Add(each);
+                else
+                    passed = true;
             }
         }
         finally
@@ -35,12 +39,17 @@ internal sealed class Trial(Copy copy, StandingPrograms standing, Reach reach)
             standing.Return(programs);
         }
 
-        foreach (var project in passed ? [] : classes.GroupBy(each => each.Project))
+        foreach (var project in unmoved.GroupBy(each => each.Project))
         {
-            var (failed, by) = await TestRun.OfAsync(copy, [.. project], mutant.Number).ConfigureAwait(false);
-            IReadOnlyList<TestClass> blamed = by.Count > 0 ? by : [.. project];
-            if (failed && !(await TestRun.OfAsync(copy, blamed, mutant: 0).ConfigureAwait(false)).Failed)
-                return Fate.Noticed;
+            using var anew = new StandingProgram(copy, project.Key);
+            foreach (var each in project)
+            {
+                var (failed, reached) = await anew.RunAsync(each, mutant.Number).ConfigureAwait(false);
+                using var without = new StandingProgram(copy, project.Key);
+                if (failed is not null && (await without.RunAsync(each, mutant: 0).ConfigureAwait(false)).Failed is null)
+                    return Fate.Noticed;
+                passed |= reached.Contains(mutant.Number);
+            }
         }
 
         return passed ? Fate.Lived : Fate.NotReached;
