@@ -55,13 +55,16 @@ internal sealed class Trial(Copy copy, StandingPrograms standing, Reach reach)
         return passed ? Fate.Lived : Fate.NotReached;
     }
 
-    /// <summary>Where a class fails without the mutant too, the program keeps what another one left in it: it starts anew.</summary>
+    /// <summary>Where a class fails without the mutant too, the program keeps what this or another one left in it: it starts anew.</summary>
     private static async Task<bool> HoldsWithoutAsync(StandingProgram program, TestClass each, int mutant)
     {
         if (!await FailsAsync(0).ConfigureAwait(false))
             return true;
         program.Dispose();
-        return await FailsAsync(mutant).ConfigureAwait(false) && !await FailsAsync(0).ConfigureAwait(false);
+        if (!await FailsAsync(mutant).ConfigureAwait(false))
+            return false;
+        program.Dispose();
+        return !await FailsAsync(0).ConfigureAwait(false);
 
         async Task<bool> FailsAsync(int acting) => (await program.RunAsync(each, acting).ConfigureAwait(false)).Failed is not null;
     }

@@ -45,6 +45,56 @@ public sealed class SchemaCheckTests
         ]);
     }
 
+    /// <summary>Every kind of fault that a schema knows, in the words of who writes the file, with what would be right.</summary>
+    [Fact]
+    public void What_a_schema_does_not_allow_is_told_in_words_with_what_would_be_right()
+    {
+        var text = $$"""
+            vehicles: {}
+            cases:
+              - id: {{new string('a', 81)}}
+                says: [A sentence.]
+                vehicle: wagon
+                changes: none
+                on: []
+                each: {}
+                expect: { verdict: certificat, between: [certificate] }
+                because: { memory: so }
+              - id: No id
+                say: A sentence.
+                vehicle:
+                on: [2019-01-01, 2019-01-01]
+                expect: { between: [certificate, approval, prohibited], may-certify: maybe }
+                because: so
+            """;
+
+        SchemaCheck
+            .Find("cases", YamlText.Read(text, "f"))
+            .OrderBy(problem => problem.Mark)
+            .Select(problem => problem.ToString())
+            .ShouldBe([
+                "f:1:11: error wrong-shape: there are too few keys (at least 1)",
+                "f:3:9: error not-well-formed: the text is too long (at most 80)",
+                "f:4:11: error wrong-shape: a text is needed here (What the case shows, in one sentence.)",
+                "f:6:14: error wrong-shape: keys with values are needed here (What differs from the base vehicle, by "
+                    + "the keys of a job.)",
+                "f:7:9: error wrong-shape: the list is too short (at least 1)",
+                "f:8:11: error wrong-shape: there are too few keys (at least 1)",
+                "f:9:24: error not-a-word: 'certificat' is not one of no-certificate, certificate, approval, "
+                    + "prohibited, undecided (did you mean 'certificate'?)",
+                "f:9:45: error wrong-shape: the list is too short (at least 2)",
+                "f:11:5: error missing-key: the key 'says' is missing (add 'says:')",
+                "f:11:9: error not-well-formed: 'No id' does not have the form that is needed here (A name in lower "
+                    + "case with hyphens; never reused for something else.)",
+                "f:12:5: error unknown-key: 'say' is not a key here (did you mean 'says'?)",
+                "f:13:13: error wrong-shape: a value is needed here (The name of a base vehicle of this file.)",
+                "f:14:9: error wrong-shape: an entry of the list is given twice (keep one of them)",
+                "f:15:24: error wrong-shape: the list is too long (at most 2)",
+                "f:15:74: error not-a-word: 'maybe' is not one of yes, no, open",
+                "f:16:14: error wrong-shape: keys with values are needed here (Where the answer is from.)",
+            ]);
+    }
+
     [Fact]
     public void A_key_that_lacks_is_reported_at_the_mapping_that_lacks_it() =>
         SchemaCheck

@@ -1,6 +1,7 @@
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Authoring.Tests.Inspecting;
 
-namespace RuleBook.Authoring.Tests.Inspecting;
+namespace RuleBook.Authoring.Tests.Checks;
 
 /// <summary>What looks like a fault and is none, and the boundary between the two (derived from the grammar of the data).</summary>
 public sealed class PrecisionTests

@@ -1,8 +1,9 @@
 using System.Text;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
+using RuleBook.Authoring.Tests.Inspecting;
 
-namespace RuleBook.Authoring.Tests.Inspecting;
+namespace RuleBook.Authoring.Tests.Checks;
 
 /// <summary>
 /// The sound book of <c>tests/bad-books</c> with one thing edited, and all that a maintainer reads of it: <c>edits.txt</c>, by hand. Beside
