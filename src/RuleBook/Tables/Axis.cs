@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Fractions;
 using RuleBook.Units;
 
@@ -73,6 +74,7 @@ internal sealed class Axis
     }
 
     /// <summary>The cell of a value on the grid, without a branch for each edge.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public int Place(long at)
     {
         var cell = 0;
@@ -101,14 +103,20 @@ internal sealed class Axis
     }
 
     /// <summary>Puts a value on the grid into a row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Put(Span<ulong> row, long at)
     {
         var cell = Place(at);
         if (Columns == 1)
             row[Column] = 1ul << cell;
         else
-            for (var i = 0; i < Columns; i++)
-                row[Column + i] = Mask(i, cell, cell);
+            PutCell(row, cell);
+    }
+
+    private void PutCell(Span<ulong> row, int cell)
+    {
+        for (var i = 0; i < Columns; i++)
+            row[Column + i] = Mask(i, cell, cell);
     }
 
     /// <summary>

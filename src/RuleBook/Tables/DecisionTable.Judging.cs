@@ -7,11 +7,18 @@ namespace RuleBook.Tables;
 public sealed partial class DecisionTable
 {
     /// <summary>
-    /// The pathways possible for what is known, in one walk of the table and without allocating: one where all is known that the rules ask
+    /// The pathways possible for what is known, without allocating once rows have lain in the same cells: one where all is known that the rules ask
     /// for and established what they say, otherwise from the best to the worst. Topics that the row does not touch are not judged.
     /// </summary>
     /// <param name="row">A row of this table.</param>
-    public Outcome Judge(Row row) => Judge(row.Cells, row.Touched);
+    public Outcome Judge(Row row)
+    {
+        var cells = row.Cells;
+        var (touched, verdict) = (row.Touched, Free);
+        for (var left = touched.Topics; left != 0; left &= left - 1)
+            verdict = verdict.And(LookUp(BitOperations.TrailingZeroCount(left), cells, touched.Own));
+        return verdict;
+    }
 
     /// <summary>As <see cref="Judge(Row)"/>, on topics chosen.</summary>
     internal Outcome Judge(ReadOnlySpan<ulong> row, Touched touched)
@@ -25,33 +32,48 @@ public sealed partial class DecisionTable
     {
         var verdict = Free;
         for (var left = touched.Topics; left != 0; left &= left - 1)
-        {
-            var topic = BitOperations.TrailingZeroCount(left);
-            ref readonly var line = ref topics[topic];
-            var (may, must) = TWatch.Watches ? (ulong.MaxValue, 0) : line.Bind(row);
-            var (bound, unmet) = (false, touched.Own & ownOfTopic[topic]);
-            for (var i = 0; i < line.Rules.Length; i++)
-            {
-                var told = i < TopicLine.Told;
-                if (told && (may >> i & 1) == 0)
-                    continue;
-                ref readonly var rule = ref rules[line.Rules[i]];
-                var result =
-                    told && (must >> i & 1) != 0 && rule.VersionColumn == 0
-                        ? Bound(rule.FirstVersion, row, ref watch)
-                        : Judge(in rule, row, ref watch);
-                if (result.Binds == Truth.No)
-                    continue;
-                bound |= result.Binds == Truth.Yes;
-                unmet &= ~result.Speaks;
-                verdict = verdict.And(result.Outcome);
-            }
+            verdict = verdict.And(JudgeTopic(BitOperations.TrailingZeroCount(left), row, touched.Own, ref watch));
+        return verdict;
+    }
 
-            if (!bound || unmet != 0)
-                verdict = verdict.And(Outcome.Open);
+    /// <summary>What a topic gives, looked up where a row has lain in the same cells before.</summary>
+    private Outcome LookUp(int topic, ReadOnlySpan<ulong> row, ulong own)
+    {
+        var verdicts = verdictsOfTopic[topic] ??= new VerdictsByCell(TestsOn(topic), everything);
+        var (at, watch) = (verdicts.IndexOf(row), default(NoWatch));
+        if (at < 0)
+            return JudgeTopic(topic, row, own, ref watch);
+        ref var known = ref verdicts.Known[at];
+        if (known == 0)
+            known = (byte)(JudgeTopic(topic, row, own, ref watch).Pack() | VerdictsByCell.Judged);
+        return Outcome.Unpack(known);
+    }
+
+    private Outcome JudgeTopic<TWatch>(int topic, ReadOnlySpan<ulong> row, ulong own, ref TWatch watch)
+        where TWatch : struct, IWatch, allows ref struct
+    {
+        var verdict = Free;
+        ref readonly var line = ref topics[topic];
+        var (may, must) = TWatch.Watches ? (ulong.MaxValue, 0) : line.Bind(row);
+        var (bound, unmet) = (false, own & ownOfTopic[topic]);
+        for (var i = 0; i < line.Rules.Length; i++)
+        {
+            var told = i < TopicLine.Told;
+            if (told && (may >> i & 1) == 0)
+                continue;
+            ref readonly var rule = ref rules[line.Rules[i]];
+            var result =
+                told && (must >> i & 1) != 0 && rule.VersionColumn == 0
+                    ? Bound(rule.FirstVersion, row, ref watch)
+                    : Judge(in rule, row, ref watch);
+            if (result.Binds == Truth.No)
+                continue;
+            bound |= result.Binds == Truth.Yes;
+            unmet &= ~result.Speaks;
+            verdict = verdict.And(result.Outcome);
         }
 
-        return verdict;
+        return bound && unmet == 0 ? verdict : verdict.And(Outcome.Open);
     }
 
     /// <summary>What one rule gives.</summary>
@@ -198,5 +220,5 @@ public sealed partial class DecisionTable
     /// <summary>Whether the facts hold that open a tier at all.</summary>
     internal Truth When(int version, int tier, ReadOnlySpan<ulong> row) => All(tiers[versions[version].FirstTier + tier].When, row);
 
-    private static readonly Outcome Free = new(Pathway.NoCertificate, Pathway.NoCertificate);
+    private static Outcome Free => new(Pathway.NoCertificate, Pathway.NoCertificate);
 }

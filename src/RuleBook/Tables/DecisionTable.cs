@@ -18,8 +18,8 @@ namespace RuleBook.Tables;
 /// </para>
 /// <para>
 /// Truth is three-valued (Kleene's strong logic): a test on a column of which several cells are possible is yes, no or unknown.
-/// <see cref="Judge(Row)"/> walks the table once; where facts lack, the outcome is a range of pathways that is never too narrow, and
-/// <see cref="Complete(Row)"/> makes it as narrow as trying every value of what lacks would.
+/// <see cref="Judge(Row)"/> walks the table once, or looks up what that gave in the same cells; where facts lack, the outcome is a range
+/// of pathways that is never too narrow, and <see cref="Complete(Row)"/> makes it as narrow as trying every value of what lacks would.
 /// </para>
 /// </remarks>
 /// <example>
@@ -55,8 +55,12 @@ public sealed partial class DecisionTable
     private readonly ExactRange?[] absent;
     private readonly (HowKnown How, long Steps)[] absentSteps;
     private readonly ulong[] ownOfTopic;
+    private readonly ulong[] movedBy; // by topic, of the first 64 movements those that touch it, a bit each
+    private readonly ulong asking; // of the same those that ask for a rule of their own
     private readonly ulong withoutRules;
     private readonly ulong[] testedBy;
+    private readonly ulong[] everything; // all cells of each column
+    private readonly VerdictsByCell?[] verdictsOfTopic; // each made when first asked
     private readonly bool fitsLanes;
     private readonly Dictionary<string, Input> byName;
     private readonly Dictionary<string, Axis> byQuantity;
@@ -103,29 +107,34 @@ public sealed partial class DecisionTable
             axisOfSlot[input.At]?.Put(blank, new ExactRange(Exact.Of(value)));
         }
 
+        AbsentRanges = [.. Enumerable.Range(0, Slots).Where(slot => absentSteps[slot].How == HowKnown.AsRange)];
         ownOfTopic = new ulong[Topics.Length];
         foreach (var movement in movements)
             for (var topic = 0; topic < ownOfTopic.Length; topic++)
                 if ((movement.Suggested >> topic & 1) != 0)
                     ownOfTopic[topic] |= movement.Own;
+        movedBy = new ulong[Topics.Length];
+        for (var at = 0; at < Math.Min(movements.Length, 64); at++)
+        {
+            for (var left = movements[at].Topics; left != 0; left &= left - 1)
+                movedBy[BitOperations.TrailingZeroCount(left)] |= 1ul << at;
+            if (movements[at].Own != 0)
+                asking |= 1ul << at;
+        }
+
         fitsLanes = ownOfTopic.All(own => own <= byte.MaxValue);
         testedBy = new ulong[blank.Length];
         foreach (var rule in rules)
-        foreach (ref readonly var version in versions.AsSpan(rule.FirstVersion, rule.EndVersion - rule.FirstVersion))
-        {
-            foreach (var tests in version.Descriptions)
-                Mark(tests, rule.Topic);
-            foreach (ref readonly var tier in tiers.AsSpan(version.FirstTier, version.EndTier - version.FirstTier))
-            {
-                Mark(tier.When, rule.Topic);
-                Mark(tier.Within, rule.Topic);
-            }
-        }
-
-        var everything = built.Blank;
+        foreach (var run in RunsOf(rule))
+        foreach (ref readonly var test in TestsOf(run))
+            testedBy[test.Column] |= 1ul << rule.Topic;
+        verdictsOfTopic = new VerdictsByCell?[Topics.Length];
+        everything = built.Blank;
         foreach (var word in Inputs.Where(input => input.Kind == InputKind.Word))
             everything[word.At] = ulong.MaxValue >> (64 - word.Words.Length);
-        topics = [.. Enumerable.Range(0, Topics.Length).Select(topic => Line(topic, everything))];
+        foreach (var condition in Inputs.Where(input => input.Kind == InputKind.Condition))
+            everything[condition.At] = MetOrToShow | NotMet;
+        topics = [.. Enumerable.Range(0, Topics.Length).Select(Line)];
         withoutRules = (1ul << Topics.Length) - 1 & ~rules.Aggregate(0ul, (all, rule) => all | 1ul << rule.Topic);
     }
 
@@ -207,12 +216,10 @@ public sealed partial class DecisionTable
         if (movements.Length == 0)
             return new Touched((1ul << Topics.Length) - 1, 0);
         var (topics, own) = (0ul, 0ul);
-        for (; moved != 0; moved &= moved - 1)
-        {
-            ref readonly var movement = ref movements[BitOperations.TrailingZeroCount(moved)];
-            (topics, own) = (topics | movement.Topics, own | movement.Own);
-        }
-
+        for (var topic = 0; topic < movedBy.Length; topic++)
+            topics |= ((moved & movedBy[topic]) != 0 ? 1ul : 0) << topic;
+        for (var left = moved & asking; left != 0; left &= left - 1)
+            own |= movements[BitOperations.TrailingZeroCount(left)].Own;
         return new Touched(topics, own);
     }
 
@@ -273,13 +280,16 @@ public sealed partial class DecisionTable
     /// <summary>What is known of a measure that a job does not state; null where that is nothing.</summary>
     internal ExactRange? Absent(int slot) => absent[slot];
 
-    /// <summary>How that is known, with its place on the grid.</summary>
-    internal (HowKnown How, long Steps) AbsentSteps(int slot) => absentSteps[slot];
+    /// <summary>How that is known by slot, with its place on the grid.</summary>
+    internal ReadOnlySpan<(HowKnown How, long Steps)> AbsentSteps => absentSteps;
+
+    /// <summary>The slots of which it does not lie on the grid.</summary>
+    internal int[] AbsentRanges { get; }
 
     /// <summary>The resolved version behind a line.</summary>
     internal ResolvedVersion Version(int version) => resolved[version];
 
-    private TopicLine Line(int topic, ulong[] everything)
+    private TopicLine Line(int topic)
     {
         int[] own = [.. Enumerable.Range(0, rules.Length).Where(i => rules[i].Topic == topic)];
         int[] told = [.. own.Take(TopicLine.Told)];
@@ -327,11 +337,37 @@ public sealed partial class DecisionTable
 
     private ArraySegment<VersionLine> VersionsOf(RuleLine rule) => new(versions, rule.FirstVersion, rule.EndVersion - rule.FirstVersion);
 
-    private void Mark(Tests run, int topic)
-    {
-        foreach (ref readonly var test in tests.AsSpan(run.First, run.End - run.First))
-            testedBy[test.Column] |= 1ul << topic;
-    }
+    /// <summary>The tests of a rule: of the vehicles that it binds and of its tiers.</summary>
+    private IEnumerable<Tests> RunsOf(RuleLine rule) =>
+        VersionsOf(rule)
+            .SelectMany(version =>
+                version.Descriptions.Concat(
+                    new ArraySegment<TierLine>(tiers, version.FirstTier, version.EndTier - version.FirstTier).SelectMany(tier =>
+                        (Tests[])[tier.When, tier.Within]
+                    )
+                )
+            );
+
+    /// <summary>
+    /// All that a verdict on a topic can hang on: its tests, which versions are in force, and whether a measure is moved that asks for a
+    /// rule of its own.
+    /// </summary>
+    private IEnumerable<Test> TestsOn(int topic) =>
+        topics[topic]
+            .Rules.Select(rule => rules[rule])
+            .SelectMany(rule =>
+                RunsOf(rule)
+                    .SelectMany(run => TestsOf(run).ToArray())
+                    .Concat(
+                        Enumerable.Range(0, rule.EndVersion - rule.FirstVersion).Select(i => new Test((ushort)rule.VersionColumn, 1ul << i))
+                    )
+            )
+            .Where(test => test.Column != 0)
+            .Concat(
+                movements
+                    .Where(movement => (movement.Own & ownOfTopic[topic]) != 0)
+                    .Select(movement => new Test((ushort)movement.Column, movement.Unchanged))
+            );
 
     /// <summary>Whether all tests pass.</summary>
     private Truth All(Tests run, ReadOnlySpan<ulong> row)

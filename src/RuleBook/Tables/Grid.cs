@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Fractions;
 
 namespace RuleBook.Tables;
@@ -18,8 +19,9 @@ internal readonly struct Grid
     private const int Finest = 1 << 30;
 
     private readonly long whole;
+    private readonly long far; // the largest whole number that is not too large
 
-    private Grid(long whole, int parts) => (this.whole, Steps) = (whole, whole * parts);
+    private Grid(long whole, int parts) => (this.whole, Steps, far) = (whole, whole * parts, Most / (whole * parts));
 
     /// <summary>Steps to a base unit.</summary>
     public long Steps { get; }
@@ -47,21 +49,20 @@ internal readonly struct Grid
     /// <param name="numerator">What is divided.</param>
     /// <param name="denominator">By what.</param>
     /// <param name="at">Steps from zero.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool Holds(long numerator, long denominator, out long at)
     {
-        var factor = Steps;
-        if (denominator != 1)
+        if (denominator == 1)
         {
-            if (denominator <= 0 || whole % denominator != 0)
-            {
-                at = 0;
-                return false;
-            }
-
-            factor /= denominator;
+            at = unchecked(numerator * Steps);
+            return numerator <= far && numerator >= -far;
         }
 
-        return Math.BigMul(numerator, factor, out at) == at >> 63 && at is <= Most and >= -Most;
+        at = 0;
+        return denominator > 0
+            && whole % denominator == 0
+            && Math.BigMul(numerator, Steps / denominator, out at) == at >> 63
+            && at is <= Most and >= -Most;
     }
 
     /// <inheritdoc cref="Holds(long, long, out long)"/>

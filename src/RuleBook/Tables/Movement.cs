@@ -19,7 +19,7 @@ internal readonly record struct Movement(
 )
 {
     /// <summary>Whether a row moves it.</summary>
-    public bool Moves(ReadOnlySpan<ulong> row) => row[Column] != Unchanged && row[Column] != Unknown;
+    public bool Moves(ReadOnlySpan<ulong> row) => row[Column] != Unchanged & row[Column] != Unknown;
 
     /// <summary>Whether it is not known that a row moves it.</summary>
     public bool MayBeUnchanged(ReadOnlySpan<ulong> row) => (row[Column] & Unchanged) != 0 && row[Column] != Unchanged;

@@ -25,5 +25,5 @@ public readonly record struct Outcome(Pathway Best, Pathway Worst)
     /// <summary>The reverse of <see cref="Unpack"/>.</summary>
     public byte Pack() => (byte)((int)Best | (int)Worst << 2);
 
-    private static Pathway Max(Pathway left, Pathway right) => left > right ? left : right;
+    private static Pathway Max(Pathway left, Pathway right) => (Pathway)Math.Max((int)left, (int)right);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Fractions;
 using RuleBook.Facts;
 using RuleBook.Units;
@@ -16,11 +17,8 @@ namespace RuleBook.Tables;
 public sealed class Row
 {
     private readonly ulong[] cells;
-    private readonly HowKnown[] how;
-    private readonly long[] steps; // of what lies on the grid
+    private readonly (HowKnown How, long Steps)[] stated; // by slot; steps of what lies on the grid
     private Dictionary<int, ExactRange>? ranges; // of what does not; made when something first does not
-    private readonly int[] changed; // the slots that differ from those of a job that states nothing
-    private int changes;
     private bool sums = true;
     private ulong moved; // the movements of the table that it makes, a bit each
 
@@ -28,8 +26,7 @@ public sealed class Row
     {
         Table = table;
         cells = new ulong[table.Width];
-        (how, steps, changed) = (new HowKnown[table.Slots], new long[table.Slots], new int[table.Slots]);
-        changes = changed.Length;
+        stated = new (HowKnown, long)[table.Slots];
         Clear();
     }
 
@@ -62,13 +59,10 @@ public sealed class Row
     public void Clear()
     {
         Table.Blank.CopyTo(cells);
-        if (changes == changed.Length)
-            for (var slot = 0; slot < how.Length; slot++)
-                MakeAbsent(slot);
-        else
-            foreach (var slot in changed.AsSpan(0, changes))
-                MakeAbsent(slot);
-        (changes, sums, moved) = (0, true, 0);
+        Table.AbsentSteps.CopyTo(stated);
+        foreach (var slot in Table.AbsentRanges)
+            Ranges[slot] = Table.Absent(slot)!.Value;
+        (sums, moved) = (true, 0);
     }
 
     /// <summary>Sets a word.</summary>
@@ -77,8 +71,8 @@ public sealed class Row
     {
         var at = 0;
         var words = input.Words.AsSpan();
-        while (at < words.Length && words[at] != word)
-            at++;
+        while (at < words.Length && !(words[at].Length == word.Length && words[at][^1] == word[^1] && words[at] == word))
+            at++; // most words are told apart by their length or their end
         if (at == words.Length || input.Kind != InputKind.Word)
             throw new ArgumentException($"'{word}' is not one of the words of '{input.Name}'", nameof(word));
         cells[input.At] = 1ul << at;
@@ -99,7 +93,7 @@ public sealed class Row
         if (Table.Grid.Holds(numerator, denominator, out var at))
             SetSteps(slot, at);
         else
-            Set(slot, new ExactRange(new Exact(numerator, denominator)));
+            SetOffGrid(slot, numerator, denominator);
     }
 
     /// <summary>
@@ -156,10 +150,9 @@ public sealed class Row
     {
         var copy = new Row(Table);
         cells.CopyTo(copy.cells, 0);
-        how.CopyTo(copy.how, 0);
-        steps.CopyTo(copy.steps, 0);
+        stated.CopyTo(copy.stated, 0);
         copy.ranges = ranges is null ? null : new(ranges);
-        (copy.changes, copy.sums, copy.moved) = (changed.Length, sums, moved);
+        (copy.sums, copy.moved) = (sums, moved);
         return copy;
     }
 
@@ -184,20 +177,21 @@ public sealed class Row
 
     /// <summary>What was set of a measure; null where nothing was.</summary>
     internal ExactRange? Stated(int slot) =>
-        how[slot] switch
+        stated[slot].How switch
         {
             HowKnown.Not => null,
-            HowKnown.OnGrid => new ExactRange(Table.Grid.Value(steps[slot])),
+            HowKnown.OnGrid => new ExactRange(Table.Grid.Value(stated[slot].Steps)),
             _ => ranges![slot],
         };
 
     /// <summary>Whether the measure itself was set.</summary>
-    internal bool IsStated(MeasureSum sum) => how[sum.Slot] != HowKnown.Not;
+    internal bool IsStated(MeasureSum sum) => stated[sum.Slot].How != HowKnown.Not;
 
     private Dictionary<int, ExactRange> Ranges => ranges ??= [];
 
-    private static int Of(Input input, InputKind kind) =>
-        input.Kind == kind ? input.At : throw new ArgumentException($"'{input.Name}' is not a {kind}", nameof(input));
+    private static int Of(Input input, InputKind kind) => input.Kind == kind ? input.At : throw Not(input, kind);
+
+    private static ArgumentException Not(Input input, InputKind kind) => new($"'{input.Name}' is not a {kind}", nameof(input));
 
     private void Set(int slot, Fraction value)
     {
@@ -207,32 +201,36 @@ public sealed class Row
             Set(slot, new ExactRange(Exact.Of(value)));
     }
 
-    private void SetRange(int slot, in ExactRange known, HowKnown stated)
+    private void SetRange(int slot, in ExactRange known, HowKnown how)
     {
-        Change(slot, stated);
-        if (stated == HowKnown.AsRange)
+        (stated[slot], sums) = ((how, 0), true);
+        if (how == HowKnown.AsRange)
             Ranges[slot] = known;
         if (Table.AxisOf(slot) is { } axis)
             Put(axis, known);
     }
 
+    private void SetOffGrid(int slot, long numerator, long denominator) => Set(slot, new ExactRange(new Exact(numerator, denominator)));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SetSteps(int slot, long at)
     {
-        Change(slot, HowKnown.OnGrid);
-        steps[slot] = at;
-        if (Table.AxisOf(slot) is not { } axis)
-            return;
-        if (axis.IsOnGrid)
+        (stated[slot], sums) = ((HowKnown.OnGrid, at), true);
+        if (Table.AxisOf(slot) is { } axis)
             Put(axis, at);
-        else
-            Put(axis, new ExactRange(Table.Grid.Value(at)));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Put(Axis axis, long at)
     {
-        axis.Put(cells, at);
+        if (axis.IsOnGrid)
+            axis.Put(cells, at);
+        else
+            PutOffGrid(axis, at);
         Move(axis);
     }
+
+    private void PutOffGrid(Axis axis, long at) => axis.Put(cells, new ExactRange(Table.Grid.Value(at)));
 
     private void Put(Axis axis, in ExactRange known)
     {
@@ -240,25 +238,11 @@ public sealed class Row
         Move(axis);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Move(Axis axis)
     {
         if (axis.Movement is >= 0 and < 64 and var at)
-            moved = moved & ~(1ul << at) | (Table.Movements[at].Moves(cells) ? 1ul << at : 0);
-    }
-
-    private void Change(int slot, HowKnown stated)
-    {
-        if (changes < changed.Length)
-            changed[changes++] = slot;
-        how[slot] = stated;
-        sums = true;
-    }
-
-    private void MakeAbsent(int slot)
-    {
-        (how[slot], steps[slot]) = Table.AbsentSteps(slot);
-        if (how[slot] == HowKnown.AsRange)
-            Ranges[slot] = Table.Absent(slot)!.Value;
+            moved = moved & ~(1ul << at) | (Table.Movements[at].Moves(cells) ? 1ul : 0) << at;
     }
 
     private void AddUp()
@@ -267,20 +251,23 @@ public sealed class Row
             if (axis.IsOnGrid && AddUp(axis.Sum, out var at))
                 Put(axis, at);
             else
-                Put(axis, Known(axis.Sum));
+                PutKnown(axis);
         sums = false;
     }
+
+    private void PutKnown(Axis axis) => Put(axis, Known(axis.Sum));
 
     /// <summary>The steps of a sum; false where some part does not lie on the grid or is not known.</summary>
     private bool AddUp(MeasureSum sum, out long at)
     {
-        at = steps[sum.Slot];
-        if (how[sum.Slot] != HowKnown.Not)
-            return how[sum.Slot] == HowKnown.OnGrid;
+        (var how, at) = stated[sum.Slot];
+        if (how != HowKnown.Not)
+            return how == HowKnown.OnGrid;
         at = 0;
         foreach (ref readonly var term in sum.Terms.AsSpan())
         {
-            if (!AddUp(term.Part, out var part))
+            var (known, part) = stated[term.Part.Slot];
+            if (known != HowKnown.OnGrid && (known != HowKnown.Not || !AddUp(term.Part, out part)))
                 return false;
             at += term.Under == 1 ? part * term.Over : part * term.Over / term.Under;
         }

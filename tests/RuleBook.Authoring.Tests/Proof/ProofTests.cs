@@ -72,7 +72,7 @@ public sealed class ProofTests
         var table = TableBook.Of(book).Table(place.Id, day);
         var row = table.NewRow();
         row.Set(facts);
-        var (walked, completed) = (table.Judge(row), table.Complete(row));
+        var (walked, lookedUp, completed) = (table.Judge(row.Cells, row.Touched), table.Judge(row), table.Complete(row));
 
         var interpreter = new Interpreter(book.Vocabulary, rules);
         var topics = interpreter.Touched(facts);
@@ -84,6 +84,8 @@ public sealed class ProofTests
 
         if (!Covers(completed, said))
             return $"the rules give {said}, the table no more than {completed}";
+        if (lookedUp != walked)
+            return $"one walk of the table gives {walked}, looked up is {lookedUp}";
         if (!Covers(walked, completed))
             return $"one walk of the table gives {walked}, its completion {completed}";
         return few && worlds.IsComplete && completed != said ? $"the rules give no more than {said}, the table {completed}" : null;

@@ -76,15 +76,24 @@ public sealed class BatchTests
     }
 
     [Theory]
-    [InlineData("")]
-    [InlineData(""" "for": { "any-of": [ { "stability-control": "no" }, { "body-lift": { "over": "20 mm" } } ] }, """)]
+    [InlineData("", "suspension-lift")]
+    [InlineData("", "track-increase")]
+    [InlineData(""" "for": { "any-of": [ { "stability-control": "no" }, { "body-lift": { "over": "20 mm" } } ] }, """, null)]
     [Trait("Basis", "derived")]
-    public void A_batch_gives_for_each_row_what_the_row_gives_alone(string vehicles) =>
+    public void A_batch_gives_for_each_row_what_the_row_gives_alone(string vehicles, string? ofWheels) =>
         Gen.Select(Gen.Int[1, 150], Gen.Int[0, 1_000_000])
             .Sample(
                 (rows, seed) =>
                 {
-                    var table = TableBook.Of(Book(Rule("raise", Since("2012-01-01", ByStability), vehicles))).Table("au-a", Day);
+                    var wheels = Rule(
+                        "wheels",
+                        Since("2012-01-01", $$""" "tiers": [ { "pathway": "certificate", "within": { "{{ofWheels}}": "20 mm" } } ] """)
+                    );
+                    var book = Book(
+                        Rule("raise", Since("2012-01-01", ByStability), vehicles),
+                        ofWheels is null ? [] : [("jurisdictions/au-a/wheels", Topic("wheels", wheels))]
+                    );
+                    var table = TableBook.Of(book).Table("au-a", Day);
                     var batch = new Batch(table, rows);
                     var random = new Random(seed);
                     var (alone, together) = (new byte[rows], new byte[rows]);

@@ -116,6 +116,35 @@ public sealed class JudgeTests
 
     [Fact]
     [Trait("Basis", "derived")]
+    public void What_was_judged_before_changes_no_verdict()
+    {
+        var tier = Tier(Pathway.NoCertificate, AtMost(Lift, 50)) with { When = When(Fitted, "yes"), Provided = ["travel-kept"] };
+        var table = DecisionTable.Of(Book().Vocabulary, Resolved(new Stated([tier], Pathway.Prohibited)));
+        var row = table.NewRow();
+        for (var turn = 0; turn < 2; turn++)
+            foreach (var fitted in (string?[])["yes", "no", null])
+            foreach (var met in (bool?[])[null, false, true])
+            foreach (var lift in (int[])[40, 50, 51])
+            {
+                row.Clear();
+                row.Set(table.Input(Lift), lift);
+                row.Set(table.Input("travel-kept"), met);
+                if (fitted is not null)
+                    row.Set(table.Input(Fitted), fitted);
+                var may = lift <= 50 && met is not false && fitted is not "no";
+                table
+                    .Judge(row)
+                    .ShouldBe(
+                        new Outcome(
+                            may ? Pathway.NoCertificate : Pathway.Prohibited,
+                            may && fitted is not null ? Pathway.NoCertificate : Pathway.Prohibited
+                        )
+                    );
+            }
+    }
+
+    [Fact]
+    [Trait("Basis", "derived")]
     public void No_limit_always_holds_and_a_limit_that_is_not_established_is_neither_kept_nor_broken()
     {
         Try(new Stated([Tier(Pathway.NoCertificate, Of(Lift, LimitKind.None))], Pathway.Prohibited), Raised(500))
