@@ -72,6 +72,7 @@ internal sealed record Mutation(string Told, Func<ExpressionSyntax, SyntaxNode, 
             yield break;
         if (
             !around.IsKind(SyntaxKind.LogicalOrExpression)
+            && expression is not IsPatternExpressionSyntax { Pattern: VarPatternSyntax } // which only names, and always holds
             && around is not (WhileStatementSyntax or DoStatementSyntax or ForStatementSyntax)
         )
             yield return new(

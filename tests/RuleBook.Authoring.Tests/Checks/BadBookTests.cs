@@ -172,13 +172,16 @@ public sealed class BadBookTests
             .ShouldBe(told is null ? [] : [told]);
     }
 
-    /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told.</summary>
+    /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told; so of 4000 kg the one of 4001 kg.</summary>
     [Theory]
-    [InlineData("vehicles over 4.5 t", 0)]
-    [InlineData("vehicles over 10,000 lb", 0)]
-    [InlineData("which mass the 750 kg are counted by", 1)]
-    [InlineData("vehicles over 5 t", 1)]
-    public void Vehicles_that_no_rule_binds_are_told_unless_what_is_lacking_names_them(string lacks, int told)
+    [InlineData("10000 lb", "vehicles over 4.5 t", 0)]
+    [InlineData("10000 lb", "vehicles over 10,000 lb", 0)]
+    [InlineData("10000 lb", "which mass the 750 kg are counted by", 1)]
+    [InlineData("10000 lb", "vehicles over 5 t", 1)]
+    [InlineData("4000 kg", "vehicles over 4001 kg", 1)]
+    [InlineData("4000 kg", "vehicles over 4000 kg", 0)]
+    [InlineData("4000 kg", "vehicles over 4000 mm", 1)]
+    public void Vehicles_that_no_rule_binds_are_told_unless_what_is_lacking_names_them(string limit, string lacks, int told)
     {
         using var book = BadBook.Open("vehicle-not-covered");
         Edit(
@@ -186,7 +189,7 @@ public sealed class BadBookTests
             "measures:\n",
             "measures:\n  - { measure: gvm, title: GVM, unit: kg, job: vehicle.ratings.gvm, definition: Its greatest mass. }\n"
         );
-        Edit("jurisdictions/xa/ride-height.yaml", "four-wheel-drive: yes", "gvm: { at-most: 10000 lb }");
+        Edit("jurisdictions/xa/ride-height.yaml", "four-wheel-drive: yes", $"gvm: {{ at-most: {limit} }}");
         Edit("jurisdictions/xa/jurisdiction.yaml", "ride-height, state: complete", $"ride-height, state: partial, lacks: \"{lacks}\"");
         Inspection.Run(book.Folder, Today).Problems.Count(problem => problem.Code == "vehicle-not-covered").ShouldBe(told);
 

@@ -152,6 +152,35 @@ public sealed class BookWalkTests
             ]);
     }
 
+    /// <summary>
+    /// A vehicle of category NA has a GVM of at most 3.5 t, one of NB1 over 3.5 t and at most 4.5 t (Vehicle Standard (Australian Design Rule
+    /// - Definitions and Vehicle Categories) 2005); other vehicles are not.
+    /// </summary>
+    [Theory]
+    [Trait("Basis", "published")]
+    [InlineData("{category: NA, gvm: {at-most: 3000 kg}}", "category NA, gvm 3001 kg")]
+    [InlineData("{category: NA, gvm: {at-most: 3500 kg}}", null)]
+    [InlineData("{category: NB1, gvm: {over: 3500 kg}}", null)]
+    [InlineData("{category: NB1, gvm: {over: 3501 kg}}", "category NB1, gvm 3501 kg")]
+    [InlineData("{category: NB1, gvm: {at-most: 4499 kg}}", "category NB1, gvm 4500 kg")]
+    [InlineData("{category: NB1, gvm: {at-most: 4500 kg}}", null)]
+    public void A_mass_that_no_rule_covers_is_told_where_some_vehicle_of_the_category_has_it(string whom, string? told)
+    {
+        var faults = BookWalk
+            .Walk(
+                SmallBook.Of(
+                    (
+                        "au-qld",
+                        $"topic: ride-height\nrules:\n  - {{rule: raise, title: Raising, for: {whom}, versions: [{{from: 2012-01-01, {Sources}, "
+                            + "not-regulated: there is no rule}]}\n"
+                    )
+                )
+            )
+            .Faults;
+
+        faults.Select(fault => fault.Text).ShouldBe(told is null ? [] : [$"no rule on ride-height covers {told}"]);
+    }
+
     [Fact]
     public void A_category_that_no_rule_of_a_topic_binds_is_found_where_another_rule_names_it()
     {
