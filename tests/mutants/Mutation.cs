@@ -48,7 +48,8 @@ internal sealed record Mutation(string Told, Func<ExpressionSyntax, SyntaxNode, 
     /// <summary>A hole in the place of the text: it stands in every kind of interpolated string, whoever takes it.</summary>
     private static IEnumerable<Mutation> Emptied(InterpolatedStringTextSyntax text)
     {
-        var said = text.TextToken.ValueText;
+        // The token's value keeps the braces as they are written: twice.
+        var said = text.TextToken.ValueText.Replace("{{", "{", StringComparison.Ordinal).Replace("}}", "}", StringComparison.Ordinal);
         yield return new($"without \"{said}\"", (on, _) => Interpolation(Choice(on, Text(""), Text(said))));
     }
 

@@ -47,18 +47,12 @@ internal sealed record ComparedVehicle(
                 : Truth.No;
         if (!Measures.TryGetValue(test.Fact, out var value))
             return Truth.Unknown;
-        return Beyond(bounds.Lower, value) > 0 || Beyond(bounds.Upper, value) < 0 ? Truth.No : Truth.Yes;
+        return
+            bounds.Lower is { } low && (value < low.Value || value == low.Value && !low.Closed)
+            || bounds.Upper is { } high && (value > high.Value || value == high.Value && !high.Closed)
+            ? Truth.No
+            : Truth.Yes;
     }
-
-    /// <summary>On which side of the bound's allowed values the value lies; 0 where it is allowed.</summary>
-    private static int Beyond(Bound? bound, Fraction value) =>
-        bound switch
-        {
-            null => 0,
-            _ when bound.Value.CompareTo(value) is var side && side != 0 => side,
-            { Closed: true } => 0,
-            _ => int.MinValue,
-        };
 
     private static ImmutableArray<ComparedVehicle> Read()
     {
