@@ -99,10 +99,33 @@ public sealed class BookExportTests
         Directory.GetFileSystemEntries(folder.Path).ShouldBe([target]);
 
         folder.Write("out/letter.odt", "mine");
-        Should.Throw<InputException>(() => ExportFolder.Write(export, target)).Message.ShouldContain("letter.odt");
+        Refused("out").ShouldBe(Stranger("letter.odt"));
         File.ReadAllText(Path.Combine(target, "judge.sql")).ShouldBe("two");
-        Should.Throw<InputException>(() => ExportFolder.Write(export, Path.Combine(target, "letter.odt")));
-        Should.Throw<InputException>(() => ExportFolder.Write(export, Path.Combine(folder.Path, "no", "out")));
+        Refused("out/letter.odt").ShouldBe("this is a file (name a folder)");
+        Refused("no/out").ShouldBe($"there is no folder '{folder.Path}/no' (make it first, or check its name)");
+        folder.Write("notes/README.txt", "mine");
+        Refused("notes").ShouldBe(Stranger("README.txt"));
+        folder.Write("queries/judge.sql", "mine");
+        Refused("queries").ShouldBe(Stranger("judge.sql"));
+        folder.Write("model/xa.dmn", "");
+        folder.Write("model/README.txt", "");
+        folder.Write("model/more.sql/a.sql", "");
+        Refused("model").ShouldBe(Stranger("more.sql"));
+        Directory.CreateSymbolicLink(Path.Combine(folder.Path, "link"), target);
+        Refused("link").ShouldBe(Stranger("it is a link"));
+        Directory.CreateDirectory(Path.Combine(folder.Path, "empty"));
+        ExportFolder.Write(export, Path.Combine(folder.Path, "empty") + "/", TestContext.Current.CancellationToken);
+        File.ReadAllText(Path.Combine(folder.Path, "empty", "judge.sql")).ShouldBe("one");
+
+        static string Stranger(string what) => $"the folder holds what is no export: {what} (name a new folder, or an export to replace)";
+
+        string Refused(string name)
+        {
+            var path = Path.Combine(folder.Path, name);
+            var told = Should.Throw<InputException>(() => ExportFolder.Write(export, path)).Message;
+            told.ShouldStartWith($"{path}:1:1: error not-writable: ");
+            return told[$"{path}:1:1: error not-writable: ".Length..];
+        }
     }
 
     [Fact]
