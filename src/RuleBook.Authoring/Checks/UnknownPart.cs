@@ -20,6 +20,6 @@ internal static class UnknownPart
         select Info.At(
             book.Word(book.Value(pair.Version.Mark, "measured"), "total", part),
             $"'{part}' cannot be added up",
-            Spelling.Tip(part, [.. book.Book.Vocabulary.Measures.Keys])
+            Spelling.Tip(part, [.. book.Book.Vocabulary.Measures.Keys.Where(name => name != KnownWords.TotalLift)])
         );
 }

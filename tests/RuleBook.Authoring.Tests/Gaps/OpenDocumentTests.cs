@@ -37,6 +37,20 @@ public sealed class OpenDocumentTests
         ranked.Select(open => open.Place.Id).ShouldNotContain("au"); // nobody registers a vehicle with the nation
     }
 
+    /// <summary>Five vehicles with ten changes in Australia, two with six in New Zealand and in Canada, two with seven in Germany; a nation that the sample does not name has none.</summary>
+    [Theory]
+    [InlineData("au-qld", 50)]
+    [InlineData("nz", 12)]
+    [InlineData("de", 14)]
+    [InlineData("ca-qc", 12)]
+    public void A_place_has_every_vehicle_of_its_nation_with_every_change_on_the_day_that_is_asked(string place, int count)
+    {
+        var jobs = TypicalJobs.Of(TestBook.Book, TestBook.Book.Jurisdiction(place)!, Day).ToArray();
+        jobs.Length.ShouldBe(count);
+        jobs.ShouldAllBe(job => job.RegisteredIn == place && job.Dates.Latest == Day);
+        TypicalJobs.Of(InventedBook.Book, InventedBook.Book.Jurisdiction("xa-n")!, Day).ShouldBeEmpty();
+    }
+
     /// <summary>A limit written down where it was open takes its document from the list.</summary>
     [Fact]
     public void A_document_that_was_read_and_written_down_is_open_no_more()
