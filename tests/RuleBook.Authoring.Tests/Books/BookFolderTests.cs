@@ -56,6 +56,51 @@ public sealed class BookFolderTests
     }
 
     [Fact]
+    public void A_book_has_5000_files_at_most()
+    {
+        static BookFolder Files(int count) =>
+            BookFolder.Of(Enumerable.Range(0, count).Select(at => new BookBytes($"jurisdictions/xa/t{at}.yaml", "a: b"u8.ToArray())));
+
+        Files(5000).Files.Length.ShouldBe(5000);
+        Should
+            .Throw<InputException>(() => Files(5001))
+            .Message.ShouldBe(
+                "jurisdictions:1:1: error too-large: the book has more than 5000 files or 64 MiB (check that this is the folder you meant)"
+            );
+    }
+
+    [Fact]
+    public void Files_that_lie_in_no_folder_are_taken_where_a_book_has_such_and_others_passed_over()
+    {
+        static BookFolder Of(params string[] paths) => BookFolder.Of(paths.Select(path => new BookBytes(path, "a: b"u8.ToArray())));
+
+        Of(
+            "schema/vocabulary/facts.yaml",
+            "jurisdictions/xa/towing.yaml",
+            "jurisdictions/editions.yaml",
+            "schema/reference/tables.yaml",
+            "schema/cases.yaml",
+            "jurisdictions/xa/towing.yml",
+            "jurisdictions/xa/more/towing.yaml",
+            "jurisdictions/readme.yaml",
+            "schema/other/facts.yaml"
+        )
+            .Files.Select(file => file.Path)
+            .ShouldBe([
+                "jurisdictions/editions.yaml",
+                "jurisdictions/xa/towing.yaml",
+                "schema/reference/tables.yaml",
+                "schema/vocabulary/facts.yaml",
+            ]);
+        Should
+            .Throw<InputException>(() => Of("readme.md"))
+            .Message.ShouldBe(
+                ":1:1: error not-a-book: the folder has no folder 'jurisdictions' in it (name the folder of a book: the one that has "
+                    + "jurisdictions/ and schema/)"
+            );
+    }
+
+    [Fact]
     public void A_folder_without_jurisdictions_is_not_a_book()
     {
         using var folder = new TemporaryFolder();
