@@ -51,6 +51,40 @@ public sealed class DifferenceTests
         (change.From, change.Until).ShouldBe((new DateOnly(2018, 7, 1), new DateOnly(2020, 7, 1)));
     }
 
+    /// <summary>Another rule begins anew on the second day; it says the same on either side.</summary>
+    [Fact]
+    public void A_change_that_goes_on_is_told_once_though_another_rule_has_a_boundary_within()
+    {
+        static Book Of(string limit) =>
+            SmallBook.WithVersions(
+                Version("2012-01-01", limit),
+                more: $"- {{rule: other, title: Other, versions: [{{from: 2010-01-01, {Sources}, not-regulated: it is not}}, "
+                    + $"{{from: 2015-01-01, {Sources}, not-regulated: it is not}}]}}"
+            );
+
+        var change = Between(Of("50 mm"), Of("60 mm")).Answers.ShouldHaveSingleItem();
+        (change.From, change.Until, change.Witness.Says).ShouldBe((new DateOnly(2012, 1, 1), null, "suspension lift 50.1 mm"));
+    }
+
+    [Fact]
+    public void The_same_change_for_other_vehicles_from_a_day_on_is_another()
+    {
+        static string On(string day, string driven, string other) =>
+            $"- {{from: {day}, {Sources}, beyond: prohibited, tiers: [{{pathway: no-certificate, name: driven, when: {{four-wheel-drive: yes}}, "
+            + $"within: {{suspension-lift: {driven}}}}}, {{pathway: no-certificate, when: {{four-wheel-drive: no}}, within: {{suspension-lift: "
+            + $"{other}}}}}]}}";
+
+        Between(
+            SmallBook.WithVersions($"{On("2012-01-01", "50 mm", "50 mm")}\n{On("2015-01-01", "50 mm", "50 mm")}"),
+            SmallBook.WithVersions($"{On("2012-01-01", "60 mm", "50 mm")}\n{On("2015-01-01", "50 mm", "60 mm")}")
+        )
+            .Answers.Select(change => $"{ChangeWords.Vehicles(change)} {ChangeWords.Days(change)}: {change.Witness.Says}")
+            .ShouldBe([
+                "four-wheel drive yes from 1 January 2012 until 1 January 2015: suspension lift 50.1 mm",
+                "four-wheel drive no from 1 January 2015: suspension lift 50.1 mm",
+            ]);
+    }
+
     [Fact]
     public void A_change_of_the_national_rule_shows_in_a_state_that_adopts_it_as_amended_and_not_in_one_that_took_it_as_it_stood()
     {
