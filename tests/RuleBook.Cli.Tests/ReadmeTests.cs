@@ -54,32 +54,6 @@ public sealed partial class ReadmeTests
     }
 
     [Fact]
-    public async Task The_command_writes_the_lines_between_the_marks_and_leaves_the_rest_as_it_was()
-    {
-        using var temporary = new TemporaryFolder();
-        var folder = temporary.Path;
-        var sound = Path.Combine(Invocation.Root, "tests", "bad-books", "sound");
-        foreach (var file in Directory.GetFiles(sound, "*", SearchOption.AllDirectories))
-        {
-            var copy = Path.Combine(folder, Path.GetRelativePath(sound, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
-
-        var readme = Path.Combine(folder, "README.md");
-        File.WriteAllText(readme, "before\n<!-- coverage -->\nold\n<!-- /coverage -->\nafter\n");
-
-        var printed = (await Invocation.Of(["limits", "--coverage", "--book", folder])).Out;
-        (await Invocation.Of(["limits", "--coverage", "--write", "--book", folder])).Out.ShouldBe("written: README.md\n");
-        File.ReadAllText(readme).ShouldBe($"before\n<!-- coverage -->\n{printed}<!-- /coverage -->\nafter\n");
-        (await Invocation.Of(["limits", "--coverage", "--write", "--book", folder])).Out.ShouldStartWith("fresh");
-
-        File.WriteAllText(readme, "no marks\n");
-        (await Invocation.Of(["limits", "--coverage", "--write", "--book", folder])).Code.ShouldBe(2);
-        File.ReadAllText(readme).ShouldBe("no marks\n");
-    }
-
-    [Fact]
     public void The_readme_is_short() => Readme.Split('\n').Length.ShouldBeLessThanOrEqualTo(151); // 150 lines and the last line end
 
     [Fact]

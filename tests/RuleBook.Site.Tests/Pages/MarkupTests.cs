@@ -1,4 +1,5 @@
 using AngleSharp.Html.Dom;
+using RuleBook.Site.Building;
 using RuleBook.Site.Pages;
 
 namespace RuleBook.Site.Tests.Pages;
@@ -127,10 +128,7 @@ public sealed class MarkupTests
             .ShouldContain("<meta property=\"og:image\" content=\"https://limits.example/book/preview.png\">");
         var map = System
             .Xml.Linq.XDocument.Parse(
-                Building
-                    .SiteMap.Of(input, TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal)))
-                    .Single()
-                    .Text()
+                SiteMap.Of(input, TheBook.Site.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal))).Single().Text()
             )
             .Root!;
         map.Name.ToString().ShouldBe("{http://www.sitemaps.org/schemas/sitemap/0.9}urlset");
@@ -143,7 +141,7 @@ public sealed class MarkupTests
             .Content.Span[..8]
             .SequenceEqual((byte[])[137, 80, 78, 71, 13, 10, 26, 10])
             .ShouldBeTrue();
-        TheBook.Site.ShouldNotContain(file => file.Path == Building.SiteMap.Path);
+        TheBook.Site.ShouldNotContain(file => file.Path == SiteMap.Path);
         Pages.Value.ShouldAllBe(each => each.Document.QuerySelector("meta[property]") == null);
     }
 

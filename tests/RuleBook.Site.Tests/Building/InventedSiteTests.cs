@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using RuleBook.Site.Building;
 
-namespace RuleBook.Site.Tests;
+namespace RuleBook.Site.Tests.Building;
 
 /// <summary>The whole site of the invented book: which files it has, and those that name others.</summary>
 public sealed partial class InventedSiteTests
