@@ -17,6 +17,7 @@ internal sealed class Reach
 
     private readonly Dictionary<int, List<TestClass>> byMutant = [];
     private readonly Dictionary<string, IReadOnlyList<TestClass>> byFile = [];
+    private readonly Dictionary<string, TestClass> recorded = [];
     private IReadOnlyList<TestClass> known = [];
 
     /// <summary>The classes to be run for a mutant; none where no test reaches it.</summary>
@@ -25,12 +26,20 @@ internal sealed class Reach
             ? byMutant.GetValueOrDefault(mutant.Number) ?? []
             : [.. (byFile.GetValueOrDefault(mutant.File) ?? []).UnionBy(known.Where(each => each.IsOf(mutant)), each => each.Name)];
 
-    /// <summary>What was kept, and beside it the classes of the folder that is changed: some may be newer than the record.</summary>
+    /// <summary>
+    /// What was kept, and beside it the classes of the folder that is changed, but for slow ones: some may be newer than the record.
+    /// </summary>
     public static async Task<Reach> ReadAsync(Copy copy, string path)
     {
         var lists = await Task.WhenAll(Copy.Tests.Select(test => TestRun.ClassesAsync(copy, test))).ConfigureAwait(false);
         var reach = Read(path);
-        reach.known = [.. lists.SelectMany(each => each)];
+        reach.known =
+        [
+            .. lists
+                .SelectMany(each => each)
+                .Select(each => reach.recorded.GetValueOrDefault(each.Name, each))
+                .Where(each => each.Seconds <= SecondsOfFile || !reach.recorded.ContainsKey(each.Name)),
+        ];
         return reach;
     }
 
@@ -42,7 +51,11 @@ internal sealed class Reach
             if (words[0].Contains('/', StringComparison.Ordinal))
                 reach.byFile[words[0]] = [.. words.Skip(1).Select(key => classes[key])];
             else
-                classes[words[0]] = new(words[1], words[2], double.Parse(words[3], CultureInfo.InvariantCulture));
+                reach.recorded[words[2]] = classes[words[0]] = new(
+                    words[1],
+                    words[2],
+                    double.Parse(words[3], CultureInfo.InvariantCulture)
+                );
         return reach;
     }
 
@@ -94,7 +107,7 @@ internal sealed class Reach
                 file => file.Key,
                 file =>
                     (IReadOnlyList<TestClass>)
-                        Few(file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key))
+                        Few([.. file.SelectMany(Of).GroupBy(each => each).OrderByDescending(each => each.Count()).Select(each => each.Key)])
             );
         var timed = now.Values.SelectMany(classes => classes).DistinctBy(each => each.Name).ToDictionary(each => each.Name);
         var files = before
@@ -119,17 +132,17 @@ internal sealed class Reach
         ];
     }
 
-    /// <summary>As many as there is time for, one at least.</summary>
-    private static List<TestClass> Few(IEnumerable<TestClass> classes)
+    /// <summary>As many as there is time for; the quickest where there is time for none.</summary>
+    private static List<TestClass> Few(IReadOnlyCollection<TestClass> classes)
     {
         var (few, seconds) = (new List<TestClass>(), 0.0);
         foreach (var each in classes)
-            if (few.Count == 0 || few.Count < ClassesOfFile && seconds + each.Seconds <= SecondsOfFile)
+            if (few.Count < ClassesOfFile && seconds + each.Seconds <= SecondsOfFile)
             {
                 few.Add(each);
                 seconds += each.Seconds;
             }
 
-        return few;
+        return few.Count > 0 ? few : [.. classes.OrderBy(each => each.Seconds).Take(1)];
     }
 }
