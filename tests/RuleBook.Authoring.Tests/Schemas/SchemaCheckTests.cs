@@ -95,6 +95,15 @@ public sealed class SchemaCheckTests
             ]);
     }
 
+    /// <summary>YAML reads yes and no as true and false in some hands; who writes them is told of yes and no.</summary>
+    [Fact]
+    public void Who_writes_neither_yes_nor_no_is_told_of_both() =>
+        SchemaCheck
+            .Find("jurisdiction", YamlText.Read("registers: perhaps", "f"))
+            .Single(problem => problem.Code == "not-a-word")
+            .ToString()
+            .ShouldBe("f:1:12: error not-a-word: 'perhaps' is not one of yes, no");
+
     [Fact]
     public void A_key_that_lacks_is_reported_at_the_mapping_that_lacks_it() =>
         SchemaCheck
