@@ -41,71 +41,112 @@ internal static class Candidates
             .Where(measure => measure.NeedsOwnRule && space.Axes.Measures.Contains(measure))
             .ToImmutableArray();
         var moving = Moving.Of(vocabulary, topic.OfUse).Where(each => own.Contains(each.Measure)).ToImmutableArray();
-        var weights = new Lazy<ImmutableArray<Weight>>(() =>
-            [.. space.Points.Select(point => space.Witness(ImmutableDictionary<string, string>.Empty, point).Weight)]
-        );
-        return [.. space.Words.Where(Binding).AsParallel().AsOrdered().SelectMany(Of)];
+        var table = TableBuilder.Build(vocabulary, [.. before.Rules.Concat(after.Rules).Select(rule => RuleInForce.Of(rule))], moving);
+        var cells = DifferingCells.Between(table, table.Rules[..before.Rules.Length], table.Rules[before.Rules.Length..]);
+        var alike = space.Alike();
+        var found = space.Words.AsParallel().AsOrdered().SelectMany(Of).ToArray();
+        var (weights, ranks) = Weighed(space, found.SelectMany(each => each.At));
+        return [.. found.Select(Group)];
 
-        bool Binding(ImmutableDictionary<string, string> words)
-        {
-            var at = Place();
-            at.Put(words);
-            return Enumerable.Range(0, at.Table.Rules.Length).Any(rule => at.Table.Judge(rule, at.Row).Binds != Truth.No);
-        }
+        CandidateGroup Group((ImmutableDictionary<string, string> Words, List<Differing> At) differing) =>
+            new(
+                differing.Words,
+                Classes(differing.Words, versions, vocabulary),
+                [.. Picked(differing.At, at => ranks[at.Place(space)]).Select(at => Witness(differing.Words, at))],
+                Furthest(differing.At) is { } furthest ? Witness(differing.Words, furthest) : null
+            );
 
-        IEnumerable<CandidateGroup> Of(ImmutableDictionary<string, string> words)
+        Differing? Furthest(List<Differing> all) =>
+            all.Where(at => at.NotShown is null && weights[at.Point].Uneven == 0 && !space.Points[at.Point].Any(value => value.IsNegative))
+                .Select(at => (Differing?)at)
+                .MaxBy(at => weights[at!.Value.Point].Size);
+
+        IEnumerable<(ImmutableDictionary<string, string> Words, List<Differing> At)> Of(ImmutableDictionary<string, string> words)
         {
             var found = new Dictionary<(Given Before, Given After), List<Differing>>();
-            var at = Place();
+            var at = new PointRow(table, space.Axes);
             at.Put(words);
+            if (!Enumerable.Range(0, table.Rules.Length).Any(rule => table.Judge(rule, at.Row).Binds != Truth.No))
+                return [];
+            for (var axis = 0; axis < alike.Length; axis++)
+                at.Put(axis, space.Axes.Range(axis));
             foreach (var condition in conditions)
             {
                 if (condition is not null)
                     at.NotShown(condition, true);
-                for (var i = 0; i < space.Points.Length; i++)
-                {
-                    at.Put(space.Points[i]);
-                    var pair = (Answer(before, at, 0), Answer(after, at, before.Rules.Length));
-                    if (pair.Item1 == pair.Item2)
-                        continue;
-                    if (!found.TryGetValue(pair, out var list))
-                        found[pair] = list = [];
-                    list.Add(new Differing(i, condition));
-                }
-
+                Visit(0, space.Points.Length, 0, condition);
                 if (condition is not null)
                     at.NotShown(condition, false);
             }
 
-            return found.Values.Select(list => new CandidateGroup(
-                words,
-                Classes(words, versions, vocabulary),
-                [.. Picked(list, Weigh).Select(Witness)],
-                Furthest(list) is { } furthest ? Witness(furthest) : null
-            ));
+            return found.Values.Select(list => (words, list));
 
-            Witness Witness(Differing at) => space.Witness(words, space.Points[at.Point], at.NotShown is null ? [] : [at.NotShown]);
+            // The points from one to before another, which are alike on the axes before one: all at once where nothing hangs on the rest.
+            void Visit(int first, int end, int axis, string? condition)
+            {
+                var row = at.Row.Cells;
+                if (cells?.Any(row) == false)
+                    return;
+                var watch = default(AnyWatch);
+                var pair = (Answer(before, at, 0, ref watch), Answer(after, at, before.Rules.Length, ref watch));
+                if (axis < alike.Length && (watch.Found || MayMove(row)))
+                {
+                    for (var next = first; first < end; first = next)
+                    {
+                        next = alike[axis][first];
+                        at.Put(axis, space.Points[first][axis]);
+                        Visit(first, next, axis + 1, condition);
+                    }
+
+                    at.Put(axis, space.Axes.Range(axis));
+                }
+                else if (pair.Item1 != pair.Item2)
+                {
+                    if (!found.TryGetValue(pair, out var list))
+                        found[pair] = list = [];
+                    list.AddRange(Enumerable.Range(first, end - first).Select(point => new Differing(point, condition)));
+                }
+            }
         }
 
-        Weight Weigh(Differing at) =>
-            at.NotShown is null ? weights.Value[at.Point] : weights.Value[at.Point] with { Changes = weights.Value[at.Point].Changes + 1 };
+        bool MayMove(ReadOnlySpan<ulong> row)
+        {
+            foreach (ref readonly var movement in table.Movements)
+                if (movement.MayBeUnchanged(row))
+                    return true;
+            return false;
+        }
 
-        Differing? Furthest(List<Differing> all) =>
-            all.Where(at =>
-                    at.NotShown is null && weights.Value[at.Point].Uneven == 0 && !space.Points[at.Point].Any(value => value.IsNegative)
-                )
-                .Select(at => (Differing?)at)
-                .MaxBy(at => weights.Value[at!.Value.Point].Size);
-
-        PointRow Place() => new(vocabulary, space.Axes, before.Rules.Concat(after.Rules), moving);
+        Witness Witness(ImmutableDictionary<string, string> words, Differing at) =>
+            space.Witness(words, space.Points[at.Point], at.NotShown is null ? [] : [at.NotShown]);
     }
 
-    private static Given Answer(Slice slice, PointRow at, int first)
+    /// <summary>
+    /// The weights of those that differ, by point, and behind them those with a condition that is not met; and their order, the same for
+    /// the same weight.
+    /// </summary>
+    private static (Weight[] Weights, int[] Ranks) Weighed(Space space, IEnumerable<Differing> differing)
+    {
+        var (weights, ranks) = (new Weight[2 * space.Points.Length], new int[2 * space.Points.Length]);
+        int[] own = [.. differing.Select(at => at.Place(space)).Distinct()];
+        foreach (var i in own)
+        {
+            var weight = space.Witness(ImmutableDictionary<string, string>.Empty, space.Points[i % space.Points.Length]).Weight;
+            weights[i] = i < space.Points.Length ? weight : weight with { Changes = weight.Changes + 1 };
+        }
+
+        Array.Sort(own, (left, right) => weights[left].CompareTo(weights[right]));
+        for (var i = 1; i < own.Length; i++)
+            ranks[own[i]] = weights[own[i]].CompareTo(weights[own[i - 1]]) == 0 ? ranks[own[i - 1]] : i;
+        return (weights, ranks);
+    }
+
+    private static Given Answer(Slice slice, PointRow at, int first, ref AnyWatch watch)
     {
         var unmet = at.Table.Touched(at.Row.Cells).Own;
         for (var rule = first; unmet != 0 && rule < first + slice.Rules.Length; rule++)
-            unmet &= ~at.Table.Judge(rule, at.Row).Speaks;
-        return new Given(slice.Judge(at.Table, at.Row, first), unmet);
+            unmet &= ~at.Table.Judge(rule, at.Row.Cells, ref watch).Speaks;
+        return new Given(slice.Judge(at.Table, at.Row, first, ref watch), unmet);
     }
 
     /// <summary>
@@ -176,7 +217,7 @@ internal static class Candidates
         return conditions.DistinctBy(condition => string.Concat(tiers.Select(tier => tier.Provided.Contains(condition) ? 'y' : 'n')));
     }
 
-    private static IEnumerable<T> Picked<T>(IEnumerable<T> all, Func<T, Weight> weigh)
+    private static IEnumerable<T> Picked<T, TWeight>(IEnumerable<T> all, Func<T, TWeight> weigh)
     {
         T[] sorted = [.. all.OrderBy(weigh)];
         var step = Math.Max(1, (sorted.Length - Smallest) / Scattered);
@@ -203,7 +244,11 @@ internal static class Candidates
 
     /// <param name="Point">Index of the point.</param>
     /// <param name="NotShown">The condition that is not met there; null where every one may be.</param>
-    private readonly record struct Differing(int Point, string? NotShown);
+    private readonly record struct Differing(int Point, string? NotShown)
+    {
+        /// <summary>Where it stands among the points, and behind them the same with a condition that is not met.</summary>
+        public int Place(Space space) => NotShown is null ? Point : Point + space.Points.Length;
+    }
 
     /// <param name="Outcome">The pathways; null where no rule binds.</param>
     /// <param name="Unmet">The changed measures that ask for a rule of their own and find none, a bit each.</param>

@@ -14,13 +14,19 @@ namespace RuleBook.Authoring.Changes;
 
 /// <summary>A witness that the evaluator answers differently from two books.</summary>
 /// <param name="Witness">The witness.</param>
-/// <param name="Job">Its job file.</param>
-/// <param name="Earlier">The job file as the old book is asked.</param>
+/// <param name="Now">Its job.</param>
+/// <param name="Asked">The job as the old book is asked.</param>
 /// <param name="Before">The old answer.</param>
 /// <param name="After">The new answer.</param>
 /// <param name="Says">What the job changes on the vehicle.</param>
-internal sealed record Confirmed(Witness Witness, string Job, string Earlier, Outcome Before, Outcome After, string Says)
+internal sealed record Confirmed(Witness Witness, Mapping Now, Mapping Asked, Outcome Before, Outcome After, string Says)
 {
+    /// <summary>The job file.</summary>
+    public string Job => YamlLines.Write(Now);
+
+    /// <summary>The job file as the old book is asked.</summary>
+    public string Earlier => YamlLines.Write(Asked);
+
     public bool Decided => Before.Decided && After.Decided;
 }
 
@@ -151,23 +157,28 @@ internal sealed class Confirmation(
 
     private Confirmed? Judged(Witness witness, string? placard, string? fitted = null, string? says = null)
     {
-        var job = Text(witness with { Jurisdiction = now.Id }, placard, fitted);
-        var node = YamlText.Read(job, "witness");
-        if (Answer(after, now, node, node) is not { } later)
+        var job = Nodes(witness with { Jurisdiction = now.Id }, placard, fitted);
+        if (Answer(after, now, job, job) is not { } later)
             return null;
-        var asked = Text(witness with { Jurisdiction = old.Id, Day = eve ?? witness.Day }, placard, fitted);
-        return Answer(before, old, asked == job ? node : YamlText.Read(asked, "witness"), node) is { } earlier && earlier != later
+        var asked = Nodes(witness with { Jurisdiction = old.Id, Day = eve ?? witness.Day }, placard, fitted);
+        return Answer(before, old, asked, job) is { } earlier && earlier != later
             ? new Confirmed(witness, job, asked, earlier, later, says ?? WitnessWords.Of(witness, vocabulary))
             : null;
     }
 
-    private string Text(Witness witness, string? placard, string? fitted)
+    private Mapping Nodes(Witness witness, string? placard, string? fitted)
     {
-        var text = witness.Yaml(vocabulary);
+        var job = witness.Nodes(vocabulary);
         if (placard is not null)
-            text = text.Replace("vehicle: {}\n", "vehicle:\n", StringComparison.Ordinal)
-                .Replace("vehicle:\n", $"vehicle:\n  tyres: [{placard}]\n", StringComparison.Ordinal);
-        return fitted is null ? text : $"{text}modification:\n  tyres: {fitted}\n";
+            job = job with { Entries = [.. job.Entries.Select(entry => entry.Key.Text == "vehicle" ? Placarded(entry, placard) : entry)] };
+        return fitted is null ? job : NodeEdit.Set(job, "modification.tyres", fitted);
+    }
+
+    private static KeyValuePair<Scalar, Node> Placarded(KeyValuePair<Scalar, Node> vehicle, string placard)
+    {
+        var (keys, mark) = ((Mapping)vehicle.Value, vehicle.Value.Mark);
+        var tyres = KeyValuePair.Create(new Scalar("tyres", mark), (Node)new Sequence([new Scalar(placard, mark)], mark));
+        return KeyValuePair.Create(vehicle.Key, (Node)(keys with { Entries = keys.Entries.Insert(0, tyres) }));
     }
 
     /// <summary>The evaluator's answer; a job whose words the book does not have yet is read with those of the new book.</summary>

@@ -111,9 +111,9 @@ internal static class WordRemarks
     private static IEnumerable<string> Of(Book book) =>
         [
             .. book.Cautions.Select(caution => $"caution: {caution.Trim()}"),
-            .. book.Vocabulary.CategoryGvms.Select(pair =>
-                $"a GVM of {pair.Key}{End(" over ", pair.Value.Over)}{End(" up to ", pair.Value.AtMost)} kg"
-            ),
+            .. book
+                .Vocabulary.CategoryGvms.OrderBy(pair => pair.Key, StringComparer.Ordinal)
+                .Select(pair => $"a GVM of {pair.Key}{End(" over ", pair.Value.Over)}{End(" up to ", pair.Value.AtMost)} kg"),
             .. book.Reference.Categories.Select(bounds => $"category {bounds.Category}: {bounds.GvmWords}, {bounds.SeatWords}"),
             .. book.Reference.Fluids.Values.Select(fluid =>
                 $"{fluid.Name}{End(" ", fluid.DensityKgPerL)} kg/L{End(", from ", fluid.AtLeastKgPerL)}{End(" to ", fluid.AtMostKgPerL)}"

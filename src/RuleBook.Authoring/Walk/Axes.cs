@@ -43,6 +43,10 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
 
     public bool Negative(int axis) => Measures[axis].BelowZero != BelowZero.Never;
 
+    /// <summary>Where the points of an axis lie: none is below zero where there is an edge at zero.</summary>
+    public Interval Range(int axis) =>
+        Negative(axis) || Measures[axis].IfAbsent is { IsZero: false } ? Interval.Anything : new Interval(Fraction.Zero, null);
+
     /// <summary>
     /// The step that matters on an axis: the measure's own, or a tenth of a millimetre or of a per cent, a kilogram, a day.
     /// </summary>

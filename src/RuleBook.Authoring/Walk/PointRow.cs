@@ -13,14 +13,13 @@ internal sealed class PointRow
     private readonly Input?[] measures;
 
     /// <summary>For versions in groups of which each may be in force.</summary>
-    public PointRow(
-        Vocabulary vocabulary,
-        Axes axes,
-        IEnumerable<ImmutableArray<ResolvedVersion>> groups,
-        ImmutableArray<Moving> moving = default
-    )
+    public PointRow(Vocabulary vocabulary, Axes axes, IEnumerable<ImmutableArray<ResolvedVersion>> groups)
+        : this(TableBuilder.Build(vocabulary, [.. groups.Select(group => RuleInForce.Of(group))], []), axes) { }
+
+    /// <summary>For a table of such versions.</summary>
+    public PointRow(DecisionTable table, Axes axes)
     {
-        Table = TableBuilder.Build(vocabulary, [.. groups.Select(group => RuleInForce.Of(group))], moving.IsDefault ? [] : moving);
+        Table = table;
         measures = [.. axes.Measures.Select(measure => Table.Find(measure.Name))];
         Row = Table.NewRow();
         foreach (var input in Table.Inputs.Where(input => input.Kind == InputKind.Measure))
@@ -47,6 +46,13 @@ internal sealed class PointRow
             Row.Set(input, known);
         else
             Row.Set(input, Interval.Anything);
+    }
+
+    /// <summary>Puts what is known of one measure.</summary>
+    public void Put(int axis, Interval known)
+    {
+        if (measures[axis] is { } input)
+            Row.Set(input, known);
     }
 
     /// <summary>Puts the words about the vehicle; a fact that is not among them is not known.</summary>

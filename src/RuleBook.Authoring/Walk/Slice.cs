@@ -36,10 +36,18 @@ internal sealed record Slice(string Jurisdiction, string Topic, DateOnly Day, Im
     /// <param name="first">Index of the first.</param>
     public Outcome? Judge(DecisionTable table, Row row, int first = 0)
     {
+        var watch = default(NoWatch);
+        return Judge(table, row, first, ref watch);
+    }
+
+    /// <summary>The same, and what it hangs on.</summary>
+    public Outcome? Judge<TWatch>(DecisionTable table, Row row, int first, ref TWatch watch)
+        where TWatch : struct, IWatch
+    {
         Outcome? verdict = null;
         for (var rule = first; rule < first + Rules.Length; rule++)
         {
-            var given = table.Judge(rule, row);
+            var given = table.Judge(rule, row.Cells, ref watch);
             if (given.Binds != Truth.No)
                 verdict = verdict?.And(given.Outcome) ?? given.Outcome;
         }

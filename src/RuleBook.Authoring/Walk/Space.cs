@@ -44,6 +44,23 @@ internal sealed class Space
 
     public ImmutableArray<Fraction[]> Points { get; }
 
+    /// <summary>By axis and point, the index behind the last of the points that have the same value on this and every earlier axis.</summary>
+    public int[][] Alike()
+    {
+        int[][] ends = [.. Axes.Measures.Select(_ => new int[Points.Length])];
+        for (var i = Points.Length - 1; i >= 0; i--)
+        {
+            var same = i + 1 < Points.Length;
+            for (var axis = 0; axis < ends.Length; axis++)
+            {
+                same = same && Points[i][axis] == Points[i + 1][axis];
+                ends[axis][i] = same ? ends[axis][i + 1] : i + 1;
+            }
+        }
+
+        return ends;
+    }
+
     public Witness Witness(ImmutableDictionary<string, string> words, Fraction[] point, params ImmutableArray<string> notShown) =>
         new(jurisdiction, day, words, [.. point.Select((value, axis) => KeyValuePair.Create(Axes.Measures[axis], value))], notShown);
 }

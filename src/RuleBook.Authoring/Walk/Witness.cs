@@ -55,6 +55,15 @@ public sealed record Witness(
     /// <summary>The job, in the keys of a job file; a measure that a job cannot state stands in a comment.</summary>
     internal string Yaml(Vocabulary vocabulary)
     {
+        var text = new StringBuilder(YamlLines.Write(Nodes(vocabulary)));
+        foreach (var (measure, value) in Measures.Where(pair => Changed(pair) && pair.Key.IsDerived))
+            text.Append(CultureInfo.InvariantCulture, $"# {measure.Name}: {Shown(measure, value)}\n");
+        return text.ToString();
+    }
+
+    /// <summary>The job as it is read from its file, without the measures that a job cannot state.</summary>
+    internal Mapping Nodes(Vocabulary vocabulary)
+    {
         var root = new Mapping([], new Mark("witness", 1, 1));
         root = NodeEdit.Set(root, "registered-in", Jurisdiction);
         string[] days = Measures.Any(pair => pair.Key.Name == JobFacts.Altered) ? ["dates.certification", "dates.inspection"] : ["on"];
@@ -76,10 +85,7 @@ public sealed record Witness(
             root = NodeEdit.Set(root, measure.Job, Shown(measure, value));
         foreach (var condition in NotShown)
             root = NodeEdit.Set(root, $"shown.{condition}", "no");
-        var text = new StringBuilder(YamlLines.Write(root));
-        foreach (var (measure, value) in Measures.Where(pair => Changed(pair) && pair.Key.IsDerived))
-            text.Append(CultureInfo.InvariantCulture, $"# {measure.Name}: {Shown(measure, value)}\n");
-        return text.ToString();
+        return root;
     }
 
     /// <summary>The job, read; null when a job cannot say it.</summary>
@@ -90,7 +96,7 @@ public sealed record Witness(
             return null;
         try
         {
-            return JobReader.Read(YamlText.Read(Yaml(book.Vocabulary), "witness"), book);
+            return JobReader.Read(Nodes(book.Vocabulary), book);
         }
         catch (InputException)
         {
