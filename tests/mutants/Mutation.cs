@@ -132,8 +132,11 @@ internal sealed record Mutation(string Told, Func<ExpressionSyntax, SyntaxNode, 
                 yield return new($"{binary.Right} for {binary}", (on, now) => Choice(on, binary.Right, now));
                 break;
             case BinaryExpressionSyntax binary when Operators.TryGetValue(binary.Kind(), out var other):
-                // Always and never have said as much of an equality that decides.
-                if (binary.Kind() is SyntaxKind.EqualsExpression or SyntaxKind.NotEqualsExpression && IsCondition(binary, out _))
+                // Always and never have said as much of an equality that decides, and which of two is taken where they are equal is all one.
+                if (
+                    binary.Kind() is SyntaxKind.EqualsExpression or SyntaxKind.NotEqualsExpression && IsCondition(binary, out _)
+                    || TakesGreater(binary)
+                )
                     yield break;
                 var exchanged = BinaryExpression(other, binary.Left, binary.Right);
                 yield return new(
@@ -151,6 +154,14 @@ internal sealed record Mutation(string Told, Func<ExpressionSyntax, SyntaxNode, 
                 break;
         }
     }
+
+    /// <summary>Whether a comparison takes the greater or the lesser of its two sides.</summary>
+    private static bool TakesGreater(BinaryExpressionSyntax binary) =>
+        binary.Parent is ConditionalExpressionSyntax choice
+        && choice.Condition == binary
+        && new[] { $"{binary.Left}", $"{binary.Right}" }
+            .Order()
+            .SequenceEqual(new[] { $"{choice.WhenTrue}", $"{choice.WhenFalse}" }.Order());
 
     private static LiteralExpressionSyntax Text(string text) =>
         LiteralExpression(SyntaxKind.StringLiteralExpression, SyntaxFactory.Literal(text));

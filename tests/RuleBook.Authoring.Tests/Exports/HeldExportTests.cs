@@ -61,6 +61,7 @@ public sealed class HeldExportTests
 
     /// <summary>What moves a lift, what it is added up from, and what is done about a measure that asks for a rule of its own.</summary>
     [Theory]
+    [InlineData("facts")]
     [InlineData("quantities")]
     [InlineData("movements")]
     [InlineData("movement_topics")]
