@@ -53,7 +53,7 @@ public sealed partial class DecisionTable
 
     private readonly Axis?[] axisOfSlot;
     private readonly ExactRange?[] absent;
-    private readonly (HowKnown How, long Steps)[] absentSteps;
+    private readonly long[] absentSteps;
     private readonly ulong[] ownOfTopic;
     private readonly ulong[] movedBy; // by topic, of the first 64 movements those that touch it, a bit each
     private readonly ulong asking; // of the same those that ask for a rule of their own
@@ -95,19 +95,20 @@ public sealed partial class DecisionTable
             names[input.At] = input.Name;
         RuleIds = [.. InForce.Select(rule => rule.Rule.Id)];
         resolved = [.. InForce.SelectMany(rule => rule.Candidates)];
-        (axisOfSlot, absent, absentSteps) = (new Axis?[built.Slots], new ExactRange?[built.Slots], new (HowKnown, long)[built.Slots]);
+        (axisOfSlot, absent, absentSteps) = (new Axis?[built.Slots], new ExactRange?[built.Slots], new long[built.Slots]);
+        absentSteps.AsSpan().Fill(Grid.Nowhere);
         foreach (var axis in Axes.Where(axis => axis.Sum.Terms.Length == 0))
             axisOfSlot[axis.Sum.Slot] = axis;
         foreach (var input in Inputs.Where(input => input.Kind == InputKind.Measure))
         {
             if (Vocabulary.Measures[input.Name].IfAbsent is not { } value)
                 continue;
-            absentSteps[input.At] = Grid.Holds(value, out var at) ? (HowKnown.OnGrid, at) : (HowKnown.AsRange, 0);
+            absentSteps[input.At] = Grid.Holds(value, out var at) ? at : Grid.Off;
             absent[input.At] = new ExactRange(Exact.Of(value));
             axisOfSlot[input.At]?.Put(blank, new ExactRange(Exact.Of(value)));
         }
 
-        AbsentRanges = [.. Enumerable.Range(0, Slots).Where(slot => absentSteps[slot].How == HowKnown.AsRange)];
+        AbsentRanges = [.. Enumerable.Range(0, Slots).Where(slot => absentSteps[slot] == Grid.Off)];
         ownOfTopic = new ulong[Topics.Length];
         foreach (var movement in movements)
             for (var topic = 0; topic < ownOfTopic.Length; topic++)
@@ -280,10 +281,10 @@ public sealed partial class DecisionTable
     /// <summary>What is known of a measure that a job does not state; null where that is nothing.</summary>
     internal ExactRange? Absent(int slot) => absent[slot];
 
-    /// <summary>How that is known by slot, with its place on the grid.</summary>
-    internal ReadOnlySpan<(HowKnown How, long Steps)> AbsentSteps => absentSteps;
+    /// <summary>Where on the grid that lies, by slot.</summary>
+    internal ReadOnlySpan<long> AbsentSteps => absentSteps;
 
-    /// <summary>The slots of which it does not lie on the grid.</summary>
+    /// <summary>The slots of which it lies off the grid.</summary>
     internal int[] AbsentRanges { get; }
 
     /// <summary>The resolved version behind a line.</summary>

@@ -14,6 +14,12 @@ internal readonly struct Grid
     /// <summary>The most times that a measure may count in a sum.</summary>
     public const int Times = 1 << 8;
 
+    /// <summary>Stands for the steps of what is not stated: it follows from others, or is unknown.</summary>
+    public const long Nowhere = long.MinValue;
+
+    /// <summary>Stands for the steps of a range, or of a value that does not lie on the grid.</summary>
+    public const long Off = long.MinValue + 1;
+
     private const long Most = long.MaxValue / (4 * Times); // differences of sums still fit
     private const int Decimals = 100_000;
     private const int Finest = 1 << 30;

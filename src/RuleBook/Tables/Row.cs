@@ -17,8 +17,8 @@ namespace RuleBook.Tables;
 public sealed class Row
 {
     private readonly ulong[] cells;
-    private readonly (HowKnown How, long Steps)[] stated; // by slot; steps of what lies on the grid
-    private Dictionary<int, ExactRange>? ranges; // of what does not; made when something first does not
+    private readonly long[] steps; // where each slot lies on the grid
+    private Dictionary<int, ExactRange>? ranges; // of what lies off it; made when something first does
     private bool sums = true;
     private ulong moved; // the movements of the table that it makes, a bit each
 
@@ -26,7 +26,7 @@ public sealed class Row
     {
         Table = table;
         cells = new ulong[table.Width];
-        stated = new (HowKnown, long)[table.Slots];
+        steps = new long[table.Slots];
         Clear();
     }
 
@@ -59,7 +59,7 @@ public sealed class Row
     public void Clear()
     {
         Table.Blank.CopyTo(cells);
-        Table.AbsentSteps.CopyTo(stated);
+        Table.AbsentSteps.CopyTo(steps);
         foreach (var slot in Table.AbsentRanges)
             Ranges[slot] = Table.Absent(slot)!.Value;
         (sums, moved) = (true, 0);
@@ -130,13 +130,13 @@ public sealed class Row
                     break;
                 case InputKind.Measure:
                     if (!facts.Measures.TryGetValue(input.Name, out var derived))
-                        SetRange(input.At, ExactRange.Anything, HowKnown.Not);
+                        SetRange(input.At, ExactRange.Anything, Grid.Nowhere);
                     else if (Derivations.IsUnstated(derived))
                         continue; // the row has it so
                     else if (derived.Value.Exact is { } exact)
                         Set(input.At, exact);
                     else
-                        SetRange(input.At, ExactRange.Of(derived.Value), HowKnown.AsRange);
+                        SetRange(input.At, ExactRange.Of(derived.Value), Grid.Off);
                     break;
                 default:
                     if (!facts.Shown.IsEmpty && facts.Shown.TryGetValue(input.Name, out var met) && !met)
@@ -150,7 +150,7 @@ public sealed class Row
     {
         var copy = new Row(Table);
         cells.CopyTo(copy.cells, 0);
-        stated.CopyTo(copy.stated, 0);
+        steps.CopyTo(copy.steps, 0);
         copy.ranges = ranges is null ? null : new(ranges);
         (copy.sums, copy.moved) = (sums, moved);
         return copy;
@@ -160,7 +160,7 @@ public sealed class Row
     internal void SetCells(int column, ulong possible) => cells[column] = possible;
 
     /// <summary>Sets what is known of a measure by its slot.</summary>
-    internal void Set(int slot, in ExactRange known) => SetRange(slot, known, known.IsKnown ? HowKnown.AsRange : HowKnown.Not);
+    internal void Set(int slot, in ExactRange known) => SetRange(slot, known, known.IsKnown ? Grid.Off : Grid.Nowhere);
 
     /// <summary>What is known of a measure, added up where it follows from others.</summary>
     internal ExactRange Known(MeasureSum sum)
@@ -177,15 +177,15 @@ public sealed class Row
 
     /// <summary>What was set of a measure; null where nothing was.</summary>
     internal ExactRange? Stated(int slot) =>
-        stated[slot].How switch
+        steps[slot] switch
         {
-            HowKnown.Not => null,
-            HowKnown.OnGrid => new ExactRange(Table.Grid.Value(stated[slot].Steps)),
-            _ => ranges![slot],
+            Grid.Nowhere => null,
+            Grid.Off => ranges![slot],
+            var at => new ExactRange(Table.Grid.Value(at)),
         };
 
     /// <summary>Whether the measure itself was set.</summary>
-    internal bool IsStated(MeasureSum sum) => stated[sum.Slot].How != HowKnown.Not;
+    internal bool IsStated(MeasureSum sum) => steps[sum.Slot] != Grid.Nowhere;
 
     private Dictionary<int, ExactRange> Ranges => ranges ??= [];
 
@@ -201,10 +201,10 @@ public sealed class Row
             Set(slot, new ExactRange(Exact.Of(value)));
     }
 
-    private void SetRange(int slot, in ExactRange known, HowKnown how)
+    private void SetRange(int slot, in ExactRange known, long at)
     {
-        (stated[slot], sums) = ((how, 0), true);
-        if (how == HowKnown.AsRange)
+        (steps[slot], sums) = (at, true);
+        if (at == Grid.Off)
             Ranges[slot] = known;
         if (Table.AxisOf(slot) is { } axis)
             Put(axis, known);
@@ -215,7 +215,7 @@ public sealed class Row
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SetSteps(int slot, long at)
     {
-        (stated[slot], sums) = ((HowKnown.OnGrid, at), true);
+        (steps[slot], sums) = (at, true);
         if (Table.AxisOf(slot) is { } axis)
             Put(axis, at);
     }
@@ -260,14 +260,14 @@ public sealed class Row
     /// <summary>The steps of a sum; false where some part does not lie on the grid or is not known.</summary>
     private bool AddUp(MeasureSum sum, out long at)
     {
-        (var how, at) = stated[sum.Slot];
-        if (how != HowKnown.Not)
-            return how == HowKnown.OnGrid;
+        at = steps[sum.Slot];
+        if (at != Grid.Nowhere)
+            return at != Grid.Off;
         at = 0;
         foreach (ref readonly var term in sum.Terms.AsSpan())
         {
-            var (known, part) = stated[term.Part.Slot];
-            if (known != HowKnown.OnGrid && (known != HowKnown.Not || !AddUp(term.Part, out part)))
+            var part = steps[term.Part.Slot];
+            if (part == Grid.Off || part == Grid.Nowhere && !AddUp(term.Part, out part))
                 return false;
             at += term.Under == 1 ? part * term.Over : part * term.Over / term.Under;
         }
