@@ -114,6 +114,18 @@ public sealed class WholeMatrixTests
             );
     }
 
+    [Fact]
+    public void A_nation_is_compared_with_its_states_and_nations_without_any_stand_together()
+    {
+        var nation = CompareGroup.Of(InventedBook.Site).ShouldHaveSingleItem();
+        (nation.Id, nation.Name, nation.Path).ShouldBe(("xa", "The nation", "compare.html"));
+        nation.Places.Select(place => place.Id).ShouldBe(["xa", "xa-n"]);
+        var rule = "  - { rule: raise, title: Raising, from: 2010-01-01, sources: [{ cite: code }], not-regulated: Free. }\n";
+        var all = CompareGroup.Of(InventedPlace.With("ride-height", rule)).ShouldHaveSingleItem();
+        (all.Id, all.Name, all.Path).ShouldBe(("all", "all jurisdictions", "compare.html"));
+        all.Days.ShouldBe([new DateOnly(2010, 1, 1)]);
+    }
+
     private static Matrices Matrices(SiteBook site, bool opens) =>
         new(site, new CompareGroup("xa", "The place", site.Places, [Wagon, Car], [], true), new KnownRows(site), site.Day, opens);
 
