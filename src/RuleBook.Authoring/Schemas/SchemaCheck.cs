@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
 using NJsonSchema;
 using NJsonSchema.Validation;
 using RuleBook.Text;
@@ -7,8 +8,8 @@ namespace RuleBook.Authoring.Schemas;
 
 /// <summary>Checks the shape of a file against a JSON Schema of <c>schema/</c>, with the place of everything that is wrong.</summary>
 /// <remarks>
-/// The schemas are those that an editor uses. A semantic check or the binder says what a schema cannot. Not for an ahead-of-time compiled
-/// binary.
+/// The schemas are those that an editor uses. A semantic check or the binder says what a schema cannot. A program compiled to native code
+/// keeps NJsonSchema, NJsonSchema.Annotations, Namotion.Reflection and Newtonsoft.Json whole (<c>TrimmerRootAssembly</c>).
 /// </remarks>
 public static class SchemaCheck
 {
@@ -68,6 +69,20 @@ public static class SchemaCheck
         return SchemaErrors.Flat(errors).Select(problems.Of).OfType<Problem>().Distinct();
     }
 
+    // What these libraries find by reflection in the runtime itself, kept where a program is compiled to native code.
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(IDictionary<string, object>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Dictionary<string, object>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Dictionary<string, JsonSchema>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(Dictionary<string, JsonSchemaProperty>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(List<string>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(List<object>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, typeof(List<JsonSchema>))]
+    [DynamicDependency(DynamicallyAccessedMemberTypes.All, "System.Runtime.CompilerServices.NullableAttribute", "System.Private.CoreLib")]
+    [DynamicDependency(
+        DynamicallyAccessedMemberTypes.All,
+        "System.Runtime.CompilerServices.NullableContextAttribute",
+        "System.Private.CoreLib"
+    )]
     private static JsonSchema Load(string name) =>
         Loaded.GetOrAdd(name, static key => JsonSchema.FromJsonAsync(Text(key)).GetAwaiter().GetResult());
 }

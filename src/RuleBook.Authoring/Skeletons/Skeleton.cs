@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.RegularExpressions;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Checks;
@@ -17,8 +16,6 @@ namespace RuleBook.Authoring.Skeletons;
 /// </summary>
 internal static partial class Skeleton
 {
-    private static readonly JsonSerializerOptions Plainly = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Writes the folder of a jurisdiction: what it is and where its sources will be listed.</summary>
     /// <param name="folder">The book's folder.</param>
     /// <param name="book">What is in it.</param>
@@ -159,7 +156,7 @@ internal static partial class Skeleton
         return text;
     }
 
-    private static string Quoted(string text) => JsonSerializer.Serialize(text, Plainly);
+    private static string Quoted(string text) => $"\"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(text)}\"";
 
     private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using RuleBook.Authoring.Files;
 using RuleBook.Text;
 
@@ -23,7 +24,8 @@ internal sealed record FleetState(
 )
 {
     /// <summary>Notes it whole or not at all.</summary>
-    public void Write(Destination output) => WholeFile.Write(PathOf(output), JsonSerializer.Serialize(this));
+    public void Write(Destination output) =>
+        WholeFile.Write(PathOf(output), JsonSerializer.Serialize(this, FleetStateJson.Default.FleetState));
 
     /// <summary>What a run that died has noted; null where none has.</summary>
     /// <exception cref="InputException">It was another run.</exception>
@@ -48,7 +50,7 @@ internal sealed record FleetState(
     {
         try
         {
-            return JsonSerializer.Deserialize<FleetState>(text);
+            return JsonSerializer.Deserialize(text, FleetStateJson.Default.FleetState);
         }
         catch (JsonException)
         {
@@ -74,3 +76,7 @@ internal sealed record FleetCounts(
 
 /// <summary>Rows that changed alike.</summary>
 internal sealed record EffectCount(string From, string To, long Rows, long First, string State);
+
+/// <summary>How a state is written and read, made when the program is compiled.</summary>
+[JsonSerializable(typeof(FleetState))]
+internal sealed partial class FleetStateJson : JsonSerializerContext;
