@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Scriban;
 using Scriban.Runtime;
 
@@ -9,6 +10,8 @@ internal static class Contexts
     /// <summary>More turns of loops than any page takes; a template that runs away ends here.</summary>
     internal const int MostTurns = 2_000_000;
 
+    // Templates name the key and the value of pairs, which native code would leave out.
+    [DynamicDependency(DynamicallyAccessedMemberTypes.PublicProperties, typeof(KeyValuePair<string, string>))]
     public static TemplateContext Create(ScriptObject globals)
     {
         var context = new EscapingContext
