@@ -25,7 +25,7 @@ internal sealed record MatrixCell(MatrixLine[] Lines, string Standing, string Wh
 
     /// <summary>The same for two cells that read the same.</summary>
     public string Text { get; } =
-        $"{string.Join('\n', Lines.Select(line => $"{line.Kind}\t{line.Name}\t{line.Text}\t{line.When}"))}\n{Standing}\n{Where}\n{Url}";
+        string.Join('\n', [.. Lines.Select(line => string.Join('\t', line.Kind, line.Name, line.Text, line.When)), Standing, Where, Url]);
 }
 
 /// <summary>A question: a column.</summary>

@@ -118,9 +118,7 @@ internal sealed record CautionView(string Text, string When, string Line, Citati
     public static IEnumerable<CautionView> Of(SiteBook site, Jurisdiction place)
     {
         var nation = place.Within is { } within ? site.Book.Jurisdiction(within) : null;
-        return from each in new[] { place, nation }.OfType<Jurisdiction>()
-            from caution in each.Cautions
-            select Of(site, each, caution);
+        return from each in new[] { place, nation }.OfType<Jurisdiction>() from caution in each.Cautions select Of(site, each, caution);
     }
 
     private static CautionView Of(SiteBook site, Jurisdiction place, Caution caution) =>

@@ -176,6 +176,6 @@ internal sealed record MeasureClause(string Text, string Url, string[] Lines)
         [
             .. clauses
                 .GroupBy(clause => (clause.Text, clause.Url))
-                .Select(same => same.First() with { Lines = [.. same.SelectMany(clause => clause.Lines).Distinct()] }),
+                .Select(same => new MeasureClause(same.Key.Text, same.Key.Url, [.. same.SelectMany(clause => clause.Lines).Distinct()])),
         ];
 }

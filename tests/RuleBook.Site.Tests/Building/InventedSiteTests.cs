@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using RuleBook.Site.Building;
+using RuleBook.Site.Tests.Pages;
 
 namespace RuleBook.Site.Tests.Building;
 
@@ -92,6 +93,15 @@ public sealed partial class InventedSiteTests
         worker.Pages.ShouldBe(Words($"{Fixed} {Pages}").Except(["icon.svg", "site.css", "words.html"]).Order(StringComparer.Ordinal));
         Worker(SiteBuild.Render(input with { ReportTo = "https://desk.example/?" })).Version.ShouldNotBe(worker.Version);
 
+        foreach (var (path, page, _) in Parsed.Of(files))
+        {
+            (page.QuerySelector("header [aria-current=page]")?.TextContent ?? "").ShouldBe(Lit(path), path);
+            var title = page.QuerySelector("h1")!.TextContent;
+            page.Title.ShouldBe($"{title} - RuleBook");
+            if (Description(path, title) is { } description)
+                page.QuerySelector("meta[name=description]")!.GetAttribute("content").ShouldBe(description, path);
+        }
+
         XNamespace schema = "http://www.sitemaps.org/schemas/sitemap/0.9";
         var map = XDocument.Parse(Text(files, "sitemap.xml")).Root!;
         map.Name.ShouldBe(schema + "urlset");
@@ -118,6 +128,43 @@ public sealed partial class InventedSiteTests
                 "recheck-after=2027-11-25",
             ]);
     }
+
+    /// <summary>The entry of the navigation under which somebody looks for a page; the first page, topics and places have none.</summary>
+    private static string Lit(string path) =>
+        path.Split('/', '.')[0] switch
+        {
+            "check" => "Check a job",
+            "compare" => "Compare",
+            "changes" or "reread" => "Changes",
+            "questions" => "Questions",
+            "data" or "open" or "lines" => "Data",
+            "words" or "reference" => "Words",
+            _ => "",
+        };
+
+    /// <summary>What a search engine shows of a page.</summary>
+    private static string? Description(string path, string title) =>
+        path switch
+        {
+            "index.html" =>
+                "How high may a vehicle be raised, on which tyres, and who certifies? The limits of each state, with sources and how each "
+                    + "is known.",
+            "check.html" =>
+                "Is a modified vehicle allowed where it is registered, by which pathway, and what stands in the way? Answered in the page; "
+                    + "nothing that is typed leaves it.",
+            "compare.html" =>
+                "How far a modified vehicle may go in The nation, state by state, as on 25 November 2026: free, certified, measured how, "
+                    + "who certifies.",
+            "compare/xa/2016-03-01.html" =>
+                "How far a modified vehicle may go in The nation, state by state, as on 1 March 2016: free, certified, "
+                    + "measured how, who certifies.",
+            "jurisdictions/xa-n.html" =>
+                "Lifts, tyres, ratings and towing of modified vehicles in The north: what is free, what needs a certificate, "
+                    + "who certifies, each limit with its source.",
+            // Those of other days and places are made alike; that of a topic is its definition.
+            _ when path.Split('/')[0] is "compare" or "jurisdictions" or "topics" => null,
+            _ => $"{title}: limits on modified vehicles, state by state, each with its source and how it is known.",
+        };
 
     private static (string Version, string[] Files, string[] Pages) Worker(ImmutableArray<SiteFile> files)
     {

@@ -132,6 +132,44 @@ public sealed class WholeDrawingTests
                 """
             );
 
+    /// <summary>What its label names: four lengths, each with a letter in a circle where its line is, and the parts they are measured on.</summary>
+    [Fact]
+    public void The_diagram_has_four_lettered_lengths_on_a_wheel_in_its_arch()
+    {
+        var shapes = Shapes(HeightDiagram.Draw().Text).Split('\n');
+        shapes[0]
+            .ShouldBe(
+                "svg drawing 0 0 640 330 img A wheel in its arch, from the side. A: wheel centre to guard edge. B: body block. C: suspension. "
+                    + "D: tyre."
+            );
+        shapes
+            .Where(shape => shape.Contains("letter", StringComparison.Ordinal))
+            .ShouldBe([
+                "circle letter 52 166 12",
+                "text lettering middle 52 171: A",
+                "circle letter 344 172 12",
+                "text lettering middle 344 177: B",
+                "circle letter 530 264 12",
+                "text lettering middle 530 269: C",
+                "circle letter 347 282 12",
+                "text lettering middle 347 287: D",
+            ]);
+        // A line and two ticks for each length.
+        shapes.Count(shape => shape.StartsWith("line dim ", StringComparison.Ordinal)).ShouldBe(12);
+        shapes
+            .Select(shape => string.Join(' ', shape.Split(' ')[..2]))
+            .Distinct()
+            .ShouldBe(
+                [
+                    .. "circle letter|circle rim|circle tyre|line centre|line dim|line extension|line ground|path body|path spring".Split(
+                        '|'
+                    ),
+                    .. "rect block|rect rail|svg drawing|text lettering".Split('|'),
+                ],
+                ignoreOrder: true
+            );
+    }
+
     [Fact]
     public void Of_a_total_and_the_sum_of_its_parts_the_smaller_is_the_highest()
     {
