@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using RuleBook.Authoring.Walk;
 using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Tables;
@@ -7,9 +8,9 @@ using RuleBook.Tables;
 namespace RuleBook.Authoring.Pinning;
 
 /// <summary>
-/// Shows that a rule gives the same before and after a change, without visiting every point: what is possible in a column of their table is
-/// halved until neither hangs on it any more. A sum is held within what its parts allow; beyond that the columns count as independent, so
-/// that more is looked at than can stand together, never less.
+/// Shows that a rule gives the same before and after a change, without visiting every point: only where their tests differ, what is
+/// possible in a column of their table is halved until neither hangs on it any more. A sum is held within what its parts allow; beyond
+/// that the columns count as independent, so that more is looked at than can stand together, never less.
 /// </summary>
 /// <param name="table">Holds the rule as it was and as it becomes.</param>
 /// <param name="before">The versions that may be in force before the change.</param>
@@ -19,6 +20,9 @@ internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after
 {
     /// <summary>Beyond so many looks it is left open.</summary>
     private const int MostLooks = 100_000;
+
+    private readonly DifferingCells? cells =
+        conditions && !SameConditions(table, before, after) ? null : DifferingCells.Between(table, [before], [after]);
 
     private int looks;
 
@@ -30,7 +34,9 @@ internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after
     }
 
     /// <summary>Whether it is shown of all that is possible on a row, which is changed; where it is not, they may still be alike.</summary>
-    public bool On(ulong[] row)
+    public bool On(ulong[] row) => cells is null ? Halved(row) : cells.Within(row).All(Halved);
+
+    private bool Halved(ulong[] row)
     {
         if (!HoldSums(row))
             return true;
@@ -45,11 +51,23 @@ internal sealed class Alike(DecisionTable table, RuleLine before, RuleLine after
         var possible = row[watch.Column];
         var (first, last) = (BitOperations.TrailingZeroCount(possible), BitOperations.Log2(possible));
         var lower = possible & (1ul << (first + last) / 2 + 1) - 1;
-        if (!On(With(row, watch.Column, lower)))
+        if (!Halved(With(row, watch.Column, lower)))
             return false;
         row[watch.Column] = possible & ~lower;
-        return On(row);
+        return Halved(row);
     }
+
+    /// <summary>Whether their tiers ask for the same conditions, and their breach brings the same.</summary>
+    private static bool SameConditions(DecisionTable table, RuleLine before, RuleLine after) =>
+        Asked(table, before).SequenceEqual(Asked(table, after));
+
+    private static IEnumerable<string> Asked(DecisionTable table, RuleLine rule) =>
+        Enumerable
+            .Range(rule.FirstVersion, rule.EndVersion - rule.FirstVersion)
+            .Select(table.Version)
+            .SelectMany(version =>
+                version.Tiers().Select(tier => string.Join(' ', tier.Provided)).Append(version.WarningOnly ? "warns" : "counts")
+            );
 
     /// <summary>
     /// A row on which everything is possible: each word, each measure as far as it can be below zero, each condition or not.

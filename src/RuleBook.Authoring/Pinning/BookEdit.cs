@@ -17,8 +17,9 @@ internal abstract record BookEdit(Book Book, string Subject, Mark Mark, string W
     /// <summary>The topic on which it is likeliest noticed.</summary>
     public abstract string Topic { get; }
 
-    /// <summary>How far a case is from noticing it; those nearest are asked first.</summary>
-    public virtual int Far(PreparedCase one) => one.Case.Topic == Topic ? 0 : 1;
+    /// <summary>Some cases, the likeliest to notice it first.</summary>
+    public virtual IEnumerable<PreparedCase> Likeliest(IEnumerable<PreparedCase> cases) =>
+        cases.OrderBy(one => one.Case.Topic == Topic ? 0 : 1);
 
     /// <summary>Whether one of some cases fails; they are asked in their order.</summary>
     public abstract bool NoticedByAny(IEnumerable<PreparedCase> cases);

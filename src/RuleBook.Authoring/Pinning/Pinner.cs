@@ -56,7 +56,7 @@ public sealed class Pinner
 
     private Tried Try(BookEdit change)
     {
-        var noticed = change.NoticedByAny(change.Places.SelectMany(place => cases[place]).OrderBy(change.Far));
+        var noticed = change.NoticedByAny(change.Likeliest(change.Places.SelectMany(place => cases[place])));
         return new Tried(change.Mark, change.What, noticed, noticed ? null : change.Effect(book));
     }
 

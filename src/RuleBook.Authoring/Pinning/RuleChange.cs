@@ -23,7 +23,17 @@ internal sealed record RuleChange(Book Book, Rule Rule, Mark Mark, string What, 
         return cases.Any(one => one.Notices(this, known));
     }
 
-    public override int Far(PreparedCase one) => (one.NamesAny(Reached) ? 0 : 2) + (Focus.IsOn(one.Facts) ? 0 : 1);
+    /// <summary>Those that say what the rule gives, and of these those on which the change can be felt.</summary>
+    public override IEnumerable<PreparedCase> Likeliest(IEnumerable<PreparedCase> cases)
+    {
+        var naming = cases.ToLookup(one => one.NamesAny(Reached));
+        foreach (var names in (bool[])[true, false])
+        {
+            var on = naming[names].ToLookup(one => Focus.IsOn(one.Facts));
+            foreach (var one in on[true].Concat(on[false]))
+                yield return one;
+        }
+    }
 
     public override Unpinned? Effect(Book before) =>
         RuleEffect.Find(before, this) is { } shown

@@ -35,6 +35,18 @@ internal sealed class DifferingCells
         return false;
     }
 
+    /// <summary>The parts of a row on which some of them, and nothing else, is possible in a column: one for each column that has some.</summary>
+    public IEnumerable<ulong[]> Within(ulong[] row)
+    {
+        for (var column = 0; column < columns.Length; column++)
+            if ((row[column] & columns[column]) is not 0 and var possible)
+            {
+                ulong[] part = [.. row];
+                part[column] = possible;
+                yield return part;
+            }
+    }
+
     private bool Add(DecisionTable table, RuleLine left, RuleLine right)
     {
         var versions = left.EndVersion - left.FirstVersion;
