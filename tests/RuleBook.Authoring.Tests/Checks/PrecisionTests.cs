@@ -65,6 +65,29 @@ public sealed class PrecisionTests
     public void A_tier_is_unreachable_when_all_it_allows_is_allowed_before(string limit, bool unreachable) =>
         Codes(National, "within: { suspension-lift: 75 mm }", $"within: {{ {limit} }}").Contains("tier-unreachable").ShouldBe(unreachable);
 
+    /// <summary>At a figure that both have, one that is open there does not take in one that is closed.</summary>
+    [Theory]
+    [InlineData("{ under: 75 mm }", "{ at-most: 75 mm }", false)]
+    [InlineData("{ under: 75 mm }", "{ under: 75 mm }", true)]
+    [InlineData("{ at-most: 75 mm }", "{ under: 75 mm }", true)]
+    [InlineData("{ over: 10 mm }", "{ at-least: 10 mm }", false)]
+    [InlineData("{ over: 10 mm }", "{ over: 10 mm }", true)]
+    [InlineData("{ at-least: 10 mm }", "{ over: 10 mm }", true)]
+    [InlineData("{ over: 10 mm }", "{ at-least: 10.1 mm }", true)]
+    [InlineData("{ over: 10 mm }", "{ at-least: 9.9 mm }", false)]
+    [InlineData("{ over: 10 mm }", "{ at-most: 9 mm }", false)]
+    public void A_range_lies_within_another_as_far_as_its_ends_do(string earlier, string later, bool within)
+    {
+        using var book = BadBook.Open("sound");
+        Edit(book, National, "suspension-lift: 50 mm", $"suspension-lift: {earlier}");
+        Edit(book, National, "suspension-lift: 75 mm", $"suspension-lift: {later}");
+
+        Inspection
+            .Run(book.Folder, new DateOnly(2026, 11, 25))
+            .Problems.Any(problem => problem.Code == "tier-unreachable")
+            .ShouldBe(within);
+    }
+
     [Theory]
     [InlineData("provided: [lane-change-test]")]
     [InlineData("when: { four-wheel-drive: yes }")]

@@ -139,6 +139,26 @@ public sealed class PinnerTests
         report.Unnoticed.ShouldNotContain(one => one.What == "suspension-lift at most 50 mm");
     }
 
+    /// <summary>The nation changes from 50 mm to 75 mm in 2018, and the state goes along; as of its own first day it would not.</summary>
+    [Fact]
+    public void That_a_rule_is_adopted_as_amended_is_held_by_a_case_after_the_amendment_or_told()
+    {
+        static string Free(string from, int mm) =>
+            $"{{from: {from}, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: {mm} mm}}}}], beyond: prohibited}}";
+        var book = SmallBook.Of(
+            ("au", SmallBook.Raise($"- {Free("2012-01-01", 50)}\n- {Free("2018-07-01", 75)}")),
+            ("au-qld", Raise($"{{from: 2014-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}"))
+        );
+        IEnumerable<string> Told(params (string Lift, string On, string Verdict)[] cases) =>
+            Pin(book, (place, _) => place == "au-qld", cases)
+                .Unnoticed.Where(one => one.What == "adopted as amended")
+                .Select(one => $"{one.To}: {one.Before} -> {one.After} on {one.Witness.Day:yyyy-MM-dd}");
+
+        Told().ShouldBe(["as of 2014-01-01: no-certificate -> prohibited on 2018-07-01"]);
+        Told(("50.1 mm", "2018-06-30", "prohibited")).ShouldNotBeEmpty();
+        Told(("50.1 mm", "2018-07-01", "no-certificate")).ShouldBeEmpty();
+    }
+
     private static string Raise(string version) => SmallBook.Raise($"- {version}");
 
     private static PinReport Pin(Book book, params (string Lift, string On, string Verdict)[] cases) => Pin(book, (_, _) => true, cases);
