@@ -13,9 +13,10 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
     /// <summary>The same in every build, whatever else changes in the book.</summary>
     public string Name => $"{Rule.Id}@{Links.Start(Version)}";
 
+    /// <summary>proposed, announced, to come, in force, or ended: where it says so, or else where the next version starts.</summary>
     public string State(DateOnly day) =>
-        Version.Until?.Latest <= day ? "ended"
-        : HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state
+        HistoryView.StateOf(Version, day) is { Length: > 0 } state ? state
+        : (Version.Until ?? Next?.From ?? Next?.InForceBy)?.Latest <= day ? "ended"
         : "in force";
 
     /// <summary>The last day on which somebody compared one of its sources, or corrected a figure of it.</summary>
@@ -35,4 +36,7 @@ internal sealed record VersionChange(Jurisdiction Place, Rule Rule, RuleVersion 
             )
             .OrderByDescending(change => HistoryView.DayOf(change.Version))
             .ThenBy(change => change.Name, StringComparer.Ordinal);
+
+    private RuleVersion? Next =>
+        Rule.Versions.SkipWhile(each => !ReferenceEquals(each, Version)).Skip(1).FirstOrDefault(each => each.Decides);
 }

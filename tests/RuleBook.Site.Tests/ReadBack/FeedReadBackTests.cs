@@ -31,7 +31,7 @@ public sealed class FeedReadBackTests
         {
             var entry = entries[Links.Version(rule, version)];
             var title = Text(entry, "title");
-            title.ShouldStartWith($"{place.Name}: {rule.Title} ({State(version)}");
+            title.ShouldStartWith($"{place.Name}: {rule.Title} ({State(rule, version)}");
             if ((version.Announced ?? version.From) is { } day && day.Earliest == day.Latest)
                 title.ShouldEndWith($", {Iso(day.Earliest)})");
             Text(entry, "updated").ShouldBe($"{Iso(Compared(place, version))}T00:00:00Z", title);
@@ -52,7 +52,7 @@ public sealed class FeedReadBackTests
             var day = version.Announced ?? version.From!;
             var each = told[Text(entry, "id")["urn:uuid:".Length..]];
             told.Remove(each.Uid!);
-            each.Summary.ShouldBe($"{place.Name}: {rule.Title} ({State(version)})");
+            each.Summary.ShouldBe($"{place.Name}: {rule.Title} ({State(rule, version)})");
             each.Description.ShouldBe(Text(entry, "summary"));
             (DateOnly.FromDateTime(each.Start!.Value), DateOnly.FromDateTime(each.End!.Value)).ShouldBe(
                 (day.Earliest, day.Latest.AddDays(1))
@@ -114,11 +114,17 @@ public sealed class FeedReadBackTests
         [Pathway.Prohibited] = "not allowed",
     };
 
-    private static string State(RuleVersion version) =>
-        version.Until is { } until && until.Latest <= Today ? "ended"
-        : version.Proposed ? "proposed"
+    private static string State(Rule rule, RuleVersion version) =>
+        version.Proposed ? "proposed"
         : version.Announced is not null ? "announced"
         : version.From is { } from && from.Earliest > Today ? "to come"
+        : version.Until is { } until && until.Latest <= Today ? "ended"
+        : rule.Versions.Any(other =>
+            other is { From.Latest: var start, Announced: null, Proposed: false }
+            && start <= Today
+            && start > (version.From?.Latest ?? DateOnly.MinValue)
+        )
+            ? "ended"
         : "in force";
 
     private static DateOnly Compared(Jurisdiction place, RuleVersion version) =>
