@@ -42,7 +42,6 @@ public sealed class ChangesCommandTests(GitBook git) : IClassFixture<GitBook>
         var rows = answer.Out.Split("\r\n");
         rows[0].ShouldEndWith(",verdict-before");
         rows[2].ShouldEndWith(",no-certificate");
-        Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
     }
 
     [Fact]
