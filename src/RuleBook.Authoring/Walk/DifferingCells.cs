@@ -35,10 +35,19 @@ internal sealed class DifferingCells
         return false;
     }
 
-    /// <summary>The parts of a row on which some of them, and nothing else, is possible in a column: one for each column that has some.</summary>
+    /// <summary>
+    /// The parts of a row on which some of them, and nothing else, is possible in a column: one for each column that has some. In the first
+    /// column nothing is ever known, so that what differs there differs on the whole row.
+    /// </summary>
     public IEnumerable<ulong[]> Within(ulong[] row)
     {
-        for (var column = 0; column < columns.Length; column++)
+        if ((row[0] & columns[0]) != 0)
+        {
+            yield return [.. row];
+            yield break;
+        }
+
+        for (var column = 1; column < columns.Length; column++)
             if ((row[column] & columns[column]) is not 0 and var possible)
             {
                 ulong[] part = [.. row];

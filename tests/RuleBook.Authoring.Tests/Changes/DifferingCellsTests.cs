@@ -52,4 +52,23 @@ public sealed class DifferingCellsTests(ITestOutputHelper output)
                 new(stretch.Rule.Jurisdiction, change.Rule.Topic, stretch.Day, [versions]);
         }
     }
+
+    /// <summary>A limit that nobody has established is never known to be kept or broken, also where it alone differs.</summary>
+    [Fact]
+    public void Where_a_limit_is_no_longer_established_every_row_is_looked_at_and_the_limit_stays_unknown()
+    {
+        static string Free(string limit) =>
+            $"- {{from: 2012-01-01, sources: [{{cite: law}}], tiers: [{{pathway: no-certificate, within: {{suspension-lift: {limit}}}}}], "
+            + "beyond: prohibited}";
+        var table = TableBuilder.Build(TestBook.Book.Vocabulary, [InForce(Free("none")), InForce(Free("not-established"))], []);
+        var row = table.NewRow().Cells.ToArray();
+
+        DifferingCells.Between(table, table.Rules[..1], table.Rules[1..])!.Within([.. row]).ShouldHaveSingleItem().ShouldBe(row);
+
+        static RuleInForce InForce(string versions)
+        {
+            var book = SmallBook.WithVersions(versions);
+            return RuleInForce.On(book, book.Jurisdiction("au-qld")!.Rules.Single(), [new DateOnly(2020, 1, 1)]);
+        }
+    }
 }
