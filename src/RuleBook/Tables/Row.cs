@@ -69,6 +69,7 @@ public sealed class Row
     /// <exception cref="ArgumentException">The input is not a word, or cannot be this one.</exception>
     public void Set(Input input, string word)
     {
+        ArgumentNullException.ThrowIfNull(word);
         var at = 0;
         var words = input.Words.AsSpan();
         while (at < words.Length && !(words[at].Length == word.Length && words[at][^1] == word[^1] && words[at] == word))
