@@ -42,6 +42,7 @@ public sealed class FaultTests
     [InlineData("assess", "examples/touring-wagon.yaml", "--output", "")]
     [InlineData("assess", "examples/touring-wagon.yaml", "--on", "9999-12-31")]
     [InlineData("assess", "examples/touring-wagon.yaml", "--on", "0001-01-01")]
+    [InlineData("fleet", "fleet.csv", "--rejected", "")]
     [InlineData("limits", "au-qld", "--on", "9999-12-31")]
     [InlineData("timeline", "ride-height", "--on", "0001-01-01")]
     [InlineData("inspect", "")]

@@ -29,6 +29,7 @@ public sealed class HeldPaperTests
         with.Words.ShouldContain("no paper from elsewhere makes it easier");
         with.Words.ShouldContain("what Victoria asks of a vehicle that comes from elsewhere: A VASS approval certificate may be required");
         with.Words.ShouldContain("codes that the rules name and no paper held has: LS7, LS8");
+        with.Words.ShouldContain("allowed with a certificate (codes LS7, LS8)");
         with.Words.ShouldContain("then, in order:");
         without.Words.ShouldNotContain("Papers held");
     }

@@ -195,6 +195,16 @@ public sealed class InventedJobTests : IDisposable
     }
 
     [Fact]
+    public async Task A_topic_that_the_book_has_not_got_is_refused_with_the_nearest()
+    {
+        var refused = await Of("limits", "xa", "--topic", "ride-hight");
+        (refused.Code, refused.Out, refused.Error).ShouldBe(
+            (2, "", "--topic:1:1: error unknown-topic: 'ride-hight' is not a topic (did you mean 'ride-height'?)\n")
+        );
+        (await Of("limits", "xa", "--topic", "ride-height")).Code.ShouldBe(0);
+    }
+
+    [Fact]
     public async Task A_book_is_given_a_name_with_the_news_since_the_one_before()
     {
         (await Of("editions")).Out.ShouldStartWith("This book is no edition; it has none yet.\n");

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using RuleBook.Authoring.Tests;
 using RuleBook.Cli.Commands;
@@ -114,6 +115,14 @@ public sealed class BrowserSite : IAsyncLifetime
 
     /// <summary>Waits until the page has answered what stands in the form, or has said why not.</summary>
     internal static Task SettledAsync(IPage page) => page.Locator("#answer[aria-busy=false]").WaitForAsync();
+
+    /// <summary>
+    /// Waits until the page is another one, without waiting for all that it loads: an event that comes before one waits for it is never heard.
+    /// </summary>
+    /// <param name="page">What is left.</param>
+    /// <param name="address">Part of the address of the page to come, as a pattern.</param>
+    internal static Task ArrivedAsync(IPage page, string address) =>
+        Assertions.Expect(page).ToHaveURLAsync(new Regex(address), new() { Timeout = 15_000 });
 
     internal void Need()
     {

@@ -52,7 +52,7 @@ public sealed class CompareTests(BrowserSite site)
         var page = await OpenAsync("compare.html?vehicle=wagon-without");
         await page.Locator("#on").FillAsync(day);
         await page.Locator("#go").ClickAsync();
-        await page.WaitForURLAsync($"**/compare/au/*on={day}*");
+        await BrowserSite.ArrivedAsync(page, $"/compare/au/.*on={day}");
         await page.Locator("html[data-shown]").WaitForAsync();
         (await page.Locator(".lead").InnerTextAsync()).ShouldStartWith(
             day == "2018-10-26" ? $"As on {words}, for a vehicle" : $"As on {words}, unchanged since "
@@ -98,9 +98,9 @@ public sealed class CompareTests(BrowserSite site)
         ]);
         links[1].ShouldMatch("^lines/au-qld/ride-height[.]yaml[.]html#L[0-9]+$");
         await where.GetByText("correction report").ClickAsync();
-        await page.WaitForURLAsync("**/jurisdictions/au-qld.html*");
+        await BrowserSite.ArrivedAsync(page, "/jurisdictions/au-qld[.]html");
         var report = page.Locator("[id='report.ride-height.raise-four-wheel-drive']");
-        (await report.IsVisibleAsync()).ShouldBeTrue();
+        await report.WaitForAsync();
         (await report.InnerTextAsync()).ShouldContain("Data: jurisdictions/au-qld/ride-height.yaml:");
         await page.Context.GrantPermissionsAsync(["clipboard-read", "clipboard-write"]);
         await report.Locator("xpath=following-sibling::p[1]").GetByRole(AriaRole.Button).ClickAsync();

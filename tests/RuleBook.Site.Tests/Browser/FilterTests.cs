@@ -21,7 +21,7 @@ public sealed class FilterTests(BrowserSite site)
         await page.Locator("li[data-kind=law]:visible", new() { HasText = "26 October 2018" })
             .GetByText("the day before", new() { Exact = true })
             .ClickAsync();
-        await page.WaitForURLAsync("**/check.html*");
+        await BrowserSite.ArrivedAsync(page, "/check[.]html");
         await page.WaitForSelectorAsync(".verdict");
         (await page.Locator("#i-on").InputValueAsync()).ShouldBe("2018-10-25");
         (await page.Locator(".verdict.certificate").CountAsync()).ShouldBe(1);
