@@ -1,6 +1,8 @@
 namespace RuleBook.Cli.Tests;
 
-/// <summary>The design rules of Australia: told, and held against what was measured, of a vehicle registered there and of no other.</summary>
+/// <summary>
+/// The design rules of Australia: told, and held against what was measured, of a vehicle registered there and of no other.
+/// </summary>
 public sealed class DesignRuleTests
 {
     /// <summary>

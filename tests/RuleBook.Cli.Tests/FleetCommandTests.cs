@@ -128,8 +128,8 @@ public sealed class FleetCommandTests : IDisposable
     }
 
     /// <summary>
-    /// Rows with a quote come in blocks of 1024, so 2100 rows in three. The clock goes on by so many seconds a block; what is noted when it is
-    /// read is what a kill at that moment leaves, and a part of the next row is written.
+    /// Rows with a quote come in blocks of 1024, so 2100 rows in three. The clock goes on by so many seconds a block; what is noted when it
+    /// is read is what a kill at that moment leaves, and a part of the next row is written.
     /// </summary>
     [Fact]
     public async Task A_run_tells_and_notes_once_a_second_how_far_it_is_and_after_a_kill_another_gives_the_same_bytes()

@@ -11,7 +11,9 @@ namespace RuleBook.Cli.Tests;
 /// <summary>Rows of a fleet against what RFC 4180 makes of them and against jobs written by hand; vehicles are invented.</summary>
 public sealed class FleetReadingTests
 {
-    /// <summary>What each row is, by hand: its line and its cells, or where it is wrong; a blank row is a number that nothing has.</summary>
+    /// <summary>
+    /// What each row is, by hand: its line and its cells, or where it is wrong; a blank row is a number that nothing has.
+    /// </summary>
     private static readonly (string File, string[] Rows)[] Files =
     [
         ("job,registered-in\nA,xa\nB,xb\n", ["1 2 A|xa", "2 3 B|xb"]),

@@ -6,7 +6,9 @@ using System.Text.RegularExpressions;
 
 namespace RuleBook.Cli.Tests;
 
-/// <summary>What <c>rulebook site</c> takes and leaves behind, on the invented book; the evaluator of the check page is a stand-in.</summary>
+/// <summary>
+/// What <c>rulebook site</c> takes and leaves behind, on the invented book; the evaluator of the check page is a stand-in.
+/// </summary>
 public sealed partial class SiteOptionTests : IDisposable
 {
     private readonly string folder = InventedBookTests.Copy();

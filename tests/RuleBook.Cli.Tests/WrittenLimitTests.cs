@@ -6,8 +6,8 @@ namespace RuleBook.Cli.Tests;
 public sealed class WrittenLimitTests
 {
     /// <summary>
-    /// California Vehicle Code, 24008.5(b)(1): passenger vehicles, 23 inches; (b)(2): all others, up to 4500 lb, frame at most 27 inches; 7501
-    /// to 10000 lb, at most 31 inches.
+    /// California Vehicle Code, 24008.5(b)(1): passenger vehicles, 23 inches; (b)(2): all others, up to 4500 lb, frame at most 27 inches;
+    /// 7501 to 10000 lb, at most 31 inches.
     /// </summary>
     [Fact]
     public async Task The_limits_of_California_stand_in_inches_and_pounds()

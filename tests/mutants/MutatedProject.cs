@@ -65,7 +65,9 @@ internal sealed class MutatedProject
     /// <summary>All mutants that could be tried at the compiler.</summary>
     public IReadOnlyList<Mutant> Possible { get; }
 
-    /// <summary>Writes the assembly with the mutants wanted, over again until the compiler has nothing against what is left of them.</summary>
+    /// <summary>
+    /// Writes the assembly with the mutants wanted, over again until the compiler has nothing against what is left of them.
+    /// </summary>
     /// <returns>The mutants in it.</returns>
     public IReadOnlyList<Mutant> Write(string assembly, Predicate<int> wanted)
     {
@@ -113,8 +115,8 @@ internal sealed class MutatedProject
     }
 
     /// <summary>
-    /// The innermost change around an error; for a name that may have no value, and for what stands in no change, those of the member, of which
-    /// only those that declare the name if there are such. A member without any is judged with what it stands in.
+    /// The innermost change around an error; for a name that may have no value, and for what stands in no change, those of the member, of
+    /// which only those that declare the name if there are such. A member without any is judged with what it stands in.
     /// </summary>
     private static IEnumerable<int> Blamed(Diagnostic error)
     {

@@ -6,8 +6,8 @@ namespace RuleBook.Mutants;
 
 /// <summary>
 /// Which classes of tests reach what, those first that reach the fewest files: they know most about theirs. Recorded by running every class
-/// (some ten minutes), kept for the next runs in reach.txt file by file, with those that reach most of it. A record of some files keeps what
-/// stands there of the others.
+/// (some ten minutes), kept for the next runs in reach.txt file by file, with those that reach most of it. A record of some files keeps
+/// what stands there of the others.
 /// </summary>
 internal sealed class Reach
 {
@@ -60,8 +60,8 @@ internal sealed class Reach
     }
 
     /// <summary>
-    /// Runs every class without a mutant, each in a program of its own, so that it makes itself what others would have left to it; and again
-    /// if it is quick, for its time where all is made. One that fails even so, or takes too long, is told and left out.
+    /// Runs every class without a mutant, each in a program of its own, so that it makes itself what others would have left to it; and
+    /// again if it is quick, for its time where all is made. One that fails even so, or takes too long, is told and left out.
     /// </summary>
     public static async Task<Reach> RecordAsync(Copy copy, IEnumerable<string> projects, IReadOnlyList<Mutant> mutants, string path)
     {

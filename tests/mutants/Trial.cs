@@ -55,7 +55,9 @@ internal sealed class Trial(Copy copy, StandingPrograms standing, Reach reach)
         return passed ? Fate.Lived : Fate.NotReached;
     }
 
-    /// <summary>Where a class fails without the mutant too, the program keeps what this or another one left in it: it starts anew.</summary>
+    /// <summary>
+    /// Where a class fails without the mutant too, the program keeps what this or another one left in it: it starts anew.
+    /// </summary>
     private static async Task<bool> HoldsWithoutAsync(StandingProgram program, TestClass each, int mutant)
     {
         if (!await FailsAsync(0).ConfigureAwait(false))

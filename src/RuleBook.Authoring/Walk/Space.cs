@@ -44,7 +44,9 @@ internal sealed class Space
 
     public ImmutableArray<Fraction[]> Points { get; }
 
-    /// <summary>By axis and point, the index behind the last of the points that have the same value on this and every earlier axis.</summary>
+    /// <summary>
+    /// By axis and point, the index behind the last of the points that have the same value on this and every earlier axis.
+    /// </summary>
     public int[][] Alike()
     {
         int[][] ends = [.. Axes.Measures.Select(_ => new int[Points.Length])];

@@ -108,7 +108,9 @@ internal sealed class FleetColumns
         }
     }
 
-    /// <summary>Whether a header is a key or the end of one, but for capitals, hyphens and what stands in brackets (<c>Body lift [mm]</c>).</summary>
+    /// <summary>
+    /// Whether a header is a key or the end of one, but for capitals, hyphens and what stands in brackets (<c>Body lift [mm]</c>).
+    /// </summary>
     private static bool IsMeant(string key, string header) =>
         header.Split('(', '[')[0].Trim().ToLowerInvariant().Replace(' ', '-').Replace('_', '-') is var plain
         && plain.Length > 0

@@ -96,7 +96,8 @@ internal sealed class Matrices(SiteBook site, CompareGroup group, KnownRows know
     }
 
     /// <summary>
-    /// A question that no state answers on any way is left out, but for the first where all are; one that nobody has answered for some is not.
+    /// A question that no state answers on any way is left out, but for the first where all are; one that nobody has answered for some is
+    /// not.
     /// </summary>
     private static bool Says(MatrixCell cell) =>
         cell.Lines.Any(line => line.Text is not ("not established" or "not regulated" or "no such way"));

@@ -2,7 +2,9 @@ using System.Text;
 
 namespace RuleBook.Site.Templating;
 
-/// <summary>What the page's own scripts import: named in the head of a page, all are asked for at once and not one after the other.</summary>
+/// <summary>
+/// What the page's own scripts import: named in the head of a page, all are asked for at once and not one after the other.
+/// </summary>
 internal static class Imports
 {
     private const string From = " from \"./";

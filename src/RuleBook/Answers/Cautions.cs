@@ -108,7 +108,9 @@ internal static class Cautions
         return new VersionOnRow(table, row, 0, 0);
     }
 
-    /// <summary>Of the limits that bind the job, whatever it gets by them: whether a breach only warns, and when what they spare ends.</summary>
+    /// <summary>
+    /// Of the limits that bind the job, whatever it gets by them: whether a breach only warns, and when what they spare ends.
+    /// </summary>
     public static IEnumerable<string> OfLimits(Book book, Jurisdiction place, Judgement judged)
     {
         foreach (var finding in judged.Findings())

@@ -292,7 +292,9 @@ internal sealed class Judgement
     private ImmutableArray<int> Binding =>
         binding.IsDefault ? binding = [.. Rules.Where(rule => Table.Judge(rule, Row.Cells).Binds != Truth.No)] : binding;
 
-    /// <summary>What is known, on the rules of use of the place: those that follow the registration, and those that follow the road.</summary>
+    /// <summary>
+    /// What is known, on the rules of use of the place: those that follow the registration, and those that follow the road.
+    /// </summary>
     private ImmutableArray<Row> PlaceOfUse =>
         ofUse.IsDefault
             ? ofUse = [Placed(tables.OfUse(place, false, place, job.Dates)), Placed(tables.OfUse(place, true, place, job.Dates))]

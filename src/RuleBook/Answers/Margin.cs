@@ -15,7 +15,9 @@ public sealed record Margin(Measure Measure, Fraction? Now, ImmutableArray<Pathw
     /// </summary>
     public ImmutableArray<PathwayReach> Downward { get; init; } = [];
 
-    /// <summary>Where a job states what is not known and on which hangs how far it may go: paths such as <c>vehicle.ratings.gvm</c>.</summary>
+    /// <summary>
+    /// Where a job states what is not known and on which hangs how far it may go: paths such as <c>vehicle.ratings.gvm</c>.
+    /// </summary>
     public ImmutableArray<string> Open { get; init; } = [];
 }
 

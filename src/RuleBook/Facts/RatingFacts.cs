@@ -5,7 +5,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Facts;
 
-/// <summary>What a job makes known of the mass ratings: as they will apply, how far they grow, and what the category says of a GVM.</summary>
+/// <summary>
+/// What a job makes known of the mass ratings: as they will apply, how far they grow, and what the category says of a GVM.
+/// </summary>
 internal static class RatingFacts
 {
     private const string Gvm = KnownWords.Gvm;

@@ -17,7 +17,9 @@ internal static class FittedTyre
         return same.Length > 0 ? same : [.. job.PlacardTyres];
     }
 
-    /// <summary>Whether other tyres are fitted of which the job does not state the size: by their growth, their diameter, or as not known.</summary>
+    /// <summary>
+    /// Whether other tyres are fitted of which the job does not state the size: by their growth, their diameter, or as not known.
+    /// </summary>
     public static bool IsOtherWithoutSize(Job job) =>
         job.FittedTyre is null
         && (

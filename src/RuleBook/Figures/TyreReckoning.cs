@@ -92,7 +92,9 @@ internal static class TyreReckoning
             yield return new LoadCheck("gvm-tyres", "GVM against all its tyres", gvm, carried, capacity.Fact);
     }
 
-    /// <summary>A tyre as the placard has it, to the letter, is no other tyre; of one known by its diameter alone nothing can be compared.</summary>
+    /// <summary>
+    /// A tyre as the placard has it, to the letter, is no other tyre; of one known by its diameter alone nothing can be compared.
+    /// </summary>
     private static IEnumerable<string> NotCompared(Job job)
     {
         var fitted = job.FittedTyre;

@@ -7,8 +7,9 @@ namespace RuleBook.Tables;
 public sealed partial class DecisionTable
 {
     /// <summary>
-    /// The pathways possible for what is known, without allocating once rows have lain in the same cells: one where all is known that the rules ask
-    /// for and established what they say, otherwise from the best to the worst. Topics that the row does not touch are not judged.
+    /// The pathways possible for what is known, without allocating once rows have lain in the same cells: one where all is known that the
+    /// rules ask for and established what they say, otherwise from the best to the worst. Topics that the row does not touch are not
+    /// judged.
     /// </summary>
     /// <param name="row">A row of this table.</param>
     public Outcome Judge(Row row)

@@ -43,7 +43,9 @@ internal sealed class VerdictsByCell
         (columns, shares, Known) = ([.. all], [.. added, .. new int[CellsOfColumn]], new byte[size]);
     }
 
-    /// <summary>By index, <see cref="Judged"/> with the packed outcome; zero where nothing was judged yet. Empty where that is too much.</summary>
+    /// <summary>
+    /// By index, <see cref="Judged"/> with the packed outcome; zero where nothing was judged yet. Empty where that is too much.
+    /// </summary>
     public byte[] Known { get; } = [];
 
     /// <summary>Where a row lies; -1 where it can lie in several places, or there are too many to keep.</summary>

@@ -51,7 +51,9 @@ public static class RemedyText
             + (ToldThen(now, remedy).Any() ? ", with more to be told then" : "");
     }
 
-    /// <summary>What comes first in the answer to the changed job and not in that to the job as it is: what ends, what could turn it.</summary>
+    /// <summary>
+    /// What comes first in the answer to the changed job and not in that to the job as it is: what ends, what could turn it.
+    /// </summary>
     private static IEnumerable<string> ToldThen(Assessment now, Remedy remedy) => remedy.After.Foremost.Except(now.Foremost);
 
     private static IEnumerable<string> Unjudged(Assessment answer) => answer.NotJudged.Select(each => each.What);

@@ -30,7 +30,9 @@ internal static class CalendarDay
         return isOne;
     }
 
-    /// <summary>What would be right in place of a text that is no day: the day meant, where the parts of it stand in another order.</summary>
+    /// <summary>
+    /// What would be right in place of a text that is no day: the day meant, where the parts of it stand in another order.
+    /// </summary>
     public static string Tip(string text)
     {
         string[] meant = [.. TurnedAbout(text).Where(day => TryParse(day, out _)).Distinct()];

@@ -58,7 +58,9 @@ public sealed class CategoryTests
             )
             .ShouldBe(told);
 
-    /// <summary>Some rules of New South Wales name no category, one of tyres does; a job that states none is of a car or the like.</summary>
+    /// <summary>
+    /// Some rules of New South Wales name no category, one of tyres does; a job that states none is of a car or the like.
+    /// </summary>
     [Fact]
     [Trait("Basis", "derived")]
     public void A_job_without_a_category_is_answered_and_not_asked_whether_it_is_of_a_trailer()

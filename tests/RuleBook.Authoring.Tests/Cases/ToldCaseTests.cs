@@ -18,7 +18,8 @@ public sealed class ToldCaseTests
 
     /// <summary>
     /// In 2016 the north has the nation's limits: no more than 50 mm and 5 mm are free, 65 mm and 5 mm are for the wright to certify; the
-    /// swap of springs is not established, which leaves open whether more than that is needed. The wright issues two papers and is asked before the work.
+    /// swap of springs is not established, which leaves open whether more than that is needed. The wright issues two papers and is asked
+    /// before the work.
     /// </summary>
     [Fact]
     public void Everything_that_differs_is_told_rule_by_rule_in_the_order_of_their_names() =>
@@ -52,8 +53,8 @@ public sealed class ToldCaseTests
             ]);
 
     /// <summary>
-    /// In the south springs and half of the tyres' growth count together: under 60 mm with two conditions, 90 mm where built from 2000 on. A
-    /// block may be 22 mm. A wright is the certifier, with no paper and no step; one from elsewhere than the nation and the north is not.
+    /// In the south springs and half of the tyres' growth count together: under 60 mm with two conditions, 90 mm where built from 2000 on.
+    /// A block may be 22 mm. A wright is the certifier, with no paper and no step; one from elsewhere than the nation and the north is not.
     /// </summary>
     [Theory]
     [InlineData(

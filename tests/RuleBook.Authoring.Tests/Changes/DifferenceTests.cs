@@ -100,7 +100,9 @@ public sealed class DifferenceTests
         report.ShouldBeConfirmed(old, now);
     }
 
-    /// <summary>Invented: motor cycles without a side-car need not be named any more, or have to be from now on; one rule does name them.</summary>
+    /// <summary>
+    /// Invented: motor cycles without a side-car need not be named any more, or have to be from now on; one rule does name them.
+    /// </summary>
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

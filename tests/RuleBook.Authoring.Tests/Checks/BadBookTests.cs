@@ -81,7 +81,9 @@ public sealed class BadBookTests
             texts.ShouldHaveSingleItem().ShouldEndWith(told);
     }
 
-    /// <summary>A grace that ends is told by nobody where the day that decides is not said, and kept by who adopts it as of a day.</summary>
+    /// <summary>
+    /// A grace that ends is told by nobody where the day that decides is not said, and kept by who adopts it as of a day.
+    /// </summary>
     [Theory]
     [InlineData(
         "grace-end-untold",
@@ -172,7 +174,9 @@ public sealed class BadBookTests
             .ShouldBe(told is null ? [] : [told]);
     }
 
-    /// <summary>A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told; so of 4000 kg the one of 4001 kg.</summary>
+    /// <summary>
+    /// A rule for vehicles up to 10,000 lb (4535.9 kg): who is over it is named, or is told; so of 4000 kg the one of 4001 kg.
+    /// </summary>
     [Theory]
     [InlineData("10000 lb", "vehicles over 4.5 t", 0)]
     [InlineData("10000 lb", "vehicles over 10,000 lb", 0)]

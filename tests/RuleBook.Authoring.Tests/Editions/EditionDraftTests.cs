@@ -19,7 +19,9 @@ public sealed class EditionDraftTests
         "# yaml-language-server: $schema=../schema/editions.schema.json\n# The states of the book that have a name, oldest first. "
         + "'rulebook edition NAME --since OLD' adds one; its news are edited by hand.\neditions:\n";
 
-    /// <summary>Of two decided answers the one of days before the last edition was wrong, and one of no day; one that was open was not.</summary>
+    /// <summary>
+    /// Of two decided answers the one of days before the last edition was wrong, and one of no day; one that was open was not.
+    /// </summary>
     [Fact]
     public void Past_answers_that_were_wrong_come_first_then_the_law_then_evidence_each_in_one_sentence() =>
         EditionDraft

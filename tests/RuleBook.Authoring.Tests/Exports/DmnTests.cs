@@ -134,7 +134,9 @@ public sealed class DmnTests(ITestOutputHelper output) : IDisposable
         }
     }
 
-    /// <summary>Random vehicles before rules such as no jurisdiction has: of several descriptions of vehicles, of what is left over.</summary>
+    /// <summary>
+    /// Random vehicles before rules such as no jurisdiction has: of several descriptions of vehicles, of what is left over.
+    /// </summary>
     private static IEnumerable<SqlVehicle> BeforeRandomRules()
     {
         for (var at = 0; at < 10; at++)

@@ -29,7 +29,9 @@ public sealed class HeldExportTests
     public void A_table_reads_as_the_book_beside_it(string name) =>
         Texts(BookExport.Csv(Book, Day))[$"{name}.csv"].ReplaceLineEndings("\n").ShouldBe(InventedBook.Held($"export/{name}.csv"));
 
-    /// <summary>A rule that says that nothing is regulated, tiers of one pathway, one without a bound, and a bound that is not reached.</summary>
+    /// <summary>
+    /// A rule that says that nothing is regulated, tiers of one pathway, one without a bound, and a bound that is not reached.
+    /// </summary>
     [Fact]
     public void A_limit_says_what_kind_it_is_and_alternatives_have_a_letter()
     {

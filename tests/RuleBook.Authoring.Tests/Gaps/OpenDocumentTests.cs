@@ -37,7 +37,10 @@ public sealed class OpenDocumentTests
         ranked.Select(open => open.Place.Id).ShouldNotContain("au"); // nobody registers a vehicle with the nation
     }
 
-    /// <summary>Five vehicles with ten changes in Australia, two with six in New Zealand and in Canada, two with seven in Germany; a nation that the sample does not name has none.</summary>
+    /// <summary>
+    /// Five vehicles with ten changes in Australia, two with six in New Zealand and in Canada, two with seven in Germany; a nation that the
+    /// sample does not name has none.
+    /// </summary>
     [Theory]
     [InlineData("au-qld", 50)]
     [InlineData("nz", 12)]

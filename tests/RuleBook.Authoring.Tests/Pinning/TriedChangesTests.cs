@@ -15,8 +15,8 @@ public sealed class TriedChangesTests
 
     /// <summary>
     /// Without effect: which of two first days not known begins what differs in nothing (xa-n, 2), a day as on which the same was in force
-    /// (xa-n 2, xa-s 1), what is not limited beside what is not established (xa, 1), the first day of what is not established (xa-n 2, xa 2),
-    /// a day by which a scheme of unknown start is seen (xa-s, 2), and 22 mm or a little less or more to the nearest 4 mm (xa-s, 3).
+    /// (xa-n 2, xa-s 1), what is not limited beside what is not established (xa, 1), the first day of what is not established (xa-n 2, xa
+    /// 2), a day by which a scheme of unknown start is seen (xa-s, 2), and 22 mm or a little less or more to the nearest 4 mm (xa-s, 3).
     /// </summary>
     [Fact]
     public void Every_figure_day_word_condition_tier_and_paper_is_moved_counted_once_and_told_with_a_job_that_shows_it()

@@ -59,7 +59,9 @@ internal sealed class Interpreter(Vocabulary vocabulary, ImmutableArray<Immutabl
             : binding.Select(version => Gives(version, world)).Aggregate((all, each) => all.And(each));
     }
 
-    /// <summary>A rule binds what has to be named only where it names it; a vehicle of which the word is not stated is none of those.</summary>
+    /// <summary>
+    /// A rule binds what has to be named only where it names it; a vehicle of which the word is not stated is none of those.
+    /// </summary>
     private static bool MayBind(Predicate scope, FactWord fact, World world) =>
         !world.Words.TryGetValue(fact.Name, out var word)
         || !fact.WhereNamed.Contains(word)

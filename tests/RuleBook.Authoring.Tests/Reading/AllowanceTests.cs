@@ -12,8 +12,8 @@ using static RuleBook.Authoring.Tests.Changes.EditedBook;
 namespace RuleBook.Authoring.Tests.Reading;
 
 /// <summary>
-/// A measure that the law takes within a tolerance or to the nearest step (rules and figures are invented; what they give is worked by hand:
-/// a frame at 602.4 mm is 600 mm to the nearest 5 mm, at 602.6 mm it is 605 mm, and 602.5 mm could be either).
+/// A measure that the law takes within a tolerance or to the nearest step (rules and figures are invented; what they give is worked by
+/// hand: a frame at 602.4 mm is 600 mm to the nearest 5 mm, at 602.6 mm it is 605 mm, and 602.5 mm could be either).
 /// </summary>
 public sealed class AllowanceTests
 {

@@ -12,8 +12,8 @@ using static RuleBook.Authoring.Tests.Changes.EditedBook;
 namespace RuleBook.Authoring.Tests.Reading;
 
 /// <summary>
-/// A rule that is in force, with warnings only for a time (figures are invented; the time as in South Carolina's Act 24 of 2023: in force on
-/// a day, for 180 days after that warnings only).
+/// A rule that is in force, with warnings only for a time (figures are invented; the time as in South Carolina's Act 24 of 2023: in force
+/// on a day, for 180 days after that warnings only).
 /// </summary>
 public sealed class WarningOnlyTests
 {

@@ -3,7 +3,9 @@ using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Skeletons;
 
-/// <summary>What stands in a file to start from, line by line but for its comments, and what is said where none is made (derived).</summary>
+/// <summary>
+/// What stands in a file to start from, line by line but for its comments, and what is said where none is made (derived).
+/// </summary>
 [Trait("Basis", "derived")]
 public sealed class SkeletonTests : IDisposable
 {

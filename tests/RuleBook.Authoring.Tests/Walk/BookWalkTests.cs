@@ -98,8 +98,8 @@ public sealed class BookWalkTests
     }
 
     /// <summary>
-    /// Parts of a total make up for each other: with 70 mm of springs a tyre that shrinks less brings more lift, and may be easier. Where all
-    /// parts grow, or the others are as built, nothing makes up for it.
+    /// Parts of a total make up for each other: with 70 mm of springs a tyre that shrinks less brings more lift, and may be easier. Where
+    /// all parts grow, or the others are as built, nothing makes up for it.
     /// </summary>
     [Theory]
     [InlineData("total-lift: {over: 60 mm}", 1)]
@@ -153,8 +153,8 @@ public sealed class BookWalkTests
     }
 
     /// <summary>
-    /// A vehicle of category NA has a GVM of at most 3.5 t, one of NB1 over 3.5 t and at most 4.5 t (Vehicle Standard (Australian Design Rule
-    /// - Definitions and Vehicle Categories) 2005); other vehicles are not.
+    /// A vehicle of category NA has a GVM of at most 3.5 t, one of NB1 over 3.5 t and at most 4.5 t (Vehicle Standard (Australian Design
+    /// Rule - Definitions and Vehicle Categories) 2005); other vehicles are not.
     /// </summary>
     [Theory]
     [Trait("Basis", "published")]

@@ -35,7 +35,9 @@ public sealed class WalkedPointsTests
             .Count()
             .ShouldBe(4);
 
-    /// <summary>A total of springs and half the growth of the tyres, at most 60 mm: where the springs take s, the tyres may take 2 (60 - s).</summary>
+    /// <summary>
+    /// A total of springs and half the growth of the tyres, at most 60 mm: where the springs take s, the tyres may take 2 (60 - s).
+    /// </summary>
     [Fact]
     public void A_total_is_tried_where_what_is_left_of_it_is_used_up() =>
         Points("{pathway: no-certificate, within: {total-lift: 60 mm}}", "measured: {total: [suspension-lift, tyre-lift]}, ")
@@ -81,8 +83,8 @@ public sealed class WalkedPointsTests
             .ShouldBe([.. Each("-0.1", "0.1", "7", "7.1"), "0 0", "0.1 -0.1", "7 -0.1", "7.1 -0.1"], ignoreOrder: true);
 
     /// <summary>
-    /// Before the first day nothing is recorded: a stretch and a point more. Each of the seven points is tried with all conditions to show and
-    /// once without the one there is, and is compared with what is answered where the lift is not known.
+    /// Before the first day nothing is recorded: a stretch and a point more. Each of the seven points is tried with all conditions to show
+    /// and once without the one there is, and is compared with what is answered where the lift is not known.
     /// </summary>
     [Fact]
     public void What_is_walked_is_counted()

@@ -6,8 +6,8 @@ using Spectre.Console;
 namespace RuleBook.Cli.Tests.Commands;
 
 /// <summary>
-/// What each command makes of jobs before one invented rule: 50 mm without a certificate, 75 mm with one, nothing beyond. The exit codes are
-/// those of the README.
+/// What each command makes of jobs before one invented rule: 50 mm without a certificate, 75 mm with one, nothing beyond. The exit codes
+/// are those of the README.
 /// </summary>
 public sealed class InventedJobTests : IDisposable
 {

@@ -117,7 +117,8 @@ public sealed class BrowserSite : IAsyncLifetime
     internal static Task SettledAsync(IPage page) => page.Locator("#answer[aria-busy=false]").WaitForAsync();
 
     /// <summary>
-    /// Waits until the page is another one, without waiting for all that it loads: an event that comes before one waits for it is never heard.
+    /// Waits until the page is another one, without waiting for all that it loads: an event that comes before one waits for it is never
+    /// heard.
     /// </summary>
     /// <param name="page">What is left.</param>
     /// <param name="address">Part of the address of the page to come, as a pattern.</param>

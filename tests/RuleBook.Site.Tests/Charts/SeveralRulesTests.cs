@@ -5,7 +5,9 @@ using RuleBook.Site.Charts;
 
 namespace RuleBook.Site.Tests.Charts;
 
-/// <summary>What is drawn where two rules of a topic bind a vehicle, or may bind it: never more than both give (an invented place).</summary>
+/// <summary>
+/// What is drawn where two rules of a topic bind a vehicle, or may bind it: never more than both give (an invented place).
+/// </summary>
 public sealed class SeveralRulesTests
 {
     private static readonly FactSet Car = FactSet.Nothing.With("category", "MA");

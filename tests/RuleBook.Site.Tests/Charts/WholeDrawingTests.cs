@@ -7,8 +7,8 @@ using RuleBook.Site.Charts;
 namespace RuleBook.Site.Tests.Charts;
 
 /// <summary>
-/// Drawings read whole, a line a shape: its kind, its style, where it stands and what it says. Worked by hand on scales of a round number of
-/// pixels; places and figures are invented.
+/// Drawings read whole, a line a shape: its kind, its style, where it stands and what it says. Worked by hand on scales of a round number
+/// of pixels; places and figures are invented.
 /// </summary>
 public sealed class WholeDrawingTests
 {
@@ -132,7 +132,9 @@ public sealed class WholeDrawingTests
                 """
             );
 
-    /// <summary>What its label names: four lengths, each with a letter in a circle where its line is, and the parts they are measured on.</summary>
+    /// <summary>
+    /// What its label names: four lengths, each with a letter in a circle where its line is, and the parts they are measured on.
+    /// </summary>
     [Fact]
     public void The_diagram_has_four_lettered_lengths_on_a_wheel_in_its_arch()
     {

@@ -6,8 +6,8 @@ using RuleBook.Site.Tests.Pages;
 namespace RuleBook.Site.Tests.Feeds;
 
 /// <summary>
-/// Feed (RFC 4287) and calendar (RFC 5545) of the invented book read whole, written by hand from its files. The names are UUIDs of version 8
-/// (RFC 9562) from the SHA-256 of <c>rulebook/</c> and what is named, made by another program.
+/// Feed (RFC 4287) and calendar (RFC 5545) of the invented book read whole, written by hand from its files. The names are UUIDs of version
+/// 8 (RFC 9562) from the SHA-256 of <c>rulebook/</c> and what is named, made by another program.
 /// </summary>
 public sealed class InventedFeedTests
 {

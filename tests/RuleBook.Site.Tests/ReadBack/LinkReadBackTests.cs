@@ -5,7 +5,8 @@ using AngleSharp.Dom;
 namespace RuleBook.Site.Tests.ReadBack;
 
 /// <summary>
-/// Every link of the pages of the invented book is followed: where it leads stands what it says, and a data line is that of the book's file.
+/// Every link of the pages of the invented book is followed: where it leads stands what it says, and a data line is that of the book's
+/// file.
 /// </summary>
 public sealed partial class LinkReadBackTests
 {

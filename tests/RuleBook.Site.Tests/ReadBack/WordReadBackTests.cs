@@ -5,7 +5,9 @@ using RuleBook.Yaml;
 
 namespace RuleBook.Site.Tests.ReadBack;
 
-/// <summary>The page of words read back against the files of <c>schema/vocabulary</c>: each word once, under its kind, with all that it says.</summary>
+/// <summary>
+/// The page of words read back against the files of <c>schema/vocabulary</c>: each word once, under its kind, with all that it says.
+/// </summary>
 public sealed class WordReadBackTests
 {
     [Theory]

@@ -5,7 +5,9 @@ using static RuleBook.Tests.Answers.Scenario;
 
 namespace RuleBook.Tests.Telling;
 
-/// <summary>A figure as the law writes it, and where its document is found. Derived, on a scenario of our own; an inch is 25.4 mm.</summary>
+/// <summary>
+/// A figure as the law writes it, and where its document is found. Derived, on a scenario of our own; an inch is 25.4 mm.
+/// </summary>
 [Trait("Basis", "derived")]
 public sealed class AsWrittenTests
 {

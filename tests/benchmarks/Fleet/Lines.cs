@@ -9,8 +9,9 @@ namespace RuleBook.Benchmarks;
 internal sealed record Line(ImmutableList<string>? When, int Best, int Worst);
 
 /// <summary>
-/// What the exported relations say of a place's vehicles of these words, read as <c>judge.sql</c> reads them: the verdict is the most onerous
-/// of the lines that hold, and where none holds there is nothing to judge. All but the lengths is worked out here and stands in no line.
+/// What the exported relations say of a place's vehicles of these words, read as <c>judge.sql</c> reads them: the verdict is the most
+/// onerous of the lines that hold, and where none holds there is nothing to judge. All but the lengths is worked out here and stands in no
+/// line.
 /// </summary>
 internal sealed class Lines(Relations relations, string place, ImmutableDictionary<string, string> words)
 {

@@ -6,8 +6,8 @@ using Words = System.Collections.Immutable.ImmutableDictionary<string, string>;
 namespace RuleBook.Benchmarks;
 
 /// <summary>
-/// A fleet by the package RulesEngine on all cores, from CSV to CSV: of each row the most onerous of the lines that hold, a workflow a place.
-/// A row is written as it was read, with the verdict and, where it is open, between which pathways.
+/// A fleet by the package RulesEngine on all cores, from CSV to CSV: of each row the most onerous of the lines that hold, a workflow a
+/// place. A row is written as it was read, with the verdict and, where it is open, between which pathways.
 /// </summary>
 internal static class RulesOverRows
 {

@@ -4,8 +4,8 @@ using RuleBook.Text;
 namespace RuleBook.Law.Reading;
 
 /// <summary>
-/// What a rule says once for its versions: how measures are taken, sources, disagreements and notes. <c>of</c> names the versions by their start;
-/// left out, it is every version (of <c>measured</c> and <c>disputed</c>: every one that states tiers).
+/// What a rule says once for its versions: how measures are taken, sources, disagreements and notes. <c>of</c> names the versions by their
+/// start; left out, it is every version (of <c>measured</c> and <c>disputed</c>: every one that states tiers).
 /// </summary>
 /// <param name="Measured">For versions with tiers that do not say it themselves.</param>
 /// <param name="Sources">Beside each version's own, after them.</param>

@@ -3,7 +3,9 @@ using RuleBook.Units;
 
 namespace RuleBook.Physics.Tyres;
 
-/// <summary>The overall diameter of a new tyre of a size, on a stated basis; the reckoning that leads to it is told when it is read.</summary>
+/// <summary>
+/// The overall diameter of a new tyre of a size, on a stated basis; the reckoning that leads to it is told when it is read.
+/// </summary>
 /// <remarks>
 /// The handbook's formula is that of UN Regulation 30: H = 0.01 S Ra rounded to the nearest millimetre, D = d + 2 H; the wording from
 /// memory, the rounding up of a half confirmed by the diameter that the Australian Standards Manual 2002 is quoted as printing for

@@ -92,7 +92,9 @@ internal static class ServiceReader
             : null;
     }
 
-    /// <summary>LT, C, XL or RF; load index and speed symbol; XL or RF. Each may be missing; null where anything else stands there.</summary>
+    /// <summary>
+    /// LT, C, XL or RF; load index and speed symbol; XL or RF. Each may be missing; null where anything else stands there.
+    /// </summary>
     private static Written? TakeApart(string rest)
     {
         var cursor = new Cursor(rest);
