@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Authoring.Walk;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;
@@ -12,17 +13,28 @@ public static class BookChanges
     /// <summary>Compares two books.</summary>
     /// <param name="before">The old book.</param>
     /// <param name="after">The new book.</param>
-    /// <param name="progress">Told the id of each jurisdiction before it is compared.</param>
+    /// <param name="progress">Told the id of a jurisdiction before a topic of it is compared; by several threads.</param>
     public static ChangeReport Between(Book before, Book after, Action<string>? progress = null)
     {
         if (before.Digest == after.Digest)
             return new ChangeReport([], []);
         var vocabulary = Words.Of(before, after);
+        var compared = after
+            .Jurisdictions.Select(now => (Now: now, Old: Counterpart(before, now)))
+            .SelectMany(pair => Topics(pair.Old, pair.Now).Select(topic => (pair.Old, pair.Now, Topic: topic)))
+            .ToArray();
+        var reports = InOrder.Each(
+            compared,
+            each =>
+            {
+                progress?.Invoke(each.Now.Id);
+                return (each.Now, Report: new TopicComparison(before, after, each.Old!, each.Now, each.Topic, vocabulary).Run());
+            }
+        );
         var answers = ImmutableArray.CreateBuilder<AnswerChange>();
         var remarks = ImmutableArray.CreateBuilder<Remark>();
         foreach (var now in after.Jurisdictions)
         {
-            progress?.Invoke(now.Id);
             if (Counterpart(before, now) is not { } old)
             {
                 remarks.Add(
@@ -39,13 +51,7 @@ public static class BookChanges
                 continue;
             }
 
-            var topics = old.Rules.Concat(now.Rules).Select(rule => rule.Topic).Distinct().Order(StringComparer.Ordinal).ToArray();
-            foreach (
-                var report in topics
-                    .AsParallel()
-                    .AsOrdered()
-                    .Select(topic => new TopicComparison(before, after, old, now, topic, vocabulary).Run())
-            )
+            foreach (var (_, report) in reports.Where(each => each.Now == now))
             {
                 answers.AddRange(report.Answers);
                 remarks.AddRange(report.Remarks);
@@ -76,6 +82,9 @@ public static class BookChanges
             ]
         );
     }
+
+    private static IEnumerable<string> Topics(Jurisdiction? old, Jurisdiction now) =>
+        old is null ? [] : old.Rules.Concat(now.Rules).Select(rule => rule.Topic).Distinct().Order(StringComparer.Ordinal);
 
     private static Jurisdiction? Counterpart(Book before, Jurisdiction now) =>
         before.Jurisdiction(now.Id) ?? now.Aliases.Select(before.Jurisdiction).FirstOrDefault(found => found is not null);

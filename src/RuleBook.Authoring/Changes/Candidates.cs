@@ -44,7 +44,7 @@ internal static class Candidates
         var table = TableBuilder.Build(vocabulary, [.. before.Rules.Concat(after.Rules).Select(rule => RuleInForce.Of(rule))], moving);
         var cells = DifferingCells.Between(table, table.Rules[..before.Rules.Length], table.Rules[before.Rules.Length..]);
         var alike = space.Alike();
-        var found = space.Words.AsParallel().AsOrdered().SelectMany(Of).ToArray();
+        var found = InOrder.Each(space.Words, Of).SelectMany(each => each).ToArray();
         var (weights, ranks) = Weighed(space, found.SelectMany(each => each.At));
         return [.. found.Select(Group)];
 
@@ -61,7 +61,7 @@ internal static class Candidates
                 .Select(at => (Differing?)at)
                 .MaxBy(at => weights[at!.Value.Point].Size);
 
-        IEnumerable<(ImmutableDictionary<string, string> Words, List<Differing> At)> Of(ImmutableDictionary<string, string> words)
+        (ImmutableDictionary<string, string> Words, List<Differing> At)[] Of(ImmutableDictionary<string, string> words)
         {
             var found = new Dictionary<(Given Before, Given After), List<Differing>>();
             var at = new PointRow(table, space.Axes);
@@ -79,7 +79,7 @@ internal static class Candidates
                     at.NotShown(condition, false);
             }
 
-            return found.Values.Select(list => (words, list));
+            return [.. found.Values.Select(list => (words, list))];
 
             // The points from one to before another, which are alike on the axes before one: all at once where nothing hangs on the rest.
             void Visit(int first, int end, int axis, string? condition)

@@ -17,9 +17,6 @@ internal sealed class TopicComparison
     private readonly Confirmation confirmation;
     private readonly ImmutableArray<RulePair> pairs;
     private readonly ImmutableArray<string> otherWords;
-    private readonly Dictionary<string, ImmutableArray<CandidateGroup>> known = [];
-    private readonly Dictionary<string, Remark> notShown = [];
-    private readonly HashSet<RulePair> reworded = [];
 
     public TopicComparison(Book before, Book after, Jurisdiction old, Jurisdiction now, string topic, Vocabulary vocabulary)
     {
@@ -45,22 +42,27 @@ internal sealed class TopicComparison
                 .Distinct()
                 .Order(),
         ];
+        var differences = InOrder.Each(days, Differing);
+        var groups = InOrder
+            .Each([.. differences.DistinctBy(each => each.Meaning)], each => (each.Meaning, Groups: Groups(each)))
+            .ToDictionary(each => each.Meaning, each => each.Groups);
+        var found = InOrder.Each(differences, each => Shown(each, groups[each.Meaning], first: each.Day == days[0]));
         var answers = new List<AnswerChange>();
-        for (var i = 0; i < days.Length; i++)
-            foreach (var change in Vehicles.Joined(On(days[i], first: i == 0), vocabulary))
-                Add(answers, change with { Until = i + 1 < days.Length ? days[i + 1] : null }, days[i]);
-        return new ChangeReport(
-            [.. answers],
-            [.. notShown.Values, .. WithoutAnswer(days, [.. answers.Select(change => change.Rule), .. notShown.Keys])]
-        );
+        foreach (var (i, onDay) in found.Index())
+        foreach (var change in onDay.Answers)
+            Add(answers, change with { Until = i + 1 < days.Length ? days[i + 1] : null }, days[i]);
+        Remark[] notShown = [.. found.SelectMany(onDay => onDay.NotShown).DistinctBy(remark => remark.About)];
+        HashSet<string> told = [.. answers.Select(change => change.Rule), .. notShown.Select(remark => remark.About)];
+        var untold = differences.SelectMany(each => each.Rules).Where(pair => !told.Contains(pair.Either.Id));
+        return new ChangeReport([.. answers], [.. notShown, .. WithoutAnswer(days, untold)]);
     }
 
     /// <summary>
     /// What a rule says otherwise although no answer differs: a figure that the others imply, a tier behind what is not established.
     /// </summary>
-    private IEnumerable<Remark> WithoutAnswer(DateOnly[] days, HashSet<string> told) =>
-        from pair in pairs
-        where reworded.Contains(pair) && pair is { Before: not null, After: not null } && !told.Contains(pair.Either.Id)
+    private IEnumerable<Remark> WithoutAnswer(DateOnly[] days, IEnumerable<RulePair> reworded) =>
+        from pair in pairs.Intersect(reworded)
+        where pair is { Before: not null, After: not null }
         let said = Said.Differently(
             days,
             day => NormalForm.Of(before, pair.Before, day, vocabulary).Split('\n'),
@@ -99,7 +101,7 @@ internal sealed class TopicComparison
         left.Length == right.Length
         && left.Zip(right).All(pair => pair.First.Fact == pair.Second.Fact && pair.First.Words.SequenceEqual(pair.Second.Words));
 
-    private IEnumerable<AnswerChange> On(DateOnly day, bool first)
+    private Difference Differing(DateOnly day)
     {
         var differing = pairs
             .Select(pair =>
@@ -111,14 +113,24 @@ internal sealed class TopicComparison
             )
             .Where(each => each.old != each.now)
             .ToArray();
-        if (differing.Length == 0 && otherWords.IsEmpty)
-            return [];
-        RulePair[] rules = [.. differing.Select(each => each.pair)];
-        reworded.UnionWith(rules);
-        var key = string.Join('\n', differing.Select(each => $"{each.pair.Either.Id}\n{each.old}\n{each.now}"));
-        if (!known.TryGetValue(key, out var groups))
-            known[key] = groups = [.. Together(rules).SelectMany(some => Groups(some, day)), .. OfWords(day)];
-        return Shown(groups, rules, day, first);
+        return new Difference(
+            day,
+            [.. differing.Select(each => each.pair)],
+            string.Join('\n', differing.Select(each => $"{each.pair.Either.Id}\n{each.old}\n{each.now}"))
+        );
+    }
+
+    private ImmutableArray<CandidateGroup> Groups(Difference difference) =>
+        [.. Together(difference.Rules).SelectMany(rules => Groups(rules, difference.Day)), .. OfWords(difference.Day)];
+
+    private OnDay Shown(Difference difference, ImmutableArray<CandidateGroup> groups, bool first)
+    {
+        var (day, rules, _) = difference;
+        var tried = InOrder.Each(groups, group => Tried(group, day));
+        return new OnDay(
+            [.. Vehicles.Joined(Shown(tried, rules, day, first), vocabulary)],
+            [.. tried.Where(each => !each.Tried).Select(each => NotShown(rules, each.Group.Witnesses[0] with { Day = day }, first))]
+        );
     }
 
     /// <summary>
@@ -140,19 +152,22 @@ internal sealed class TopicComparison
     private ImmutableArray<CandidateGroup> OfWords(DateOnly day) =>
         otherWords.IsEmpty ? [] : Candidates.OfMeasures(vocabulary, Slice(after, day, [.. pairs], pair => pair.After), otherWords);
 
-    private IEnumerable<AnswerChange> Shown(ImmutableArray<CandidateGroup> groups, RulePair[] rules, DateOnly day, bool first)
+    private (CandidateGroup Group, Confirmed? Confirmed, bool Tried) Tried(CandidateGroup group, DateOnly day)
     {
-        var found = new List<(CandidateGroup Group, Confirmed Confirmed)>();
-        foreach (var group in groups)
-        {
-            var onDay = group with { Witnesses = [.. group.Witnesses.Select(witness => witness with { Day = day })] };
-            if (confirmation.First(onDay, out var tried) is { } confirmed)
-                found.Add((group, confirmed));
-            else if (!tried)
-                NotShown(rules, day, onDay.Witnesses[0], first);
-        }
+        var onDay = group with { Witnesses = [.. group.Witnesses.Select(witness => witness with { Day = day })] };
+        var confirmed = confirmation.First(onDay, out var tried);
+        return (group, confirmed, tried);
+    }
 
-        return found
+    private IEnumerable<AnswerChange> Shown(
+        IEnumerable<(CandidateGroup Group, Confirmed? Confirmed, bool Tried)> tried,
+        RulePair[] rules,
+        DateOnly day,
+        bool first
+    ) =>
+        tried
+            .Where(each => each.Confirmed is not null)
+            .Select(each => (each.Group, Confirmed: each.Confirmed!))
             .GroupBy(each =>
                 (
                     string.Join('|', each.Group.Vehicles.Select(pair => $"{pair.Key} {string.Join(',', pair.Value)}")),
@@ -166,7 +181,6 @@ internal sealed class TopicComparison
                 (each.Confirmed.Before.Best, each.Confirmed.Before.Worst, each.Confirmed.After.Best, each.Confirmed.After.Worst)
             )
             .Select(each => Change(each.Group, each.Confirmed, rules, day, first));
-    }
 
     private AnswerChange Change(CandidateGroup group, Confirmed confirmed, RulePair[] rules, DateOnly day, bool first)
     {
@@ -189,20 +203,17 @@ internal sealed class TopicComparison
         );
     }
 
-    private void NotShown(RulePair[] rules, DateOnly day, Witness witness, bool first)
+    private Remark NotShown(RulePair[] rules, Witness witness, bool first)
     {
         var (pair, mark) = Deciding.Of(rules, before, after, witness);
-        notShown.TryAdd(
+        return new Remark(
+            RemarkKind.NotShown,
+            place.Id,
+            place.Name,
             pair.Either.Id,
-            new Remark(
-                RemarkKind.NotShown,
-                place.Id,
-                place.Name,
-                pair.Either.Id,
-                first ? null : day,
-                $"the limits differ, and no job file was found that shows it: {WitnessWords.Of(witness, vocabulary)}",
-                mark
-            )
+            first ? null : witness.Day,
+            $"the limits differ, and no job file was found that shows it: {WitnessWords.Of(witness, vocabulary)}",
+            mark
         );
     }
 
@@ -216,4 +227,13 @@ internal sealed class TopicComparison
 
     private Rule? SpelledOut(Book book, Rule? rule) =>
         rule is null ? null : Words.SpelledOut(rule, book.Vocabulary, ReferenceEquals(book, before) ? after.Vocabulary : before.Vocabulary);
+
+    /// <param name="Day">The day.</param>
+    /// <param name="Rules">The rules that read otherwise on it.</param>
+    /// <param name="Meaning">How they read before and after: the same wherever the same answers differ.</param>
+    private sealed record Difference(DateOnly Day, RulePair[] Rules, string Meaning);
+
+    /// <param name="Answers">What is answered otherwise on the day.</param>
+    /// <param name="NotShown">Limits that differ and that no job shows.</param>
+    private sealed record OnDay(ImmutableArray<AnswerChange> Answers, ImmutableArray<Remark> NotShown);
 }
