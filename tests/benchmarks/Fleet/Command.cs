@@ -6,11 +6,18 @@ namespace RuleBook.Benchmarks;
 /// <summary>Built programs, from outside: run this from the repository's folder.</summary>
 internal static class Command
 {
-    public static void RuleBook(params string[] arguments) => Run("src/RuleBook.Cli/bin/Release/net10.0/RuleBook.Cli.dll", arguments);
+    /// <summary>The command as it is built, or the native one that the environment names.</summary>
+    public static void RuleBook(params string[] arguments) =>
+        Run(Environment.GetEnvironmentVariable("RULEBOOK_COMMAND") ?? "src/RuleBook.Cli/bin/Release/net10.0/RuleBook.Cli.dll", arguments);
 
     public static void Run(string program, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet", [program, .. arguments]) { RedirectStandardError = true, RedirectStandardOutput = true };
+        var managed = program.EndsWith(".dll", StringComparison.Ordinal);
+        var start = new ProcessStartInfo(managed ? "dotnet" : program, managed ? [program, .. arguments] : arguments)
+        {
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+        };
         using var process = Process.Start(start)!;
         var said = process.StandardOutput.ReadToEndAsync();
         var error = process.StandardError.ReadToEnd();
