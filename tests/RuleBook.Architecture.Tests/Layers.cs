@@ -33,6 +33,7 @@ internal static class Layers
             ["RuleBook.Yaml"] = [""],
             ["RuleBook.Authoring"] =
             [
+                "AllCores",
                 "Schemas",
                 "Files",
                 "Books",

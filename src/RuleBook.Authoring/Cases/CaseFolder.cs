@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Law;
 using RuleBook.Text;
 using RuleBook.Yaml;
@@ -19,13 +20,13 @@ public static class CaseFolder
     /// </exception>
     public static ImmutableArray<Case> Load(string folder, Book book)
     {
-        var problems = new List<Problem>();
         var files = Directory.Exists(folder) ? Directory.GetFiles(folder, "*.yaml", SearchOption.AllDirectories) : [];
-        var cases = files
-            .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
-            .Order(StringComparer.Ordinal)
-            .SelectMany(path => Read(folder, path, book, problems))
-            .ToImmutableArray();
+        var read = InOrder.Each(
+            [.. files.Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Order(StringComparer.Ordinal)],
+            path => Read(folder, path, book)
+        );
+        var cases = read.SelectMany(file => file.Cases).ToImmutableArray();
+        var problems = read.SelectMany(file => file.Problems).ToList();
         foreach (var twice in cases.GroupBy(one => one.Id).Where(group => group.Skip(1).Any()))
             problems.Add(
                 Problem.Error(
@@ -47,7 +48,7 @@ public static class CaseFolder
         return problems.Count == 0 ? cases : throw new InputException([.. problems.Distinct().OrderBy(problem => problem.Mark)]);
     }
 
-    private static ImmutableArray<Case> Read(string folder, string path, Book book, List<Problem> problems)
+    private static (ImmutableArray<Case> Cases, IReadOnlyCollection<Problem> Problems) Read(string folder, string path, Book book)
     {
         var shown = $"tests/cases/{path}";
         if (
@@ -55,26 +56,25 @@ public static class CaseFolder
             || book.Jurisdiction(place)?.Id != place
             || !book.Vocabulary.Topics.ContainsKey(file[..^5])
         )
-        {
-            problems.Add(
-                Problem.Error(
-                    "wrong-folder",
-                    new Mark(shown, 1, 1),
-                    $"'{path}' does not name a jurisdiction and a topic of the book",
-                    "name it <jurisdiction>/<topic>.yaml"
-                )
+            return (
+                [],
+                [
+                    Problem.Error(
+                        "wrong-folder",
+                        new Mark(shown, 1, 1),
+                        $"'{path}' does not name a jurisdiction and a topic of the book",
+                        "name it <jurisdiction>/<topic>.yaml"
+                    ),
+                ]
             );
-            return [];
-        }
-
+        var problems = new List<Problem>();
         try
         {
-            return new CaseReader(book, place, file[..^5], problems).Read(YamlText.ReadFile(Path.Combine(folder, path), shown));
+            return (new CaseReader(book, place, file[..^5], problems).Read(YamlText.ReadFile(Path.Combine(folder, path), shown)), problems);
         }
         catch (InputException refused)
         {
-            problems.AddRange(refused.Problems);
-            return [];
+            return ([], [.. problems, .. refused.Problems]);
         }
     }
 }

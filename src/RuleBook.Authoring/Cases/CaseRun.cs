@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RuleBook.Answers;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Jobs;
 using RuleBook.Law;
 using RuleBook.Physics.Tyres;
@@ -22,6 +23,9 @@ public static class CaseRun
 {
     /// <summary>Runs one case.</summary>
     public static CaseResult Run(Book book, Case one) => new(one, [.. Failures(book, one.Job, Ask(book, one.Job), one.Expect)]);
+
+    /// <summary>Runs cases on all cores; the results stand in their order.</summary>
+    public static CaseResult[] Run(Book book, ImmutableArray<Case> cases) => InOrder.Each(cases, one => Run(book, one));
 
     /// <summary>The evaluator's verdict on a job, and no more of an assessment than the pathways.</summary>
     internal static Outcome Verdict(Book book, Job job) => Ask(book, job).Outcome;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using RuleBook.Authoring.Walk;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Law;
 
 namespace RuleBook.Authoring.Changes;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Fractions;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Authoring.Walk;
 using RuleBook.InForce;
 using RuleBook.Law;

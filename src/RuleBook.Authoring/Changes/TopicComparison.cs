@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Authoring.Resolved;
 using RuleBook.Authoring.Walk;
 using RuleBook.InForce;

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Authoring.Cases;
 using RuleBook.Law;
 using RuleBook.Text;
@@ -15,10 +16,10 @@ public sealed class Pinner
     private readonly ILookup<string, PreparedCase> cases;
 
     /// <summary>For a book and cases that all pass on it.</summary>
-    public Pinner(Book book, IEnumerable<Case> cases)
+    public Pinner(Book book, IReadOnlyList<Case> cases)
     {
         this.book = book;
-        this.cases = cases.Select(one => new PreparedCase(book, one)).ToLookup(one => one.Case.Jurisdiction);
+        this.cases = InOrder.Each(cases, one => new PreparedCase(book, one)).ToLookup(one => one.Case.Jurisdiction);
     }
 
     /// <summary>Tries every change of the jurisdictions and topics chosen.</summary>

@@ -108,7 +108,7 @@ internal static class CasesCommand
 
     private static CaseResult[] Run(IAnsiConsole console, Book book, ImmutableArray<Case> cases)
     {
-        CaseResult[] All() => [.. cases.Select(one => CaseRun.Run(book, one))];
+        CaseResult[] All() => CaseRun.Run(book, cases);
         var shown = cases.Length >= ManyCases && console.Profile.Capabilities is { Interactive: true, Ansi: true };
         return shown ? console.Status().Start($"running {cases.Length} cases", _ => All()) : All();
     }
