@@ -72,6 +72,86 @@ public sealed class FleetReadingTests
         read.ShouldAllBe(row => row.Wrong == null && row.Cells.Length == 2);
     }
 
+    /// <summary>The mark too comes in pieces; a letter beyond the basic plane is two units of UTF-16 and four bytes of UTF-8.</summary>
+    [Theory]
+    [InlineData("utf-8", true)]
+    [InlineData("utf-8", false)]
+    [InlineData("utf-16", true)]
+    [InlineData("utf-16BE", true)]
+    public void A_file_that_comes_byte_by_byte_is_read_as_it_is_written(string encoding, bool marked)
+    {
+        var by = Encoding.GetEncoding(encoding);
+        byte[] bytes = [.. marked ? by.GetPreamble() : [], .. by.GetBytes("job,registered-in\nBüro \U0001F69A,xa\r\n\"B\",xb")];
+        using var reader = new FleetReader("fleet.csv", new Slow(bytes, 1), isJson: false);
+        reader.Columns!.Header.ShouldBe(["job", "registered-in"]);
+        reader.Rows().Select(Told).ShouldBe(["1 2 Büro \U0001F69A|xa", "2 3 B|xb"]);
+    }
+
+    /// <summary>What is not a unit of UTF-16 is told as the replacement character of Unicode, and nothing else is lost.</summary>
+    [Fact]
+    public void Half_a_letter_of_UTF_16_costs_itself_alone()
+    {
+        byte[] bytes =
+        [
+            0xFF,
+            0xFE,
+            .. Encoding.Unicode.GetBytes("job,registered-in\nA"),
+            0x3D,
+            0xD8,
+            .. Encoding.Unicode.GetBytes(",xa\nB,xb"),
+            0x0A,
+        ];
+        using var reader = new FleetReader("fleet.csv", new MemoryStream(bytes), isJson: false);
+        reader.Rows().Select(Told).ShouldBe(["1 2 A\uFFFD|xa", "2 3 B|xb\uFFFD"]);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("\"")] // among lines that are looked at one by one
+    public void A_row_longer_than_a_megabyte_is_told_as_such_and_the_next_is_read(string quote)
+    {
+        var rows = $"{quote}A{quote},{new string('x', 1 << 20)}\nB,xb\n\n{new string('y', 5 << 20)}\nC,xc\n";
+        using var reader = new FleetReader(
+            "fleet.csv",
+            new MemoryStream(Encoding.UTF8.GetBytes($"job,registered-in\n{rows}")),
+            isJson: false
+        );
+        reader
+            .Rows()
+            .Select(Told)
+            .ShouldBe([
+                "1 2  (1: the row has more than 1048576 characters)",
+                "2 3 B|xb",
+                "4 5  (1: the row has more than 1048576 characters)",
+                "5 6 C|xc",
+            ]);
+    }
+
+    [Fact]
+    public void A_job_longer_than_a_megabyte_is_told_as_such_and_the_next_is_read()
+    {
+        byte[] bytes = [.. new byte[(1 << 20) + 1], .. "\n{}\n{ "u8, 0xFF, (byte)'}'];
+        using var reader = new FleetReader("fleet.ndjson", new MemoryStream(bytes), isJson: true);
+        reader
+            .Rows()
+            .Select(row => $"{row.Number} {row.Wrong}")
+            .ShouldBe([
+                "1 fleet.ndjson:1:1: error not-json: the line has more than 1048576 characters (a line is one job)",
+                "2 ",
+                "3 fleet.ndjson:3:3: error not-utf-8: the line is not UTF-8 (save the file as UTF-8)",
+            ]);
+    }
+
+    /// <summary>A quote that is closed a few lines on is one cell; one that is closed half a file on has lost its end.</summary>
+    [Fact]
+    public void A_cell_may_go_over_a_hundred_lines_and_not_over_two_hundred()
+    {
+        string[] lines = [.. Enumerable.Range(1, 200).Select(at => $"{at},xa")];
+        Read($"job,registered-in\n\"{string.Join('\n', lines[..100].Select(line => line[..^3]))}\",xa\nB,xb\n", 0).Length.ShouldBe(2);
+        var open = Read($"job,registered-in\n\"A\n{string.Join('\n', lines)}\n\",xa\n", 0);
+        (open.Length, open[0], open[1]).ShouldBe((202, "1 2  (1: a quote in the row is not closed)", "2 3 1|xa"));
+    }
+
     [Fact]
     public void A_row_that_is_no_text_says_from_which_cell_on()
     {
@@ -119,14 +199,24 @@ public sealed class FleetReadingTests
     }
 
     [Theory]
-    [InlineData("registered-in,registered-in", "2: the column 'registered-in' stands twice")]
-    [InlineData("registered-in,verdict", "2: the column 'verdict' is one that the answer has")]
-    [InlineData("registered-in,verdict-before", "2: the column 'verdict-before' is one that the answer has")]
-    [InlineData("job,on", "1: no column is headed 'registered-in'")]
+    [InlineData("registered-in,registered-in", "2: error duplicate-key: the column 'registered-in' stands twice (keep one of the two)")]
+    [InlineData(
+        "registered-in,verdict",
+        "2: error duplicate-key: the column 'verdict' is one that the answer has (rename it or take it out)"
+    )]
+    [InlineData(
+        "registered-in,verdict-before",
+        "2: error duplicate-key: the column 'verdict-before' is one that the answer has (rename it or take it out)"
+    )]
+    [InlineData("job,on", "1: error missing-key: no column is headed 'registered-in' ('fleet --template' writes a header)")]
+    [InlineData(
+        "job,registeredin",
+        "1: error missing-key: no column is headed 'registered-in' (did you mean 'registeredin'? 'fleet --template' writes a header)"
+    )]
     public void A_header_that_cannot_be_is_told_with_its_column(string header, string told)
     {
         var refused = Should.Throw<InputException>(() => new FleetColumns("fleet.csv", header.Split(','))).Problems.ShouldHaveSingleItem();
-        $"{refused.Mark.Column}: {refused.Text}".ShouldBe(told);
+        $"{refused}".ShouldBe($"fleet.csv:1:{told}");
     }
 
     /// <summary>In thousandths, from the decimals as written: what is not written so is left to the reader of jobs.</summary>

@@ -43,11 +43,11 @@ internal sealed record Answered(string State, string Verdict, ImmutableArray<str
     /// <summary>What is told of an assessment.</summary>
     public static Answered Of(Assessment assessment, Vocabulary vocabulary)
     {
-        var (headline, open) = (assessment.Headline, assessment.Between.Decided ? [] : assessment.Undecided);
+        var headline = assessment.Headline;
         string[] missing =
         [
-            .. open.Select(effect => Questions.Ask(effect, vocabulary)),
-            .. assessment.Between.Decided ? [] : assessment.Gaps.Select(gap => gap.What),
+            .. assessment.Undecided.Select(effect => Questions.Ask(effect, vocabulary)),
+            .. assessment.Gaps.Select(gap => gap.What),
         ];
         var told = new Answered(
             assessment.Jurisdiction,

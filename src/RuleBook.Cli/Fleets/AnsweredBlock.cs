@@ -25,7 +25,7 @@ internal sealed class AnsweredBlock(long last) : IDisposable
     /// <summary>The rows that could not be read, and why.</summary>
     public List<(FleetRow Row, Problem Wrong)> Refused { get; } = [];
 
-    /// <summary>The answers to each row by two books; empty where no earlier book is asked.</summary>
+    /// <summary>The answers to each row by two books, where they were looked up one by one.</summary>
     public List<(long Number, Answered? Before, Answered Now)> Compared { get; } = [];
 
     /// <summary>Cells that a spreadsheet would have run.</summary>

@@ -16,12 +16,12 @@ internal sealed class ByteLines(Stream stream)
     private const int Block = 1 << 18;
     private static readonly UTF8Encoding Strict = new(false, throwOnInvalidBytes: true);
 
+    private Stream input = stream;
     private byte[] buffer = new byte[2 * Block];
     private int start;
     private int end;
     private bool begun;
     private bool ended;
-    private Decoder? wide;
 
     /// <summary>
     /// Whole lines without any quote, line ends as they are: only line feeds part them, with or without a carriage return before. Null
@@ -102,6 +102,8 @@ internal sealed class ByteLines(Stream stream)
     /// <summary>Reads on until so many bytes are there, or all.</summary>
     private void Fill(int least)
     {
+        if (!begun)
+            Begin();
         while (end - start < least && !ended)
         {
             if (start > 0 && end == buffer.Length)
@@ -112,50 +114,25 @@ internal sealed class ByteLines(Stream stream)
 
             if (end == buffer.Length)
                 Array.Resize(ref buffer, 2 * buffer.Length);
-            Read();
-            if (begun || (end < 3 && !ended))
-                continue;
-            begun = true;
-            SeeMark();
-        }
-    }
-
-    private void Read()
-    {
-        if (wide is null)
-        {
-            var read = stream.Read(buffer, end, buffer.Length - end);
+            var read = input.Read(buffer, end, buffer.Length - end);
             (end, ended) = (end + read, read == 0);
+        }
+    }
+
+    /// <summary>Goes by the mark at the beginning, where there is one.</summary>
+    private void Begin()
+    {
+        begun = true;
+        end = input.ReadAtLeast(buffer.AsSpan(0, 2), 2, throwOnEndOfStream: false);
+        if (buffer is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+        {
+            input = Encoding.CreateTranscodingStream(input, new UnicodeEncoding(buffer[0] == 0xFE, false), Encoding.UTF8);
+            end = 0;
             return;
         }
 
-        var raw = new byte[Block / 4];
-        var got = stream.Read(raw);
-        Append(raw.AsSpan(0, got));
-        ended = got == 0;
-    }
-
-    private void SeeMark()
-    {
-        var there = buffer.AsSpan(0, end);
-        if (there is [0xEF, 0xBB, 0xBF, ..])
+        end += input.ReadAtLeast(buffer.AsSpan(2, 1), 1, throwOnEndOfStream: false);
+        if (buffer is [0xEF, 0xBB, 0xBF, ..])
             start = 3;
-        if (there is not ([0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]))
-            return;
-        wide = new UnicodeEncoding(there[0] == 0xFE, false).GetDecoder();
-        var raw = there[2..].ToArray();
-        end = 0;
-        Append(raw);
-    }
-
-    private void Append(ReadOnlySpan<byte> raw)
-    {
-        var letters = new char[wide!.GetCharCount(raw, raw.IsEmpty)];
-        wide.GetChars(raw, letters, raw.IsEmpty);
-        var bytes = Encoding.UTF8.GetBytes(letters);
-        if (buffer.Length - end < bytes.Length)
-            Array.Resize(ref buffer, 2 * (end + bytes.Length));
-        bytes.CopyTo(buffer, end);
-        end += bytes.Length;
     }
 }

@@ -126,8 +126,7 @@ internal sealed class FleetRun(FleetReader reader, FleetAnswers answers, FleetAn
         into.Write(text);
         into.Defused += defused;
         into.Count(answer);
-        if (before is not null)
-            into.Compared.Add((row.Number, earlier, answer));
+        into.Compared.Add((row.Number, earlier, answer));
     }
 
     private void Count(AnsweredBlock block, Action<ReadOnlyMemory<byte>>? rejected)

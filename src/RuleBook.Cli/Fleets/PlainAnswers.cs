@@ -78,13 +78,12 @@ internal sealed class MarginAnswer : PlainAnswer
     public override (int Length, int Defused) Write(Span<byte> into, ReadOnlySpan<long> values)
     {
         before.CopyTo(into);
-        var (length, run) = (before.Length, defused);
+        var length = before.Length;
         if (limits.Tightest(values) is (>= 0 and var at, var left))
         {
             each[at].Cell.CopyTo(into[length..]);
             length += each[at].Cell.Length;
-            var (margin, isDefused) = Margin(into[length..], left, each[at].Unit);
-            (length, run) = (length + margin, run + (isDefused ? 1 : 0));
+            length += Margin(into[length..], left, each[at].Unit);
         }
         else
         {
@@ -92,25 +91,17 @@ internal sealed class MarginAnswer : PlainAnswer
         }
 
         behind.CopyTo(into[length..]);
-        return (length + behind.Length, run);
+        return (length + behind.Length, defused);
     }
 
     /// <summary>
-    /// What is left, as <see cref="Units.Quantity"/> writes it: three decimals, a half away from zero. A minus would be run by a
-    /// spreadsheet.
+    /// What is left, as <see cref="Units.Quantity"/> writes it: three decimals, a half away from zero. It is never below zero: the limits
+    /// told are those of a tier that holds, or may.
     /// </summary>
-    private static (int Length, bool Defused) Margin(Span<byte> into, long steps, ReadOnlySpan<byte> unit)
+    private static int Margin(Span<byte> into, long steps, ReadOnlySpan<byte> unit)
     {
-        var (whole, rest) = Math.DivRem((Math.Abs(steps) + 1) / (GridCells.Steps / GridCells.Thousandths), GridCells.Thousandths);
-        var (length, minus) = (0, steps < 0 && (whole | rest) != 0);
-        if (minus)
-        {
-            "'-"u8.CopyTo(into);
-            length = 2;
-        }
-
-        Utf8Formatter.TryFormat(whole, into[length..], out var digits);
-        length += digits;
+        var (whole, rest) = Math.DivRem((steps + 1) / (GridCells.Steps / GridCells.Thousandths), GridCells.Thousandths);
+        Utf8Formatter.TryFormat(whole, into, out var length);
         if (rest > 0)
             into[length++] = (byte)'.';
         for (var scale = GridCells.Thousandths / 10; rest > 0; scale /= 10)
@@ -121,6 +112,6 @@ internal sealed class MarginAnswer : PlainAnswer
 
         into[length++] = (byte)' ';
         unit.CopyTo(into[length..]);
-        return (length + unit.Length, minus);
+        return length + unit.Length;
     }
 }
