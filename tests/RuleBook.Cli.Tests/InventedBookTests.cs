@@ -18,6 +18,7 @@ public sealed class InventedBookTests : IDisposable
             """
             The nation (xa): limits in force on 20 November 2026
             Vehicles are registered in the north.
+            A rule binds these only where it names them: vehicle category LA, LB, LC, LD, LE, TA, TB, TC, TD.
 
             Raising
               xa/ride-height/raise
@@ -30,6 +31,7 @@ public sealed class InventedBookTests : IDisposable
                   - suspension lift from 5 mm (10 mm with a tolerance of 5 mm) up to 80 mm (75 mm with a tolerance of 5 mm)
                   - to show: lane-change test passed
                 - beyond: not allowed (second hand)
+                Measured between wheel centre and guard edge. Mass state: unladen. Suspension lift with a tolerance of 5 mm. On level ground.
                 The code, 1 (The nation; the authority's own text; checked 2026-11)
                 A letter (A reader; known at second hand; checked 2026-10-05)
 
@@ -55,6 +57,7 @@ public sealed class InventedBookTests : IDisposable
         (await Of("limits", "xa-n", "--on", "2026-11-20")).ShouldBe(
             """
             The north (xa-n): limits in force on 20 November 2026
+            A rule binds these only where it names them: vehicle category LA, LB, LC, LD, LE, TA, TB, TC, TD.
 
             Raising in the north
               xa-n/ride-height/raise
@@ -68,6 +71,7 @@ public sealed class InventedBookTests : IDisposable
                   - suspension lift from 5 mm (10 mm with a tolerance of 5 mm) up to 70 mm (65 mm with a tolerance of 5 mm)
                   - to show: lane-change test passed
                 - beyond: not allowed (second hand)
+                Measured between wheel centre and guard edge. Mass state: unladen. Suspension lift with a tolerance of 5 mm. On level ground.
                 The act, 4 (The north; the authority's own text; checked 2026-11)
                 The code, 1 (The nation; the authority's own text; checked 2026-11)
                 A letter (A reader; known at second hand; checked 2026-10-05)
@@ -166,6 +170,43 @@ public sealed class InventedBookTests : IDisposable
     [Fact]
     public async Task What_is_wrong_with_the_book_is_counted_in_the_last_line() =>
         (await Of("inspect")).ShouldEndWith("\n0 errors, 3 warnings in 14 files\n");
+
+    /// <summary>The nation's rule measures so; the state's adopts it.</summary>
+    [Fact]
+    public async Task An_answer_in_full_says_how_the_rule_that_gives_it_measures()
+    {
+        var job = Path.Combine(folder, "job.yaml");
+        await File.WriteAllTextAsync(
+            job,
+            """
+            registered-in: xa-n
+            on: 2026-11-20
+            vehicle: { category: MC, four-wheel-drive: yes, ratings: { gvm: 2900 kg } }
+            modification: { suspension-lift: 40 mm }
+            """,
+            TestContext.Current.CancellationToken
+        );
+        (await Asked("assess", job, "--full")).ShouldContain(
+            "\n  Measured between wheel centre and guard edge. Mass state: unladen. Suspension lift with a tolerance of 5 mm. On level ground.\n"
+        );
+        Measured(await Asked("assess", job, "--format", "json"), "findings").ShouldBe("unladen|On level ground.|wheel-centre, guard-edge");
+        Measured(await Asked("limits", "xa-n", "--format", "json"), "rules").ShouldBe("unladen|On level ground.|wheel-centre, guard-edge");
+
+        static string Measured(string json, string rules)
+        {
+            using var told = JsonDocument.Parse(json);
+            var each = told
+                .RootElement.GetProperty(rules)
+                .EnumerateArray()
+                .Single(rule => rule.GetProperty("rule").GetString() == "xa-n/ride-height/raise")
+                .GetProperty("measured");
+            each.GetProperty("total").GetArrayLength().ShouldBe(0);
+            var points = string.Join(", ", each.GetProperty("between").EnumerateArray().Select(point => point.GetString()));
+            return $"{each.GetProperty("mass-state")}|{each.GetProperty("note")}|{points}";
+        }
+    }
+
+    private async Task<string> Asked(params string[] args) => (await Invocation.Of([.. args, "--book", folder], width: 200)).Out;
 
     private async Task<string> Of(params string[] args)
     {

@@ -24,6 +24,8 @@ internal static class LimitsText
         page.Title($"{place.Name} ({place.Id}): limits in force on {Phrases.Day(day)}");
         if (!place.Registers)
             page.Line(place.RegistersNote ?? "Nobody registers a vehicle here.");
+        foreach (var line in LimitPhrases.OnlyWhereNamed(book.Vocabulary))
+            page.Line(line);
         foreach (var (rule, versions) in rules)
         {
             page.Heading($"{rule.Title}");
@@ -62,6 +64,8 @@ internal static class LimitsText
                 break;
         }
 
+        if (version.Measured is { } measured)
+            page.Aside(MeasuredWords.Of(measured, name => book.Vocabulary.Measures[name].Title));
         // An adopted rule may rest on the same clause as the adoption.
         foreach (
             var source in version

@@ -38,6 +38,7 @@ internal static class JurisdictionPages
             ("ask_url", Links.Web(place.Ask.Url)),
             ("oldest", Oldest(place)?.Checked.Words ?? ""),
             ("diagram", HeightDiagram.Draw()),
+            ("only_where_named", LimitPhrases.OnlyWhereNamed(site.Words).ToArray()),
             ("topics", Topics(site, place)),
             ("schemes", SchemeView.Of(site, place).ToArray()),
             ("cautions", CautionView.Of(site, place).ToArray()),

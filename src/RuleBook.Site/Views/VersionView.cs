@@ -55,7 +55,7 @@ internal sealed record VersionView(
             Sentence((version.Content as NotRegulated)?.Why ?? unknown?.Ask),
             Sentence(unknown?.Open),
             unknown?.Indication is { } id && site.Book.Rule(id) is { } indicated ? new Link(indicated.Title, Links.Rule(indicated)) : null,
-            MeasuredWords.Of(site, version.Measured),
+            version.Measured is { } measured ? MeasuredWords.Of(measured, site.MeasureTitle) : "",
             [.. version.Disputes.Select(dispute => DisputeView.Of(dispute))],
             [.. NoteWords.Of(version).Distinct()],
             [.. Carrying.First(version).Select(CitationView.Of).Distinct()],
@@ -87,35 +87,4 @@ internal sealed record DisputeView(string About, string[] Readings, string Taken
 {
     public static DisputeView Of(Dispute dispute) =>
         new(dispute.About, [.. dispute.Readings.Select(reading => reading.Says)], dispute.Taken, dispute.Because.Trim());
-}
-
-/// <summary>How a measure is taken, in words.</summary>
-internal static class MeasuredWords
-{
-    public static string Of(SiteBook site, Measured? measured)
-    {
-        if (measured is null)
-            return "";
-        string[] parts =
-        [
-            measured.Between switch
-            {
-                { IsDefaultOrEmpty: true } => "",
-                ["not-established"] => "Between which points is not established.",
-                var points => $"Measured between {string.Join(" and ", points.Select(Plain))}.",
-            },
-            measured.MassState switch
-            {
-                null => "",
-                "not-established" => "At which mass is not established.",
-                var state => $"Mass state: {Plain(state)}.",
-            },
-            .. measured.Allowances.Select(allowance => $"{site.MeasureTitle(allowance.Measure)} {allowance.Words}."),
-            measured.Total.IsDefaultOrEmpty ? "" : $"Total: {string.Join(" + ", measured.Total.Select(site.MeasureTitle))}.",
-            measured.Note?.Trim() ?? "",
-        ];
-        return string.Join(" ", parts.Where(part => part.Length > 0));
-    }
-
-    private static string Plain(string word) => word.Replace('-', ' ');
 }

@@ -66,6 +66,7 @@ internal static class FindingJson
         }
 
         json.List("sources", version.Sources.Concat(finding.TierSources), json.Source);
+        json.Measured(version.Measured);
         json.Texts("notes", NoteWords.Of(version));
         json.WriteEndObject();
     }

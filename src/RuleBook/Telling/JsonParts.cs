@@ -28,6 +28,24 @@ internal static class JsonParts
     public static void Texts(this Utf8JsonWriter json, string name, IEnumerable<string> texts) =>
         json.List(name, texts, json.WriteStringValue);
 
+    /// <summary>How a rule measures; null where it does not say.</summary>
+    public static void Measured(this Utf8JsonWriter json, Measured? measured)
+    {
+        json.WritePropertyName("measured");
+        if (measured is null)
+        {
+            json.WriteNullValue();
+            return;
+        }
+
+        json.WriteStartObject();
+        json.Texts("between", measured.Between.IsDefault ? [] : measured.Between);
+        json.WriteString("mass-state", measured.MassState);
+        json.Texts("total", measured.Total.IsDefault ? [] : measured.Total);
+        json.WriteString("note", measured.Note?.Trim());
+        json.WriteEndObject();
+    }
+
     public static void Between(this Utf8JsonWriter json, Outcome outcome) =>
         json.Texts("between", [Wording.Of(outcome.Best), Wording.Of(outcome.Worst)]);
 

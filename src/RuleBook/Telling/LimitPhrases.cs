@@ -8,6 +8,13 @@ namespace RuleBook.Telling;
 /// <summary>The range of a limit and how the job stands to it, in the trade's words: <c>50 mm up or down: 20 mm left</c>.</summary>
 internal static class LimitPhrases
 {
+    /// <summary>The vehicles that a rule binds only where it names them: they are not among all those of a rule that does not.</summary>
+    public static IEnumerable<string> OnlyWhereNamed(Vocabulary vocabulary) =>
+        vocabulary
+            .Facts.Values.Where(fact => !fact.WhereNamed.IsEmpty)
+            .OrderBy(fact => fact.Name, StringComparer.Ordinal)
+            .Select(fact => $"A rule binds these only where it names them: {fact.Title} {string.Join(", ", fact.WhereNamed)}.");
+
     /// <summary>The range of a limit that has one.</summary>
     public static string Range(LimitCheck check) => Range(check.Limit.Bounds!, check.Measure);
 

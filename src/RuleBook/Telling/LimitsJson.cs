@@ -41,6 +41,7 @@ public static class LimitsJson
             json.WriteBoolean("warning-only", true);
         json.Texts("adopted", version.Adopted.Select(step => step.Rule));
         json.WriteString("mass-state", version.Measured?.MassState);
+        json.Measured(version.Measured);
         var stated = version.Content as Stated;
         json.WriteString(
             "says",
