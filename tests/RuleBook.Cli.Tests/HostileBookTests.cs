@@ -59,17 +59,6 @@ public sealed class HostileBookTests : IDisposable
     }
 
     [Fact]
-    public async Task A_repository_that_somebody_else_owns_is_told_as_what_it_is()
-    {
-        Assert.SkipUnless(Environment.UserName == "root", "only root can give a folder away");
-        Shell($"chown -R 12345 '{git.Folder}'");
-        var answer = await Invocation.Of(["changes", "HEAD", "--book", git.Folder]);
-        answer.Code.ShouldBe(2);
-        answer.Error.ShouldContain("dubious ownership");
-        answer.Error.ShouldContain("safe.directory");
-    }
-
-    [Fact]
     public async Task A_checkout_with_line_ends_of_another_system_gives_the_same_bytes()
     {
         var (one, two) = (Path.Combine(git.Folder, "one"), Path.Combine(git.Folder, "two"));

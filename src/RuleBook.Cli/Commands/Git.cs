@@ -59,8 +59,6 @@ internal sealed class Git : IDisposable
                     git.complaint.Append(line.Data).Append(' ');
             };
             git.process.BeginErrorReadLine();
-            if (arguments is not ["cat-file", ..])
-                git.Input.Close();
             return git;
         }
         catch (Exception failure) when (failure is Win32Exception or IOException)

@@ -22,13 +22,11 @@ internal static class Revision
     {
         if (name.Trim().Length == 0)
             throw new InputException(Refused("(empty)", "no book is named: a variable of a script may be unset"));
-        if (!name.Contains('\0', StringComparison.Ordinal) && Directory.Exists(Path.Combine(name, "jurisdictions")))
+        if (Directory.Exists(Path.Combine(name, "jurisdictions")))
             return BookReading.OpenEarlier(BookFolder.Load(name));
         if (File.Exists(name) && name.EndsWith(PackedBook.Extension, StringComparison.Ordinal))
             return PackedBook.Read(Inputs.Bytes(name), name).Open();
         var files = Files(name, Commit(name, current), current, "jurisdictions", "schema");
-        if (files.Count == 0)
-            throw new InputException(Refused(name, "the revision has no folders jurisdictions and schema where the book is"));
         try
         {
             return BookReading.OpenEarlier(BookFolder.Of(files));
@@ -68,11 +66,11 @@ internal static class Revision
     private static string Commit(string name, string current)
     {
         var refused = new InputException(Refused(name, "it is neither a book's folder nor a git revision"));
-        if (name.StartsWith('-') || name.AsSpan().ContainsAny('\0', '\n', '\r'))
-            throw refused;
+        if (name.Contains('\0', StringComparison.Ordinal))
+            throw refused; // what git is given would end there
         using var git = Git.Start(name, current, "rev-parse", "--verify", "--quiet", $"{name}^{{commit}}");
         var commit = git.Output.ReadToEnd().Trim();
-        return git.Ended() && commit.Length >= 40 && commit.All(char.IsAsciiHexDigitLower) ? commit : throw refused;
+        return git.Ended() && commit.All(char.IsAsciiHexDigitLower) ? commit : throw refused;
     }
 
     /// <summary>
