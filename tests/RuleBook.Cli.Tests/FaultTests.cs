@@ -36,24 +36,14 @@ public sealed class FaultTests
     }
 
     [Theory]
-    [InlineData("assess", "")]
-    [InlineData("assess", "examples/touring-wagon.yaml", "--book", "")]
-    [InlineData("assess", "examples/touring-wagon.yaml", "--book", " ")]
-    [InlineData("assess", "examples/touring-wagon.yaml", "--output", "")]
     [InlineData("assess", "examples/touring-wagon.yaml", "--on", "9999-12-31")]
     [InlineData("assess", "examples/touring-wagon.yaml", "--on", "0001-01-01")]
-    [InlineData("fleet", "fleet.csv", "--rejected", "")]
     [InlineData("limits", "au-qld", "--on", "9999-12-31")]
     [InlineData("timeline", "ride-height", "--on", "0001-01-01")]
-    [InlineData("inspect", "")]
-    [InlineData("cases", "")]
     [InlineData("changes", "")]
     [InlineData("changes", " ")]
     [InlineData("changes", ".", "")]
-    [InlineData("changes", "HEAD", "--jobs", "")]
-    [InlineData("site", "")]
     [InlineData("site", "out/site", "--since", "")]
-    [InlineData("pack", "")]
     [InlineData("assess", "@examples/touring-wagon.yaml")]
     public async Task An_empty_or_impossible_argument_is_an_error_and_never_all_clear(params string[] args)
     {

@@ -74,6 +74,7 @@ internal static class CasesCommand
         });
         command.SetAction(parsed =>
         {
+            var needed = Pins.Share(parsed.GetValue(require));
             var place = Inputs.BookFolder(parsed.GetValue(book), surroundings);
             var opened = Inputs.Book(place, surroundings);
             var chosen = Chosen(opened, parsed.GetValue(topic) ?? [], parsed.GetValue(within));
@@ -82,15 +83,7 @@ internal static class CasesCommand
             var cases = CaseFolder.Load(Paths.Given("DIR", parsed.GetValue(folder)) ?? CaseFolder.Within(place), opened);
             var results = Run(surroundings.Console, opened, cases);
             if (parsed.GetValue(pin) && results.All(result => result.Passed))
-                return Pins.Give(
-                    surroundings,
-                    opened,
-                    cases,
-                    chosen,
-                    parsed.GetValue(require),
-                    parsed.GetValue(format)!,
-                    parsed.GetValue(output)
-                );
+                return Pins.Give(surroundings, opened, cases, chosen, needed, parsed.GetValue(format)!, parsed.GetValue(output));
             Answer.Give(
                 surroundings,
                 parsed.GetValue(output),

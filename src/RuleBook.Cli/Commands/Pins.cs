@@ -16,12 +16,11 @@ internal static class Pins
         Book book,
         IReadOnlyList<Case> cases,
         Func<string, string, bool> chosen,
-        string? require,
+        int needed,
         string format,
         string? output
     )
     {
-        var needed = require is null ? 0 : Share(require);
         var report = WithProgress(surroundings.Console, progress => new Pinner(book, cases).Run(chosen, progress));
         Answer.Give(
             surroundings,
@@ -49,15 +48,12 @@ internal static class Pins
                     );
                 });
 
-    private static int Share(string text) =>
-        int.TryParse(text.TrimEnd('%', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= 100
-            ? share
-            : throw new InputException(
-                Problem.Error(
-                    "not-a-share",
-                    new Mark("--require", 1, 1),
-                    $"'{text}' is not a share",
-                    "write a whole per cent, such as 100%"
-                )
-            );
+    /// <summary>The share that is asked for, in per cent; none where none is.</summary>
+    /// <exception cref="InputException">It is no share.</exception>
+    public static int Share(string? text) =>
+        text is null ? 0
+        : int.TryParse(text.TrimEnd('%', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var share) && share <= 100 ? share
+        : throw new InputException(
+            Problem.Error("not-a-share", new Mark("--require", 1, 1), $"'{text}' is not a share", "write a whole per cent, such as 100%")
+        );
 }

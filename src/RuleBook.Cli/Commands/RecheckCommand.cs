@@ -31,9 +31,10 @@ internal static class RecheckCommand
         {
             var opened = Inputs.Book(parsed.GetValue(book), surroundings);
             var letterFolder = Paths.Given("--letters", parsed.GetValue(letters));
+            var files = Records(parsed.GetValue(folder)!);
             if (letterFolder is not null)
                 Directory.CreateDirectory(letterFolder);
-            Rechecked[] all = [.. Records(parsed.GetValue(folder)!).Select(file => One(file, opened, surroundings))];
+            Rechecked[] all = [.. files.Select(file => One(file, opened, surroundings))];
             foreach (var one in all.Where(one => one.Changed))
             {
                 if (letterFolder is not null)
