@@ -9,7 +9,7 @@ namespace RuleBook.Authoring.Walk;
 
 /// <summary>The measures on which some limits bear, and the planes at which the limits change sides.</summary>
 /// <param name="Measures">One for each axis; totals and halves are resolved into what they are made of.</param>
-/// <param name="Planes">All edges, and zero on every axis.</param>
+/// <param name="Planes">All edges, and on every axis what no job states: unchanged, or the least that is plausible.</param>
 internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<LimitBoundary> Planes)
 {
     public static Axes Of(IEnumerable<ResolvedVersion> versions, Vocabulary vocabulary)
@@ -34,12 +34,18 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
                     .Where(axis => !measures[axis].IsDate)
                     .Select(axis => new LimitBoundary(
                         [.. measures.Select((_, i) => new Fraction(i == axis ? 1 : 0))],
-                        measures[axis].IfAbsent ?? Fraction.Zero
+                        Start(measures[axis], edges)
                     ))
             )
             .Concat(TyreSense.Edge(names));
         return new Axes(measures, [.. planes.Distinct()]);
     }
+
+    /// <summary>Whether there is a cell below the lowest edge of an axis; below the least that is plausible there is none.</summary>
+    public bool GoesBelow(int axis, Fraction lowest) =>
+        Negative(axis)
+        || Measures[axis].IsDate
+        || lowest.IsPositive && (Measures[axis].IfAbsent is not null || lowest != Measures[axis].Plausible.Low);
 
     public bool Negative(int axis) => Measures[axis].BelowZero != BelowZero.Never;
 
@@ -60,6 +66,18 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
     /// <summary>Where a measure as a version counts it lies between two values.</summary>
     public SumRange Between(string measure, ResolvedVersion version, Fraction low, Fraction high) =>
         new(Weights([.. Parts(measure, version)], [.. Measures.Select(axis => axis.Name)]), low, high);
+
+    /// <summary>
+    /// What a job states least: no change; of what is never below zero the least that is plausible, if no edge lies below that.
+    /// </summary>
+    private static Fraction Start(Measure measure, IEnumerable<Edge> edges) =>
+        measure.IfAbsent
+        ?? (
+            measure is { BelowZero: BelowZero.Never, Plausible.Low: { IsPositive: true } least }
+            && !edges.Any(edge => edge.Value < least && edge.Parts.Any(part => part.Measure == measure.Name))
+                ? least
+                : Fraction.Zero
+        );
 
     private static LimitBoundary Of(Edge edge, List<string> names) => new LimitBoundary(Weights(edge.Parts, names), edge.Value).Scaled();
 

@@ -41,7 +41,7 @@ internal sealed class Grid
             .ToArray();
         if (edges.Length == 0)
             yield break;
-        if (axes.Negative(axis) || axes.Measures[axis].IsDate || edges[0].IsPositive)
+        if (axes.GoesBelow(axis, edges[0]))
             yield return edges[0] - step;
         for (var i = 0; i < edges.Length; i++)
         {
