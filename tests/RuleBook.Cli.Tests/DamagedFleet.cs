@@ -57,7 +57,7 @@ internal sealed class DamagedFleet
     private void Damage()
     {
         var at = random.Next(Bytes.Length + 1);
-        switch (random.Next(14))
+        switch (random.Next(15))
         {
             case 0:
                 Did("cut", Bytes[..at]);
@@ -113,6 +113,9 @@ internal sealed class DamagedFleet
                 break;
             case 12:
                 Did("another separator", Encoding.UTF8.GetBytes(Text().Replace(",", Of(";", "\t", "|"), StringComparison.Ordinal)));
+                break;
+            case 13:
+                Did("a line that names a separator", [.. Encoding.UTF8.GetBytes($"sep={(char)random.Next(32, 300)}\n"), .. Bytes]);
                 break;
             default:
                 Did("a mark before", [.. Encoding.UTF8.Preamble, .. Bytes]);

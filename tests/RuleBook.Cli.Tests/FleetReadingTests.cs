@@ -219,6 +219,27 @@ public sealed class FleetReadingTests
         $"{refused}".ShouldBe($"fleet.csv:1:{told}");
     }
 
+    [Theory]
+    [InlineData("\u0001q3", "3: a quote in the row is not closed (close it; a quote inside of a quoted cell is written twice)")]
+    [InlineData("\u0001l1", "1: the row has more than 1048576 characters (look for a line end that is missing)")]
+    [InlineData("\u0001u2", "2: the row is not UTF-8 (save the file as UTF-8)")]
+    [InlineData("\u0001qx", null)] // a cell that somebody wrote so
+    [InlineData("\u0001x1", null)]
+    [InlineData("q1", null)]
+    [InlineData("", null)]
+    public void A_line_that_could_not_be_a_row_says_why_and_what_to_do(string cell, string? told) =>
+        (ClosedQuotes.WhatIsWrong(cell) is var (text, tip, column) ? $"{column}: {text} ({tip})" : null).ShouldBe(told);
+
+    [Theory]
+    [InlineData("", "1:1: error empty-file: the file has no header ('fleet --template' writes one)")]
+    [InlineData("sep=;\n", "1:1: error empty-file: the file has no header ('fleet --template' writes one)")]
+    [InlineData("sep=;\njob;on\n", "2:1: error missing-key: no column is headed 'registered-in' ('fleet --template' writes a header)")]
+    [InlineData("sep=é\njobéon\n", "1:5: error not-csv: 'é' cannot part the cells (part them by a comma, a semicolon, a bar or a tab)")]
+    [InlineData("SEP=#\njob#on\n", "1:5: error not-csv: '#' cannot part the cells (part them by a comma, a semicolon, a bar or a tab)")]
+    [InlineData("\"job\n\",registered-in,on,on\n", "1:4: error duplicate-key: the column 'on' stands twice (keep one of the two)")]
+    public void A_file_without_a_header_that_does_is_refused_at_its_place(string file, string told) =>
+        Should.Throw<InputException>(() => Read(file, 0)).Problems.ShouldHaveSingleItem().ToString().ShouldBe($"fleet.csv:{told}");
+
     /// <summary>In thousandths, from the decimals as written: what is not written so is left to the reader of jobs.</summary>
     [Theory]
     [InlineData("45.3 mm", 45_300L)]

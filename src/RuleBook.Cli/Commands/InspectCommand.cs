@@ -30,7 +30,10 @@ internal static class InspectCommand
         command.SetAction(parsed =>
         {
             var day = Choices.Day("--on", parsed.GetValue(on)) ?? surroundings.Today;
-            var report = Inspection.Run(Inputs.BookFolder(parsed.GetValue(folder) ?? parsed.GetValue(book), surroundings), day);
+            var report = Inspection.Run(
+                Inputs.BookFolder(Paths.Given("DIR", parsed.GetValue(folder)) ?? parsed.GetValue(book), surroundings),
+                day
+            );
             Answer.Give(surroundings, parsed.GetValue(output), _ => Text(report, parsed.GetValue(format)!));
             return report.IsSound ? ExitCode.Permitted : ExitCode.BadInput;
         });

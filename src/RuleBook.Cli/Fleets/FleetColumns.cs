@@ -24,10 +24,11 @@ internal sealed class FleetColumns
         (this.file, this.line) = (file, line);
         Header = [.. header.Select(name => name.Trim())];
         isKey = [.. Header.Select(IsKey)];
+        var seen = new HashSet<string>(StringComparer.Ordinal);
         for (var at = 0; at < Header.Length; at++)
         {
             var (name, mark) = (Header[at], new Mark(file, line, at + 1));
-            if (Header.IndexOf(name) < at)
+            if (!seen.Add(name))
                 throw Refused("duplicate-key", mark, $"the column '{name}' stands twice", "keep one of the two");
             if (Answered.Columns.Contains(name) || name == Answered.Before)
                 throw Refused("duplicate-key", mark, $"the column '{name}' is one that the answer has", "rename it or take it out");

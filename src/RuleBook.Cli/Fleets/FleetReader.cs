@@ -27,10 +27,10 @@ internal sealed class FleetReader : IDisposable
         if (isJson)
             return;
         var header = HeaderText();
-        Sep? told = header is ['s' or 'S', 'e' or 'E', 'p' or 'P', '=', var sign, '\n'] ? new Sep(sign) : null; // as spreadsheets write it
+        Sep? told = header is ['s' or 'S', 'e' or 'E', 'p' or 'P', '=', var sign, '\n'] ? Parting(sign) : null; // as spreadsheets write it
         using (var first = (told?.Reader(Settings) ?? Sep.Reader(Settings)).FromText(told is null ? header : HeaderText()))
         {
-            if (!Next(first))
+            if (!first.MoveNext())
                 throw new InputException(
                     Problem.Error(
                         "empty-file",
@@ -62,7 +62,6 @@ internal sealed class FleetReader : IDisposable
     public IEnumerable<FleetRow> Rows() => Blocks().SelectMany(Rows).OfType<FleetRow>();
 
     /// <summary>The rows of a block; several blocks may be read at once. Null of a blank row.</summary>
-    /// <exception cref="InputException">A row cannot be read.</exception>
     public IEnumerable<FleetRow?> Rows(FleetBlock block) =>
         block switch
         {
@@ -179,17 +178,10 @@ internal sealed class FleetReader : IDisposable
     private List<FleetRow?> Rows(QuotedBlock block)
     {
         var made = new List<FleetRow?>(block.Count);
-        try
-        {
-            using var rows = Sep.New(Separator.Separator).Reader(Settings).FromText(block.Text);
-            while (rows.MoveNext())
-                made.Add(Row(CellsOf(rows.Current), block.First + made.Count, block.Lines[made.Count]));
-            return made;
-        }
-        catch (Exception broken) when (broken is InvalidDataException or NotSupportedException or ArgumentException)
-        {
-            throw Broken(block.Lines[made.Count], $"row {block.First + made.Count}", broken);
-        }
+        using var rows = Separator.Reader(Settings).FromText(block.Text);
+        while (rows.MoveNext())
+            made.Add(Row(CellsOf(rows.Current), block.First + made.Count, block.Lines[made.Count]));
+        return made;
     }
 
     /// <summary>A row as it is kept; a row of another width says so. Null where it is blank.</summary>
@@ -249,27 +241,24 @@ internal sealed class FleetReader : IDisposable
         return cells;
     }
 
-    private bool Next(SepReader reader)
+    private Sep Parting(char sign)
     {
         try
         {
-            return reader.MoveNext();
+            return new Sep(sign);
         }
-        catch (Exception broken) when (broken is InvalidDataException or NotSupportedException or ArgumentException)
+        catch (ArgumentException)
         {
-            throw Broken(1, "the header", broken);
+            throw new InputException(
+                Problem.Error(
+                    "not-csv",
+                    new Mark(file, 1, 5),
+                    $"'{sign}' cannot part the cells",
+                    "part them by a comma, a semicolon, a bar or a tab"
+                )
+            );
         }
     }
-
-    private InputException Broken(int on, string what, Exception broken) =>
-        new(
-            Problem.Error(
-                "not-csv",
-                new Mark(file, on, 1),
-                $"{what} cannot be read: {broken.Message}",
-                "look for a quote that is not closed"
-            )
-        );
 
     private IEnumerable<FleetRow> Lines()
     {

@@ -27,6 +27,7 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
     [InlineData("--rejected", "fleet", "fleet.csv", "--rejected", "")]
     [InlineData("--against", "fleet", "fleet.csv", "--against", "")]
     [InlineData("DIR", "cases", "")]
+    [InlineData("DIR", "inspect", "")]
     [InlineData("--jobs", "changes", "book", "--jobs", "")]
     [InlineData("OUT", "site", "")]
     [InlineData("--check-page", "site", "out", "--check-page", "")]
