@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RuleBook.Authoring.AllCores;
 using RuleBook.Authoring.Changes;
 using RuleBook.Cli.Answers;
 using RuleBook.Law;
@@ -34,24 +35,16 @@ internal static class ChangesCommand
         command.SetAction(parsed =>
         {
             var current = Inputs.BookFolder(parsed.GetValue(book), surroundings);
-            var (left, right) = (Revision.Open(parsed.GetValue(old)!, current), Revision.Open(parsed.GetValue(now) ?? current, current));
+            string[] names = [parsed.GetValue(old)!, parsed.GetValue(now) ?? current];
+            var books = InOrder.Each(names, name => (Book: Revision.Open(name, current), Cases: Revision.Cases(name, current)));
+            var (left, right) = (books[0].Book, books[1].Book);
             var report = Between(left, right, surroundings.Console);
-            report = report with
-            {
-                Remarks =
-                [
-                    .. report.Remarks,
-                    .. VanishedCases.Of(
-                        Revision.Cases(parsed.GetValue(old)!, current),
-                        Revision.Cases(parsed.GetValue(now) ?? current, current)
-                    ),
-                ],
-            };
+            report = report with { Remarks = [.. report.Remarks, .. VanishedCases.Of(books[0].Cases, books[1].Cases)] };
             var saved = Paths.Given("--jobs", parsed.GetValue(jobs)) is { } folder
                 ? JobChanges.In(folder, left, right, surroundings.Today)
                 : null;
             var compared = new ComparedBooks(
-                new NamedBook(parsed.GetValue(old)!, left.Digest),
+                new NamedBook(names[0], left.Digest),
                 new NamedBook(parsed.GetValue(now) ?? "the current book", right.Digest),
                 report,
                 saved
