@@ -129,8 +129,8 @@ internal sealed class PlainRows
         isPlain
         && row.Length <= Longest
         && !row.ContainsAnyExceptInRange((byte)' ', (byte)'~')
-        && !(row.Contains((byte)':') && row.IndexOf("::"u8) >= 0)
-        && !(row.Contains((byte)'#') && row.IndexOf("##["u8) >= 0);
+        && row.IndexOf("::"u8) < 0
+        && row.IndexOf("##["u8) < 0;
 
     private void Keep(ReadOnlySpan<byte> row, Likeness told)
     {

@@ -78,6 +78,7 @@ public sealed class FleetStateTests : IDisposable
             kept.Length.ShouldBe(10);
             kept.Write("whole"u8.ToArray());
             kept.Length.ShouldBe(15);
+            new FileInfo(aside).Length.ShouldBe(15); // what is noted is there, whatever becomes of the run
             File.Exists(Output.Path).ShouldBeFalse();
             kept.Keep();
         }

@@ -122,6 +122,44 @@ public sealed class InventedFleetTests : IDisposable
             );
     }
 
+    /// <summary>
+    /// Between rows alike: a sign that a spreadsheet would run gets an apostrophe, and what acts in a log is shown by its code.
+    /// </summary>
+    [Fact]
+    public async Task A_cell_that_nobody_asks_for_is_passed_through_so_that_it_does_nothing()
+    {
+        var large = new string('x', 3000);
+        (string Typed, string Shown)[] owners =
+        [
+            ("Ann", "Ann"),
+            ("Bo", "Bo"),
+            ("a:b", "a:b"),
+            ("a::b", @"a:\u{3A}b"),
+            ("#[", "#["),
+            ("##[x", @"#\u{23}[x"),
+            ("Büro", "Büro"),
+            ("\u202E", @"\u{202E}"),
+            ("=1", "'=1"),
+            ("+x", "'+x"),
+            ("@x", "'@x"),
+            ("-5", "-5"), // a number
+            ("-x", "'-x"),
+            ("1=", "1="),
+            (large, large),
+            ("", ""),
+        ];
+        const string vehicle = "xa-n,2026-11-20,MC,yes,3000 kg,";
+        var rows = owners.Select(owner => $"A,Cy,{vehicle},40 mm\nA,{owner.Typed},{vehicle},30 mm\n");
+        var nowhere = $"A,Ann,{large},2026-11-20,MC,yes,3000 kg,,40 mm\n";
+        var answer = await Invocation.Fleet(In("fleet.csv"), $"{Header}\n{string.Concat(rows)}{nowhere}", "--book", folder);
+        var told = owners.Select(owner =>
+            $"A,Cy,{vehicle},40 mm,{Free},10 mm,,,,,{Known}\r\nA,{owner.Shown},{vehicle},30 mm,{Free},20 mm,,,,,{Known}\r\n"
+        );
+        answer.Out.ShouldBe($"{Header},{Answer}\r\n{string.Concat(told)}");
+        answer.Error.ShouldContain("\n33 rows: 32 no-certificate, 1 rejected\n");
+        answer.Error.ShouldContain("\n4 cells begin like a formula of a spreadsheet: ");
+    }
+
     [Fact]
     public async Task Jobs_a_line_each_are_answered_with_the_answer_beside_each_as_a_row_is()
     {
