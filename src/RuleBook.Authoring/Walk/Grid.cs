@@ -12,6 +12,9 @@ internal sealed class Grid
     private readonly Axes axes;
     private readonly ImmutableArray<LimitBoundary>[] cuts;
 
+    /// <summary>By axis, the witnesses where no plane leans on an earlier axis; null for the others.</summary>
+    private readonly Fraction[]?[] alone;
+
     public Grid(Axes axes)
     {
         this.axes = axes;
@@ -23,6 +26,16 @@ internal sealed class Grid
             cuts[axis] = here;
             left = left.Where(plane => !plane.On(axis)).Concat(Meets(here, axis)).Distinct().ToArray();
         }
+
+        alone =
+        [
+            .. cuts.Select(
+                (planes, axis) =>
+                    planes.All(plane => Enumerable.Range(0, axis).All(earlier => !plane.On(earlier)))
+                        ? Along(axis, new Fraction[axis]).ToArray()
+                        : null
+            ),
+        ];
     }
 
     /// <summary>The witnesses, a value for each axis; of an open cell the one nearest to its lower end by absolute size.</summary>
@@ -30,7 +43,7 @@ internal sealed class Grid
     public IEnumerable<Fraction[]> Points(SumRange? within = null) => Points(0, new Fraction[cuts.Length], within);
 
     /// <summary>The witnesses on one axis, the earlier ones given; in ascending order.</summary>
-    public IEnumerable<Fraction> Along(int axis, Fraction[] earlier)
+    private IEnumerable<Fraction> Along(int axis, Fraction[] earlier)
     {
         var step = axes.Step(axis);
         var edges = cuts[axis]
@@ -61,7 +74,7 @@ internal sealed class Grid
             yield break;
         }
 
-        foreach (var value in Along(axis, at))
+        foreach (var value in alone[axis] ?? Along(axis, at))
         {
             at[axis] = value;
             if (within?.Holds(axis, at) == false)

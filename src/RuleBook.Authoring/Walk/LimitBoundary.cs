@@ -18,7 +18,8 @@ internal sealed record LimitBoundary(ImmutableArray<Fraction> Weights, Fraction 
     {
         var rest = Value;
         for (var i = 0; i < axis; i++)
-            rest -= Weights[i] * earlier[i];
+            if (!Weights[i].IsZero)
+                rest -= Weights[i] * earlier[i];
         return (rest / Weights[axis]).Reduce();
     }
 

@@ -33,7 +33,8 @@ internal sealed class Space
                 .Distinct()
                 .Order(StringComparer.Ordinal),
         ];
-        Points = [.. grid.Points(within?.Invoke(Axes)).Where(point => TyreSense.Possible(Axes, point))];
+        var possible = TyreSense.Possible(Axes);
+        Points = [.. grid.Points(within?.Invoke(Axes)).Where(point => possible(point))];
     }
 
     public Axes Axes { get; }

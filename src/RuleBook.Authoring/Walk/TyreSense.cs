@@ -22,27 +22,24 @@ internal static class TyreSense
             ]
             : [];
 
-    public static bool Possible(Axes axes, Fraction[] at)
+    /// <summary>Whether the values of a point, one an axis, can stand together.</summary>
+    public static Predicate<Fraction[]> Possible(Axes axes)
     {
-        var growth = At(FactSet.TyreGrowth);
-        var reduction = At(KnownWords.TyreReduction);
-        var growthPercent = At(KnownWords.TyreGrowthPercent);
-        var reductionPercent = At(KnownWords.TyreReductionPercent);
-        return (growth is null || reduction is null || !(growth + reduction > Fraction.Zero))
-            && SameSign(growth, growthPercent)
-            && SameSign(growth, -reductionPercent)
-            && SameSign(growthPercent, -reductionPercent);
-
-        Fraction? At(string name)
-        {
-            for (var i = 0; i < at.Length; i++)
-                if (axes.Measures[i].Name == name)
-                    return at[i];
-            return null;
-        }
+        var names = axes.Measures.Select(measure => measure.Name).ToList();
+        var (growth, reduction) = (names.IndexOf(FactSet.TyreGrowth), names.IndexOf(KnownWords.TyreReduction));
+        var (growthPercent, reductionPercent) = (
+            names.IndexOf(KnownWords.TyreGrowthPercent),
+            names.IndexOf(KnownWords.TyreReductionPercent)
+        );
+        return at =>
+            (growth < 0 || reduction < 0 || !(at[growth] + at[reduction] > Fraction.Zero))
+            && SameSign(Sign(at, growth), Sign(at, growthPercent))
+            && SameSign(Sign(at, growth), -Sign(at, reductionPercent))
+            && SameSign(Sign(at, growthPercent), -Sign(at, reductionPercent));
     }
 
+    private static int? Sign(Fraction[] at, int axis) => axis < 0 ? null : at[axis].Numerator.Sign;
+
     /// <summary>Witnesses of one size may differ in figure; only their signs must agree.</summary>
-    private static bool SameSign(Fraction? left, Fraction? right) =>
-        left is null || right is null || left.Value.Numerator.Sign == right.Value.Numerator.Sign;
+    private static bool SameSign(int? left, int? right) => left is null || right is null || left == right;
 }
