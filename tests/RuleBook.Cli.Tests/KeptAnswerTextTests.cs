@@ -77,7 +77,7 @@ public sealed class KeptAnswerTextTests
                 new Rechecked("w.json", Kept with { Answer = """{"job":7,"jurisdiction":"xz"}""" }, Kept, RestsOnOther, Same, null, null),
                 IsleBook with
                 {
-                    Editions = [new Edition("2026.11.1", Day, IsleBook.Digest, [], Line7)],
+                    Editions = [new Edition("2026.11.1", Day, IsleBook.Digest, Line7)],
                 },
                 Day
             )

@@ -14,19 +14,17 @@ public sealed class ListedDataTests
     {
         Editions =
         [
-            new Edition("2026.1.1", new DateOnly(2026, 1, 5), "sha256:1", [new(NewsKind.Law, ["xa"], null, "First.")], Line7),
-            new Edition(
-                "2026.11.2",
-                new DateOnly(2026, 11, 20),
-                "sha256:2",
+            new Edition("2026.1.1", new DateOnly(2026, 1, 5), "sha256:1", Line7) { News = [new(NewsKind.Law, ["xa"], null, "First.")] },
+            new Edition("2026.11.2", new DateOnly(2026, 11, 20), "sha256:2", Line7)
+            {
+                News =
                 [
                     new(NewsKind.Tool, [], null, "A *star* and `code` stay as they are written."),
                     new(NewsKind.Law, ["xa", "xb"], new DateOnly(2027, 1, 1), "50 mm are free."),
                     new(NewsKind.Corrected, ["xa"], null, "75 mm was wrong."),
                     new(NewsKind.Law, [], null, "Trailers are judged."),
                 ],
-                Line7
-            ),
+            },
         ],
     };
 

@@ -29,7 +29,7 @@ public static class EditionDraft
     /// <summary>The news that a comparison gives, by consequence.</summary>
     /// <param name="report">What changes against the earlier book.</param>
     /// <param name="last">The day of the last edition; null where there is none.</param>
-    public static ImmutableArray<News> News(ChangeReport report, DateOnly? last) =>
+    internal static ImmutableArray<News> News(ChangeReport report, DateOnly? last) =>
         [
             .. report
                 .Answers.Select(change => new News(

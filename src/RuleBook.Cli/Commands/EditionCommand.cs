@@ -68,7 +68,7 @@ internal static class EditionCommand
             var file = Path.Combine(folder, EditionDraft.File);
             var text = EditionDraft.Added(
                 File.Exists(file) ? YamlText.FileText(file, EditionDraft.File) : null,
-                new Edition(given, surroundings.Today, current.Digest, news, new Mark(EditionDraft.File, 1, 1))
+                new Edition(given, surroundings.Today, current.Digest, new Mark(EditionDraft.File, 1, 1)) { News = news }
             );
             WholeFile.Write(file, text, surroundings.Stop);
             surroundings.Out.WriteLine(

@@ -7,6 +7,16 @@ using RuleBook.Physics.Tyres;
 namespace RuleBook.Answers;
 
 /// <summary>Answers a job from a book.</summary>
+/// <example>
+/// With the packages RuleBook.Authoring, which opens books, and RuleBook.Yaml:
+/// <code>
+/// var book = PackedBook.Read(File.ReadAllBytes("book.rulebook"), "book.rulebook").Open(); // a folder: BookReading.Open("folder")
+/// var job = JobReader.Read(YamlText.ReadFile("job.yaml"), book);
+/// var answer = Assessor.Assess(book, job);
+/// Console.WriteLine(ShortAnswer.Of(answer));
+/// File.WriteAllText("answer.json", AssessmentJson.Write(answer));
+/// </code>
+/// </example>
 public static class Assessor
 {
     /// <summary>Judges the job by the rules of the state of registration, or of <paramref name="elsewhere"/> for a what-if.</summary>

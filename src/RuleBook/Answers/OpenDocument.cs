@@ -25,7 +25,7 @@ public sealed record OpenDocument(
 );
 
 /// <summary>Ranks what is open by how many undecided answers it could decide, counted over a sample of jobs.</summary>
-public static class OpenDocuments
+internal static class OpenDocuments
 {
     /// <summary>The document that decides most first.</summary>
     /// <param name="book">The book.</param>

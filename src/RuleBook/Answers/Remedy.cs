@@ -30,11 +30,11 @@ public readonly record struct RemedyGoal(Pathway? Within)
     public static RemedyGoal NoBlocker { get; } = new(null);
 
     /// <summary>What stands in the way of an answer and a change could mend.</summary>
-    public static IEnumerable<Blocker> Mendable(Assessment answer) =>
+    internal static IEnumerable<Blocker> Mendable(Assessment answer) =>
         answer.Blockers.Where(blocker => blocker.Kind != BlockerKind.NotJudged);
 
     /// <summary>Whether an answer reaches it.</summary>
-    public bool IsReachedBy(Assessment answer) =>
+    internal bool IsReachedBy(Assessment answer) =>
         Within is { } pathway
             ? !answer.JudgesNothing && answer.Between.Worst <= pathway
             : !Mendable(answer).Any() && answer.Between.Best < Pathway.Prohibited;

@@ -14,7 +14,7 @@ public sealed record WeakestEvidence(Rule Rule, Part Part, Standing Standing)
     /// Of the rules that give the outcome: every limit of the tier that holds, of each easier tier the best known limit that is passed, and
     /// what holds beyond where no tier does. Null where nothing that is established decides.
     /// </summary>
-    public static WeakestEvidence? Of(IEnumerable<Finding> findings, Outcome outcome) =>
+    internal static WeakestEvidence? Of(IEnumerable<Finding> findings, Outcome outcome) =>
         findings
             .Where(finding => finding.Outcome.Best == outcome.Best || finding.Outcome.Worst == outcome.Worst)
             .Select(Of)
@@ -22,7 +22,7 @@ public sealed record WeakestEvidence(Rule Rule, Part Part, Standing Standing)
             .MaxBy(link => link.Standing.Weakness);
 
     /// <summary>The same of one rule.</summary>
-    public static WeakestEvidence? Of(Finding finding) =>
+    internal static WeakestEvidence? Of(Finding finding) =>
         Links(finding)
             .Select(part => new WeakestEvidence(finding.Version.Rule, part, finding.Version.Evidence.Of(part)))
             .MaxBy(link => link.Standing.Weakness);

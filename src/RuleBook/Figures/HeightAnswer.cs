@@ -9,40 +9,43 @@ namespace RuleBook.Figures;
 
 /// <summary>How far the suspension raises the vehicle: as measured, and as to expect before the work.</summary>
 /// <param name="Measured">From the corner readings; null where nothing was measured after the work.</param>
-/// <param name="Predicted">From the springs, an axle each; empty where no springs are given.</param>
 /// <param name="Suspension">What is known of the lift of the axle that decides, mm; null where the job tells none.</param>
 /// <param name="Derivation">How it came about.</param>
 /// <param name="UncertaintyMm">Expanded uncertainty that counts at the limits, mm; null where nothing was measured.</param>
-/// <param name="Denied">A stated lift that the springs cannot give; null where they can.</param>
-/// <param name="Uneven">Axles whose left and right stand further apart than they should.</param>
 /// <param name="Missing">What is not known, and what it would add.</param>
 public sealed record HeightAnswer(
     MeasuredLift? Measured,
-    ImmutableArray<PredictedAxle> Predicted,
     Interval? Suspension,
     string? Derivation,
     Fraction? UncertaintyMm,
-    DeniedLift? Denied,
-    ImmutableArray<UnevenAxle> Uneven,
     ImmutableArray<MissingFact> Missing
 )
 {
     /// <summary>The axle that decides where the axles were judged one by one; null where one figure stands for both.</summary>
     public Axle? DecidingAxle { get; init; }
+
+    /// <summary>From the springs, an axle each; empty where no springs are given.</summary>
+    internal ImmutableArray<PredictedAxle> Predicted { get; init; } = [];
+
+    /// <summary>A stated lift that the springs cannot give; null where they can.</summary>
+    internal DeniedLift? Denied { get; init; }
+
+    /// <summary>Axles whose left and right stand further apart than they should.</summary>
+    internal ImmutableArray<UnevenAxle> Uneven { get; init; } = [];
 }
 
 /// <summary>A lift that is stated, and that the springs to be fitted cannot give.</summary>
 /// <param name="StatedMm">As stated, mm.</param>
 /// <param name="Predicted">Between which two heights the prediction lies, mm.</param>
 /// <param name="Derivation">How it came about, axle by axle.</param>
-public sealed record DeniedLift(Fraction StatedMm, Interval Predicted, string Derivation);
+internal sealed record DeniedLift(Fraction StatedMm, Interval Predicted, string Derivation);
 
 /// <summary>An axle whose left and right corners stand too far apart after the work for their mean to mean anything.</summary>
 /// <param name="Axle">The axle.</param>
 /// <param name="LeftMm">Left, wheel centre to guard edge, mm.</param>
 /// <param name="RightMm">Right, mm.</param>
 /// <param name="WarningMm">The most that is usual, mm.</param>
-public sealed record UnevenAxle(Axle Axle, Fraction LeftMm, Fraction RightMm, Fraction WarningMm)
+internal sealed record UnevenAxle(Axle Axle, Fraction LeftMm, Fraction RightMm, Fraction WarningMm)
 {
     /// <summary>How far apart, mm.</summary>
     public Fraction ApartMm => Fraction.Abs(LeftMm - RightMm);
@@ -55,7 +58,7 @@ public sealed record UnevenAxle(Axle Axle, Fraction LeftMm, Fraction RightMm, Fr
 /// <param name="AxleLoadKg">What the axle carries at that mass, kg.</param>
 /// <param name="Table">Lift against constant mass added to the axle.</param>
 /// <param name="Needs">What still has to come onto the axle to come within each pathway that reaches further than an easier one.</param>
-public sealed record PredictedAxle(
+internal sealed record PredictedAxle(
     PredictedLift Lift,
     Interval Range,
     Fraction UncertaintyMm,
@@ -70,4 +73,4 @@ public sealed record PredictedAxle(
 /// <param name="OnAxleKg">Mass on this axle, kg; zero when it is kept already.</param>
 /// <param name="MidwayKg">The same standing midway between the axles, kg.</param>
 /// <param name="AtBallKg">The same at the ball, kg; null where mass there does not load this axle, or the place is not known.</param>
-public sealed record MassNeeded(Pathway Pathway, Fraction LimitMm, Fraction OnAxleKg, Fraction? MidwayKg, Fraction? AtBallKg);
+internal sealed record MassNeeded(Pathway Pathway, Fraction LimitMm, Fraction OnAxleKg, Fraction? MidwayKg, Fraction? AtBallKg);

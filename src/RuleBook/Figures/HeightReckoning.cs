@@ -24,16 +24,16 @@ internal static class HeightReckoning
         var lift = Lifts.Of(job);
         return new HeightAnswer(
             measured,
-            predicted,
             lift?.Value,
             lift?.Derivation,
             measured is null ? null : Uncertainty(job),
-            Lifts.Denied(job),
-            [.. Uneven(job.Plan.Heights)],
             [.. (measured?.Missing ?? []).Concat(predicted.SelectMany(axle => axle.Lift.Missing)).Distinct()]
         )
         {
             DecidingAxle = job.Plan.JudgedAxle,
+            Predicted = predicted,
+            Denied = Lifts.Denied(job),
+            Uneven = [.. Uneven(job.Plan.Heights)],
         };
     }
 

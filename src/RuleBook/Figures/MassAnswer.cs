@@ -8,25 +8,29 @@ namespace RuleBook.Figures;
 /// <summary>What the vehicle weighs, line by line, and what is left of each rating. Loads decide no pathway.</summary>
 /// <param name="Unladen">Fixed accessories aboard and every tank full.</param>
 /// <param name="Loaded">As it travels; null where the job names nobody and nothing aboard and no trailer.</param>
-/// <param name="Weighed">The vehicle alone as it stood on the weighbridge; null where it was not weighed.</param>
 /// <param name="Rerating">The highest GVM that axles and tyres carry; null where no re-rating is asked for.</param>
 /// <param name="Towing">The combination; null where there is no trailer.</param>
-/// <param name="TradeOff">What the trailer's axles may carry at each mass of the vehicle, by the ratings as they were.</param>
-/// <param name="ReratedTradeOff">The same after the re-rating; empty where the GVM and the GCM stay.</param>
-/// <param name="RearLoadAgainstBall">What may still stand over the rear axle at each ball load.</param>
 /// <param name="Missing">What is not known, and what it would add.</param>
 public sealed record MassAnswer(
     MassBudget Unladen,
     MassBudget? Loaded,
-    VehicleWeighed? Weighed,
     ReratingCeiling? Rerating,
     TowingAnswer? Towing,
-    ImmutableArray<TradeOffPoint> TradeOff,
-    ImmutableArray<TradeOffPoint> ReratedTradeOff,
-    ImmutableArray<TradeOffPoint> RearLoadAgainstBall,
     ImmutableArray<MissingFact> Missing
 )
 {
+    /// <summary>The vehicle alone as it stood on the weighbridge; null where it was not weighed.</summary>
+    internal VehicleWeighed? Weighed { get; init; }
+
+    /// <summary>What the trailer's axles may carry at each mass of the vehicle, by the ratings as they were.</summary>
+    internal ImmutableArray<TradeOffPoint> TradeOff { get; init; } = [];
+
+    /// <summary>The same after the re-rating; empty where the GVM and the GCM stay.</summary>
+    internal ImmutableArray<TradeOffPoint> ReratedTradeOff { get; init; } = [];
+
+    /// <summary>What may still stand over the rear axle at each ball load.</summary>
+    internal ImmutableArray<TradeOffPoint> RearLoadAgainstBall { get; init; } = [];
+
     /// <summary>The comparisons that fail against a rating that will apply, each once, in the lightest state in which it does.</summary>
     public IEnumerable<StateCheck> Failing => Where((check, all) => !check.Holds && !IsRerated(check, all));
 
@@ -45,7 +49,7 @@ public sealed record MassAnswer(
     /// <summary>Whether the rating of a comparison gives way to a re-rated one.</summary>
     /// <param name="check">The comparison.</param>
     /// <param name="all">The comparisons of the same state.</param>
-    public static bool IsRerated(LoadCheck check, IEnumerable<LoadCheck> all) =>
+    internal static bool IsRerated(LoadCheck check, IEnumerable<LoadCheck> all) =>
         all.Any(other =>
             other != check
             && other.LimitFact == check.LimitFact.Replace("vehicle.ratings.", "modification.ratings.", StringComparison.Ordinal)
@@ -83,11 +87,6 @@ public sealed record StateCheck(string State, LoadCheck Check);
 /// <param name="BallByVehicleKg">Ball load as what the vehicle gains, kg.</param>
 /// <param name="BallDisagreementKg">The two apart, kg.</param>
 /// <param name="ImpliedArmMm">Overhang of the ball that would explain the gain of the rear axle, mm.</param>
-/// <param name="Capacity">
-/// Rated towing capacity: the maker's figure, or where there is none the lesser of the towbar's rating and GCM less GVM.
-/// </param>
-/// <param name="CargoLeft">What the vehicle may still carry by GVM and by GCM; null where a mass or rating lacks.</param>
-/// <param name="DownRating">The maker's advice at this ball load; null where there is none.</param>
 public sealed record TowingAnswer(
     Combination? PlannedCombination,
     CombinationCheck? Planned,
@@ -96,12 +95,20 @@ public sealed record TowingAnswer(
     Fraction? BallByTrailerKg,
     Fraction? BallByVehicleKg,
     Fraction? BallDisagreementKg,
-    Fraction? ImpliedArmMm,
-    TowRating? Capacity,
-    CargoLeft? CargoLeft,
-    DownRating? DownRating
+    Fraction? ImpliedArmMm
 )
 {
+    /// <summary>
+    /// Rated towing capacity: the maker's figure, or where there is none the lesser of the towbar's rating and GCM less GVM.
+    /// </summary>
+    internal TowRating? Capacity { get; init; }
+
+    /// <summary>What the vehicle may still carry by GVM and by GCM; null where a mass or rating lacks.</summary>
+    internal CargoLeft? CargoLeft { get; init; }
+
+    /// <summary>The maker's advice at this ball load; null where there is none.</summary>
+    internal DownRating? DownRating { get; init; }
+
     /// <summary>A ball load below zero: the trailer lifts the back of the vehicle; kg, null where it is not so.</summary>
     public Fraction? LiftsBallKg => (WeighedCombination?.BallKg ?? PlannedCombination?.BallKg) is { IsNegative: true } ball ? -ball : null;
 }

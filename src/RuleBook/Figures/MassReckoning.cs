@@ -33,14 +33,16 @@ internal static class MassReckoning
         return new MassAnswer(
             unladen,
             loaded,
-            plan.Weighed is { } readings ? VehicleWeighed.Of(readings, Budgets.Limits(job), plan.ReadingGuardKg) : null,
             plan.Rerated?.GvmKg is { } asked ? Ceiling(job, ratings, asked) : null,
             towing,
-            TradeOffOf(job, plan.Ratings, unladen.TotalKg),
-            plan.Rerated is { GvmKg: not null } or { GcmKg: not null } ? TradeOffOf(job, ratings, unladen.TotalKg) : [],
-            RearLoad(job, ratings, unhitched),
             Missing(unladen, loaded, towing, unhitched, job)
-        );
+        )
+        {
+            Weighed = plan.Weighed is { } readings ? VehicleWeighed.Of(readings, Budgets.Limits(job), plan.ReadingGuardKg) : null,
+            TradeOff = TradeOffOf(job, plan.Ratings, unladen.TotalKg),
+            ReratedTradeOff = plan.Rerated is { GvmKg: not null } or { GcmKg: not null } ? TradeOffOf(job, ratings, unladen.TotalKg) : [],
+            RearLoadAgainstBall = RearLoad(job, ratings, unhitched),
+        };
     }
 
     private static ReratingCeiling Ceiling(Job job, Ratings ratings, Fraction askedKg)

@@ -28,13 +28,16 @@ internal static class TowingReckoning
             plan.Weighed?.BallByTrailerKg,
             plan.Weighed?.BallByVehicleKg,
             weighing?.DisagreementKg,
-            Arm(plan, weighed),
-            Capacity(ratings, limits.Trailer),
-            Cargo(ratings, counted),
-            plan.DownRating.IsEmpty || counted?.BallKg is not { } ball
-                ? null
-                : DownRating.Of(plan.DownRating, ball, counted.VehicleKg, ratings.GvmKg)
-        );
+            Arm(plan, weighed)
+        )
+        {
+            Capacity = Capacity(ratings, limits.Trailer),
+            CargoLeft = Cargo(ratings, counted),
+            DownRating =
+                plan.DownRating.IsEmpty || counted?.BallKg is not { } ball
+                    ? null
+                    : DownRating.Of(plan.DownRating, ball, counted.VehicleKg, ratings.GvmKg),
+        };
     }
 
     private static bool Coupled(WeighbridgeReadings readings) =>

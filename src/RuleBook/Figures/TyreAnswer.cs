@@ -13,9 +13,6 @@ namespace RuleBook.Figures;
 /// <param name="Capacity">What they carry, by axle.</param>
 /// <param name="Loads">The axle ratings that will apply against what the tyres carry.</param>
 /// <param name="Needs">The least load index for each axle rating that will apply.</param>
-/// <param name="Speeds">The speed symbol against the speed for which a tyre in service has to be made.</param>
-/// <param name="Speedometer">The speedometer after the change, under each rule that may hold.</param>
-/// <param name="Road">Clearance and stability.</param>
 /// <param name="Missing">What is not known, and what it would add.</param>
 public sealed record TyreAnswer(
     TyreSize? Fitted,
@@ -23,9 +20,6 @@ public sealed record TyreAnswer(
     TyreCapacity Capacity,
     ImmutableArray<LoadCheck> Loads,
     ImmutableArray<LoadIndexNeed> Needs,
-    ImmutableArray<TyreSpeedCheck> Speeds,
-    SpeedometerAnswer? Speedometer,
-    RoadAnswer Road,
     ImmutableArray<MissingFact> Missing
 )
 {
@@ -34,6 +28,15 @@ public sealed record TyreAnswer(
     /// <c>speed symbol</c>.
     /// </summary>
     public ImmutableArray<string> NotCompared { get; init; } = [];
+
+    /// <summary>The speed symbol against the speed for which a tyre in service has to be made.</summary>
+    internal ImmutableArray<TyreSpeedCheck> Speeds { get; init; } = [];
+
+    /// <summary>The speedometer after the change, under each rule that may hold.</summary>
+    internal SpeedometerAnswer? Speedometer { get; init; }
+
+    /// <summary>Clearance and stability.</summary>
+    internal RoadAnswer Road { get; init; } = new(null, null, null, null, null, null);
 
     /// <summary>
     /// Whether a clearance was measured midway between the axles, and the wheelbase that tells the least one is not known.
@@ -54,7 +57,7 @@ public sealed record LoadIndexNeed(Axle Axle, Fraction RatingKg, int Tyres, Load
 /// <param name="LeastKmH">The least speed, km/h, where the vehicle itself is not slower.</param>
 /// <param name="Enough">Whether it is enough; null where only the tyre's maker can say.</param>
 /// <param name="Rule">Where the least speed comes from.</param>
-public sealed record TyreSpeedCheck(string Condition, SpeedSymbol Symbol, Fraction LeastKmH, bool? Enough, TyreSpeedRule Rule);
+internal sealed record TyreSpeedCheck(string Condition, SpeedSymbol Symbol, Fraction LeastKmH, bool? Enough, TyreSpeedRule Rule);
 
 /// <summary>What the change does to the speedometer.</summary>
 /// <param name="Indicated">Speed shown, km/h.</param>
@@ -65,7 +68,7 @@ public sealed record TyreSpeedCheck(string Condition, SpeedSymbol Symbol, Fracti
 /// <param name="Periods">
 /// The periods of manufacture that were looked up: two where the day may lie in either; none where it is not known.
 /// </param>
-public sealed record SpeedometerAnswer(
+internal sealed record SpeedometerAnswer(
     Fraction Indicated,
     Fraction TrueBefore,
     bool Assumed,
@@ -81,7 +84,7 @@ public sealed record SpeedometerAnswer(
 /// <param name="GrowthLeftPercent">
 /// What of it the tyre fitted leaves, % of the placard's diameter; null where its growth is not known.
 /// </param>
-public sealed record SpeedometerCheck(
+internal sealed record SpeedometerCheck(
     NamedSpeedometerRule Rule,
     SpeedometerFinding? Finding,
     Fraction LargestGrowthPercent,
@@ -95,7 +98,7 @@ public sealed record SpeedometerCheck(
 /// <param name="StabilityBefore">Static stability factor before; an indicator only.</param>
 /// <param name="StabilityAfter">The lowest it can be after: the centre of mass taken to rise with the whole lift.</param>
 /// <param name="Clearance">The rule of clearance; null where none is recorded.</param>
-public sealed record RoadAnswer(
+internal sealed record RoadAnswer(
     Fraction? LeastMidwayMm,
     LengthCheck? Midway,
     LengthCheck? Running,

@@ -11,7 +11,7 @@ public sealed record TyreCapacity(DerivedFigure Front, DerivedFigure Rear, strin
 {
     /// <summary>Of the tyre fitted; where none is fitted, of the weakest size on the placard.</summary>
     /// <param name="job">The job.</param>
-    public static TyreCapacity Of(Job job) =>
+    internal static TyreCapacity Of(Job job) =>
         job.FittedTyre is { } fitted && AxleCapacity.Single(fitted) is var single
             ? new TyreCapacity(single, job.Plan.DualRearWheels ? AxleCapacity.Dual(fitted) : single, "modification.tyres")
             : new TyreCapacity(Least(job, AxleCapacity.Single), Least(job, size => OnRear(job, size)), "vehicle.tyres");

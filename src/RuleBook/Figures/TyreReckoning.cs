@@ -42,13 +42,13 @@ internal static class TyreReckoning
             capacity,
             [.. Loads(capacity, ratings), .. Total(capacity, ratings)],
             [.. Needs(job, ratings)],
-            [.. Speeds(job)],
-            growth is null ? null : SpeedometerReckoning.Of(job, growth),
-            road,
             missing.ToImmutable()
         )
         {
             NotCompared = [.. notCompared],
+            Speeds = [.. Speeds(job)],
+            Speedometer = growth is null ? null : SpeedometerReckoning.Of(job, growth),
+            Road = road,
         };
 
         void Name(bool lacks, string fact, string adds)

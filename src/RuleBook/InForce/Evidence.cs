@@ -14,7 +14,7 @@ internal sealed record WrittenVersion(Rule Rule, RuleVersion Version);
 /// How each figure of a version is known. An adopted figure needs the adoption and the figure itself; one that an exception states needs
 /// the exception alone, unless an end of the adopted range is kept.
 /// </summary>
-public sealed class Evidence
+internal sealed class Evidence
 {
     private readonly Book? book;
     private readonly ImmutableArray<WrittenVersion> chain;

@@ -47,7 +47,7 @@ public sealed record ResolvedVersion(
         Adopted.TakeWhile(step => step.Moving).Select(step => step.Until).Prepend(Until).OfType<PartialDate>().MinBy(end => end.Latest);
 
     /// <summary>How each figure is known.</summary>
-    public Evidence Evidence { get; init; } = Evidence.None;
+    internal Evidence Evidence { get; init; } = Evidence.None;
 
     /// <summary>The rule and where each version taken over is written: the same for two resolutions that found the same versions.</summary>
     public string Name => $"{Rule.Id} {Until} {Evidence.Written}";

@@ -10,7 +10,7 @@ namespace RuleBook.InForce;
 public static class Resolver
 {
     /// <summary>The most adoptions that may follow one another; the checks of a book refuse more.</summary>
-    public const int LongestChain = 8;
+    internal const int LongestChain = 8;
 
     /// <summary>
     /// The versions of <paramref name="rule"/> that are or may be in force on <paramref name="day"/>: one when that is known, more when a

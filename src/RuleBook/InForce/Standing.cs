@@ -11,10 +11,10 @@ public sealed record Standing(ReadAs? Basis, CitedSource? Cited)
     public static Standing None { get; } = new(null, null);
 
     /// <summary>From the strongest to the weakest; what nothing carries is the weakest.</summary>
-    public int Weakness => Basis is { } basis ? (int)basis : int.MaxValue;
+    internal int Weakness => Basis is { } basis ? (int)basis : int.MaxValue;
 
     /// <summary>By the best of citations that each carry it; among equals one that names it.</summary>
-    public static Standing Best(IEnumerable<CitedSource> carriers, Part part) =>
+    internal static Standing Best(IEnumerable<CitedSource> carriers, Part part) =>
         carriers
             .OrderBy(cited => cited.Source.ReadAs)
             .ThenBy(cited => !cited.Citation.DoesName(part))
@@ -22,8 +22,8 @@ public sealed record Standing(ReadAs? Basis, CitedSource? Cited)
             .FirstOrDefault(None);
 
     /// <summary>Either suffices.</summary>
-    public Standing Or(Standing other) => other.Weakness < Weakness ? other : this;
+    internal Standing Or(Standing other) => other.Weakness < Weakness ? other : this;
 
     /// <summary>Both are needed.</summary>
-    public Standing And(Standing other) => other.Weakness > Weakness ? other : this;
+    internal Standing And(Standing other) => other.Weakness > Weakness ? other : this;
 }

@@ -4,7 +4,7 @@ using RuleBook.Units;
 namespace RuleBook.InForce;
 
 /// <summary>Which of a list of versions is or may be in force on a day, when starts may be known only in part.</summary>
-public static class Timeline
+internal static class Timeline
 {
     /// <summary>A version's dates.</summary>
     /// <param name="From">Start; null when unknown.</param>

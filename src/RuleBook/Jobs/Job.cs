@@ -77,12 +77,12 @@ public sealed record JobDates(DateOnly? Work, DateOnly? Certification, DateOnly?
     public static JobDates On(DateOnly day) => new(day, day, day);
 
     /// <summary>The last day stated: the day on which the question is asked.</summary>
-    public DateOnly Latest => Later(Later(Work, Certification), Inspection) ?? throw new InvalidOperationException("no day is stated");
+    internal DateOnly Latest => Later(Later(Work, Certification), Inspection) ?? throw new InvalidOperationException("no day is stated");
 
     /// <summary>
     /// The days to try: the one that decides, where that is established and stated; otherwise every day stated.
     /// </summary>
-    public ImmutableArray<DateOnly> For(string? decidedBy) =>
+    internal ImmutableArray<DateOnly> For(string? decidedBy) =>
         decidedBy switch
         {
             "work" when Work is { } day => [day],

@@ -25,7 +25,7 @@ public sealed record CategoryBounds(
 )
 {
     /// <summary>The bounds of the GVM in words.</summary>
-    public string GvmWords =>
+    internal string GvmWords =>
         (GvmOverKg, GvmUpToKg) switch
         {
             ({ } over, { } upTo) => $"a GVM over {Numbers.Show(over)} kg and up to {Numbers.Show(upTo)} kg",
@@ -35,7 +35,7 @@ public sealed record CategoryBounds(
         };
 
     /// <summary>The bounds of the seats in words.</summary>
-    public string SeatWords =>
+    internal string SeatWords =>
         (SeatsFrom, SeatsUpTo) switch
         {
             ({ } from, { } upTo) => $"{from} to {upTo} seats",
@@ -46,9 +46,9 @@ public sealed record CategoryBounds(
 
     /// <summary>Whether a vehicle of this GVM can be of the category.</summary>
     /// <param name="kg">GVM, kg.</param>
-    public bool HasGvm(Fraction kg) => !(kg <= GvmOverKg) && !(kg > GvmUpToKg);
+    internal bool HasGvm(Fraction kg) => !(kg <= GvmOverKg) && !(kg > GvmUpToKg);
 
     /// <summary>Whether a vehicle with so many seats can be of the category.</summary>
     /// <param name="seats">Seats, the driver's counted.</param>
-    public bool HasSeats(int seats) => !(seats < SeatsFrom) && !(seats > SeatsUpTo);
+    internal bool HasSeats(int seats) => !(seats < SeatsFrom) && !(seats > SeatsUpTo);
 }

@@ -44,13 +44,13 @@ public readonly record struct Part(string? Tier, string Name)
     public static Part NotRegulated { get; } = new(null, "not-regulated");
 
     /// <summary>Whether it is a figure of a tier.</summary>
-    public bool IsFigure => Tier is not null && Name is not (Conditions or Codes or When or Gives);
+    internal bool IsFigure => Tier is not null && Name is not (Conditions or Codes or When or Gives);
 
     /// <summary>
     /// Whether a word under <c>carries</c> names it: the part itself (<c>free.total-lift</c>), its whole tier (<c>free</c>), the same in
     /// every tier (<c>total-lift</c>), or every figure (<c>limits</c>).
     /// </summary>
-    public bool IsNamed(string word) =>
+    internal bool IsNamed(string word) =>
         this == Existence || word == ToString() || (Tier is not null && (word == Tier || word == Name || (word == Limits && IsFigure)));
 
     /// <summary>As it is written under <c>carries</c>: <c>beyond</c>, <c>free.total-lift</c>.</summary>

@@ -84,7 +84,7 @@ internal sealed record Uncertainty(string Measure, Fraction Expanded, string Why
 /// <param name="Before">First day no longer; null when open.</param>
 /// <param name="Rules">The rules that may hold: none where no accuracy is asked for, two where it depends on the model.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record SpeedometerPeriod(
+internal sealed record SpeedometerPeriod(
     string? Jurisdiction,
     DateOnly? From,
     DateOnly? Before,
@@ -104,7 +104,7 @@ public sealed record SpeedometerPeriod(
 /// <summary>A tolerance with its name.</summary>
 /// <param name="Name">Name of the rule.</param>
 /// <param name="Rule">The tolerance.</param>
-public sealed record NamedSpeedometerRule(string Name, SpeedometerRule Rule);
+internal sealed record NamedSpeedometerRule(string Name, SpeedometerRule Rule);
 
 /// <summary>Least clearance above a level road.</summary>
 /// <param name="Jurisdiction">Where it holds, and in the places within; null for everywhere.</param>
@@ -113,7 +113,7 @@ public sealed record NamedSpeedometerRule(string Name, SpeedometerRule Rule);
 /// <param name="MidwayState">The mass state in which the first holds, in words.</param>
 /// <param name="RunningState">The mass state in which the second holds, in words.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record ClearanceRule(
+internal sealed record ClearanceRule(
     string? Jurisdiction,
     Fraction MidwayMmPerMetre,
     Fraction RunningMm,
@@ -134,7 +134,7 @@ internal sealed record DefaultTowing(string Jurisdiction, Fraction Braked, Fract
 /// <param name="Condition">The condition of the vocabulary that it decides.</param>
 /// <param name="Kinds">The first that has the category, or has none, holds.</param>
 /// <param name="Sources">Where it comes from.</param>
-public sealed record TyreSpeedRule(
+internal sealed record TyreSpeedRule(
     string? Jurisdiction,
     string Condition,
     ImmutableArray<TyreSpeedKind> Kinds,
@@ -153,4 +153,4 @@ public sealed record TyreSpeedRule(
 /// <summary>Categories with one speed.</summary>
 /// <param name="Categories">The categories; empty for all others.</param>
 /// <param name="KilometresPerHour">The speed, km/h.</param>
-public sealed record TyreSpeedKind(ImmutableArray<string> Categories, Fraction KilometresPerHour);
+internal sealed record TyreSpeedKind(ImmutableArray<string> Categories, Fraction KilometresPerHour);

@@ -60,7 +60,7 @@ public sealed record Source(
     public ImmutableArray<string> Copy { get; init; } = [];
 
     /// <summary>The words that say what copy was read; <c>whole</c> says that nothing of it was left unread.</summary>
-    public static readonly ImmutableArray<string> CopyWords =
+    internal static readonly ImmutableArray<string> CopyWords =
     [
         "own",
         "reproduction",
@@ -87,7 +87,7 @@ public sealed record Source(
     /// none too.
     /// </summary>
     /// <param name="clause">As a citation has it; null where it names none.</param>
-    public bool WasRead(string? clause) => PartsRead is not { } parts || (clause is not null && parts.Any(part => Names(clause, part)));
+    internal bool WasRead(string? clause) => PartsRead is not { } parts || (clause is not null && parts.Any(part => Names(clause, part)));
 
     private static bool Names(string clause, string part)
     {
@@ -116,10 +116,10 @@ public sealed record Citation(string Cite, string? Clause, string? Note, Mark Ma
     public bool IsInherited { get; init; }
 
     /// <summary>Whether it carries the part: named, or nothing is said.</summary>
-    public bool DoesCarry(Part part) => Carries is null || DoesName(part);
+    internal bool DoesCarry(Part part) => Carries is null || DoesName(part);
 
     /// <summary>Whether it names the part among those that it carries.</summary>
-    public bool DoesName(Part part) => Carries is { } words && words.Any(part.IsNamed);
+    internal bool DoesName(Part part) => Carries is { } words && words.Any(part.IsNamed);
 }
 
 /// <summary>A citation with its source found.</summary>

@@ -70,7 +70,7 @@ public sealed record Measure(
 )
 {
     /// <summary>Whether it can be less than zero, and whether a job may state it so.</summary>
-    public BelowZero BelowZero { get; init; }
+    internal BelowZero BelowZero { get; init; }
 
     /// <summary>
     /// Topics on which a job that changes it has to be judged whatever the place: where no rule there covers the vehicle on one of them,
@@ -97,7 +97,7 @@ public sealed record Measure(
 }
 
 /// <summary>Whether a measure can be less than zero.</summary>
-public enum BelowZero
+internal enum BelowZero
 {
     /// <summary>Never.</summary>
     Never,
@@ -138,7 +138,7 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
     /// <summary>
     /// For a condition: the comparison of figures that decides it wherever a job gives the figures; null for one that has to be shown.
     /// </summary>
-    public Comparison? DecidedBy { get; init; }
+    internal Comparison? DecidedBy { get; init; }
 
     /// <summary>For a condition: the measure that shows that it is not met, where it is over a figure; null for any other.</summary>
     internal FailingMeasure? FailsOver { get; init; }
@@ -162,7 +162,7 @@ public sealed record Term(string Name, string Title, string Definition, Mark Mar
 internal sealed record FailingMeasure(string Measure, Fraction Percent);
 
 /// <summary>A comparison of figures of a job that can decide a condition.</summary>
-public enum Comparison
+internal enum Comparison
 {
     /// <summary>The load index of the tyres fitted against the placard's, and the tyres against the ratings asked for.</summary>
     TyresAgainstPlacard,

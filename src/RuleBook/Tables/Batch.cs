@@ -16,6 +16,7 @@ public sealed class Batch
     private readonly Dictionary<int, ulong[]> open = [];
 
     /// <summary>A batch of <paramref name="rows"/> rows of a table.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is not at least one row.</exception>
     public Batch(DecisionTable table, int rows)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(rows);
@@ -41,6 +42,7 @@ public sealed class Batch
 
     /// <summary>Puts a row of the table at an index from 0 to <see cref="Rows"/> - 1.</summary>
     /// <exception cref="ArgumentException">It is a row of another table.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The batch has no such index.</exception>
     public void Set(int at, Row row)
     {
         if (row.Table != Table)

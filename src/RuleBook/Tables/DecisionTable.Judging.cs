@@ -80,6 +80,7 @@ public sealed partial class DecisionTable
     /// <summary>What one rule gives.</summary>
     /// <param name="rule">Index of the rule in <see cref="RuleIds"/>.</param>
     /// <param name="row">A row of this table.</param>
+    /// <exception cref="IndexOutOfRangeException">The table has no such rule.</exception>
     public RuleResult Judge(int rule, Row row) => Judge(rule, row.Cells);
 
     internal RuleResult Judge(int rule, ReadOnlySpan<ulong> row)

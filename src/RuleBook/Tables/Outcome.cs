@@ -23,7 +23,7 @@ public readonly record struct Outcome(Pathway Best, Pathway Worst)
     public static Outcome Unpack(byte packed) => new((Pathway)(packed & 3), (Pathway)(packed >> 2 & 3));
 
     /// <summary>The reverse of <see cref="Unpack"/>.</summary>
-    public byte Pack() => (byte)((int)Best | (int)Worst << 2);
+    internal byte Pack() => (byte)((int)Best | (int)Worst << 2);
 
     private static Pathway Max(Pathway left, Pathway right) => (Pathway)Math.Max((int)left, (int)right);
 }

@@ -66,6 +66,8 @@ public sealed class Row
     }
 
     /// <summary>Sets a word.</summary>
+    /// <param name="input">The fact.</param>
+    /// <param name="word">One of <see cref="Input.Words"/>.</param>
     /// <exception cref="ArgumentException">The input is not a word, or cannot be this one.</exception>
     public void Set(Input input, string word)
     {
@@ -80,6 +82,7 @@ public sealed class Row
     }
 
     /// <summary>Sets a measure, in base units.</summary>
+    /// <exception cref="ArgumentException">The input is not a measure.</exception>
     public void Set(Input input, Fraction value) => Set(Of(input, InputKind.Measure), value);
 
     /// <summary>
@@ -88,6 +91,7 @@ public sealed class Row
     /// <param name="input">The measure.</param>
     /// <param name="numerator">Any number.</param>
     /// <param name="denominator">Positive.</param>
+    /// <exception cref="ArgumentException">The input is not a measure.</exception>
     public void Set(Input input, long numerator, long denominator = 1)
     {
         var slot = Of(input, InputKind.Measure);
@@ -101,9 +105,11 @@ public sealed class Row
     /// Sets what is known of a measure: both ends included, a missing end unbounded. Where both are missing nothing is known of it, and a
     /// sum follows from its parts.
     /// </summary>
+    /// <exception cref="ArgumentException">The input is not a measure.</exception>
     public void Set(Input input, Interval known) => Set(Of(input, InputKind.Measure), ExactRange.Of(known));
 
     /// <summary>Sets whether a condition is met; null where it is still to be shown.</summary>
+    /// <exception cref="ArgumentException">The input is not a condition.</exception>
     public void Set(Input input, bool? met) =>
         cells[Of(input, InputKind.Condition)] = met is false ? DecisionTable.NotMet : DecisionTable.MetOrToShow;
 

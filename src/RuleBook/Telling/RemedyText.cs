@@ -67,11 +67,11 @@ public static class RemedyText
     private static bool IsBlocked(Remedy remedy) => RemedyGoal.Mendable(remedy.After).Any();
 
     /// <summary>What a goal is, as a heading.</summary>
-    public static string Goal(RemedyGoal goal) =>
+    internal static string Goal(RemedyGoal goal) =>
         goal.Within is { } pathway ? $"To be {Phrases.Pathway(pathway)}" : "So that nothing stands in the way";
 
     /// <summary>Said where something is to be mended and nothing was found; null otherwise.</summary>
-    public static string? Nothing(Assessment now, IReadOnlyCollection<Remedy> remedies) =>
+    internal static string? Nothing(Assessment now, IReadOnlyCollection<Remedy> remedies) =>
         now.Headline is Headline.NothingToJudge ? "There is nothing to mend: no change to the vehicle is stated."
         : now is { Headline: Headline.NoCertificate } ? "There is nothing to mend: it is allowed as planned, without a certificate."
         : remedies.Count > 0 ? null

@@ -72,22 +72,20 @@ public sealed class EditionDraftTests
     [Fact]
     public void The_first_edition_begins_the_list_and_the_next_stands_at_its_end()
     {
-        var first = EditionDraft.Added(null, new Edition("2026.11.1", new DateOnly(2026, 11, 27), Digest, [], At));
+        var first = EditionDraft.Added(null, new Edition("2026.11.1", new DateOnly(2026, 11, 27), Digest, At));
         var one = $"  - edition: 2026.11.1\n    day: 2026-11-27\n    digest: {Digest}\n";
         first.ShouldBe(Head + one);
         EditionDraft
             .Added(
                 first + "\n\n",
-                new Edition(
-                    "2026.11.2",
-                    new DateOnly(2026, 11, 28),
-                    Digest,
+                new Edition("2026.11.2", new DateOnly(2026, 11, 28), Digest, At)
+                {
+                    News =
                     [
                         new(NewsKind.Corrected, ["xa", "xa-n"], Last, "The \"south\" – was wrong."),
                         new(NewsKind.Tool, [], null, "It tells more."),
                     ],
-                    At
-                )
+                }
             )
             .ShouldBe(
                 Head
@@ -101,7 +99,7 @@ public sealed class EditionDraftTests
     [Fact]
     public void A_list_that_would_not_be_one_is_refused() =>
         Should
-            .Throw<InputException>(() => EditionDraft.Added(null, new Edition("spring", Last, Digest, [], At)))
+            .Throw<InputException>(() => EditionDraft.Added(null, new Edition("spring", Last, Digest, At)))
             .Problems.ShouldHaveSingleItem()
             .Mark.ShouldBe(new Mark("jurisdictions/editions.yaml", 4, 14));
 

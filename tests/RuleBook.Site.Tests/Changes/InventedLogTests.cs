@@ -13,17 +13,15 @@ public sealed class InventedLogTests
     public void A_correction_and_better_evidence_are_entries_of_the_place_that_they_concern()
     {
         var input = InventedBook.Site.Input;
-        Edition edition = new(
-            "2026.11.2",
-            new(2026, 11, 9),
-            "sha256:2",
+        Edition edition = new("2026.11.2", new(2026, 11, 9), "sha256:2", default)
+        {
+            News =
             [
                 new(NewsKind.Law, ["xa"], null, "It changed."),
                 new(NewsKind.Evidence, ["xa-n"], null, "The act was read."),
                 new(NewsKind.Evidence, ["xa", "xa-n"], null, "Both were read."),
             ],
-            default
-        );
+        };
         LogEntry
             .All(new SiteBook(input with { Book = input.Book with { Editions = [edition] } }), [])
             .Select(each =>

@@ -19,14 +19,11 @@ public sealed class InventedFeedTests
         var input = InventedBook.Site.Input;
         Edition[] editions =
         [
-            new("2026.11.1", new(2026, 11, 3), "sha256:1", [], default),
-            new(
-                "2026.11.2",
-                new(2026, 11, 9),
-                "sha256:2",
-                [new(NewsKind.Tool, [], null, "It prints."), new(NewsKind.Corrected, ["xa", "xa-n"], null, "It was 55 mm.")],
-                default
-            ),
+            new("2026.11.1", new(2026, 11, 3), "sha256:1", default),
+            new("2026.11.2", new(2026, 11, 9), "sha256:2", default)
+            {
+                News = [new(NewsKind.Tool, [], null, "It prints."), new(NewsKind.Corrected, ["xa", "xa-n"], null, "It was 55 mm.")],
+            },
         ];
         var feed = XDocument
             .Parse(AtomFeed.Write(new SiteBook(input with { Book = input.Book with { Editions = [.. editions] } })).Text())

@@ -164,13 +164,10 @@ public sealed class LogTests
             [
                 .. Enumerable
                     .Range(2100, 300)
-                    .Select(year => new Edition(
-                        $"{year}",
-                        new DateOnly(year, 1, 1),
-                        "sha256:0",
-                        [new News(NewsKind.Evidence, [], null, $"Read again in {year}: {new string('x', 150)}.")],
-                        new Mark("editions.yaml", 1, 1)
-                    )),
+                    .Select(year => new Edition($"{year}", new DateOnly(year, 1, 1), "sha256:0", new Mark("editions.yaml", 1, 1))
+                    {
+                        News = [new News(NewsKind.Evidence, [], null, $"Read again in {year}: {new string('x', 150)}.")],
+                    }),
             ],
         };
         var site = new SiteBook(TheBook.Input with { Book = book });

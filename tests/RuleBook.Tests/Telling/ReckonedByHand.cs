@@ -65,6 +65,14 @@ internal static class ReckonedByHand
     internal static HeightAnswer Heights =>
         new HeightAnswer(
             new MeasuredLift(new AxleLift(50, 49, -2, 20, 1, false), new AxleLift(60, 30, 0, 0, 30, true), "no", "mind it", []),
+            new Interval(28, 45),
+            "so",
+            5,
+            [Wheelbase]
+        )
+        {
+            DecidingAxle = Axle.Rear,
+            Predicted =
             [
                 new PredictedAxle(
                     new PredictedLift(Axle.Front, 60, 10, []),
@@ -80,15 +88,8 @@ internal static class ReckonedByHand
                 ),
                 new PredictedAxle(new PredictedLift(Axle.Rear, null, null, []), Interval.Anything, 0, null, [], []),
             ],
-            new Interval(28, 45),
-            "so",
-            5,
-            new DeniedLift(70, new Interval(78, 82), "thus"),
-            [new UnevenAxle(Axle.Rear, 530, 561, 10)],
-            [Wheelbase]
-        )
-        {
-            DecidingAxle = Axle.Rear,
+            Denied = new DeniedLift(70, new Interval(78, 82), "thus"),
+            Uneven = [new UnevenAxle(Axle.Rear, 530, 561, 10)],
         };
 
     internal static TyreAnswer Tyres
@@ -104,8 +105,12 @@ internal static class ReckonedByHand
                 new TyreCapacity(Figure("a"), Figure("b"), ""),
                 [Front, Rear],
                 [new LoadIndexNeed(Axle.Front, 1650, 2, new LoadIndex(101)), new LoadIndexNeed(Axle.Rear, 9000, 2, null)],
-                [Speed("S", true), Speed("M", false), Speed("H", null)],
-                new SpeedometerAnswer(
+                [Wheelbase]
+            )
+            {
+                NotCompared = ["load index"],
+                Speeds = [Speed("S", true), Speed("M", false), Speed("H", null)],
+                Speedometer = new SpeedometerAnswer(
                     100,
                     100,
                     true,
@@ -119,7 +124,7 @@ internal static class ReckonedByHand
                     ],
                     [new SpeedometerPeriod("xa", null, null, [], []), new SpeedometerPeriod("xa", null, null, [], [])]
                 ),
-                new RoadAnswer(
+                Road = new RoadAnswer(
                     95,
                     new LengthCheck(90, 95),
                     new LengthCheck(110, 100),
@@ -127,15 +132,11 @@ internal static class ReckonedByHand
                     1,
                     new ClearanceRule("xa", 1, 100, "loaded", "unladen", [])
                 ),
-                [Wheelbase]
-            )
-            {
-                NotCompared = ["load index"],
             };
         }
     }
 
-    internal static TowingAnswer Towing => new(null, null, null, null, null, null, null, null, null, null, null);
+    internal static TowingAnswer Towing => new(null, null, null, null, null, null, null, null);
 
     internal static TyreGrowth Growth =>
         TyreGrowth.Of(TyreSize.Parse("265/70R17"), [TyreSize.Parse("265/65R17")], DiameterBasis.Handbook) with
@@ -156,5 +157,5 @@ internal static class ReckonedByHand
     internal static BudgetLine Line(string item, string? derivation, MassRange own, MassRange running) =>
         new(item, own.Total.Exact, null, running.Total.Exact, null, derivation) { Possible = own, RunningPossible = running };
 
-    internal static MassAnswer Masses(MassBudget unladen) => new(unladen, null, null, null, null, [], [], [], []);
+    internal static MassAnswer Masses(MassBudget unladen) => new(unladen, null, null, null, []);
 }

@@ -185,7 +185,7 @@ public sealed class ReckonedPartTests
     {
         var page = new Told();
         var predicted = new Interval(low, high);
-        new HeightText(page).Write(new HeightAnswer(null, [], null, null, null, new DeniedLift(70, predicted, ""), [], []));
+        new HeightText(page).Write(new HeightAnswer(null, null, null, null, []) { Denied = new DeniedLift(70, predicted, "") });
         page.Lines.ShouldBe([$"THE SPRINGS DO NOT GIVE THE LIFT STATED: 70 mm stated, {told} mm predicted:"]);
     }
 
@@ -242,17 +242,7 @@ public sealed class ReckonedPartTests
     [Fact]
     public void Of_tyres_that_stay_nothing_is_told_where_nothing_is_known_of_the_road()
     {
-        var stay = new TyreAnswer(
-            null,
-            null,
-            new TyreCapacity(Figure("a"), Figure("b"), ""),
-            [],
-            [],
-            [],
-            null,
-            new RoadAnswer(null, null, null, null, null, null),
-            []
-        );
+        var stay = new TyreAnswer(null, null, new TyreCapacity(Figure("a"), Figure("b"), ""), [], [], []);
         Page(stay).ShouldBeEmpty();
         Page(stay with { Missing = [Wheelbase] }).Count.ShouldBe(2); // a clearance was measured, and what it was to be is not known
         Page(stay with { Loads = [Rear] }).Count.ShouldBe(2);

@@ -24,7 +24,7 @@ public sealed class SubjectRowTests
         LoadCheck[] left = [Load("gvm", 2140, 2100), Load("gvm", 2140, 2200), Load("front-axle", 1100, 1050), Load("rear-axle", 960, 1000)];
         var masses = Masses(Budget(2060), Budget(2140, left)) with
         {
-            Towing = new TowingAnswer(null, null, null, null, null, null, null, null, null, null, null) with
+            Towing = new TowingAnswer(null, null, null, null, null, null, null, null) with
             {
                 Planned = new CombinationCheck(
                     [
@@ -188,13 +188,13 @@ public sealed class SubjectRowTests
     }
 
     [Theory]
-    [InlineData(NewsKind.Corrected, "Past answers corrected: State A, State B: it was 50 mm.")]
-    [InlineData(NewsKind.Law, "Answers that change: State A, State B: it was 50 mm.")]
-    [InlineData(NewsKind.Evidence, "Better evidence, same answers: State A, State B: it was 50 mm.")]
-    [InlineData(NewsKind.Tool, "The tool: State A, State B: it was 50 mm.")]
-    public void News_of_an_edition_say_what_they_are_of_and_where(NewsKind kind, string told)
+    [InlineData(nameof(NewsKind.Corrected), "Past answers corrected: State A, State B: it was 50 mm.")]
+    [InlineData(nameof(NewsKind.Law), "Answers that change: State A, State B: it was 50 mm.")]
+    [InlineData(nameof(NewsKind.Evidence), "Better evidence, same answers: State A, State B: it was 50 mm.")]
+    [InlineData(nameof(NewsKind.Tool), "The tool: State A, State B: it was 50 mm.")]
+    public void News_of_an_edition_say_what_they_are_of_and_where(string kind, string told)
     {
-        var news = new News(kind, ["State A", "State B"], null, "it was 50 mm.");
+        var news = new News(Enum.Parse<NewsKind>(kind), ["State A", "State B"], null, "it was 50 mm.");
         EditionWords.Sentence(news).ShouldBe(told);
         EditionWords.Told(news with { Places = [] }).ShouldBe("it was 50 mm.");
     }
@@ -229,5 +229,5 @@ public sealed class SubjectRowTests
         );
     }
 
-    private static MassAnswer Masses(MassBudget unladen, MassBudget? loaded) => new(unladen, loaded, null, null, null, [], [], [], []);
+    private static MassAnswer Masses(MassBudget unladen, MassBudget? loaded) => new(unladen, loaded, null, null, []);
 }

@@ -254,6 +254,7 @@ public sealed class WholeAnswerTests
                           "rule": "au-a/ride-height/raise", "topic": "ride-height", "title": "Raising",
                           "for": [ { "fact": "category", "one-of": [ "MC" ] } ],
                           "from": "2012-01-01", "until": null, "warning-only": true, "adopted": [], "mass-state": "unladen",
+                          "measured": { "between": [], "mass-state": "unladen", "total": [], "note": null },
                           "says": "limits", "tiers": [
                             { "tier": "no-certificate", "pathway": "no-certificate",
                               "when": [
@@ -300,10 +301,6 @@ public sealed class WholeAnswerTests
             null,
             null,
             null,
-            null,
-            [],
-            [],
-            [],
             []
         );
         DrawnFigure
@@ -320,17 +317,7 @@ public sealed class WholeAnswerTests
         Free with
         {
             Tyres = change(
-                new TyreAnswer(
-                    null,
-                    null,
-                    new TyreCapacity(new DerivedFigure(1, ""), new DerivedFigure(1, ""), ""),
-                    [],
-                    [],
-                    [],
-                    null,
-                    new RoadAnswer(null, null, null, null, null, null),
-                    []
-                )
+                new TyreAnswer(null, null, new TyreCapacity(new DerivedFigure(1, ""), new DerivedFigure(1, ""), ""), [], [], [])
             ),
         };
 

@@ -12,13 +12,13 @@ public sealed record BookFile(string Path, Node Root)
     internal ImmutableArray<Node> Head { get; init; } = [];
 }
 
-/// <summary>Reads a book from its files' nodes.</summary>
+/// <summary>Reads a book from its files' nodes, without the checks of RuleBook.Authoring, whose <c>BookReading</c> opens a book to answer.</summary>
 public static class BookReader
 {
     /// <summary>Reads all files; what cannot be read is left out and reported in <paramref name="problems"/>.</summary>
     /// <param name="files">The files of <c>jurisdictions/</c>, <c>schema/vocabulary/</c> and <c>schema/reference/</c>.</param>
-    /// <param name="digest">The book's digest.</param>
-    /// <param name="problems">Receives what is wrong.</param>
+    /// <param name="digest">The book's digest (see <see cref="Book.Digest"/>); it is kept as given.</param>
+    /// <param name="problems">Receives what is wrong. A book with errors among it must not answer.</param>
     public static Book Read(IReadOnlyList<BookFile> files, string digest, List<Problem> problems)
     {
         files = [.. files.Select(file => WrittenOut.Of(file, problems))];

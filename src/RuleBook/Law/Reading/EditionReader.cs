@@ -29,9 +29,11 @@ internal static class EditionReader
             Matching(fields, "edition", IsName, "year, month and number within the month, such as 2026.11.1"),
             RequiredDay(fields),
             Matching(fields, "digest", IsDigest, "sha256: and 64 hexadecimal digits, as 'rulebook inspect' prints them"),
-            fields.List("news", node => OneNews(new Fields(node, fields.Problems))),
             fields.Mark
-        );
+        )
+        {
+            News = fields.List("news", node => OneNews(new Fields(node, fields.Problems))),
+        };
         fields.Done();
         return edition;
     }

@@ -5,7 +5,7 @@ namespace RuleBook.Physics.Dynamics;
 /// <summary>A length held against the least that it may be.</summary>
 /// <param name="ValueMm">The length as it is, mm.</param>
 /// <param name="LeastMm">The least that it may be, mm; reached is still within.</param>
-public sealed record LengthCheck(Fraction ValueMm, Fraction LeastMm)
+internal sealed record LengthCheck(Fraction ValueMm, Fraction LeastMm)
 {
     /// <summary>What is left, mm; negative when it is too short.</summary>
     public Fraction MarginMm => ValueMm - LeastMm;

@@ -21,7 +21,7 @@ public sealed record GuardedResult(Fraction Value, Fraction Limit, Fraction Guar
     /// <param name="sense">Whether the limit is the most or the least allowed.</param>
     /// <param name="guardFactor">The guard band as a multiple of the expanded uncertainty.</param>
     /// <exception cref="ArgumentOutOfRangeException">The uncertainty or the factor is negative.</exception>
-    public static GuardedResult Of(Fraction value, Fraction expandedUncertainty, Fraction limit, LimitSense sense, Fraction guardFactor)
+    internal static GuardedResult Of(Fraction value, Fraction expandedUncertainty, Fraction limit, LimitSense sense, Fraction guardFactor)
     {
         Must.NotBeNegative(expandedUncertainty, nameof(expandedUncertainty));
         Must.NotBeNegative(guardFactor, nameof(guardFactor));

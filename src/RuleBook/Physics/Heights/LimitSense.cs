@@ -1,7 +1,7 @@
 namespace RuleBook.Physics.Heights;
 
 /// <summary>On which side of a limit a value is allowed.</summary>
-public enum LimitSense
+internal enum LimitSense
 {
     /// <summary>The limit is the most that is allowed.</summary>
     AtMost,

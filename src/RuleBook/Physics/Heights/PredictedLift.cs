@@ -12,7 +12,7 @@ namespace RuleBook.Physics.Heights;
 /// <remarks>
 /// Common practice: springs rated for a constant load that is not on the vehicle when it is measured raise it beyond the limit.
 /// </remarks>
-public sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerMm, ImmutableArray<MissingFact> Missing)
+internal sealed record PredictedLift(Axle Axle, Fraction? LiftMm, Fraction? KgPerMm, ImmutableArray<MissingFact> Missing)
 {
     /// <summary>What the prediction takes for granted.</summary>
     public const string Assumption =

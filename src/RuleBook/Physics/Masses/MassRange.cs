@@ -20,7 +20,7 @@ public sealed record MassRange(Interval Total, Interval Front, Interval Rear)
     /// <param name="behindFrontAxleMm">Its place behind the front axle, mm.</param>
     /// <param name="wheelbaseMm">Distance between the axles, mm; above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wheelbase is not above zero.</exception>
-    public static MassRange At(Interval mass, Fraction? behindFrontAxleMm, Fraction? wheelbaseMm)
+    internal static MassRange At(Interval mass, Fraction? behindFrontAxleMm, Fraction? wheelbaseMm)
     {
         if (mass.Exact is { IsZero: true })
             return new MassRange(mass, mass, mass);

@@ -6,7 +6,7 @@ namespace RuleBook.Physics.Towing;
 /// <param name="ByGvmKg">GVM less vehicle less ball load, kg.</param>
 /// <param name="ByGcmKg">GCM less vehicle less the trailer, kg; the ball load is in the trailer's mass and is not taken off again.</param>
 /// <remarks>Both formulas as a magazine prints them; the two are seldom equal.</remarks>
-public sealed record CargoLeft(Fraction ByGvmKg, Fraction ByGcmKg)
+internal sealed record CargoLeft(Fraction ByGvmKg, Fraction ByGcmKg)
 {
     /// <summary>The lower of the two, kg; negative when a limit is passed already.</summary>
     public Fraction Kg => ByGvmKg < ByGcmKg ? ByGvmKg : ByGcmKg;

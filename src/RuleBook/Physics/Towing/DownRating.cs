@@ -6,7 +6,7 @@ namespace RuleBook.Physics.Towing;
 /// <summary>A maker's advice to load the vehicle less as the ball load grows. The law looks at the stated ratings.</summary>
 /// <param name="LessKg">What the maker takes off the GVM at this ball load, kg; null where the table ends before it.</param>
 /// <param name="Check">The hitched vehicle against the GVM so lowered; null where it cannot be told.</param>
-public sealed record DownRating(Fraction? LessKg, LoadCheck? Check)
+internal sealed record DownRating(Fraction? LessKg, LoadCheck? Check)
 {
     /// <summary>What kind of statement this is.</summary>
     public const string Advisory = "the vehicle maker's advice, not a limit of the law, which looks at the stated masses and ratings";

@@ -6,7 +6,7 @@ namespace RuleBook.Physics.Towing;
 /// <param name="Kg">The rating, kg.</param>
 /// <param name="ByMaker">True for the maker's figure, false for the default by the mass of the vehicle.</param>
 /// <param name="Fact">The path in the job from which it comes.</param>
-public sealed record TowRating(Fraction Kg, bool ByMaker, string Fact)
+internal sealed record TowRating(Fraction Kg, bool ByMaker, string Fact)
 {
     /// <summary>The maker's figure; where there is none, a ratio of the vehicle's own unloaded mass.</summary>
     /// <param name="makersKg">The maker's figure for this kind of trailer, kg.</param>

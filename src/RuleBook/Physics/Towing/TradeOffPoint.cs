@@ -7,4 +7,4 @@ namespace RuleBook.Physics.Towing;
 /// <param name="GivenKg">What is chosen: the vehicle's mass, or the ball load, kg.</param>
 /// <param name="LeftKg">What is left at that choice: trailer mass, or mass over the rear axle, kg; never negative.</param>
 /// <param name="Binding">The limits that are reached there, in alphabetical order.</param>
-public sealed record TradeOffPoint(Fraction GivenKg, Fraction LeftKg, ImmutableArray<string> Binding);
+internal sealed record TradeOffPoint(Fraction GivenKg, Fraction LeftKg, ImmutableArray<string> Binding);

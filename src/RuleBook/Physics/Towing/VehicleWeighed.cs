@@ -7,7 +7,7 @@ namespace RuleBook.Physics.Towing;
 /// <summary>The vehicle alone as it stood on the weighbridge, whatever was aboard, held against its ratings.</summary>
 /// <param name="Mass">What was read, whole and axle by axle.</param>
 /// <param name="Checks">One record a comparison.</param>
-public sealed record VehicleWeighed(MassRange Mass, ImmutableArray<LoadCheck> Checks)
+internal sealed record VehicleWeighed(MassRange Mass, ImmutableArray<LoadCheck> Checks)
 {
     /// <summary>Holds the readings of the vehicle alone against its ratings; null where there is none.</summary>
     /// <param name="readings">The readings.</param>

@@ -14,13 +14,13 @@ namespace RuleBook.Physics.Tyres;
 public sealed record LoadIndex(int Value)
 {
     /// <summary>The lowest index in the table.</summary>
-    public const int First = 60;
+    internal const int First = 60;
 
     /// <summary>The highest index in the table.</summary>
-    public const int Last = 130;
+    internal const int Last = 130;
 
     /// <summary>The highest index that is read at all; the published charts reach from 0 to 150.</summary>
-    public const int HighestRead = 150;
+    internal const int HighestRead = 150;
 
     private static readonly ImmutableArray<int> Table =
     [
@@ -101,7 +101,7 @@ public sealed record LoadIndex(int Value)
     public Fraction? Kilograms => Value is >= First and <= Last ? Table[Value - First] : null;
 
     /// <summary>The least index in the table whose mass is at least <paramref name="kilograms"/> (one tyre); null where none is.</summary>
-    public static LoadIndex? LeastCarrying(Fraction kilograms)
+    internal static LoadIndex? LeastCarrying(Fraction kilograms)
     {
         var at = Table.ToList().FindIndex(mass => mass >= kilograms);
         return at < 0 ? null : new LoadIndex(First + at);

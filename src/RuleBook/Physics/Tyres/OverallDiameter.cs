@@ -29,11 +29,11 @@ public sealed record OverallDiameter
     public Fraction? Millimetres { get; }
 
     /// <summary>The diameter of a size on a basis. A measured one cannot follow from the size: use <see cref="Measured"/>.</summary>
-    public static OverallDiameter Of(TyreSize size, DiameterBasis basis) => new(size, basis, Reckon(size, basis));
+    internal static OverallDiameter Of(TyreSize size, DiameterBasis basis) => new(size, basis, Reckon(size, basis));
 
     /// <summary>A diameter measured on the tyre, in mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The measurement is not above zero.</exception>
-    public static OverallDiameter Measured(TyreSize size, Fraction millimetres) =>
+    internal static OverallDiameter Measured(TyreSize size, Fraction millimetres) =>
         millimetres > 0
             ? new OverallDiameter(size, DiameterBasis.Measured, millimetres)
             : throw new ArgumentOutOfRangeException(nameof(millimetres), "a diameter is above zero");

@@ -1,7 +1,7 @@
 namespace RuleBook.Physics.Tyres;
 
 /// <summary>The mark of a tyre built for more load at more pressure than the standard one of its size.</summary>
-public enum Reinforcement
+internal enum Reinforcement
 {
     /// <summary>No mark.</summary>
     None,

@@ -11,7 +11,7 @@ namespace RuleBook.Physics.Tyres;
 public sealed record SpeedSymbol(string Symbol, int KilometresPerHour, bool IsOver = false)
 {
     /// <summary>Every symbol, from the slowest to the fastest.</summary>
-    public static ImmutableArray<SpeedSymbol> All { get; } =
+    internal static ImmutableArray<SpeedSymbol> All { get; } =
     [
         new("A1", 5),
         new("A2", 10),
@@ -48,7 +48,7 @@ public sealed record SpeedSymbol(string Symbol, int KilometresPerHour, bool IsOv
     ];
 
     /// <summary>The symbol written <paramref name="symbol"/> in capitals, or null.</summary>
-    public static SpeedSymbol? Find(string symbol) =>
+    internal static SpeedSymbol? Find(string symbol) =>
         All.FirstOrDefault(known => string.Equals(known.Symbol, symbol, StringComparison.Ordinal));
 
     /// <summary>Whether a tyre so marked is good for <paramref name="speed"/> (km/h); null where only its maker can say.</summary>

@@ -11,7 +11,7 @@ namespace RuleBook.Physics.Tyres;
 /// UN Regulation 39, 5.3 (0 &lt;= V1 - V2 &lt;= 0.1 V2 + 4) is <c>new(0, 10, 4)</c>; ten per cent either way above 40 km/h is
 /// <c>new(10, 10, 0, 40)</c>. Which of them a vehicle falls under depends on its date of manufacture and is data, not code.
 /// </example>
-public sealed record SpeedometerRule(Fraction UnderPercent, Fraction OverPercent, Fraction OverConstant, Fraction? AboveTrueSpeed = null)
+internal sealed record SpeedometerRule(Fraction UnderPercent, Fraction OverPercent, Fraction OverConstant, Fraction? AboveTrueSpeed = null)
 {
     /// <summary>The least V1 that the rule allows at the true speed <paramref name="trueSpeed"/>.</summary>
     public Fraction LowestIndicated(Fraction trueSpeed) => trueSpeed * (100 - UnderPercent) / 100;

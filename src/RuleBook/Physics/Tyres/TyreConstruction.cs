@@ -1,7 +1,7 @@
 namespace RuleBook.Physics.Tyres;
 
 /// <summary>How the carcass is built: the letter or dash before the rim code.</summary>
-public enum TyreConstruction
+internal enum TyreConstruction
 {
     /// <summary><c>R</c>: radial ply.</summary>
     Radial,

@@ -1,7 +1,7 @@
 namespace RuleBook.Physics.Tyres;
 
 /// <summary>The way in which a size is written, and so what it tells of the overall diameter.</summary>
-public enum TyreForm
+internal enum TyreForm
 {
     /// <summary>Width in millimetres and aspect ratio: <c>265/70R17</c>. The diameter follows from the designation.</summary>
     Metric,

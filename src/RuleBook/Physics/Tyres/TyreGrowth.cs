@@ -27,11 +27,11 @@ public sealed record TyreGrowth(
 )
 {
     /// <summary>Compares a new size with the placard's, all on one basis.</summary>
-    public static TyreGrowth Of(TyreSize fitted, IEnumerable<TyreSize> placard, DiameterBasis basis) =>
+    internal static TyreGrowth Of(TyreSize fitted, IEnumerable<TyreSize> placard, DiameterBasis basis) =>
         Of(OverallDiameter.Of(fitted, basis), placard.Select(size => OverallDiameter.Of(size, basis)));
 
     /// <summary>Compares a new tyre with the placard's where some diameters are measured; the basis of each is in the derivation.</summary>
-    public static TyreGrowth Of(OverallDiameter fitted, IEnumerable<OverallDiameter> placard) => Of(fitted, placard, true);
+    internal static TyreGrowth Of(OverallDiameter fitted, IEnumerable<OverallDiameter> placard) => Of(fitted, placard, true);
 
     /// <param name="fitted">The new tyre.</param>
     /// <param name="placard">The placard's.</param>

@@ -1,7 +1,7 @@
 namespace RuleBook.Physics.Tyres;
 
 /// <summary>What the letters before the width or after the rim code say of the service for which the tyre is made.</summary>
-public enum TyreService
+internal enum TyreService
 {
     /// <summary>No letter: the European way of marking a passenger-car tyre.</summary>
     Unmarked,

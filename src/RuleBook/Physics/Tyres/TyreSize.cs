@@ -18,7 +18,7 @@ public sealed record TyreSize
     internal TyreSize() { }
 
     /// <summary>The way in which the size is written.</summary>
-    public required TyreForm Form { get; init; }
+    internal TyreForm Form { get; init; }
 
     /// <summary>Nominal section width in mm, exact; 25.4 mm to the inch where it is written in inches.</summary>
     public required Fraction SectionWidth { get; init; }
@@ -33,13 +33,13 @@ public sealed record TyreSize
     public required Fraction RimDiameterCode { get; init; }
 
     /// <summary>How the carcass is built.</summary>
-    public required TyreConstruction Construction { get; init; }
+    internal TyreConstruction Construction { get; init; }
 
     /// <summary>The service for which the tyre is made.</summary>
-    public required TyreService Service { get; init; }
+    internal TyreService Service { get; init; }
 
     /// <summary>Extra load or reinforced.</summary>
-    public Reinforcement Reinforcement { get; init; }
+    internal Reinforcement Reinforcement { get; init; }
 
     /// <summary>Load index of a tyre fitted singly; null when none is written.</summary>
     public LoadIndex? LoadIndex { get; init; }

@@ -12,7 +12,7 @@ namespace RuleBook.Telling.Sheets;
 /// An answer as a sheet to print, tick, sign and file: one or two pages of A4 that need no other file. It is no certificate and looks like
 /// none.
 /// </summary>
-public static class RecordSheet
+internal static class RecordSheet
 {
     private const int Brief = 28;
 

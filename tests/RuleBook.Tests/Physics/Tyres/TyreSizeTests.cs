@@ -10,15 +10,15 @@ namespace RuleBook.Tests.Physics.Tyres;
 public sealed class TyreSizeTests
 {
     [Theory]
-    [InlineData("265/70R17 115T", TyreService.Unmarked, TyreConstruction.Radial, "265", 70, "17", 115, 0, "T")]
-    [InlineData("P215/65R15 95H", TyreService.Passenger, TyreConstruction.Radial, "215", 65, "15", 95, 0, "H")]
-    [InlineData("LT285/75R16 126/123Q", TyreService.LightTruck, TyreConstruction.Radial, "285", 75, "16", 126, 123, "Q")]
-    [InlineData("225/55ZR17 97W", TyreService.Unmarked, TyreConstruction.HighSpeedRadial, "225", 55, "17", 97, 0, "W")]
-    [InlineData("T145/80D18 103M", TyreService.Temporary, TyreConstruction.Diagonal, "145", 80, "18", 103, 0, "M")]
+    [InlineData("265/70R17 115T", nameof(TyreService.Unmarked), nameof(TyreConstruction.Radial), "265", 70, "17", 115, 0, "T")]
+    [InlineData("P215/65R15 95H", nameof(TyreService.Passenger), nameof(TyreConstruction.Radial), "215", 65, "15", 95, 0, "H")]
+    [InlineData("LT285/75R16 126/123Q", nameof(TyreService.LightTruck), nameof(TyreConstruction.Radial), "285", 75, "16", 126, 123, "Q")]
+    [InlineData("225/55ZR17 97W", nameof(TyreService.Unmarked), nameof(TyreConstruction.HighSpeedRadial), "225", 55, "17", 97, 0, "W")]
+    [InlineData("T145/80D18 103M", nameof(TyreService.Temporary), nameof(TyreConstruction.Diagonal), "145", 80, "18", 103, 0, "M")]
     public void A_metric_size_names_width_aspect_ratio_construction_rim_load_and_speed(
         string text,
-        TyreService service,
-        TyreConstruction construction,
+        string service,
+        string construction,
         string width,
         int aspect,
         string rim,
@@ -29,30 +29,51 @@ public sealed class TyreSizeTests
     {
         var size = TyreSize.Parse(text);
         size.Form.ShouldBe(TyreForm.Metric);
-        (size.Service, size.Construction).ShouldBe((service, construction));
+        ($"{size.Service}", $"{size.Construction}").ShouldBe((service, construction));
         (size.SectionWidth, size.AspectRatio, size.RimDiameterCode).ShouldBe((Exact(width), aspect, Exact(rim)));
         (size.LoadIndex!.Value, size.DualLoadIndex?.Value ?? 0, size.SpeedSymbol!.Symbol).ShouldBe((single, dual, speed));
     }
 
     [Theory] // 25.4 mm to the inch: International Yard and Pound Agreement 1959
-    [InlineData("205R16C", TyreForm.FullProfile, TyreService.Commercial, TyreConstruction.Radial, "205", "16")]
-    [InlineData("165R14", TyreForm.FullProfile, TyreService.Unmarked, TyreConstruction.Radial, "165", "14")]
-    [InlineData("7.50R16LT", TyreForm.Numeric, TyreService.LightTruck, TyreConstruction.Radial, "190.5", "16")]
-    [InlineData("9.5-16.5LT 121/117R", TyreForm.Numeric, TyreService.LightTruck, TyreConstruction.Diagonal, "241.3", "16.5")]
-    [InlineData("31x10.50R15LT 109Q", TyreForm.Flotation, TyreService.LightTruck, TyreConstruction.Radial, "266.7", "15")]
-    [InlineData("33x12.50R15LT", TyreForm.Flotation, TyreService.LightTruck, TyreConstruction.Radial, "317.5", "15")]
-    [InlineData("35X12.50-15", TyreForm.Flotation, TyreService.Unmarked, TyreConstruction.Diagonal, "317.5", "15")]
+    [InlineData("205R16C", nameof(TyreForm.FullProfile), nameof(TyreService.Commercial), nameof(TyreConstruction.Radial), "205", "16")]
+    [InlineData("165R14", nameof(TyreForm.FullProfile), nameof(TyreService.Unmarked), nameof(TyreConstruction.Radial), "165", "14")]
+    [InlineData("7.50R16LT", nameof(TyreForm.Numeric), nameof(TyreService.LightTruck), nameof(TyreConstruction.Radial), "190.5", "16")]
+    [InlineData(
+        "9.5-16.5LT 121/117R",
+        nameof(TyreForm.Numeric),
+        nameof(TyreService.LightTruck),
+        nameof(TyreConstruction.Diagonal),
+        "241.3",
+        "16.5"
+    )]
+    [InlineData(
+        "31x10.50R15LT 109Q",
+        nameof(TyreForm.Flotation),
+        nameof(TyreService.LightTruck),
+        nameof(TyreConstruction.Radial),
+        "266.7",
+        "15"
+    )]
+    [InlineData(
+        "33x12.50R15LT",
+        nameof(TyreForm.Flotation),
+        nameof(TyreService.LightTruck),
+        nameof(TyreConstruction.Radial),
+        "317.5",
+        "15"
+    )]
+    [InlineData("35X12.50-15", nameof(TyreForm.Flotation), nameof(TyreService.Unmarked), nameof(TyreConstruction.Diagonal), "317.5", "15")]
     public void A_size_without_an_aspect_ratio_is_full_profile_numeric_or_flotation(
         string text,
-        TyreForm form,
-        TyreService service,
-        TyreConstruction construction,
+        string form,
+        string service,
+        string construction,
         string width,
         string rim
     )
     {
         var size = TyreSize.Parse(text);
-        (size.Form, size.Service, size.Construction).ShouldBe((form, service, construction));
+        ($"{size.Form}", $"{size.Service}", $"{size.Construction}").ShouldBe((form, service, construction));
         (size.SectionWidth, size.RimDiameterCode, size.AspectRatio).ShouldBe((Exact(width), Exact(rim), null));
     }
 
