@@ -1,8 +1,11 @@
+using System.Collections.Immutable;
 using RuleBook.Authoring.Books;
+using RuleBook.Authoring.Cases;
 using RuleBook.Law;
 using RuleBook.Law.Reading;
 using RuleBook.Text;
 using RuleBook.Yaml;
+using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests;
 
@@ -29,6 +32,9 @@ internal static class InventedBook
 
     /// <summary>What is expected, in lines that a person holds against the book beside it; no command writes them.</summary>
     public static string Held(string file) => File.ReadAllText(Path.Combine(Folder, "held", file));
+
+    /// <summary>Jobs with the answers that the book with the south should give, by hand.</summary>
+    public static ImmutableArray<Case> Cases => CaseFolder.Load(Path.Combine(Folder, "cases"), WithSouth);
 
     /// <summary>The book with texts changed, by path.</summary>
     public static Book Of(Action<Dictionary<string, string>> change)

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Text.Json;
+using System.Text.Json.Nodes;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Pinning;
 using RuleBook.Law;
@@ -59,9 +59,31 @@ public sealed class PinnerTests
                 one => one.After.ShouldBe("no-certificate")
             );
         report.Percent.ShouldBeLessThan(100);
-        using var json = JsonDocument.Parse(PinJson.Write(FiftyFree, report));
-        var told = json.RootElement.GetProperty("unnoticed")[0];
-        (told.GetProperty("before").GetString(), told.GetProperty("after").GetString()).ShouldBe(("prohibited", "no-certificate"));
+        var mark = report.Unnoticed[0].Mark;
+        JsonNode
+            .DeepEquals(
+                JsonNode.Parse(PinJson.Write(FiftyFree, report)),
+                new JsonObject
+                {
+                    ["points"] = 5, // the day, the limit, the tier, its pathway, and what holds beyond
+                    ["pinned"] = 4,
+                    ["changes"] = 9, // 2 of the day, 3 of the limit, the tier, 1 of its pathway, 2 of what holds beyond
+                    ["without-effect"] = 0,
+                    ["unnoticed"] = new JsonArray(
+                        new JsonObject
+                        {
+                            ["at"] = mark.ToString(),
+                            ["subject"] = "au-qld/ride-height/raise",
+                            ["what"] = "suspension-lift at most 50 mm",
+                            ["to"] = "at most 50.1 mm",
+                            ["before"] = "prohibited",
+                            ["after"] = "no-certificate",
+                            ["job"] = report.Unnoticed[0].Witness.Yaml(FiftyFree.Vocabulary),
+                        }
+                    ),
+                }
+            )
+            .ShouldBeTrue(PinJson.Write(FiftyFree, report));
     }
 
     [Fact]
@@ -157,6 +179,62 @@ public sealed class PinnerTests
         Told().ShouldBe(["as of 2014-01-01: no-certificate -> prohibited on 2018-07-01"]);
         Told(("50.1 mm", "2018-06-30", "prohibited")).ShouldNotBeEmpty();
         Told(("50.1 mm", "2018-07-01", "no-certificate")).ShouldBeEmpty();
+    }
+
+    /// <summary>The first amendment says the same in other words; what a state misses that stays with 2014 shows by the second.</summary>
+    [Fact]
+    public void An_amendment_that_changes_nothing_hides_none_that_comes_after_it()
+    {
+        static string Free(string from, string limits) =>
+            $"{{from: {from}, {Law}, tiers: [{{pathway: no-certificate, within: {{{limits}}}}}], beyond: prohibited}}";
+        var amended =
+            $"- {Free("2012-01-01", "suspension-lift: 50 mm")}\n- {Free("2018-07-01", "suspension-lift: 5 cm")}\n"
+            + $"- {Free("2020-07-01", "suspension-lift: 75 mm")}";
+        var book = SmallBook.Of(
+            ("au", SmallBook.Raise(amended)),
+            ("au-qld", Raise($"{{from: 2014-01-01, {Law}, adopts: {{rule: au/ride-height/raise, as-of: amended}}}}"))
+        );
+
+        Pin(book, (place, _) => place == "au-qld")
+            .Unnoticed.Single(one => one.What == "adopted as amended")
+            .Witness.Day.ShouldBe(new DateOnly(2020, 7, 1));
+    }
+
+    [Fact]
+    public void What_counts_in_a_total_by_which_a_rule_tells_its_vehicles_is_told_by_a_vehicle_that_it_then_leaves()
+    {
+        var book = SmallBook.Of(
+            (
+                "au-qld",
+                SmallBook
+                    .Raise(
+                        $"- {{from: 2012-01-01, {Law}, measured: {{total: [suspension-lift, body-lift]}}, "
+                            + "tiers: [{pathway: certificate, within: {suspension-lift: 200 mm}}], beyond: prohibited}"
+                    )
+                    .Replace("versions:", "for: {total-lift: {over: 50 mm}}\n    versions:", StringComparison.Ordinal)
+            )
+        );
+
+        Pin(book)
+            .Unnoticed.Single(one => one.What == "body-lift counts in the total")
+            .ShouldSatisfyAllConditions(
+                one => one.Witness.Yaml(book.Vocabulary).ShouldContain("body-lift: 50.1 mm"),
+                one => (one.Before, one.After).ShouldBe(("certificate", "the rule does not bind"))
+            );
+    }
+
+    [Fact]
+    public void Where_another_rule_forbids_any_lift_later_a_case_of_that_time_does_not_hold_the_figure()
+    {
+        static string Lift(string from, int mm) =>
+            $"{{from: {from}, {Law}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: {mm} mm}}}}], beyond: prohibited}}";
+        var book = SmallBook.WithVersions(
+            $"- {Lift("2012-01-01", 50)}",
+            more: $"- {{rule: strict, title: Strict, versions: [{Lift("2012-01-01", 900)}, {Lift("2015-01-01", 0)}]}}"
+        );
+
+        Pin(book, ("50 mm", "2012-01-01", "no-certificate"), ("50.1 mm", "2015-01-01", "prohibited"))
+            .Unnoticed.ShouldContain(one => one.What == "suspension-lift at most 50 mm" && one.To == "at most 50.1 mm");
     }
 
     private static string Raise(string version) => SmallBook.Raise($"- {version}");

@@ -1,5 +1,7 @@
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Pinning;
+using RuleBook.Jobs;
+using RuleBook.Tables;
 using Case = RuleBook.Authoring.Cases.Case;
 
 namespace RuleBook.Authoring.Tests.Pinning;
@@ -32,6 +34,23 @@ public sealed class ShortcutTests(ITestOutputHelper output)
             some.Where(one => change.NoticedByAny([new PreparedCase(book, one)]))
                 .Select(one => one.Id)
                 .ShouldBe(some.Where(one => !CaseRun.Run(change.Book, one).Passed).Select(one => one.Id), Told(change));
+        }
+    }
+
+    /// <summary>Every change of the invented book before every case, so that what is kept of one case is there for the next.</summary>
+    [Fact]
+    public void On_the_invented_book_each_case_notices_the_changes_on_which_it_fails_and_no_other()
+    {
+        var (book, cases) = (InventedBook.WithSouth, InventedBook.Cases);
+        cases.SelectMany(one => CaseRun.Run(book, one).Failures.Select(failure => $"{one.Id}: {failure}")).ShouldBeEmpty();
+        PreparedCase[] prepared = [.. cases.Select(one => new PreparedCase(book, one))];
+        foreach (var change in RuleChange.Of(book, _ => true, new Adopters(book)))
+        {
+            var known = new Dictionary<(DecisionTable, JobDates), RulesChanged?>();
+            prepared
+                .Where(one => one.Notices(change, known))
+                .Select(one => one.Case.Id)
+                .ShouldBe(cases.Where(one => !CaseRun.Run(change.Book, one).Passed).Select(one => one.Id), Told(change));
         }
     }
 

@@ -1,5 +1,7 @@
+using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Pinning;
 using RuleBook.Law;
+using RuleBook.Text;
 
 namespace RuleBook.Authoring.Tests.Pinning;
 
@@ -24,7 +26,29 @@ public sealed class TriedChangesTests
         var report = new Pinner(Book, []).Run((_, _) => true);
         string.Join('\n', report.Unnoticed.Select(Told)).ShouldBe(string.Join('\n', Held));
         (report.Changes, report.WithoutEffect, report.Pinned, report.Percent).ShouldBe((Held.Length + 15, 15, 0, 0));
-        report.Points.ShouldBe(Held.Select(line => line.Split(" -> ")[0]).Distinct().Count());
+        report.Points.ShouldBe(Held.Select(Point).Distinct().Count());
+    }
+
+    /// <summary>
+    /// Each line is held where a case fails on the book so changed; a point is pinned where every line of it is, or only changes beside it
+    /// that show nowhere.
+    /// </summary>
+    [Fact]
+    public void With_cases_what_none_of_them_fails_on_is_left_and_a_point_of_which_nothing_is_left_is_pinned()
+    {
+        var cases = InventedBook.Cases;
+        var failing = BookEdit
+            .Of(Book, (_, _) => true)
+            .Where(edit => cases.Any(one => !CaseRun.Run(edit.Book, one).Passed))
+            .Select(edit => $"{Place(edit.Mark, edit.Subject)}: {edit.What} -> {edit.Becomes} | ")
+            .ToArray();
+        string[] left = [.. Held.Where(line => !failing.Any(line.StartsWith))];
+        var points = Held.Select(Point).Distinct().Except(left.Select(Point)).ToArray();
+
+        var report = new Pinner(Book, cases).Run((_, _) => true);
+
+        report.Unnoticed.Select(Told).ShouldBe(left);
+        (report.Changes, report.WithoutEffect, report.Pinned).ShouldBe((Held.Length + 15, 15, points.Length));
     }
 
     [Fact]
@@ -46,9 +70,14 @@ public sealed class TriedChangesTests
 
     /// <summary>Place and line, what becomes what; the job's leaves; what is answered before and after.</summary>
     private static string Told(Unpinned one) =>
-        $"{one.Mark.File["jurisdictions/".Length..]}:{one.Mark.Line} {one.Subject.Split('/')[^1]}: {one.What} -> {one.To} | "
+        $"{Place(one.Mark, one.Subject)}: {one.What} -> {one.To} | "
         + string.Join(", ", one.Witness.Yaml(Book.Vocabulary).Split('\n').Where(IsLeaf).Select(line => line.Trim()))
         + $" | {one.Before} -> {one.After}";
+
+    private static string Place(Mark mark, string subject) =>
+        $"{mark.File["jurisdictions/".Length..]}:{mark.Line} {subject.Split('/')[^1]}";
+
+    private static string Point(string line) => line.Split(" -> ")[0];
 
     private static bool IsLeaf(string line) => line.Length > 0 && !line.EndsWith(':') && !line.EndsWith("{}", StringComparison.Ordinal);
 }
