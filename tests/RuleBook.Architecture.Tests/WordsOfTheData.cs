@@ -6,7 +6,7 @@ namespace RuleBook.Architecture.Tests;
 /// <summary>The ids that stand in the data, and the literals that stand in the sources.</summary>
 internal static class WordsOfTheData
 {
-    private static readonly string Root = Above(AppContext.BaseDirectory);
+    internal static readonly string Root = Above(AppContext.BaseDirectory);
 
     /// <summary>Ids of jurisdictions: the names of their folders.</summary>
     public static IEnumerable<string> Jurisdictions =>

@@ -80,7 +80,8 @@ public sealed class FittedTyreTests
     public async Task Of_tyres_known_by_their_diameter_alone_width_load_and_speed_are_said_not_to_be_judged(string change, bool said = true)
     {
         var job =
-            $"registered-in: au-qld\non: 2026-11-20\nvehicle: {{ category: MC, four-wheel-drive: yes, tyres: [265/65R17 112S] }}\n{change}\n";
+            "registered-in: au-qld\non: 2026-11-20\nvehicle: { category: MC, four-wheel-drive: yes, tyres: [265/65R17 112S] "
+            + $"}}\n{change}\n";
         const string Words = "Width, load and speed of the tyres fitted not judged: their size is not stated.";
         (await Invocation.Assess(job)).Words.Contains(Words, StringComparison.Ordinal).ShouldBe(said);
     }

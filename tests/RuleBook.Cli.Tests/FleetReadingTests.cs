@@ -312,11 +312,13 @@ public sealed class FleetReadingTests
     private static string Plain(Node node) =>
         node switch
         {
-            Mapping map =>
-                $"{{{string.Join(',', map.Entries.OrderBy(each => each.Key.Text, StringComparer.Ordinal).Select(each => $"{each.Key.Text}:{Plain(each.Value)}"))}}}",
+            Mapping map => $"{{{string.Join(',', Entries(map))}}}",
             Sequence list => $"[{string.Join(',', list.Items.Select(Plain))}]",
             _ => JsonSerializer.Serialize(((Scalar)node).Text),
         };
+
+    private static IEnumerable<string> Entries(Mapping map) =>
+        map.Entries.OrderBy(each => each.Key.Text, StringComparer.Ordinal).Select(each => $"{each.Key.Text}:{Plain(each.Value)}");
 
     private sealed class Slow(byte[] bytes, int atOnce) : MemoryStream(bytes)
     {

@@ -43,7 +43,8 @@ public sealed partial class HelpTests
     /// The name, what it takes, and after two blanks a text of its own that begins with a capital or a name of the trade.
     /// </summary>
     [GeneratedRegex(
-        @"^  (?<name>(-\?, -h, )?[-a-z]+|(?=<))( ?<(?<takes>[A-Za-z=]+(\|[A-Za-z]+)*)>)*( \(REQUIRED\))?  +(?<text>[A-Z][-A-Za-z,':/]* .*[^ ,])$"
+        @"^  (?<name>(-\?, -h, )?[-a-z]+|(?=<))( ?<(?<takes>[A-Za-z=]+(\|[A-Za-z]+)*)>)*( \(REQUIRED\))?"
+            + @"  +(?<text>[A-Z][-A-Za-z,':/]* .*[^ ,])$"
     )]
     private static partial Regex Entry();
 }

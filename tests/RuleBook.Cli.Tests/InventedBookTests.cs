@@ -187,7 +187,8 @@ public sealed class InventedBookTests : IDisposable
             TestContext.Current.CancellationToken
         );
         (await Asked("assess", job, "--full")).ShouldContain(
-            "\n  Measured between wheel centre and guard edge. Mass state: unladen. Suspension lift with a tolerance of 5 mm. On level ground.\n"
+            "\n  Measured between wheel centre and guard edge. Mass state: unladen. Suspension lift with a tolerance of 5 mm. "
+                + "On level ground.\n"
         );
         Measured(await Asked("assess", job, "--format", "json"), "findings").ShouldBe("unladen|On level ground.|wheel-centre, guard-edge");
         Measured(await Asked("limits", "xa-n", "--format", "json"), "rules").ShouldBe("unladen|On level ground.|wheel-centre, guard-edge");

@@ -132,7 +132,8 @@ internal sealed record Mutation(string Told, Func<ExpressionSyntax, SyntaxNode, 
                 yield return new($"{binary.Right} for {binary}", (on, now) => Choice(on, binary.Right, now));
                 break;
             case BinaryExpressionSyntax binary when Operators.TryGetValue(binary.Kind(), out var other):
-                // Always and never have said as much of an equality that decides, and which of two is taken where they are equal is all one.
+                // Always and never have said as much of an equality that decides, and which of two is taken where they are equal is all
+                // one.
                 if (
                     binary.Kind() is SyntaxKind.EqualsExpression or SyntaxKind.NotEqualsExpression && IsCondition(binary, out _)
                     || TakesGreater(binary)

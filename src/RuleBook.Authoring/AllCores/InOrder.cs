@@ -2,7 +2,9 @@ using System.Runtime.ExceptionServices;
 
 namespace RuleBook.Authoring.AllCores;
 
-/// <summary>Work on all cores, by parallel loops, whose caller works too: such work may hold more of it and none waits for a thread.</summary>
+/// <summary>
+/// Work on all cores, by parallel loops, whose caller works too: such work may hold more of it and none waits for a thread.
+/// </summary>
 internal static class InOrder
 {
     /// <summary>What is made of each part, in the order of the parts; what is thrown for the first of those that fail is thrown.</summary>

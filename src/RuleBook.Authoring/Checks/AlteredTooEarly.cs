@@ -29,7 +29,8 @@ internal static class AlteredTooEarly
         let only = upper.Closed && upper.Value == version.From!.Earliest.DayNumber
         select Info.At(
             test.Mark,
-            $"the version is from {version.From} and goes by the day of the work: '{tier.Name}' is {(only ? "met on that day alone" : "never met")}"
+            $"the version is from {version.From} and goes by the day of the work: "
+                + $"'{tier.Name}' is {(only ? "met on that day alone" : "never met")}"
         );
 
     private static bool Before(Bound last, DateOnly from) => last.Value <= from.DayNumber;

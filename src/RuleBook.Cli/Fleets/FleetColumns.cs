@@ -75,7 +75,8 @@ internal sealed class FleetColumns
                     "unknown-key",
                     new Mark(file, line, at + 1),
                     $"'{name}' is not a key of a job",
-                    $"if it is meant, head it '{string.Join("' or '", meant)}', with units in the cells; a column of your own needs another name"
+                    $"if it is meant, head it '{string.Join("' or '", meant)}', with units in the cells; "
+                        + "a column of your own needs another name"
                 );
             if (wrong is not null)
                 throw new InputException(wrong);

@@ -72,7 +72,8 @@ internal static class Cautions
     private static string Warned(Book book, Judgement judged, ResolvedVersion version, Func<VersionOnRow, string> words)
     {
         var (until, then) = Warnings(book, judged, version, words);
-        return $"{version.Rule.Title}: until {until?.Words ?? "a day that is not known"} a breach brings a warning only; from then on {then}.";
+        var day = until?.Words ?? "a day that is not known";
+        return $"{version.Rule.Title}: until {day} a breach brings a warning only; from then on {then}.";
     }
 
     private static (PartialDate? Until, string Then) Warnings(

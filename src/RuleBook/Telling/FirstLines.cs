@@ -47,7 +47,8 @@ internal static class FirstLines
         foreach (var caution in assessment.Foremost)
             yield return caution;
         if (Underrated(assessment) is { Length: > 0 } tyres)
-            yield return $"Tyres fitted carry less than the vehicle is rated for: {string.Join(", ", tyres)}; load no further than they carry.";
+            yield return $"Tyres fitted carry less than the vehicle is rated for: {string.Join(", ", tyres)}; "
+                + "load no further than they carry.";
         if (TooLow(assessment) is { Length: > 0 } low)
             yield return $"Too little clearance: {string.Join("; ", low)}.";
         if (assessment.Tyres is { NotCompared: { IsEmpty: false } lacking })

@@ -10,8 +10,8 @@ internal static class NoteWords
     public static IEnumerable<string> Of(ResolvedVersion version)
     {
         if (version.InWhole is { } unit)
-            yield return $"The classes are written in whole {unit}; a rating between two whole {unit}, as a plate in other units may have it, "
-                + "is taken to be in the lower class.";
+            yield return $"The classes are written in whole {unit}; a rating between two whole {unit}, as a plate in other units may have "
+                + "it, is taken to be in the lower class.";
         foreach (var note in version.Notes)
             yield return note.Trim();
         if (version.NotFound is [_, ..])

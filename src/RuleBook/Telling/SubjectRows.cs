@@ -100,7 +100,8 @@ internal static class SubjectRows
     private static string Figure(LimitCheck check)
     {
         var shown = LimitPhrases.Figures(check);
-        return $"{Short(check.Measure.Title)} {shown.Value} of {shown.Limit}{(check.Holds == Truth.No ? $" ({shown.Apart} too much)" : "")}";
+        var over = check.Holds == Truth.No ? $" ({shown.Apart} too much)" : "";
+        return $"{Short(check.Measure.Title)} {shown.Value} of {shown.Limit}{over}";
     }
 
     private static bool IsPlain(LimitCheck check) =>

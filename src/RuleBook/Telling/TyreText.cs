@@ -69,8 +69,8 @@ internal sealed class TyreText(AnswerPage page)
         if (road.StabilityBefore is not { } before)
             return;
         page.Item(
-            "static stability factor "
-                + $"{Show(before)}{(road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "; after the change not known")}"
+            $"static stability factor {Show(before)}"
+                + (road.StabilityAfter is { } after ? $", after the change not below {Show(after)}" : "; after the change not known")
         );
         page.Aside(StaticStability.Caution);
     }

@@ -60,7 +60,8 @@ public sealed class ToldCaseTests
     [InlineData(
         "suspension-lift: 59 mm, body-lift: 10 mm",
         "verdict: no-certificate, decides: total-lift, asks: [], issued: [], certifier: wright, before-work: 0, "
-            + "conditions: [no-wheel-spacers, lane-change-test], findings: { raise: no-certificate, block: no-certificate, other: nothing }, "
+            + "conditions: [no-wheel-spacers, lane-change-test], findings: { raise: no-certificate, block: no-certificate, "
+            + "other: nothing }, "
             + "conditions-of: { block: [], raise: [no-wheel-spacers, lane-change-test] }, codes-of: { raise: [] }, "
             + "warning-only: { raise: \"no\", other: \"no\" }"
     )]
@@ -130,7 +131,8 @@ public sealed class ToldCaseTests
                 "3:33: error unknown-vehicle: 'waggon' is not among the vehicles of this file (did you mean 'wagon'?)",
                 "4:64: error one-content: a case expects a verdict or a range, or what single rules give (give 'verdict: certificate' or "
                     + "'between: [certificate, prohibited]')",
-                "5:64: error wrong-shape: a range goes from the least to the most onerous pathway (write 'between: [certificate, prohibited]')",
+                "5:64: error wrong-shape: a range goes from the least to the most onerous pathway (write 'between: "
+                    + "[certificate, prohibited]')",
                 "6:78: error unknown-rule: 'rise' is not a rule of xa-s/ride-height (did you mean 'raise'?)",
                 "7:85: error not-a-word: 'noting' is not one of no-certificate, certificate, approval, prohibited",
                 "8:98: error not-a-word: 'lane-change' is not in the vocabulary (did you mean 'lane-change-test'?)",
@@ -164,12 +166,14 @@ public sealed class ToldCaseTests
 
         Told(folder)
             .ShouldBe([
-                "tests/cases/xa-n/more/towing.yaml:1:1: error wrong-folder: 'xa-n/more/towing.yaml' does not name a jurisdiction and a topic "
+                "tests/cases/xa-n/more/towing.yaml:1:1: error wrong-folder: 'xa-n/more/towing.yaml' does not name a "
+                    + "jurisdiction and a topic "
                     + "of the book (name it <jurisdiction>/<topic>.yaml)",
                 "tests/cases/xa-n/towing.yaml:1:8: error yaml-syntax: the bracket of line 1 is not closed (close it with ])",
                 "tests/cases/xa-s/ride-hight.yaml:1:1: error wrong-folder: 'xa-s/ride-hight.yaml' does not name a jurisdiction and a topic "
                     + "of the book (name it <jurisdiction>/<topic>.yaml)",
-                "tests/cases/xa-s/towing.yaml:3:5: error duplicate-id: the id 'one' is already used at tests/cases/xa-s/ride-height.yaml:3:5 "
+                "tests/cases/xa-s/towing.yaml:3:5: error duplicate-id: the id 'one' is already used at "
+                    + "tests/cases/xa-s/ride-height.yaml:3:5 "
                     + "(an id names one case for ever)",
                 "tests/cases/xa-x/towing.yaml:1:1: error wrong-folder: 'xa-x/towing.yaml' does not name a jurisdiction and a topic of the "
                     + "book (name it <jurisdiction>/<topic>.yaml)",

@@ -70,8 +70,10 @@ public sealed class DifferenceTests
     public void The_same_change_for_other_vehicles_from_a_day_on_is_another()
     {
         static string On(string day, string driven, string other) =>
-            $"- {{from: {day}, {Sources}, beyond: prohibited, tiers: [{{pathway: no-certificate, name: driven, when: {{four-wheel-drive: yes}}, "
-            + $"within: {{suspension-lift: {driven}}}}}, {{pathway: no-certificate, when: {{four-wheel-drive: no}}, within: {{suspension-lift: "
+            $"- {{from: {day}, {Sources}, beyond: prohibited, tiers: [{{pathway: no-certificate, name: driven, when: "
+            + "{four-wheel-drive: yes}, "
+            + $"within: {{suspension-lift: {driven}}}}}, {{pathway: no-certificate, when: {{four-wheel-drive: no}}, within: "
+            + "{suspension-lift: "
             + $"{other}}}}}]}}";
 
         Between(

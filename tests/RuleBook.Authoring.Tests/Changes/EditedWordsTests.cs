@@ -34,7 +34,8 @@ public sealed class EditedWordsTests
         "body lift, unit: mm",
         "body lift, unit: cm",
         BodyLift,
-        "no longer in mm, plausible from 0 mm to 200 mm, 0 mm where it is absent; now in cm, plausible from 0 cm to 20 cm, 0 cm where it is absent"
+        "no longer in mm, plausible from 0 mm to 200 mm, 0 mm where it is absent; now in cm, plausible from 0 cm to 20 cm, 0 cm "
+            + "where it is absent"
     )]
     [InlineData(
         "measures",
@@ -92,7 +93,8 @@ public sealed class EditedWordsTests
         "How far a vehicle may be raised or lowered by its suspension, its body mounts and its tyres, and how that is measured.",
         "How far.",
         "topic ride-height",
-        "no longer How far a vehicle may be raised or lowered by its suspension, its body mounts and its tyres, and how that is measured.; now How far."
+        "no longer How far a vehicle may be raised or lowered by its suspension, its body mounts and its tyres, and how that is "
+            + "measured.; now How far."
     )]
     [InlineData(
         "topics",
@@ -148,7 +150,8 @@ public sealed class EditedWordsTests
         "Check the figures against the source named before money is spent or work is begun.",
         "Check the figures.",
         "figures of no single place",
-        "no longer caution: Check the figures against the source named before money is spent or work is begun.; now caution: Check the figures."
+        "no longer caution: Check the figures against the source named before money is spent or work is begun.; now caution: "
+            + "Check the figures."
     )]
     public void What_a_word_means_is_told_with_what_it_meant(string file, string old, string now, string about, string text)
     {
@@ -173,7 +176,8 @@ public sealed class EditedWordsTests
         {
             line = texts["schema/vocabulary/facts.yaml"].Split('\n').Length;
             texts["schema/vocabulary/facts.yaml"] +=
-                "  - { fact: hitch, title: hitch, question: Is there a hitch?, job: vehicle.hitch, values: [yes, no], definition: A hitch. }\n";
+                "  - { fact: hitch, title: hitch, question: Is there a hitch?, job: vehicle.hitch, values: [yes, no], "
+                + "definition: A hitch. }\n";
         });
 
         WordRemarks

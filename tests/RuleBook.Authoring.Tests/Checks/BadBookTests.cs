@@ -163,7 +163,8 @@ public sealed class BadBookTests
             File.ReadAllText(path)
                 .Replace(
                     "\njurisdiction: xa\n",
-                    $"\n  - {{ rule: lower, title: Lowering, versions: [ {{ {start}sources: [ {{ cite: code, clause: \"1\" }} ], not-regulated: No. }} ] }}\njurisdiction: xa\n",
+                    $"\n  - {{ rule: lower, title: Lowering, versions: [ {{ {start}sources: [ {{ cite: code, clause: \"1\" }} "
+                        + "], not-regulated: No. } ] }\njurisdiction: xa\n",
                     StringComparison.Ordinal
                 )
         );

@@ -44,13 +44,18 @@ public sealed class EditionDraftTests
             )
             .Select(news => $"{news.Kind} [{string.Join(' ', news.Places)}] {news.From:yyyy-MM-dd} {news.Text}")
             .ShouldBe([
-                "Corrected [xa-n] 2026-11-01 Ride height, every vehicle, from 1 November 2026 until 1 March 2027: allowed without a certificate -> "
+                "Corrected [xa-n] 2026-11-01 Ride height, every vehicle, from 1 November 2026 until 1 March 2027: allowed "
+                    + "without a certificate -> "
                     + "allowed with a certificate.",
-                "Corrected [xa-n]  Ride height, every vehicle, before 1 March 2027: allowed without a certificate -> allowed with a certificate.",
-                "Corrected [xa-n]  Ride height, four-wheel drive yes or no, on every day: allowed without a certificate -> allowed with a certificate.",
+                "Corrected [xa-n]  Ride height, every vehicle, before 1 March 2027: allowed without a certificate -> allowed "
+                    + "with a certificate.",
+                "Corrected [xa-n]  Ride height, four-wheel drive yes or no, on every day: allowed without a certificate -> "
+                    + "allowed with a certificate.",
                 "Corrected [xa] 2026-11-01 xa/ride-height/raise: past answers were wrong.",
-                "Law [xa-n] 2027-03-01 Ride height, every vehicle, from 1 March 2027: allowed without a certificate -> allowed with a certificate.",
-                "Law [xa-n] 2026-11-01 Ride height, every vehicle, from 1 November 2026: from allowed without a certificate to not allowed -> "
+                "Law [xa-n] 2027-03-01 Ride height, every vehicle, from 1 March 2027: allowed without a certificate -> allowed "
+                    + "with a certificate.",
+                "Law [xa-n] 2026-11-01 Ride height, every vehicle, from 1 November 2026: from allowed without a certificate to "
+                    + "not allowed -> "
                     + "allowed with a certificate.",
                 "Law [] 2027-03-01 plate: means something else.",
                 "Evidence [xa]  xa/code: is known better.",

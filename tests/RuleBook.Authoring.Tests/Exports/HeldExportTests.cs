@@ -37,7 +37,8 @@ public sealed class HeldExportTests
     {
         Limits(Book, new DateOnly(2015, 12, 31))
             .ShouldContain(
-                "xa-n,ride-height,xa-n/ride-height/raise,,,,,,not regulated,,,,,[2015-01-01..2015-12-31],2016-03-01,authority's text,xa-n/act 3"
+                "xa-n,ride-height,xa-n/ride-height/raise,,,,,,not regulated,,,,,[2015-01-01..2015-12-31],2016-03-01,authority's "
+                    + "text,xa-n/act 3"
             );
         const string Rule = "au-qld,ride-height,au-qld/ride-height/raise";
         const string Since = "2012-01-01,,authority's text,au-qld/law";
@@ -149,7 +150,8 @@ public sealed class HeldExportTests
                     table
                         .Elements(Dmn + "input")
                         .Select(input =>
-                            $"{input.Attribute("label")!.Value} {input.Value} {input.Element(Dmn + "inputExpression")!.Attribute("typeRef")!.Value}"
+                            $"{input.Attribute("label")!.Value} {input.Value} "
+                            + input.Element(Dmn + "inputExpression")!.Attribute("typeRef")!.Value
                         )
                         .Concat(table.Elements(Dmn + "output").Select(Attributes))
                         .Concat(table.Elements(Dmn + "annotation").Select(Attributes))

@@ -13,7 +13,8 @@ public sealed class FailedCheckTests
             .ShouldHaveSingleItem()
             .ToString()
             .ShouldBe(
-                "jurisdictions:1:1: error check-failed: the check 'no-source' failed on this book (InvalidOperationException: no such place) "
+                "jurisdictions:1:1: error check-failed: the check 'no-source' failed on this book (InvalidOperationException: "
+                    + "no such place) "
                     + "(mend the other problems first; if it stays, report it with the book)"
             );
 }

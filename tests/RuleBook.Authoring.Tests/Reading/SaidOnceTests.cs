@@ -46,13 +46,15 @@ public sealed class SaidOnceTests
     )]
     [InlineData(
         "2019-01-01",
-        "The classes are written in whole pounds; a rating between two whole pounds, as a plate in other units may have it, is taken to be in the lower class.",
+        "The classes are written in whole pounds; a rating between two whole pounds, as a plate in other units may have it, is "
+            + "taken to be in the lower class.",
         "Ask before the work. Shown for every version.",
         "Looked for and not found: how far a certificate reaches."
     )]
     [InlineData(
         "2021-01-01",
-        "The classes are written in whole pounds; a rating between two whole pounds, as a plate in other units may have it, is taken to be in the lower class.",
+        "The classes are written in whole pounds; a rating between two whole pounds, as a plate in other units may have it, is "
+            + "taken to be in the lower class.",
         "Shown for every version.",
         "Looked for and not found: how far a certificate reaches."
     )]

@@ -73,7 +73,8 @@ public sealed class WarningOnlyTests
         "until a day that is not known a breach brings a warning only; from then on it counts in full."
     )]
     [InlineData(
-        "like: 2023-11-12, warning-only: yes, until: 2024-12-01 }\n- { from: 2024-12-01, sources: [ { cite: law, clause: \"3\" } ], like: 2023-11-12",
+        "like: 2023-11-12, warning-only: yes, until: 2024-12-01 }\n- { from: 2024-12-01, sources: [ { cite: law, clause: \"3\" "
+            + "} ], like: 2023-11-12",
         "until 2024-12-01 a breach brings a warning only; from then on it counts in full."
     )]
     public void What_comes_after_the_warnings_is_told_as_it_is(string next, string told)

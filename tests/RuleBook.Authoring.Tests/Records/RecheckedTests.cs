@@ -63,7 +63,8 @@ public sealed class RecheckedTests
                 )
             )
             .Message.ShouldBe(
-                "in:1:1: error unknown-jurisdiction: the book has no jurisdiction 'au-gone' (name the edition that the record was made with: "
+                "in:1:1: error unknown-jurisdiction: the book has no jurisdiction 'au-gone' (name the edition that the record "
+                    + "was made with: "
                     + "--book FILE)"
             );
 

@@ -50,7 +50,8 @@ public sealed class InspectionTextTests
                     + """{"file":"a.yaml","line":1,"column":2,"severity":"error","code":"no-source","text":"the version cites no source","""
                     + "\"tip\":\"add one\"},"
                     + """{"file":"a.yaml","line":5,"column":6,"severity":"error","code":"tag","text":"a tag","tip":""},"""
-                    + """{"file":"b.yaml","line":3,"column":4,"severity":"warning","code":"source-overdue","text":"it is overdue","tip":""}]}"""
+                    + """{"file":"b.yaml","line":3,"column":4,"severity":"warning","code":"source-overdue","text":"it is """
+                    + """overdue","tip":""}]}"""
             );
     }
 }

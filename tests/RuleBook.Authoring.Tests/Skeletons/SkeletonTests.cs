@@ -133,7 +133,8 @@ public sealed class SkeletonTests : IDisposable
     [InlineData(
         "xa-n/towing/A b",
         "act",
-        "ID:1:1: error bad-id: 'xa-n/towing/A b' is no id of a rule (write PLACE/TOPIC/NAME, such as au-qld/ride-height/raise-four-wheel-drive)"
+        "ID:1:1: error bad-id: 'xa-n/towing/A b' is no id of a rule (write PLACE/TOPIC/NAME, such as "
+            + "au-qld/ride-height/raise-four-wheel-drive)"
     )]
     [InlineData(
         "xa-nn/towing/a",

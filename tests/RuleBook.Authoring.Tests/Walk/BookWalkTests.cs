@@ -109,7 +109,8 @@ public sealed class BookWalkTests
         var report = BookWalk.Walk(
             SmallBook.WithVersions(
                 $"- {{from: 2012-01-01, {Sources}, measured: {{total: [suspension-lift, tyre-lift]}}, tiers: [{{pathway: no-certificate, "
-                    + $"within: {{total-lift: 20 mm}}}}, {{pathway: certificate, when: {{{when}}}, within: {{body-lift: none}}}}], beyond: approval}}"
+                    + $"within: {{total-lift: 20 mm}}}}, {{pathway: certificate, when: {{{when}}}, within: {{body-lift: "
+                    + "none}}], beyond: approval}"
             )
         );
         report.Faults.Count(fault => fault.Kind == FaultKind.Easier).ShouldBe(faults);
@@ -171,7 +172,8 @@ public sealed class BookWalkTests
                 SmallBook.Of(
                     (
                         "au-qld",
-                        $"topic: ride-height\nrules:\n  - {{rule: raise, title: Raising, for: {whom}, versions: [{{from: 2012-01-01, {Sources}, "
+                        $"topic: ride-height\nrules:\n  - {{rule: raise, title: Raising, for: {whom}, versions: [{{from: "
+                            + $"2012-01-01, {Sources}, "
                             + "not-regulated: there is no rule}]}\n"
                     )
                 )

@@ -216,7 +216,8 @@ public sealed class InventedJobTests : IDisposable
         );
         (await Of("pack", packed)).Code.ShouldBe(0);
         (await Of("edition", "2026.10.2")).Error.ShouldBe(
-            "NAME:1:1: error edition-exists: the book as it is has a name: edition 2026.10.1 (change the book first, or cite that edition)\n"
+            "NAME:1:1: error edition-exists: the book as it is has a name: edition 2026.10.1 (change the book first, or cite "
+                + "that edition)\n"
         );
         (await Of("editions")).Out.ShouldContain("This is edition 2026.10.1 of the book.");
         Words((await Of("assess", Job("job", "40 mm"))).Out).ShouldContain("edition 2026.10.1");
@@ -228,7 +229,8 @@ public sealed class InventedJobTests : IDisposable
             "NAME:1:1: error edition-exists: there is an edition 2026.10.1 (take the next number)\n"
         );
         (await Of("edition", "2026.9.4")).Error.ShouldBe(
-            "NAME:1:1: error editions-out-of-order: edition 2026.9.4 of today does not come after 2026.10.1 of 2026-11-25 (take a later month,"
+            "NAME:1:1: error editions-out-of-order: edition 2026.9.4 of today does not come after 2026.10.1 of 2026-11-25 (take "
+                + "a later month,"
                 + " or the next number)\n"
         );
         var second = await Of("edition", "2026.11.1", "--since", packed);
@@ -281,7 +283,8 @@ public sealed class InventedJobTests : IDisposable
             nothing => nothing.Code.ShouldBe(2),
             nothing =>
                 nothing.Error.ShouldEndWith(
-                    "standard input:1:1: error missing-key: the questions were not answered (answer at least where the vehicle is registered)\n"
+                    "standard input:1:1: error missing-key: the questions were not answered (answer at least where the vehicle "
+                        + "is registered)\n"
                 )
         );
     }
@@ -299,7 +302,8 @@ public sealed class InventedJobTests : IDisposable
         {
             File.WriteAllText(readme, without);
             (await Of("limits", "--coverage", "--write")).Error.ShouldEndWith(
-                "error missing-key: the marks of the coverage are not in it (put the lines <!-- coverage --> and <!-- /coverage --> where the "
+                "error missing-key: the marks of the coverage are not in it (put the lines <!-- coverage --> and <!-- /coverage "
+                    + "--> where the "
                     + "table is to stand)\n"
             );
             File.ReadAllText(readme).ShouldBe(without);
@@ -329,7 +333,8 @@ public sealed class InventedJobTests : IDisposable
         var file = Path.Combine(folder, name + ".yaml");
         File.WriteAllText(
             file,
-            $"{{ registered-in: xa-n, on: 2026-11-20, vehicle: {{ category: MC, four-wheel-drive: yes }}, modification: {{ suspension-lift: {lift} }} }}\n"
+            "{ registered-in: xa-n, on: 2026-11-20, vehicle: { category: MC, four-wheel-drive: yes }, modification: { "
+                + $"suspension-lift: {lift} }} }}\n"
         );
         return file;
     }

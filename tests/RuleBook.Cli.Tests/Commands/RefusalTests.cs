@@ -1,8 +1,8 @@
 namespace RuleBook.Cli.Tests.Commands;
 
 /// <summary>
-/// What a command cannot carry out is one line: the argument by its name, what is wrong, what would be right; the exit code is 2, nothing is
-/// printed and no file is written. On the invented book; a job of it lies beside as <c>job.yaml</c>.
+/// What a command cannot carry out is one line: the argument by its name, what is wrong, what would be right; the exit code is 2, nothing
+/// is printed and no file is written. On the invented book; a job of it lies beside as <c>job.yaml</c>.
 /// </summary>
 public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<RefusalTests.Desk>
 {
@@ -88,14 +88,16 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
     [Theory]
     [InlineData("ID:1:1: error missing-key: no jurisdiction is named (name one, such as au-qld, or ask for --coverage)", "limits")]
     [InlineData(
-        "--write:1:1: error one-content: only the coverage of all jurisdictions is written into the README (say 'limits --coverage --write')",
+        "--write:1:1: error one-content: only the coverage of all jurisdictions is written into the README (say 'limits "
+            + "--coverage --write')",
         "limits",
         "xa",
         "--coverage",
         "--write"
     )]
     [InlineData(
-        "--write:1:1: error one-content: only the coverage of all jurisdictions is written into the README (say 'limits --coverage --write')",
+        "--write:1:1: error one-content: only the coverage of all jurisdictions is written into the README (say 'limits "
+            + "--coverage --write')",
         "limits",
         "--write"
     )]

@@ -98,7 +98,8 @@ public sealed class RevisionTests : IDisposable
         Commit("linked");
         Refused("linked", folder)
             .ShouldBe(
-                "jurisdictions/xa/link.yaml:1:1: error link-in-book: this is a link, and a link may lead to a file that is nobody's business"
+                "jurisdictions/xa/link.yaml:1:1: error link-in-book: this is a link, and a link may lead to a file that is "
+                    + "nobody's business"
                     + " (put the file itself there)"
             );
         File.Delete(In("jurisdictions/xa/link.yaml"));

@@ -50,7 +50,8 @@ public sealed class FleetStateTests : IDisposable
             .Problems.ShouldHaveSingleItem()
             .ToString()
             .ShouldBe(
-                $"{Output.Path}:1:1: error not-resumable: the run that died was of another book, day, input or output (run it without --resume, "
+                $"{Output.Path}:1:1: error not-resumable: the run that died was of another book, day, input or output (run it "
+                    + "without --resume, "
                     + "or with the same book and options)"
             );
         FleetState.Delete(Output);

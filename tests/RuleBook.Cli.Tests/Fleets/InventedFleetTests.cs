@@ -13,7 +13,8 @@ namespace RuleBook.Cli.Tests.Fleets;
 public sealed class InventedFleetTests : IDisposable
 {
     private const string Header =
-        "job,owner,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.ratings.gvm,vehicle.tare,modification.suspension-lift";
+        "job,owner,registered-in,on,vehicle.category,vehicle.four-wheel-drive,vehicle.ratings.gvm,vehicle.tare,"
+        + "modification.suspension-lift";
 
     private const string Answer = "verdict,headline,tightest-limit,margin,blockers,missing,to-show,beside-the-verdict,weakest-evidence";
 
@@ -74,7 +75,9 @@ public sealed class InventedFleetTests : IDisposable
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    /// <summary>Twice over, so that each is also answered as one like it before; in lines that nothing odd is about, or all in quotes.</summary>
+    /// <summary>
+    /// Twice over, so that each is also answered as one like it before; in lines that nothing odd is about, or all in quotes.
+    /// </summary>
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -164,7 +167,8 @@ public sealed class InventedFleetTests : IDisposable
     public async Task Jobs_a_line_each_are_answered_with_the_answer_beside_each_as_a_row_is()
     {
         const string job =
-            """{"job":"A","registered-in":"xa-n","vehicle":{"category":"MC","four-wheel-drive":"yes"},"modification":{"suspension-lift":"40 mm"}}""";
+            """{"job":"A","registered-in":"xa-n","vehicle":{"category":"MC","four-wheel-drive":"yes"},"""
+            + """ "modification":{"suspension-lift":"40 mm"}}""";
         var answer = await Invocation.Fleet(In("fleet.txt"), $"{job}\n[1]\n{job} x\n{{\"on\"\n", "--book", folder, "--ndjson");
         answer.Out.ShouldBe(
             $"{{\"job\":{job},\"answer\":{{\"verdict\":\"no-certificate\",\"headline\":\"allowed without a certificate\","
@@ -200,7 +204,8 @@ public sealed class InventedFleetTests : IDisposable
             earlier
         );
         answer.Out.ShouldBe(
-            $"{Header},{Answer},verdict-before\r\n{Rows[0].Row},{Rows[0].Answer},no-certificate\r\n{Rows[3].Row},{Rows[3].Answer},certificate\r\n"
+            $"{Header},{Answer},verdict-before\r\n"
+                + $"{Rows[0].Row},{Rows[0].Answer},no-certificate\r\n{Rows[3].Row},{Rows[3].Answer},certificate\r\n"
                 + $"{Rows[4].Row},{Rows[4].Answer},certificate\r\n"
         );
         answer
@@ -214,7 +219,9 @@ public sealed class InventedFleetTests : IDisposable
         answer.Code.ShouldBe(0);
     }
 
-    /// <summary>What is like a row before, but for a figure in the same cells of the rule and what nobody asks for, is not read as a job.</summary>
+    /// <summary>
+    /// What is like a row before, but for a figure in the same cells of the rule and what nobody asks for, is not read as a job.
+    /// </summary>
     [Fact]
     public void A_row_like_one_before_is_not_read_again_and_an_equal_one_has_its_very_answer()
     {
@@ -251,7 +258,9 @@ public sealed class InventedFleetTests : IDisposable
         static FleetRow Row(string drive, string lift) => new(1, 2, ["A", "Ann", "xa-n", "2026-11-20", "MC", drive, "3000 kg", "", lift]);
     }
 
-    /// <summary>A row without quotes that is like one before is written without becoming text: a block of them leaves nothing behind.</summary>
+    /// <summary>
+    /// A row without quotes that is like one before is written without becoming text: a block of them leaves nothing behind.
+    /// </summary>
     [Theory]
     [InlineData("{0}.5 mm", 45)] // each with its own margin
     [InlineData("unknown", 1)] // all just the same

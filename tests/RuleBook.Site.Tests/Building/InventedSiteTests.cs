@@ -34,7 +34,8 @@ public sealed partial class InventedSiteTests
         """;
 
     private const string Data =
-        "data/datapackage.json data/limits.csv data/limits.json data/limits.schema.json data/xa-n.csv data/xa-n.json data/xa.csv data/xa.json";
+        "data/datapackage.json data/limits.csv data/limits.json data/limits.schema.json data/xa-n.csv data/xa-n.json "
+        + "data/xa.csv data/xa.json";
 
     private static readonly SiteFile Evaluator = new("_framework/dotnet.js", "start"u8.ToArray());
 

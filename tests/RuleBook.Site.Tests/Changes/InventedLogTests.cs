@@ -25,7 +25,8 @@ public sealed class InventedLogTests
         LogEntry
             .All(new SiteBook(input with { Book = input.Book with { Editions = [edition] } }), [])
             .Select(each =>
-                $"{each.Order:yyyy-MM-dd} {each.KindWords} ({each.Kind}), {each.PlaceName} ({each.Place}), {each.Topic}, {each.Year}, {each.Date}: "
+                $"{each.Order:yyyy-MM-dd} {each.KindWords} ({each.Kind}), {each.PlaceName} ({each.Place}), {each.Topic}, "
+                + $"{each.Year}, {each.Date}: "
                 + $"{each.Title}, {each.Url}: {string.Join(", ", each.Before)} -> {string.Join(", ", each.After)}; "
                 + $"{each.Source}, {each.SourceUrl}, {each.Line}"
             )

@@ -141,7 +141,8 @@ public sealed class WholeDrawingTests
         var shapes = Shapes(HeightDiagram.Draw().Text).Split('\n');
         shapes[0]
             .ShouldBe(
-                "svg drawing 0 0 640 330 img A wheel in its arch, from the side. A: wheel centre to guard edge. B: body block. C: suspension. "
+                "svg drawing 0 0 640 330 img A wheel in its arch, from the side. A: wheel centre to guard edge. B: body block. "
+                    + "C: suspension. "
                     + "D: tyre."
             );
         shapes
@@ -206,7 +207,8 @@ public sealed class WholeDrawingTests
                 .Parse(drawing)
                 .DescendantsAndSelf()
                 .Select(shape =>
-                    $"{shape.Name.LocalName} {string.Join(' ', shape.Attributes().Where(each => !each.IsNamespaceDeclaration).Select(each => each.Value))}"
+                    $"{shape.Name.LocalName} "
+                    + $"{string.Join(' ', shape.Attributes().Where(each => !each.IsNamespaceDeclaration).Select(each => each.Value))}"
                     + (shape.HasElements || shape.Value.Length == 0 ? "" : $": {shape.Value}")
                 )
         );

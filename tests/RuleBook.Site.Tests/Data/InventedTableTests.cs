@@ -23,10 +23,13 @@ public sealed class InventedTableTests
 
     private static readonly string[] OfTheNation =
     [
-        $"raise|in-force|2012-01-01|||limit|no-certificate|no-certificate|{Small}|suspension-lift|mm|||55|true||50 mm with {Tolerance}|||yes|primary|{Letter}|{Nation}|12",
+        $"raise|in-force|2012-01-01|||limit|no-certificate|no-certificate|{Small}|suspension-lift|mm|||55|true||50 mm with "
+            + $"{Tolerance}|||yes|primary|{Letter}|{Nation}|12",
         $"raise|in-force|2012-01-01|||none|no-certificate|no-certificate|{Small}|body-lift|mm|||||||||yes|primary|{Letter}|{Nation}|12",
-        $"raise|in-force|2012-01-01|||not-established|no-certificate|no-certificate|{Small}|track-increase|mm|||||||||yes|primary|{Letter}|{Nation}|12",
-        $"raise|in-force|2012-01-01|||limit|certificate|certificate||suspension-lift|mm|5|true|80|true|10 mm with {Tolerance}|75 mm with {Tolerance}|lane-change-test||yes|primary|{Code}|1|2026-11|{Nation}|14",
+        $"raise|in-force|2012-01-01|||not-established|no-certificate|no-certificate|{Small}|track-increase|mm|||||||||"
+            + $"yes|primary|{Letter}|{Nation}|12",
+        "raise|in-force|2012-01-01|||limit|certificate|certificate||suspension-lift|mm|5|true|80|true|10 mm with "
+            + $"{Tolerance}|75 mm with {Tolerance}|lane-change-test||yes|primary|{Code}|1|2026-11|{Nation}|14",
         $"raise|in-force|2012-01-01|||beyond|prohibited|||||||||||||yes|primary|{Letter}|{Nation}|7",
         $"lower|in-force||2019-05-06|2020-02-01|beyond|prohibited|||||||||||||no|primary|{Code}|2|2026-11|{Nation}|30",
         $"extend|in-force||2019-05-06||beyond-not-established||||||||||||||no|primary|{Code}|2|2026-11|{Nation}|39",
@@ -37,12 +40,16 @@ public sealed class InventedTableTests
     private static readonly string[] OfTheState =
     [
         $"raise|in-force|[2015-01-01..2015-12-31]||2016-03-01|not-regulated||||||||||||||no|primary|{Act}|3|2026-11|{State}|7",
-        $"raise|in-force|2016-03-01|||limit|no-certificate|no-certificate|{Small}|suspension-lift|mm|||55|true||50 mm with {Tolerance}||{Adopted}|{Letter}|{Nation}|12",
+        $"raise|in-force|2016-03-01|||limit|no-certificate|no-certificate|{Small}|suspension-lift|mm|||55|true||50 mm with "
+            + $"{Tolerance}||{Adopted}|{Letter}|{Nation}|12",
         $"raise|in-force|2016-03-01|||none|no-certificate|no-certificate|{Small}|body-lift|mm||||||||{Adopted}|{Letter}|{Nation}|12",
-        $"raise|in-force|2016-03-01|||not-established|no-certificate|no-certificate|{Small}|track-increase|mm||||||||{Adopted}|{Letter}|{Nation}|12",
-        $"raise|in-force|2016-03-01|||limit|certificate|certificate||suspension-lift|mm|5|true|70|true|10 mm with {Tolerance}|65 mm with {Tolerance}|lane-change-test|{Adopted}|{Act}|4|2026-11|{State}|14",
+        $"raise|in-force|2016-03-01|||not-established|no-certificate|no-certificate|{Small}|track-increase|mm||||||||"
+            + $"{Adopted}|{Letter}|{Nation}|12",
+        "raise|in-force|2016-03-01|||limit|certificate|certificate||suspension-lift|mm|5|true|70|true|10 mm with "
+            + $"{Tolerance}|65 mm with {Tolerance}|lane-change-test|{Adopted}|{Act}|4|2026-11|{State}|14",
         $"raise|in-force|2016-03-01|||beyond|prohibited||||||||||||{Adopted}|{Letter}|{State}|10",
-        $"raise|announced|2027-03-01|||limit|no-certificate|no-certificate||suspension-lift|mm|||30|true||30 mm|||no|primary|{Act}|5|2026-11|{State}|17",
+        "raise|announced|2027-03-01|||limit|no-certificate|no-certificate||suspension-lift|mm|||30|true||30 "
+            + $"mm|||no|primary|{Act}|5|2026-11|{State}|17",
         $"raise|announced|2027-03-01|||beyond|prohibited|||||||||||||no|primary|{Act}|5|2026-11|{State}|15",
         $"swap|in-force||2014-02-03||not-established||||||||||||||no|primary|{Act}|6|2026-11|{State}|22",
     ];

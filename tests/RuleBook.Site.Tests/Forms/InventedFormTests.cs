@@ -39,7 +39,8 @@ public sealed class InventedFormTests
     [InlineData("vehicle.four-wheel-drive: four-wheel drive, choice; : yes yes, no no; not known -> words.html#fact.four-wheel-drive")]
     [InlineData("modification.suspension-lift: suspension lift, mm, amount;  -> words.html#measure.suspension-lift")]
     [InlineData(
-        "shown.lane-change-test: lane-change test passed, choice; : yes met, no not met; to be shown -> words.html#condition.lane-change-test"
+        "shown.lane-change-test: lane-change test passed, choice; : yes met, no not met; to be shown -> "
+            + "words.html#condition.lane-change-test"
     )]
     [InlineData("vehicle.tyres, 1 of placard size: Tyre sizes on the placard")]
     [InlineData("- : size, tyre, 265/65R17 112S; not known")]

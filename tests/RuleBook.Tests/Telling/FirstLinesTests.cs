@@ -47,7 +47,8 @@ public sealed class FirstLinesTests
     [Trait("Basis", "derived")]
     [InlineData(
         "98S",
-        "Tyres fitted carry less than the vehicle is rated for: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further than they carry."
+        "Tyres fitted carry less than the vehicle is rated for: front 1500 of 1650 kg, rear 1500 of 2100 kg; load no further "
+            + "than they carry."
     )]
     [InlineData("112S", null)]
     public void Tyres_that_carry_less_than_an_axle_rating_are_told_in_the_first_lines(string service, string? told) =>

@@ -42,7 +42,9 @@ public sealed class MarginTextTests
     public void What_is_left_for_sure_is_told_before_what_may_be_left(string? other, string told)
     {
         string Tier(string category, string within) =>
-            $$""" { "pathway": "no-certificate", "name": "{{category}}", "when": { "category": "{{category}}" }, "within": { {{within}} } }""";
+            $$"""
+                { "pathway": "no-certificate", "name": "{{category}}", "when": { "category": "{{category}}" }, "within": { {{within}} } }
+                """;
         var tiers = Tier("MC", """ "suspension-lift": { "at-least": "0 mm", "at-most": "50 mm" } """);
         if (other is not null)
             tiers +=

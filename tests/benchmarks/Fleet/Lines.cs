@@ -151,14 +151,10 @@ internal sealed class Lines(Relations relations, string place, ImmutableDictiona
             .Where(each => each["quantity"] == quantity)
             .Select(each => (Factor: Number(each["factor"]), Of: Sum(each["part"])))
             .ToList();
-        if (parts.Exists(each => each.Of.Stated is not null))
+        if (parts.Where(each => each.Of.Stated is not null).ToArray() is [_, ..] stated)
             return parts.Exists(each => each.Of is { Stated: null, Low: not 0 })
                 ? throw new NotSupportedException($"a part of {quantity} is not stated")
-                : (
-                    $"({string.Join(" + ", parts.Where(each => each.Of.Stated is not null).Select(each => $"{each.Factor}m * {each.Of.Stated}"))})",
-                    null,
-                    null
-                );
+                : ($"({string.Join(" + ", stated.Select(each => $"{each.Factor}m * {each.Of.Stated}"))})", null, null);
         if (parts.Count > 0)
             return (null, parts.Sum(each => each.Factor * each.Of.Low), parts.Sum(each => each.Factor * each.Of.High));
         var implied = relations

@@ -1,4 +1,5 @@
-// A fleet from CSV to CSV: by the command, by a general rule engine, and by the exported query in DuckDB. All have to say the same of every row.
+// A fleet from CSV to CSV: by the command, by a general rule engine, and by the exported query in DuckDB. All have to say the same of
+// every row.
 using System.Diagnostics;
 using System.Globalization;
 using nietras.SeparatedValues;

@@ -12,7 +12,9 @@ public sealed record BookFile(string Path, Node Root)
     internal ImmutableArray<Node> Head { get; init; } = [];
 }
 
-/// <summary>Reads a book from its files' nodes, without the checks of RuleBook.Authoring, whose <c>BookReading</c> opens a book to answer.</summary>
+/// <summary>
+/// Reads a book from its files' nodes, without the checks of RuleBook.Authoring, whose <c>BookReading</c> opens a book to answer.
+/// </summary>
 public static class BookReader
 {
     /// <summary>Reads all files; what cannot be read is left out and reported in <paramref name="problems"/>.</summary>

@@ -20,8 +20,10 @@ public sealed class WrittenOutTests
     [Fact]
     public void A_rule_that_states_its_content_has_it_as_its_version() =>
         Same(
-            """{ "rules": [ { "rule": "a", "note": "n", "title": "A", "for": {}, "from": "2020", "sources": [], "not-regulated": "free" } ] }""",
-            """{ "rules": [ { "rule": "a", "title": "A", "for": {}, "versions": [ { "note": "n", "from": "2020", "sources": [], "not-regulated": "free" } ] } ] }"""
+            """{ "rules": [ { "rule": "a", "note": "n", "title": "A", "for": {}, "from": "2020", "sources": """
+                + """[], "not-regulated": "free" } ] }""",
+            """{ "rules": [ { "rule": "a", "title": "A", "for": {}, "versions": [ { "note": "n", "from": "2020", "sources": """
+                + """[], "not-regulated": "free" } ] } ] }"""
         );
 
     [Fact]
@@ -34,7 +36,8 @@ public sealed class WrittenOutTests
     [Theory]
     [InlineData(
         """{ "tiers": [] }""",
-        """{ "tiers": [], "from": "unknown", "in-force-by": "2020", "sources": [ { "cite": "act" } ], "measured": { "mass-state": "loaded" } }"""
+        """{ "tiers": [], "from": "unknown", "in-force-by": "2020", "sources": [ { "cite": "act" } ], "measured": """
+            + """{ "mass-state": "loaded" } }"""
     )]
     [InlineData(
         """{ "not-regulated": "free", "in-force-by": "2010", "sources": [ { "cite": "b" } ] }""",
@@ -45,7 +48,8 @@ public sealed class WrittenOutTests
     [InlineData("""{ "proposed": "yes", "not-regulated": "free" }""", """{ "proposed": "yes", "not-regulated": "free" }""")]
     public void A_version_has_from_the_head_what_it_leaves_out_and_the_sources_with_the_start_alone(string version, string whole) =>
         Same(
-            $$"""{ {{Head}}, "rules": [ { "rule": "a", "versions": [ {{version}} ] }, { "rule": "b", "versions": [ { "tiers": [] } ] } ] }""",
+            $$"""{ {{Head}}, "rules": [ { "rule": "a", "versions": [ {{version}} ] }, { "rule": "b", "versions": [ { "tiers": """
+                + $$"""[] } ] } ] }""",
             $$"""{ "rules": [ { "rule": "a", "versions": [ {{whole}} ] }, { "rule": "b", "versions": [ { "tiers": [], {{Head}} } ] } ] }"""
         );
 
@@ -53,13 +57,15 @@ public sealed class WrittenOutTests
     public void What_comes_after_the_first_version_starts_on_no_day_of_the_head() =>
         Same(
             $$"""{ {{Head}}, "rules": [ { "rule": "a", "tiers": [], "later": [ { "tiers": [] } ] } ] }""",
-            $$"""{ "rules": [ { "rule": "a", "versions": [ { "tiers": [], {{Head}} }, { "tiers": [], "measured": { "mass-state": "loaded" } } ] } ] }"""
+            $$"""{ "rules": [ { "rule": "a", "versions": [ { "tiers": [], {{Head}} }, { "tiers": """
+                + $$"""[], "measured": { "mass-state": "loaded" } } ] } ] }"""
         );
 
     [Fact]
     public void What_the_rule_says_for_its_versions_goes_before_the_head() =>
         Same(
-            $$"""{ {{Head}}, "rules": [ { "rule": "a", "measured": {}, "sources": [], "versions": [ { "tiers": [] } ] }, { "rule": "b", "tiers": [] } ] }""",
+            $$"""{ {{Head}}, "rules": [ { "rule": "a", "measured": {}, "sources": [], "versions": [ { "tiers": [] } """
+                + $$"""] }, { "rule": "b", "tiers": [] } ] }""",
             $$"""
             { "rules": [ { "rule": "a", "measured": {}, "sources": [], "versions": [ { "tiers": [], "from": "unknown", "in-force-by": "2020" } ] },
               { "rule": "b", "versions": [ { "tiers": [], {{Head}} } ] } ] }
@@ -83,7 +89,8 @@ public sealed class WrittenOutTests
     [InlineData("""{ "rule": "b", "like": "c" }""", """{ "rule": "b", "like": "c" }""")]
     public void A_rule_is_like_one_above_but_for_its_name_whom_it_binds_and_what_it_says(string rule, string whole, params string[] told) =>
         Same(
-            $$"""{ "rules": [ { "rule": "a", "for": { "x": "y" }, "aliases": "z", "note": "n", "tiers": [], "beyond": "prohibited" }, {{rule}} ] }""",
+            $$"""{ "rules": [ { "rule": "a", "for": { "x": "y" }, "aliases": "z", "note": "n", "tiers": """
+                + $$"""[], "beyond": "prohibited" }, {{rule}} ] }""",
             $$"""
             { "rules": [ { "rule": "a", "for": { "x": "y" }, "aliases": "z", "versions": [ { "note": "n", "tiers": [], "beyond": "prohibited" } ] },
               {{whole}} ] }
@@ -95,7 +102,8 @@ public sealed class WrittenOutTests
     [Fact]
     public void What_was_read_for_the_figures_of_another_rule_carries_none_of_a_rules_own() =>
         Same(
-            """{ "rules": [ { "rule": "a", "from": "2020", "sources": ["s"], "corrected": [], "tiers": [] }, { "rule": "b", "like": "a", "tiers": [] } ] }""",
+            """{ "rules": [ { "rule": "a", "from": "2020", "sources": ["s"], "corrected": [], "tiers": [] }, """
+                + """{ "rule": "b", "like": "a", "tiers": [] } ] }""",
             """
             { "rules": [ { "rule": "a", "versions": [ { "from": "2020", "sources": ["s"], "corrected": [], "tiers": [] } ] },
               { "rule": "b", "versions": [ { "tiers": [], "from": "2020" } ] } ] }
@@ -105,8 +113,10 @@ public sealed class WrittenOutTests
     [Fact]
     public void A_source_was_compared_when_the_head_says_unless_it_says_so_itself() =>
         Same(
-            """{ "checked": "2026-11", "recheck-after": "2027-11", "sources": [ { "source": "a" }, { "source": "b", "checked": "2025" } ] }""",
-            """{ "sources": [ { "source": "a", "checked": "2026-11", "recheck-after": "2027-11" }, { "source": "b", "checked": "2025", "recheck-after": "2027-11" } ] }""",
+            """{ "checked": "2026-11", "recheck-after": "2027-11", "sources": [ { "source": "a" }, """
+                + """{ "source": "b", "checked": "2025" } ] }""",
+            """{ "sources": [ { "source": "a", "checked": "2026-11", "recheck-after": "2027-11" }, """
+                + """{ "source": "b", "checked": "2025", "recheck-after": "2027-11" } ] }""",
             "jurisdictions/xa/sources.yaml"
         );
 
