@@ -23,35 +23,27 @@ internal sealed record RuleOnDay(Rule Rule, DateOnly Day, ImmutableArray<Resolve
     /// <summary>The same with the rule binding every vehicle.</summary>
     public RuleOnDay OfEveryVehicle => this with { Old = [.. Old.Select(Unbound)], Now = [.. Now.Select(Unbound)] };
 
-    /// <summary>The days on which something else is in force of a rule, each pair of contents once.</summary>
+    /// <summary>The days on which something else is in force of a rule.</summary>
     public static IEnumerable<RuleOnDay> Of(Book before, Book after, string id)
     {
         var (old, now) = (before.Rule(id)!, after.Rule(id)!);
-        return Distinct(
-            DayEdges
-                .Of(before, [old])
-                .Concat(DayEdges.Of(after, [now]))
-                .Distinct()
-                .Order()
-                .Select(day => new RuleOnDay(old, day, Resolver.Resolve(before, old, day), Resolver.Resolve(after, now, day)))
-                .Where(stretch => !stretch.Old.SequenceEqual(stretch.Now, SameContent.Instance)),
-            (left, right) =>
-                left.Old.SequenceEqual(right.Old, SameContent.Instance) && left.Now.SequenceEqual(right.Now, SameContent.Instance)
-        );
+        return DayEdges
+            .Of(before, [old])
+            .Concat(DayEdges.Of(after, [now]))
+            .Distinct()
+            .Order()
+            .Select(day => new RuleOnDay(old, day, Resolver.Resolve(before, old, day), Resolver.Resolve(after, now, day)))
+            .Where(stretch => !stretch.Old.SequenceEqual(stretch.Now, SameContent.Instance));
     }
 
     /// <summary>Those of several rules that say something else, whatever vehicles the rules bind.</summary>
-    public static IEnumerable<RuleOnDay> SayingOther(IEnumerable<RuleOnDay> stretches) =>
-        Distinct(stretches, (left, right) => SaySame(left.Old, right.Old) && SaySame(left.Now, right.Now));
-
-    private static IEnumerable<RuleOnDay> Distinct(IEnumerable<RuleOnDay> stretches, Func<RuleOnDay, RuleOnDay, bool> same)
+    public static IEnumerable<RuleOnDay> SayingOther(IEnumerable<RuleOnDay> stretches)
     {
         var seen = new List<RuleOnDay>();
-        foreach (var stretch in stretches.Where(stretch => !seen.Exists(other => same(stretch, other))))
-        {
-            seen.Add(stretch);
-            yield return stretch;
-        }
+        foreach (var stretch in stretches)
+            if (!seen.Exists(other => SaySame(other.Old, stretch.Old) && SaySame(other.Now, stretch.Now)))
+                seen.Add(stretch);
+        return seen;
     }
 
     private static bool SaySame(ImmutableArray<ResolvedVersion> left, ImmutableArray<ResolvedVersion> right) =>

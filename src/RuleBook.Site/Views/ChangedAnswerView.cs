@@ -58,13 +58,17 @@ internal sealed record OtherChangeView(string Place, string About, string? Url, 
     /// <summary>Bytes that the entry takes of a page, about.</summary>
     public long Size => 100 + new[] { Place, About, Url ?? "", Text }.Sum(EscapingContext.Size);
 
+    /// <summary>What has slashes is a rule or a source, if of the earlier edition only; other words are the place itself or a scheme.</summary>
     public static OtherChangeView Of(SiteBook site, OtherChange other)
     {
         if (site.Book.Rule(other.About) is { } rule)
             return new OtherChangeView(other.Place, rule.Title, Links.Rule(rule), other.Text);
         var page = site.Book.Jurisdiction(other.Jurisdiction) is { } place ? Links.Jurisdiction(place.Id) : null;
-        return other.About == other.Jurisdiction
-            ? new OtherChangeView(other.Place, other.About, page, other.Text)
-            : new OtherChangeView(other.Place, other.About, page is null ? null : $"{page}#certification", other.Text);
+        var slashes = other.About.Contains('/', StringComparison.Ordinal);
+        var url =
+            slashes && site.Book.Source(other.Jurisdiction, other.About) is { } source ? Links.Source(source)
+            : page is null || slashes || other.About == other.Jurisdiction ? page
+            : $"{page}#certification";
+        return new OtherChangeView(other.Place, other.About, url, other.Text);
     }
 }

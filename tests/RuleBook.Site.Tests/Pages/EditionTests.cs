@@ -57,19 +57,33 @@ public sealed class EditionTests
     }
 
     [Fact]
-    public void What_changes_beside_the_answers_leads_to_the_rule_or_to_who_certifies()
+    public void What_changes_beside_the_answers_leads_to_the_rule_the_source_the_place_or_who_certifies()
     {
         var page = Page(
             [],
             new OtherChange("au-qld", "Queensland", SampleEdition.Raise.Id, "measured at loaded instead of at unladen"),
             new OtherChange("au-qld", "Queensland", "a scheme", "certification scheme of Queensland changed"),
-            new OtherChange("xx-gone", "Somewhere", "xx-gone", "only the old book has this jurisdiction")
+            new OtherChange("au-qld", "Queensland", "au-qld/ministers-release-2018-09-20", "no longer primary; now memory"),
+            new OtherChange("au-qld", "Queensland", "au-qld/gone", "no longer primary"),
+            new OtherChange("au-qld", "Queensland", "au-qld/ride-height/gone", "the id has vanished"),
+            new OtherChange("au-qld", "Queensland", "au-qld", "no longer within au; now within nothing"),
+            new OtherChange("xx-gone", "Somewhere", "xx-gone", "only the old book has this jurisdiction"),
+            new OtherChange("", "", "body-lift", "defined otherwise")
         );
 
         page.All("h3 + .changes")
             .First()
             .Children.Select(entry => entry.QuerySelector("a")?.GetAttribute("href"))
-            .ShouldBe([Links.Rule(SampleEdition.Raise), "jurisdictions/au-qld.html#certification", null]);
+            .ShouldBe([
+                Links.Rule(SampleEdition.Raise),
+                "jurisdictions/au-qld.html#certification",
+                "sources/au-qld/ministers-release-2018-09-20.html",
+                "jurisdictions/au-qld.html",
+                "jurisdictions/au-qld.html",
+                "jurisdictions/au-qld.html",
+                null,
+                null,
+            ]);
     }
 
     [Fact]
