@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using RuleBook.Authoring.Books;
 using RuleBook.Authoring.Inspecting;
 using RuleBook.Cli.Commands;
@@ -75,6 +76,25 @@ public sealed class RevisionTests : IDisposable
         Revision.Open(In("book.rulebook"), folder).Digest.ShouldBe(Digest(folder));
         Directory.Delete(In("tests"), recursive: true);
         Revision.Cases(folder, folder).ShouldBeEmpty();
+    }
+
+    /// <summary>The list of editions is a file of the book, which the command writes: nothing in it is to be mended by hand.</summary>
+    [Fact]
+    public async Task A_book_that_was_just_given_a_name_shows_nothing_that_it_did_not_show_before()
+    {
+        var before = await Inspected();
+        foreach (var (name, since, limit) in new[] { ("2026.11.1", "first", "60 mm"), ("2026.11.2", "2026.11.1", "55 mm") })
+        {
+            Write(Law, Regex.Replace(File.ReadAllText(In(Law)), "suspension-lift: [56][05] mm", $"suspension-lift: {limit}"));
+            var named = await Invocation.Of(["edition", name, "--since", since, "--book", folder]);
+            (named.Code, named.Error).ShouldBe((0, ""));
+            named.Out.ShouldNotContain(" 0 news");
+            (await Inspected()).ShouldBe(before, name);
+            Commit(name);
+        }
+
+        async Task<string[]> Inspected() =>
+            [.. (await Invocation.Of(["inspect", folder])).Out.Split('\n').Where(line => line.Contains(": ", StringComparison.Ordinal))];
     }
 
     [Theory]
