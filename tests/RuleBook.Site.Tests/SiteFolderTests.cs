@@ -83,6 +83,22 @@ public sealed class SiteFolderTests : IDisposable
     }
 
     [Fact]
+    public void What_an_earlier_run_made_is_left_where_its_folder_is_gone_or_is_a_link_by_now()
+    {
+        var elsewhere = Path.Combine(folder, "elsewhere");
+        Directory.CreateDirectory(elsewhere);
+        System.IO.File.WriteAllText(Path.Combine(elsewhere, "old.html"), "mine");
+        Write(("gone/deep/old.html", "x"), ("linked/old.html", "x"));
+        Directory.Delete(In("gone"), recursive: true);
+        Directory.Delete(In("linked"), recursive: true);
+        Directory.CreateSymbolicLink(In("linked"), elsewhere);
+        Write(("a.html", "x"));
+        System.IO.File.ReadAllText(Path.Combine(elsewhere, "old.html")).ShouldBe("mine");
+        Directory.Exists(In("gone")).ShouldBeFalse();
+        Directory.Exists(In("linked")).ShouldBeTrue();
+    }
+
+    [Fact]
     public void A_manifest_that_names_what_lies_outside_or_is_a_link_takes_nothing_away()
     {
         Write(("a/index.html", "x"));

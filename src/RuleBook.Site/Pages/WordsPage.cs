@@ -11,7 +11,7 @@ internal static class WordsPage
         var words = site.Words;
         WordGroup[] groups =
         [
-            new("Pathways", "pathway", Terms(words.Pathways.Values, "pathway", Order)),
+            new("Pathways", "pathway", Terms(words.Pathways.Values.OrderBy(Order), "pathway")),
             new(
                 "Measures",
                 "measure",
@@ -45,7 +45,7 @@ internal static class WordsPage
                         )),
                 ]
             ),
-            new("Conditions", "condition", Terms(words.Conditions.Values, "condition", term => 0)),
+            new("Conditions", "condition", Terms(words.Conditions.Values.OrderBy(term => term.Title, StringComparer.Ordinal), "condition")),
         ];
         return new Page(
             "words.html",
@@ -58,19 +58,16 @@ internal static class WordsPage
 
     private static int Order(Term pathway) => Array.IndexOf(["no-certificate", "certificate", "approval", "prohibited"], pathway.Name);
 
-    private static WordEntry[] Terms(IEnumerable<Term> terms, string kind, Func<Term, int> order) =>
+    private static WordEntry[] Terms(IEnumerable<Term> terms, string kind) =>
         [
-            .. terms
-                .OrderBy(order)
-                .ThenBy(term => term.Title, StringComparer.Ordinal)
-                .Select(term => new WordEntry(
-                    $"{kind}.{Links.Slug(term.Name)}",
-                    term.Title,
-                    term.Name,
-                    term.Definition.Trim(),
-                    "",
-                    Links.Line(term.Mark)
-                )),
+            .. terms.Select(term => new WordEntry(
+                $"{kind}.{Links.Slug(term.Name)}",
+                term.Title,
+                term.Name,
+                term.Definition.Trim(),
+                "",
+                Links.Line(term.Mark)
+            )),
         ];
 }
 

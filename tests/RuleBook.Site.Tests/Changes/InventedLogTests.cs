@@ -41,6 +41,51 @@ public sealed class InventedLogTests
             ]);
     }
 
+    /// <summary>A year whose every day has a version fills more than a page; it stays whole, and the years beside it have their own.</summary>
+    [Fact]
+    public void A_year_that_is_larger_than_a_page_has_one_of_its_own_and_the_latest_years_stand_first()
+    {
+        var site = InventedPlace.With(
+            "ride-height",
+            "  - rule: raise\n    title: Raising\n    versions:\n"
+                + Version("2017-05-05")
+                + Version("2018-05-05")
+                + string.Concat(Enumerable.Range(0, 365).Select(day => Version($"{new DateOnly(2019, 1, 1).AddDays(day):yyyy-MM-dd}")))
+                + Version("2021-05-05")
+        );
+
+        var pages = ChangesPage.Of(site).ToArray();
+
+        pages
+            .Select(page => (page.Path, page.Title))
+            .ShouldBe([
+                ("changes.html", "What changes"),
+                ("changes-2.html", "What changed, 2019"),
+                ("changes-3.html", "What changed, 2017 to 2018"),
+            ]);
+
+        static string Version(string from) =>
+            $"      - {{ from: {from}, sources: [{{ cite: code }}], tiers: [], beyond: prohibited, note: {new string('x', 200)} }}\n";
+    }
+
+    [Fact]
+    public void News_of_an_edition_stand_by_their_consequence_what_was_wrong_first()
+    {
+        Edition edition = new("2026.11.2", new(2026, 11, 9), "sha256:2", default)
+        {
+            News =
+            [
+                new(NewsKind.Tool, [], null, "Told."),
+                new(NewsKind.Evidence, [], null, "Read."),
+                new(NewsKind.Law, [], null, "Amended."),
+                new(NewsKind.Corrected, [], null, "Wrong."),
+            ],
+        };
+        var told = NamedEditionView.Of(edition);
+        (told.Name, told.Day, told.Digest).ShouldBe(("2026.11.2", "9 November 2026", "sha256:2"));
+        told.News.Select(news => news.Split(' ')[^1]).ShouldBe(["Wrong.", "Amended.", "Read.", "Told."]);
+    }
+
     [Fact]
     public void An_entry_has_the_job_that_shows_it_or_says_why_it_has_none()
     {

@@ -1,3 +1,4 @@
+using RuleBook.Law;
 using RuleBook.Site.Charts;
 using RuleBook.Site.Pages;
 
@@ -63,7 +64,18 @@ public sealed class TopicChartTests
             {
                 Book = book with
                 {
-                    Jurisdictions = [book.Jurisdictions[0], book.Jurisdictions[0] with { Id = "xa-b", Name = "Its part", Within = "xa" }],
+                    Jurisdictions =
+                    [
+                        book.Jurisdictions[0],
+                        book.Jurisdictions[0] with
+                        {
+                            Id = "xa-b",
+                            Name = "Its part",
+                            Within = "xa",
+                        },
+                        Saying("Left free", new NotRegulated("")),
+                        Saying("Unread", new NotEstablished("", null, null)),
+                    ],
                 },
             }
         );
@@ -76,7 +88,11 @@ public sealed class TopicChartTests
                 "Four-wheel drive without stability control, without a certificate",
                 "Four-wheel drive without stability control, with a certificate",
             ]);
-        view.Drawings[0].Rows.ShouldBe([new("The place", "no such way", "", "", ""), new("Its part", "no such way", "", "", "")]);
+        (string, string)[] others = [("Left free", "not regulated"), ("Unread", "not established")];
+        view.Drawings[0]
+            .Rows.Select(row => (row.Place, row.Suspension))
+            .ShouldBe([("The place", "no such way"), ("Its part", "no such way"), .. others]);
+        view.Drawings[1].Rows[2..].Select(row => (row.Place, row.Suspension)).ShouldBe(others);
         view.Drawings[1].Rows[0].ShouldBe(new("The place", "50 mm", "no figure of its own", "no figure of its own", "120 mm"));
         view.Drawings[1]
             .Drawing.Text.ShouldContain(
@@ -84,5 +100,18 @@ public sealed class TopicChartTests
             );
         // 120 mm end between lines of 20 mm: the whole width of 485 pixels from 215 on.
         view.Drawings[1].Drawing.Text.ShouldContain("x1=\"215\" y1=\"47\" x2=\"700\" y2=\"47\"");
+
+        Jurisdiction Saying(string name, Content content)
+        {
+            var place = book.Jurisdictions[0];
+            var rule = place.Rules[0];
+            return place with
+            {
+                Id = $"xa-{name}",
+                Name = name,
+                Within = "xa",
+                Rules = [rule with { Versions = [rule.Versions[0] with { Content = content }] }],
+            };
+        }
     }
 }
