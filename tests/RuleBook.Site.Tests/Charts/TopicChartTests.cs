@@ -73,8 +73,8 @@ public sealed class TopicChartTests
                             Name = "Its part",
                             Within = "xa",
                         },
-                        Saying("Left free", new NotRegulated("")),
-                        Saying("Unread", new NotEstablished("", null, null)),
+                        Saying("xa-c", "Left free", new NotRegulated("")),
+                        Saying("xa-d", "Unread", new NotEstablished("", null, null)),
                     ],
                 },
             }
@@ -101,13 +101,13 @@ public sealed class TopicChartTests
         // 120 mm end between lines of 20 mm: the whole width of 485 pixels from 215 on.
         view.Drawings[1].Drawing.Text.ShouldContain("x1=\"215\" y1=\"47\" x2=\"700\" y2=\"47\"");
 
-        Jurisdiction Saying(string name, Content content)
+        Jurisdiction Saying(string id, string name, Content content)
         {
             var place = book.Jurisdictions[0];
             var rule = place.Rules[0];
             return place with
             {
-                Id = $"xa-{name}",
+                Id = id,
                 Name = name,
                 Within = "xa",
                 Rules = [rule with { Versions = [rule.Versions[0] with { Content = content }] }],
