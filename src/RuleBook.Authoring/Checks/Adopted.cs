@@ -13,14 +13,22 @@ internal static class Adopted
     internal static ImmutableArray<Tier> Tiers(Inspected book, Adoption adoption) =>
         book.AdoptedTiers.TryGetValue((adoption.Rule, adoption.AsOf), out var known)
             ? known
-            : book.AdoptedTiers[(adoption.Rule, adoption.AsOf)] = Follow(book, adoption);
+            : book.AdoptedTiers[(adoption.Rule, adoption.AsOf)] = [.. Follow(book, adoption).SelectMany(taken => taken.Tiers)];
 
     /// <summary>The same, each limit as far as the tolerance or step of the adopted rule lets it reach.</summary>
-    internal static ImmutableArray<Tier> Reaching(Inspected book, Adoption adoption) => Follow(book, adoption, true);
+    internal static ImmutableArray<Tier> Reaching(Inspected book, Adoption adoption) =>
+        [
+            .. Follow(book, adoption)
+                .SelectMany(taken =>
+                    taken.Measured is { } measured
+                        ? ((Stated)Allowance.Apply(new Stated(taken.Tiers, null), measured, book.Book.Vocabulary)).Tiers
+                        : taken.Tiers
+                ),
+        ];
 
-    private static ImmutableArray<Tier> Follow(Inspected book, Adoption adoption, bool reaching = false)
+    /// <summary>The tiers of each version that is taken over, on the way to the rule that states them, and how they are measured.</summary>
+    private static IEnumerable<(ImmutableArray<Tier> Tiers, Measured? Measured)> Follow(Inspected book, Adoption adoption)
     {
-        var tiers = ImmutableArray.CreateBuilder<Tier>();
         var (seen, open) = (new HashSet<(string Rule, DateOnly? Day)>(), new Stack<(Adoption, Measured?)>([(adoption, null)]));
         while (open.TryPop(out var next))
         {
@@ -30,23 +38,14 @@ internal static class Adopted
             foreach (var version in Versions(rule, taken.AsOf))
             {
                 var measured = outer ?? version.Measured;
-                ImmutableArray<Tier> own = version.Content switch
-                {
-                    Stated stated => stated.Tiers,
-                    Adoption further => [.. further.Exceptions.Select(change => change.Added).OfType<Tier>()],
-                    _ => [],
-                };
-                if (version.Content is Adoption more)
-                    open.Push((more, measured));
-                tiers.AddRange(
-                    reaching && measured is not null
-                        ? ((Stated)Allowance.Apply(new Stated(own, null), measured, book.Book.Vocabulary)).Tiers
-                        : own
-                );
+                if (version.Content is Stated stated)
+                    yield return (stated.Tiers, measured);
+                if (version.Content is not Adoption further)
+                    continue;
+                yield return ([.. further.Exceptions.Select(change => change.Added).OfType<Tier>()], measured);
+                open.Push((further, measured));
             }
         }
-
-        return tiers.ToImmutable();
     }
 
     /// <summary>What holds beyond the tiers in every version that may be meant, where it is established.</summary>

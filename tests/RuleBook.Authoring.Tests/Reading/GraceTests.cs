@@ -18,6 +18,21 @@ public sealed class GraceTests
     /// <summary>50 mm were free before 2018-07-01, 40 mm from then on, but not for what was done before.</summary>
     private static readonly Book Spared = Raise($"when: {{ {Before} }}, within: {{ suspension-lift: 50 mm }}");
 
+    /// <summary>What was done before is free until 2019-07-01, and a version between leaves that as it is.</summary>
+    private static readonly Book SparedForATime = Raise(
+        $"when: {{ {Before} }}",
+        """
+
+        - from: 2019-01-01
+          sources: [ { cite: law, clause: "3" } ]
+          like: 2018-07-01
+        - from: 2019-07-01
+          sources: [ { cite: law, clause: "4" } ]
+          like: 2018-07-01
+          change: [ { tier: earlier, drop: yes } ]
+        """
+    );
+
     [Theory]
     [InlineData("2018-06-30", 50, Pathway.NoCertificate)]
     [InlineData("2018-06-30", 51, Pathway.Prohibited)]
@@ -68,48 +83,16 @@ public sealed class GraceTests
     [InlineData("inspection: 2019-06-30", true)]
     [InlineData("work: 2018-07-01, inspection: 2019-06-30", false)]
     [InlineData("work: 2018-06-30, inspection: 2019-07-01", false)]
-    public void What_is_left_says_until_when_it_is_spared(string dates, bool told)
-    {
-        var book = Raise(
-            $"when: {{ {Before} }}",
-            """
-
-            - from: 2019-01-01
-              sources: [ { cite: law, clause: "3" } ]
-              like: 2018-07-01
-            - from: 2019-07-01
-              sources: [ { cite: law, clause: "4" } ]
-              like: 2018-07-01
-              change: [ { tier: earlier, drop: yes } ]
-            """
-        );
-
+    public void What_is_left_says_until_when_it_is_spared(string dates, bool told) =>
         MarginFinder
-            .Find(book, JobReader.Read(YamlText.Read(Job(dates, 10), "job"), book))
+            .Find(SparedForATime, JobReader.Read(YamlText.Read(Job(dates, 10), "job"), SparedForATime))
             .Cautions.Contains("Raising a vehicle: what is spared here as altered earlier is spared until 2019-07-01 only.")
             .ShouldBe(told);
-    }
 
     [Fact]
-    public void The_end_of_what_is_spared_is_told_across_a_version_that_leaves_it_as_it_is()
-    {
-        var book = Raise(
-            $"when: {{ {Before} }}",
-            """
-
-            - from: 2019-01-01
-              sources: [ { cite: law, clause: "3" } ]
-              like: 2018-07-01
-            - from: 2019-07-01
-              sources: [ { cite: law, clause: "4" } ]
-              like: 2018-07-01
-              change: [ { tier: earlier, drop: yes } ]
-            """
-        );
-
-        Assessed(book, Job("work: 2018-06-30, inspection: 2018-12-31", 45))
+    public void The_end_of_what_is_spared_is_told_across_a_version_that_leaves_it_as_it_is() =>
+        Assessed(SparedForATime, Job("work: 2018-06-30, inspection: 2018-12-31", 45))
             .ShouldGive(Pathway.NoCertificate, "Raising a vehicle: from 2019-07-01 on not allowed, whenever the work was done.");
-    }
 
     [Fact]
     public void The_end_of_what_is_spared_is_told_where_the_rule_is_adopted_as_amended()
