@@ -19,7 +19,8 @@ internal static class Remarks
                 continue;
             foreach (var remark in Corrected(left, right, now))
                 yield return remark;
-            if (Decides(left, old) is var was && Decides(right, now) is var by && was != by)
+            var (was, by) = (Decides(left, old), Decides(right, now));
+            if (was != by)
                 yield return new Remark(
                     RemarkKind.DecidedBy,
                     now.Id,

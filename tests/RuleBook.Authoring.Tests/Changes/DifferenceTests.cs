@@ -236,6 +236,26 @@ public sealed class DifferenceTests
         remark.Text.ShouldContain("unladen instead of at tare");
     }
 
+    /// <summary>Neither what is proposed nor what follows is measured otherwise.</summary>
+    [Fact]
+    public void How_a_lift_is_measured_is_told_where_the_version_stands_that_measures_otherwise()
+    {
+        static Book Measured(string state) =>
+            SmallBook.WithVersions(
+                $"- {{from: unknown, in-force-by: 2014-02-03, {Lift(50, state)}}}\n- {{from: 2018-01-01, {Lift(75, "unladen")}}}\n"
+                    + $"- {{proposed: yes, {Lift(90, "unladen")}}}"
+            );
+        static string Lift(int mm, string state) =>
+            $"{Sources}, measured: {{mass-state: {state}}}, tiers: [{{pathway: no-certificate, within: {{suspension-lift: {mm} mm}}}}], "
+            + "beyond: prohibited";
+        var now = Measured("unladen");
+
+        var remark = Between(Measured("tare"), now).Remarks.ShouldHaveSingleItem();
+
+        remark.Text.ShouldBe("measured at unladen instead of at tare");
+        remark.Mark.ShouldBe(now.Rule("au-qld/ride-height/raise")!.Versions[0].Mark);
+    }
+
     [Fact]
     public void A_measure_that_now_asks_for_a_rule_of_its_own_leaves_open_what_no_rule_speaks_of()
     {

@@ -17,4 +17,13 @@ public sealed class FailedCheckTests
                     + "no such place) "
                     + "(mend the other problems first; if it stays, report it with the book)"
             );
+
+    [Fact]
+    public void A_folder_without_a_book_is_a_report_of_nothing_but_that()
+    {
+        using var folder = new TemporaryFolder();
+        var report = Inspection.Run(folder.Path, new DateOnly(2026, 11, 25));
+        report.Problems.ShouldHaveSingleItem();
+        (report.Files, report.Digest, report.Book).ShouldBe((0, "", null));
+    }
 }

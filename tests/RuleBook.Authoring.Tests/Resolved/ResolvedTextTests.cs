@@ -13,6 +13,15 @@ public sealed class ResolvedTextTests
             .Stale(ResolvedFolder.Within(TestBook.Folder), TestBook.Book)
             .ShouldBeEmpty("run 'rulebook resolved --write' and look at what changed");
 
+    /// <summary>By hand, <c>tests/invented-book/held/resolved</c>: dates known in part, an adoption, what is proposed and disputed.</summary>
+    [Theory]
+    [InlineData("xa")]
+    [InlineData("xa-n")]
+    public void Every_rule_of_an_invented_place_is_told_whole_from_each_day_on_which_it_changes(string place) =>
+        ResolvedText
+            .Of(InventedBook.Book, InventedBook.Book.Jurisdiction(place)!)
+            .ShouldBe(InventedBook.Held(Path.Combine("resolved", $"{place}.txt")));
+
     [Fact]
     public void A_change_of_an_adopted_rule_shows_in_the_text_of_the_adopting_jurisdiction()
     {

@@ -183,10 +183,15 @@ public sealed class BookWalkTests
         faults.Select(fault => fault.Text).ShouldBe(told is null ? [] : [$"no rule on ride-height covers {told}"]);
     }
 
-    [Fact]
-    public void A_category_that_no_rule_of_a_topic_binds_is_found_where_another_rule_names_it()
+    [Theory]
+    [InlineData("")]
+    [InlineData(
+        "- {rule: draft, title: Draft, for: {category: NA}, versions: [{proposed: yes, sources: [{cite: law}], not-regulated: none}]}"
+    )]
+    [InlineData("- {rule: road, title: On the road, governed-by: travel, from: 2012-01-01, sources: [{cite: law}], not-regulated: none}")]
+    public void A_category_that_no_rule_of_a_topic_binds_is_found_where_another_rule_names_it(string more)
     {
-        var report = BookWalk.Walk(SmallBook.Of(("au-qld", RideHeight("MC")), ("au-vic", RideHeight("MC, NA"))));
+        var report = BookWalk.Walk(SmallBook.Of(("au-qld", $"{RideHeight("MC")}\n  {more}"), ("au-vic", RideHeight("MC, NA"))));
 
         report
             .Faults.ShouldHaveSingleItem()
@@ -201,7 +206,7 @@ public sealed class BookWalkTests
                 topic: ride-height
                 rules:
                   - {rule: raise, title: Raising, for: {category: [{{categories}}]}, versions: [{from: 2012-01-01, {{Sources}},
-                      not-regulated: there is no rule}]}
+                      not-regulated: there is no rule}, {proposed: yes, {{Sources}}, not-regulated: none}]}
                 """;
     }
 }
