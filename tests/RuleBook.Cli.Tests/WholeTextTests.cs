@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using RuleBook.Answers;
 using RuleBook.Authoring.Cases;
 using RuleBook.Authoring.Changes;
 using RuleBook.Authoring.Pinning;
 using RuleBook.Authoring.Walk;
 using RuleBook.Cli.Answers;
+using RuleBook.InForce;
 using RuleBook.Law;
 using RuleBook.Text;
 using Spectre.Console;
@@ -107,6 +109,20 @@ public sealed class WholeTextTests
                 """
             );
 
+    [Theory]
+    [InlineData(0, null, "adopts xa/ride-height/raise as amended")]
+    [InlineData(1, null, "adopts xa/ride-height/raise as amended, with 1 exception")]
+    [InlineData(2, "2013-05-06", "adopts xa/ride-height/raise as it stood on 6 May 2013, with 2 exceptions")]
+    public void An_adoption_is_told_with_its_day_and_how_many_exceptions_it_makes(int exceptions, string? day, string told)
+    {
+        DateOnly? asOf = day is null ? null : DateOnly.Parse(day, CultureInfo.InvariantCulture);
+        var adoption = new Adoption("xa/ride-height/raise", asOf, [], Line7);
+        var version = new RuleVersion(null, null, null, null, false, [], null, adoption, [], null, Line7);
+        TimelineText
+            .What(IsleBook, new Change(null!, ChangeKind.Adopted, null, null, adoption.Rule, asOf, exceptions, version))
+            .ShouldBe(told);
+    }
+
     [Fact]
     public void Documents_nobody_has_read_are_told_with_what_each_settles_and_where_to_edit()
     {
@@ -138,6 +154,8 @@ public sealed class WholeTextTests
         const string at = "jurisdictions/xa/ride-height.yaml:7";
         var edit = $"  - then edit: {string.Join(", ", Enumerable.Repeat(at, 6))}\n";
         Told(page => GapsText.Write(page, Day, found, whole: false)).ShouldBe($"{head}{first}{edit}  1 more: rulebook gaps xa");
+        // one document of a place leaves none to be asked for
+        Told(page => GapsText.Write(page, Day, found[..1], whole: false)).ShouldBe($"{head}{first}{edit}".TrimEnd('\n'));
         Told(page => GapsText.Write(page, Day, found, whole: true))
             .ShouldBe(
                 $"""

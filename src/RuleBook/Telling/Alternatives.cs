@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using RuleBook.Answers;
 using RuleBook.Law;
 
@@ -19,7 +18,9 @@ internal static class Alternatives
         var others = finding.Closed.Where(closed => !closed.Facts.IsEmpty).Select(closed => closed.Tier).ToHashSet();
         Tier[] same = [.. stated.Tiers.Where(each => each.Pathway == tier.Pathway && !others.Contains(each))];
         var at = Array.IndexOf(same, tier);
-        return same.Length < 2 || at < 0 ? "" : $"{(char)('A' + at)} {Name(tier, finding)}";
+        return same.Length < 2 || at < 0 ? "" : $"{(char)('A' + at)} {Name(tier.Limits, Title)}";
+
+        string Title(string measure) => finding.Judged.Table.Vocabulary.Measures[measure].Title;
     }
 
     /// <summary>The name of an alternative: what its limits leave open.</summary>
@@ -40,14 +41,5 @@ internal static class Alternatives
             [var one] => $"{one} alone",
             [.. var first, var last] => $"{string.Join(", ", first)} and {last}",
         };
-    }
-
-    private static string Name(Tier tier, Finding finding)
-    {
-        var titles = finding
-            .Limits.Concat(finding.Closed.SelectMany(closed => closed.Limits))
-            .GroupBy(check => check.Measure.Name)
-            .ToDictionary(same => same.Key, same => same.First().Measure.Title);
-        return Name(tier.Limits, measure => titles.GetValueOrDefault(measure, measure.Replace('-', ' ')));
     }
 }

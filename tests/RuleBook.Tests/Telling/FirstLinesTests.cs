@@ -1,3 +1,4 @@
+using System.Text.Json;
 using RuleBook.Answers;
 using RuleBook.Law;
 using RuleBook.Telling;
@@ -132,6 +133,26 @@ public sealed class FirstLinesTests
             .Findings.ShouldHaveSingleItem();
         finding.Reason.Select(closed => Alternatives.Of(finding, closed.Tier)).ShouldBe(["A suspension-lift alone", "B body-lift alone"]);
         Alternatives.Of(finding, finding.Tier!).ShouldBe(""); // the only one of its pathway
+    }
+
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData("40 mm", "0 mm", "A suspension-lift alone")]
+    [InlineData("0 mm", "40 mm", "B body-lift alone")] // A is no easier, and no reason
+    [InlineData("40 mm", "25 mm", "", "A suspension-lift alone", "B body-lift alone")] // the certificate is the only one of its pathway
+    [InlineData("151 mm", "0 mm", "", "A suspension-lift alone", "B body-lift alone", "")] // no tier holds
+    public void The_data_name_the_alternative_that_is_taken_and_those_that_are_closed(
+        string springs,
+        string blocks,
+        string taken,
+        params string[] closed
+    )
+    {
+        var answer = Assess(Stating(Two), $$""" "modification": { "suspension-lift": "{{springs}}", "body-lift": "{{blocks}}" } """);
+        using var told = JsonDocument.Parse(AssessmentJson.Write(answer));
+        var finding = told.RootElement.GetProperty("findings")[0];
+        finding.GetProperty("alternative").GetString().ShouldBe(taken);
+        finding.GetProperty("closed").EnumerateArray().Select(each => each.GetProperty("alternative").GetString()).ShouldBe(closed);
     }
 
     [Theory]
