@@ -13,7 +13,7 @@ public sealed class ResolvedTextTests
             .Stale(ResolvedFolder.Within(TestBook.Folder), TestBook.Book)
             .ShouldBeEmpty("run 'rulebook resolved --write' and look at what changed");
 
-    /// <summary>By hand, <c>tests/invented-book/held/resolved</c>: dates known in part, an adoption, what is proposed and disputed.</summary>
+    /// <summary>By hand, <c>tests/invented-book/held/resolved</c>: dates known in part, an adoption, a proposal, a dispute.</summary>
     [Theory]
     [InlineData("xa")]
     [InlineData("xa-n")]

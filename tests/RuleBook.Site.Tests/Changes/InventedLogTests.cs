@@ -41,7 +41,7 @@ public sealed class InventedLogTests
             ]);
     }
 
-    /// <summary>A year whose every day has a version fills more than a page; it stays whole, and the years beside it have their own.</summary>
+    /// <summary>A year whose every day has a version fills more than a page; it stays whole, and other years have theirs.</summary>
     [Fact]
     public void A_year_that_is_larger_than_a_page_has_one_of_its_own_and_the_latest_years_stand_first()
     {
