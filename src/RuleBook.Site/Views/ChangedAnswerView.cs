@@ -58,7 +58,7 @@ internal sealed record OtherChangeView(string Place, string About, string? Url, 
     /// <summary>Bytes that the entry takes of a page, about.</summary>
     public long Size => 100 + new[] { Place, About, Url ?? "", Text }.Sum(EscapingContext.Size);
 
-    /// <summary>What has slashes is a rule or a source, of the earlier edition only or not; other words are the place or a scheme.</summary>
+    /// <summary>What has slashes is a rule or a source, of this or the earlier edition; other words are the place or a scheme.</summary>
     public static OtherChangeView Of(SiteBook site, OtherChange other)
     {
         if (site.Book.Rule(other.About) is { } rule)
