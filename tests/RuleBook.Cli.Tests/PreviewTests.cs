@@ -66,6 +66,51 @@ public sealed class PreviewTests : IDisposable
         await serving;
     }
 
+    /// <summary>Each file as what it is, which a browser is not to guess, and asked for anew each time; br before gzip.</summary>
+    [Theory]
+    [InlineData("index.html", "text/html; charset=utf-8", "br")]
+    [InlineData("site.css", "text/css; charset=utf-8", null)]
+    [InlineData("form.js", "text/javascript; charset=utf-8", null)]
+    [InlineData("form.json", "application/json; charset=utf-8", null)]
+    [InlineData("evaluator.wasm", "application/wasm", null)] // which is compiled while it comes only as this
+    [InlineData("chart.svg", "image/svg+xml", null)]
+    [InlineData("limits.csv", "text/csv; charset=utf-8", null)]
+    [InlineData("changes.atom", "application/atom+xml; charset=utf-8", null)]
+    [InlineData("days.ics", "text/calendar; charset=utf-8", null)]
+    [InlineData("CNAME", "text/plain; charset=utf-8", null)]
+    [InlineData("missing.html", null, null)]
+    public async Task A_file_is_given_as_what_it_is(string name, string? type, string? coding)
+    {
+        if (type is not null)
+            await File.WriteAllTextAsync(Path.Combine(Site, name), "content", TestContext.Current.CancellationToken);
+        foreach (var ending in (string[])["br", "gz"])
+            await File.WriteAllTextAsync(Path.Combine(Site, $"index.html.{ending}"), ending, TestContext.Current.CancellationToken);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        var (port, said) = (FreePort(), new StringWriter { NewLine = "\n" });
+        var serving = Preview.ServeAsync(Site, port, said, stop.Token);
+        said.ToString().ShouldBe($"http://127.0.0.1:{port}/ (Ctrl+C ends it)\n");
+        using var client = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}/") };
+        foreach (var method in new[] { HttpMethod.Get, HttpMethod.Head })
+        {
+            using var asked = new HttpRequestMessage(method, name) { Headers = { { "Accept-Encoding", "gzip, deflate, br" } } };
+            using var answer = await client.SendAsync(asked, stop.Token);
+            answer.StatusCode.ShouldBe(type is null ? HttpStatusCode.NotFound : HttpStatusCode.OK);
+            answer.Content.Headers.ContentType?.ToString().ShouldBe(type);
+            answer.Content.Headers.ContentEncoding.FirstOrDefault().ShouldBe(coding);
+            var text = await answer.Content.ReadAsStringAsync(stop.Token);
+            text.ShouldBe(method == HttpMethod.Head || type is null ? "" : coding ?? "content");
+            if (type is null)
+                continue;
+            answer.Content.Headers.ContentLength.ShouldBe((coding ?? "content").Length);
+            answer.Headers.GetValues("X-Content-Type-Options").ShouldBe(["nosniff"]);
+            answer.Headers.GetValues("Cache-Control").ShouldBe(["no-cache"]);
+            answer.Headers.GetValues("Vary").ShouldBe(["Accept-Encoding"]);
+        }
+
+        await stop.CancelAsync();
+        await serving;
+    }
+
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     private static int FreePort()

@@ -171,6 +171,18 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
         "--letters",
         "out"
     )]
+    [InlineData("--format:1:1: error one-at-a-time: several jobs are told as text, a line each (give one job)", "assess", "job.yaml", "job.yaml", "--full")]
+    [InlineData("--format:1:1: error one-at-a-time: several jobs are told as text, a line each (give one job)", "assess", "none", "--format", "html")]
+    [InlineData("JOB:1:1: error no-file: the folder holds no job (name one with files that end in .yaml, .yml or .json)", "assess", "none")]
+    [InlineData("--output:1:1: error same-file: '@fleet.csv' is what the same run reads or writes (name another file)", "fleet", "fleet.csv", "--output", "fleet.csv")]
+    [InlineData("--rejected:1:1: error same-file: '@fleet.csv' is what the same run reads or writes (name another file)", "fleet", "fleet.csv", "--rejected", "fleet.csv")]
+    [InlineData("--rejected:1:1: error same-file: '@out' is what the same run reads or writes (name another file)", "fleet", "fleet.csv", "--output", "out", "--rejected", "out")]
+    [InlineData(
+        "@4wd.csv:1:2: error unknown-key: 'vehicle.Four Wheel Drive' is not a key of a job (if it is meant, head it 'vehicle.four-wheel-drive', "
+            + "with units in the cells; a column of your own needs another name)",
+        "fleet",
+        "4wd.csv"
+    )]
     [InlineData(
         "@list.yaml:1:1: error wrong-shape: a job is keys with values (start with 'registered-in:' and 'vehicle:')",
         "assess",
@@ -187,6 +199,32 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
     public async Task What_cannot_be_asked_so_is_told_with_what_can(string told, params string[] args) =>
         await Refused(told.Replace("@", desk.Folder, StringComparison.Ordinal), args);
 
+    [Theory]
+    [InlineData("Option '--name' is required", "new jurisdiction", "new", "jurisdiction", "xc", "--ask", "A")]
+    [InlineData("Option '--ask' is required", "new jurisdiction", "new", "jurisdiction", "xc", "--name", "N")]
+    [InlineData("Option '--title' is required", "new rule", "new", "rule", "xa/towing/pull", "--source", "code")]
+    [InlineData("Option '--source' is required", "new rule", "new", "rule", "xa/towing/pull", "--title", "Pulling")]
+    [InlineData("--pin and --walk are two runs: leave one out", "cases", "cases", "--pin", "--walk")]
+    [InlineData("--require goes with --pin", "cases", "cases", "--require", "100%")]
+    [InlineData("--in and --topic go with --pin or --walk", "cases", "cases", "--in", "xa")]
+    [InlineData("--in and --topic go with --pin or --walk", "cases", "cases", "--topic", "towing")]
+    [InlineData("--walk reads no cases and writes text", "cases", "cases", "--walk", "--format", "json")]
+    [InlineData("--walk reads no cases and writes text", "cases", "cases", "none", "--walk")]
+    [InlineData("--pin writes text or json", "cases", "cases", "--pin", "--format", "junit")]
+    public async Task Options_that_lack_or_do_not_go_together_are_told_under_the_line_that_was_typed(
+        string told,
+        string command,
+        params string[] args
+    )
+    {
+        string[] typed = [.. args.Select(desk.In), "--book", desk.In("book")];
+        var answer = await Invocation.Of(typed);
+        (answer.Code, answer.Out).ShouldBe((2, ""));
+        answer.Error.ShouldBe(
+            $"rulebook {string.Join(' ', typed)}\nerror: {told} ('rulebook {command} --help' tells what there is)\n"
+        );
+    }
+
     /// <summary>A word that names a file or folder of the desk stands for it.</summary>
     private async Task Refused(string told, string[] args)
     {
@@ -199,7 +237,7 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
     /// <summary>A folder with the invented book and what somebody may have beside it.</summary>
     public sealed class Desk : IDisposable
     {
-        private static readonly string[] Names = ["book", "fleet.csv", "gone", "job.yaml", "kept", "list.yaml", "none", "out"];
+        private static readonly string[] Names = ["4wd.csv", "book", "fleet.csv", "gone", "job.yaml", "kept", "list.yaml", "none", "out"];
 
         public string Folder { get; } = Directory.CreateTempSubdirectory("rulebook-desk-").FullName + Path.DirectorySeparatorChar;
 
@@ -210,6 +248,7 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
                 Directory.CreateDirectory(In(name));
             File.WriteAllText(In("job.yaml"), "{ registered-in: xa-n, on: 2026-11-20, vehicle: { category: MC } }\n");
             File.WriteAllText(In("list.yaml"), "[job]\n");
+            File.WriteAllText(In("4wd.csv"), "registered-in,vehicle.Four Wheel Drive\nxa,yes\n");
             File.WriteAllText(In("fleet.csv"), "registered-in\nxa-n\nxa\n");
         }
 
