@@ -3,6 +3,43 @@ namespace RuleBook.Cli.Tests;
 /// <summary><c>rulebook export</c> writes a folder of plain tables with the query that judges by them.</summary>
 public sealed class ExportCommandTests
 {
+    /// <summary>On the invented book, with a limit that is a share of another measure in it, which no decimal holds.</summary>
+    [Fact]
+    public async Task An_export_says_how_much_it_is_of_which_day_and_what_it_leaves_open()
+    {
+        var book = InventedBookTests.Copy();
+        try
+        {
+            var law = Path.Combine(book, "jurisdictions", "xa-n", "ride-height.yaml");
+            await File.WriteAllTextAsync(
+                law,
+                (await File.ReadAllTextAsync(law, TestContext.Current.CancellationToken)).Replace(
+                    "within: { suspension-lift: 30 mm }",
+                    "within: { front-bumper-height: { at-most: [600 mm, { share: 20 %, of: wheelbase }] } }",
+                    StringComparison.Ordinal
+                ),
+                TestContext.Current.CancellationToken
+            );
+            foreach (var kind in (string[])["sql", "csv", "dmn", "parquet"])
+            {
+                var target = Path.Combine(book, kind);
+                var answer = await Invocation.Of(["export", target, "--for", kind, "--book", book]);
+                var files = new DirectoryInfo(target).GetFiles().Where(file => file.Name != "rulebook-export.txt").ToArray();
+                answer.Code.ShouldBe(0);
+                answer.Out.ShouldBe(
+                    $"{target}: {files.Length} files, {files.Sum(file => file.Length) / 1024} KiB, limits in force on 2026-11-25\n"
+                );
+                answer.Error.ShouldBe(
+                    "not reckoned, no decimal holds every share: front-bumper-height-per-wheelbase; a vehicle that does not state it stays open\n"
+                );
+            }
+        }
+        finally
+        {
+            Directory.Delete(book, recursive: true);
+        }
+    }
+
     [Fact]
     public async Task The_limits_in_force_on_a_day_are_written_as_tables_with_the_query()
     {

@@ -1,7 +1,4 @@
 using System.Globalization;
-using System.Net;
-using System.Net.Sockets;
-using RuleBook.Authoring.Tests;
 using RuleBook.Cli.Commands;
 
 namespace RuleBook.Cli.Tests;
@@ -70,18 +67,6 @@ public sealed class FaultTests
     }
 
     [Fact]
-    public async Task A_busy_port_is_told_as_such()
-    {
-        using var busy = new TcpListener(IPAddress.Loopback, 0);
-        busy.Start();
-        var port = ((IPEndPoint)busy.LocalEndpoint).Port.ToString(CultureInfo.InvariantCulture);
-        using var folder = new TemporaryFolder();
-        var answer = await Invocation.Of(["site", Path.Combine(folder.Path, "site"), "--preview", "--port", port]);
-        answer.Code.ShouldBe(2);
-        answer.Error.ShouldContain($"cannot listen on port {port}");
-    }
-
-    [Fact]
     public async Task A_job_with_four_hundred_mistakes_prints_a_hundred_and_says_how_many_it_does_not()
     {
         var answer = await Invocation.Assess(
@@ -89,7 +74,7 @@ public sealed class FaultTests
         );
         answer.Code.ShouldBe(2);
         answer.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(101);
-        answer.Error.ShouldContain("and 300 more problems");
+        answer.Error.ShouldEndWith("\nand 300 more problems, not printed\n");
     }
 
     [Theory]
@@ -124,8 +109,14 @@ public sealed class FaultTests
         (await CommandLine.RunAsync(["assess", Path.Combine(Invocation.Root, "examples", "touring-wagon.yaml")], surroundings)).ShouldBe(
             70
         );
-        error.ToString().TrimEnd('\n', '\r').ShouldNotContain("\n");
-        error.ToString().ShouldContain("Please report");
+        error
+            .ToString()
+            .TrimEnd()
+            .ShouldMatch(
+                "^fault: no answer was made, and the fault is the program's, not the input's: InvalidOperationException: broken \\(at RuleBook\\..+\\)"
+                    + "\\. Please report this line with the command and its files: the maintainers, as an issue of the repository that the command "
+                    + "came from$"
+            );
     }
 
     [Fact]

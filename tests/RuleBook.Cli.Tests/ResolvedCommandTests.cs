@@ -18,9 +18,7 @@ public sealed class ResolvedCommandTests : IDisposable
     {
         const string advice = "run 'rulebook resolved --write' and look at what changed\n";
         var both = await Resolved();
-        (both.Code, both.Out, both.Error).ShouldBe(
-            (1, "not fresh: tests/resolved/xa-n.txt\nnot fresh: tests/resolved/xa.txt\n", advice)
-        );
+        (both.Code, both.Out, both.Error).ShouldBe((1, "not fresh: tests/resolved/xa-n.txt\nnot fresh: tests/resolved/xa.txt\n", advice));
         var made = await Resolved("--write");
         (made.Code, made.Out, made.Error).ShouldBe((0, "written: tests/resolved/xa-n.txt\nwritten: tests/resolved/xa.txt\n", ""));
         (await Resolved()).Code.ShouldBe(0);

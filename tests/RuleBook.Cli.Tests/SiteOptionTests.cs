@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Net;
+using System.Net.Sockets;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -82,6 +83,19 @@ public sealed partial class SiteOptionTests : IDisposable
         (answer.Code, answer.Out).ShouldBe((2, ""));
         answer.Error.ShouldContain(told);
         Directory.Exists(Target).ShouldBeFalse();
+    }
+
+    [Fact]
+    public async Task A_busy_port_is_told_as_such()
+    {
+        using var busy = new TcpListener(IPAddress.Loopback, 0);
+        busy.Start();
+        var port = ((IPEndPoint)busy.LocalEndpoint).Port.ToString(CultureInfo.InvariantCulture);
+        var answer = await Site(["--compress", "no", "--preview", "--port", port]);
+        answer.Code.ShouldBe(2);
+        answer.Error.ShouldMatch(
+            $"^--port:1:1: error no-port: the preview cannot listen on port {port}: .+ \\(name another with --port, such as 8322\\)\n$"
+        );
     }
 
     [Theory]

@@ -171,12 +171,44 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
         "--letters",
         "out"
     )]
-    [InlineData("--format:1:1: error one-at-a-time: several jobs are told as text, a line each (give one job)", "assess", "job.yaml", "job.yaml", "--full")]
-    [InlineData("--format:1:1: error one-at-a-time: several jobs are told as text, a line each (give one job)", "assess", "none", "--format", "html")]
+    [InlineData(
+        "--format:1:1: error one-at-a-time: several jobs are told as text, a line each (give one job)",
+        "assess",
+        "job.yaml",
+        "job.yaml",
+        "--full"
+    )]
+    [InlineData(
+        "--format:1:1: error one-at-a-time: several jobs are told as text, a line each (give one job)",
+        "assess",
+        "none",
+        "--format",
+        "html"
+    )]
     [InlineData("JOB:1:1: error no-file: the folder holds no job (name one with files that end in .yaml, .yml or .json)", "assess", "none")]
-    [InlineData("--output:1:1: error same-file: '@fleet.csv' is what the same run reads or writes (name another file)", "fleet", "fleet.csv", "--output", "fleet.csv")]
-    [InlineData("--rejected:1:1: error same-file: '@fleet.csv' is what the same run reads or writes (name another file)", "fleet", "fleet.csv", "--rejected", "fleet.csv")]
-    [InlineData("--rejected:1:1: error same-file: '@out' is what the same run reads or writes (name another file)", "fleet", "fleet.csv", "--output", "out", "--rejected", "out")]
+    [InlineData(
+        "--output:1:1: error same-file: '@fleet.csv' is what the same run reads or writes (name another file)",
+        "fleet",
+        "fleet.csv",
+        "--output",
+        "fleet.csv"
+    )]
+    [InlineData(
+        "--rejected:1:1: error same-file: '@fleet.csv' is what the same run reads or writes (name another file)",
+        "fleet",
+        "fleet.csv",
+        "--rejected",
+        "fleet.csv"
+    )]
+    [InlineData(
+        "--rejected:1:1: error same-file: '@out' is what the same run reads or writes (name another file)",
+        "fleet",
+        "fleet.csv",
+        "--output",
+        "out",
+        "--rejected",
+        "out"
+    )]
     [InlineData(
         "@4wd.csv:1:2: error unknown-key: 'vehicle.Four Wheel Drive' is not a key of a job (if it is meant, head it 'vehicle.four-wheel-drive', "
             + "with units in the cells; a column of your own needs another name)",
@@ -220,9 +252,7 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
         string[] typed = [.. args.Select(desk.In), "--book", desk.In("book")];
         var answer = await Invocation.Of(typed);
         (answer.Code, answer.Out).ShouldBe((2, ""));
-        answer.Error.ShouldBe(
-            $"rulebook {string.Join(' ', typed)}\nerror: {told} ('rulebook {command} --help' tells what there is)\n"
-        );
+        answer.Error.ShouldBe($"rulebook {string.Join(' ', typed)}\nerror: {told} ('rulebook {command} --help' tells what there is)\n");
     }
 
     /// <summary>A word that names a file or folder of the desk stands for it.</summary>

@@ -186,6 +186,34 @@ public sealed class InventedFleetTests : IDisposable
         answer.Code.ShouldBe(2);
     }
 
+    [Fact]
+    public async Task A_run_that_goes_on_where_none_has_died_begins_with_the_first_row()
+    {
+        var answer = await Invocation.Fleet(
+            In("fleet.csv"),
+            $"{Header}\n{Rows[2].Row}\n",
+            "--book",
+            folder,
+            "--output",
+            In("out.csv"),
+            "--resume"
+        );
+        answer.Error.ShouldStartWith("no run that died has noted how far it came: from the first row\npassed through");
+        answer.Code.ShouldBe(0);
+        File.ReadAllText(In("out.csv")).ShouldBe($"{Header},{Answer}\r\n{Rows[2].Row},{Rows[2].Answer}\r\n");
+        // What was noted by a run of another book, day or input is not gone on with.
+        new FleetState("another", 1, 1, 0, new FleetCounts(0, 0, 0, [], [], []), null, []).Write(
+            Authoring.Files.Destination.Of(In("out.csv"))
+        );
+        (
+            await Invocation.Of(["fleet", In("fleet.csv"), "--book", folder, "--output", In("out.csv"), "--resume"])
+        ).ShouldSatisfyAllConditions(
+            refused => refused.Code.ShouldBe(2),
+            refused =>
+                refused.Error.ShouldStartWith($"{In("out.csv")}:1:1: error not-resumable: the run that died was of another book, day")
+        );
+    }
+
     /// <summary>By an earlier book that had 45 mm for 50: D changes its verdict, A only what is left, E nothing.</summary>
     [Fact]
     public async Task Against_an_earlier_book_each_row_has_the_verdict_before_and_what_changed_is_counted()
