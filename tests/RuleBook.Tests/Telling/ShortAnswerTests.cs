@@ -29,4 +29,12 @@ public sealed class ShortAnswerTests
         ShortAnswer
             .Of(Assess(Stating(Tiers), $$""" "vehicle": { "tare": "2400 kg", "ratings": { "gvm": "2300 kg" } }, {{Lift(lift)}} """))
             .ShouldBe(told);
+
+    /// <summary>Nothing is changed, so there is no verdict to be told behind the blocker, nor one that is open.</summary>
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Where_nothing_is_changed_only_what_stands_in_the_way_is_told() =>
+        ShortAnswer
+            .Of(Assess(Stating(Tiers), """ "vehicle": { "tare": "2400 kg", "ratings": { "gvm": "2300 kg" } } """))
+            .ShouldBe("NOT AS PLANNED, 1 blocker");
 }
