@@ -254,14 +254,21 @@ internal sealed class Judgement
         && measure.Job.StartsWith("modification.", StringComparison.Ordinal)
         && !StatedWith(measure).Any(other => other.NeedsOwnRule);
 
-    /// <summary>Of a share, one of its two measures is asked for, since a job states those.</summary>
+    /// <summary>
+    /// What a job states is asked for: of a share one of its two measures, of a track that follows from offsets the offset that is missing.
+    /// </summary>
     private Effect Stated(Effect effect) =>
-        effect.Opening.Options is [{ Cell.Measure: { Share: not null } share }, ..]
-            ? effect with
-            {
-                Opening = effect.Opening with { Name = MeasureShares.Asked(share, Facts, book.Vocabulary).Job },
-            }
-            : effect;
+        effect.Opening.Options switch
+        {
+            [{ Cell.Measure: { Share: not null } share }, ..] => Asking(effect, MeasureShares.Asked(share, Facts, book.Vocabulary).Job),
+            [{ Cell.Measure.Name: KnownWords.TrackIncrease }, ..] when job.Plan.WheelOffset?.Missing is { } missing => Asking(
+                effect,
+                $"modification.wheel-offset.{missing}"
+            ),
+            _ => effect,
+        };
+
+    private static Effect Asking(Effect effect, string path) => effect with { Opening = effect.Opening with { Name = path } };
 
     /// <summary>The measures that a job states in the same place.</summary>
     private IEnumerable<Measure> StatedWith(Measure measure) => VocabularyIndex.Of(book.Vocabulary).ByJob[measure.Job];

@@ -15,4 +15,13 @@ internal sealed record WheelOffset(Fraction? BeforeMm, Fraction? AfterMm)
 
     /// <summary>How much wider the track becomes, between the centre lines of the treads, mm: twice the loss of offset.</summary>
     public Fraction? TrackIncreaseMm => 2 * LostMm;
+
+    /// <summary>The one of the two that is not known where the other is, by its key in the job; null otherwise.</summary>
+    public string? Missing =>
+        (BeforeMm, AfterMm) switch
+        {
+            (null, { }) => "before",
+            ({ }, null) => "after",
+            _ => null,
+        };
 }
