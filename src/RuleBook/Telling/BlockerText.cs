@@ -42,11 +42,12 @@ internal static class BlockerText
             ways.Length == 1
                 ? []
                 : ways.Select(way => way.Conditions.AsEnumerable()).Aggregate((all, each) => all.Intersect(each)).ToArray();
-        return string.Join(
-                "; or ",
-                ways.Select(way => string.Join(", ", way.Limits.Select(Phrases.Limit).Concat(NotMet(way.Conditions.Except(everywhere)))))
-                    .Where(text => text.Length > 0)
-            ) + string.Concat(NotMet(everywhere).Select(text => $"; also {text}"));
+        var own = string.Join(
+            "; or ",
+            ways.Select(way => string.Join(", ", way.Limits.Select(Phrases.Limit).Concat(NotMet(way.Conditions.Except(everywhere)))))
+                .Where(text => text.Length > 0)
+        );
+        return string.Join("; also ", NotMet(everywhere).Prepend(own).Where(text => text.Length > 0));
     }
 
     private static IEnumerable<string> NotMet(IEnumerable<Term> conditions) =>

@@ -46,6 +46,20 @@ public sealed class TrailerTests
         answer.Headline.ShouldBe(told is null ? Headline.NoCertificate : Headline.Blocked);
     }
 
+    /// <summary>Every way of Victoria asks that the trailer be within the towing capacities, and 3200 kg are over the maker's 3000 kg.</summary>
+    [Fact]
+    [Trait("Basis", "published")]
+    public void What_every_way_to_tow_lacks_is_told_where_none_lacks_anything_else()
+    {
+        var answer = Towing("au-vic", "ratings: { gvm: 3000 kg, braked-tow: 3000 kg }", "{ mass: 3200 kg, braked: yes }");
+        FirstLines
+            .Of(answer)
+            .First()
+            .ShouldContain(
+                "past a rule of use, towing a trailer with a light vehicle: not met: trailer within the towing capacities; 200 kg"
+            );
+    }
+
     /// <summary>
     /// Basis: the book has no figure for Queensland where the maker is silent (a trade page on vehicles before 1992 alone).
     /// </summary>
