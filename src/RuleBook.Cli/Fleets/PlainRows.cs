@@ -77,10 +77,9 @@ internal sealed class PlainRows
         Span<long> values = stackalloc long[varying];
         if (Key(row, key, values, true) is not var (length, stated))
             return false;
-        PlainAnswer? answer =
-            stated > 0 && kindOf.TryGetValue(key[..length], out var kind)
-                ? kind.Answers.GetValueOrDefault(kind.Cells.Key(values[..stated]))
-                : null;
+        PlainAnswer? answer = kindOf.TryGetValue(key[..length], out var kind)
+            ? kind.Answers.GetValueOrDefault(kind.Cells.Key(values[..stated]))
+            : null;
         if (answer is null)
         {
             if (stated > 0)
