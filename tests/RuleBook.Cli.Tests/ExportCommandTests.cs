@@ -30,7 +30,8 @@ public sealed class ExportCommandTests
                     $"{target}: {files.Length} files, {files.Sum(file => file.Length) / 1024} KiB, limits in force on 2026-11-25\n"
                 );
                 answer.Error.ShouldBe(
-                    "not reckoned, no decimal holds every share: front-bumper-height-per-wheelbase; a vehicle that does not state it stays open\n"
+                    "not reckoned, no decimal holds every share: front-bumper-height-per-wheelbase; "
+                        + "a vehicle that does not state it stays open\n"
                 );
             }
         }

@@ -113,8 +113,10 @@ public sealed class FaultTests
             .ToString()
             .TrimEnd()
             .ShouldMatch(
-                "^fault: no answer was made, and the fault is the program's, not the input's: InvalidOperationException: broken \\(at RuleBook\\..+\\)"
-                    + "\\. Please report this line with the command and its files: the maintainers, as an issue of the repository that the command "
+                "^fault: no answer was made, and the fault is the program's, not the input's: "
+                    + "InvalidOperationException: broken \\(at RuleBook\\..+\\)"
+                    + "\\. Please report this line with the command and its files: the maintainers, as an issue of the "
+                    + "repository that the command "
                     + "came from$"
             );
     }

@@ -210,7 +210,8 @@ public sealed class RefusalTests(RefusalTests.Desk desk) : IClassFixture<Refusal
         "out"
     )]
     [InlineData(
-        "@4wd.csv:1:2: error unknown-key: 'vehicle.Four Wheel Drive' is not a key of a job (if it is meant, head it 'vehicle.four-wheel-drive', "
+        "@4wd.csv:1:2: error unknown-key: 'vehicle.Four Wheel Drive' is not a key of a job (if it is meant, "
+            + "head it 'vehicle.four-wheel-drive', "
             + "with units in the cells; a column of your own needs another name)",
         "fleet",
         "4wd.csv"
