@@ -10,6 +10,9 @@ namespace RuleBook.Telling;
 /// <summary>The first lines of an answer: what stands in the way, then the verdict, place and day.</summary>
 internal static class FirstLines
 {
+    /// <summary>Accessories may be stated, and are judged by their mass alone.</summary>
+    internal const string NoChange = "change to the vehicle is stated that a rule in the book could judge";
+
     private const int BlockersTold = 3;
 
     /// <summary>In order; the first never permits while a blocker stands.</summary>
@@ -23,9 +26,8 @@ internal static class FirstLines
             yield return blockers;
         yield return assessment.Headline switch
         {
-            Headline.NothingToJudge => $"Nothing to judge: no change to the vehicle is stated{Weighed(assessment)}. {place}.",
-            Headline.Blocked when assessment.JudgesNothing =>
-                $"No change to the vehicle is stated that a rule in the book could judge{Weighed(assessment)}. {place}.",
+            Headline.NothingToJudge => $"Nothing to judge: no {NoChange}{Weighed(assessment)}. {place}.",
+            Headline.Blocked when assessment.JudgesNothing => $"No {NoChange}{Weighed(assessment)}. {place}.",
             Headline.Blocked => $"The modification itself: {Pathway(assessment)}{Weighed(assessment)}. {place}.",
             _ => $"{Phrases.Sentence(Pathway(assessment))}{Weighed(assessment)}. {place}.",
         };

@@ -72,7 +72,7 @@ public static class RemedyText
 
     /// <summary>Said where something is to be mended and nothing was found; null otherwise.</summary>
     internal static string? Nothing(Assessment now, IReadOnlyCollection<Remedy> remedies) =>
-        now.Headline is Headline.NothingToJudge ? "There is nothing to mend: no change to the vehicle is stated."
+        now.Headline is Headline.NothingToJudge ? $"There is nothing to mend: no {FirstLines.NoChange}."
         : now is { Headline: Headline.NoCertificate } ? "There is nothing to mend: it is allowed as planned, without a certificate."
         : remedies.Count > 0 ? null
         : now is { Verdict: not null and not Law.Pathway.Prohibited, NotJudged: [var unjudged, ..] }

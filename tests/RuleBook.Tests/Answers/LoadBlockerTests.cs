@@ -63,10 +63,11 @@ public sealed class LoadBlockerTests
 
     [Theory]
     [Trait("Basis", "derived")] // guard band by JCGM 106:2012 (clause not opened): 20 kg on the axles, as in the tests of the weighbridge
-    [InlineData(3470, "Nothing to judge: no change to the vehicle is stated. ")]
+    [InlineData(3470, "Nothing to judge: no change to the vehicle is stated that a rule in the book could judge. ")]
     [InlineData(
         3485,
-        "Nothing to judge: no change to the vehicle is stated; too close to call: 3485 of 3500 kg for GVM, weighed to within 20 kg. "
+        "Nothing to judge: no change to the vehicle is stated that a rule in the book could judge; "
+            + "too close to call: 3485 of 3500 kg for GVM, weighed to within 20 kg. "
     )]
     [InlineData(3515, "NOT AS PLANNED: 15 kg over GVM as weighed (3515 of 3500 kg, too close to call: weighed to within 20 kg).")]
     [InlineData(3530, "NOT AS PLANNED: 30 kg over GVM as weighed (3530 of 3500 kg).")]

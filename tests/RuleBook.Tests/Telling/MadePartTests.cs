@@ -161,7 +161,7 @@ public sealed class MadePartTests
         Nothing(Assess(Stating(Tiers), Lift("40 mm")))
             .ShouldBe("There is nothing to mend: it is allowed as planned, without a certificate.");
         Nothing(Assess(Stating(Tiers), """ "vehicle": { "category": "MC" } """))
-            .ShouldBe("There is nothing to mend: no change to the vehicle is stated.");
+            .ShouldBe("There is nothing to mend: no change to the vehicle is stated that a rule in the book could judge.");
         Nothing(Assess(Stating(""" "not-established": { "ask": "Office C." } """), Lift("60 mm")))
             .ShouldBe("No change mends it, for what holds is not known: nobody has established the limits for raise. Ask Office C.");
         var unjudged = Assess(Stating(Tiers), """ "modification": { "suspension-lift": "60 mm", "guard-flare": "30 mm" } """);

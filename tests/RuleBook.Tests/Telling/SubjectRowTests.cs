@@ -202,7 +202,9 @@ public sealed class SubjectRowTests
     [Fact]
     public void A_vehicle_that_stays_as_it_is_has_nothing_to_judge() =>
         First(Assess(Stating(Tiers), """ "vehicle": { "category": "MC" } """))
-            .ShouldBe("Nothing to judge: no change to the vehicle is stated. State A, 25 November 2026.");
+            .ShouldBe(
+                "Nothing to judge: no change to the vehicle is stated that a rule in the book could judge. State A, 25 November 2026."
+            );
 
     private static string First(Assessment answer) => FirstLines.Of(answer).First();
 
