@@ -46,7 +46,9 @@ public sealed class TrailerTests
         answer.Headline.ShouldBe(told is null ? Headline.NoCertificate : Headline.Blocked);
     }
 
-    /// <summary>Every way of Victoria asks that the trailer be within the towing capacities, and 3200 kg are over the maker's 3000 kg.</summary>
+    /// <summary>
+    /// Every way of Victoria asks that the trailer be within the towing capacities, and 3200 kg are over the maker's 3000 kg.
+    /// </summary>
     [Fact]
     [Trait("Basis", "published")]
     public void What_every_way_to_tow_lacks_is_told_where_none_lacks_anything_else()
