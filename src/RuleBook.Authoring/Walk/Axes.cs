@@ -68,13 +68,14 @@ internal sealed record Axes(ImmutableArray<Measure> Measures, ImmutableArray<Lim
         new(Weights([.. Parts(measure, version)], [.. Measures.Select(axis => axis.Name)]), low, high);
 
     /// <summary>
-    /// What a job states least: no change; of what is never below zero the least that is plausible, if no edge lies below that.
+    /// What a job states least: no change; of what is never below zero the least that is plausible, if no edge lies at or below that:
+    /// what is not plausible is judged all the same.
     /// </summary>
     private static Fraction Start(Measure measure, IEnumerable<Edge> edges) =>
         measure.IfAbsent
         ?? (
             measure is { BelowZero: BelowZero.Never, Plausible.Low: { IsPositive: true } least }
-            && !edges.Any(edge => edge.Value < least && edge.Parts.Any(part => part.Measure == measure.Name))
+            && !edges.Any(edge => edge.Value <= least && edge.Parts.Any(part => part.Measure == measure.Name))
                 ? least
                 : Fraction.Zero
         );

@@ -19,6 +19,8 @@ public sealed class WalkedPointsTests
     [InlineData(TwoTiers, "-0.1", "0", "0.1", "50", "50.1", "75", "75.1")]
     [InlineData("{pathway: no-certificate, within: {body-lift: {under: 20 mm}}}", "0", "0.1", "20", "20.1")]
     [InlineData("{pathway: no-certificate, within: {gvm: {over: 2 kg, at-most: 3 kg}}}", "0", "1", "2", "2.5", "3", "4")]
+    [InlineData("{pathway: no-certificate, within: {gvm: 700 kg}}", "600", "601", "700", "701")] // less than 600 kg is not plausible
+    [InlineData("{pathway: no-certificate, within: {gvm: {at-least: 600 kg}}}", "0", "1", "600", "601")] // it is judged all the same
     [InlineData("{pathway: no-certificate, within: {suspension-lift: {at-least: -50 mm}}}", "-50.1", "-50", "-0.1", "0", "0.1")]
     [InlineData("{pathway: no-certificate, within: {tyre-section-width-ratio: 130 %}}", "99", "100", "101", "130", "131")]
     public void A_limit_is_tried_on_it_a_step_past_it_and_between(string tiers, params string[] points) => Points(tiers).ShouldBe(points);
