@@ -64,8 +64,8 @@ internal static class LimitsText
                 break;
         }
 
-        if (version.Measured is { } measured)
-            page.Aside(MeasuredWords.Of(measured, name => book.Vocabulary.Measures[name].Title));
+        if (version.Measured is { } measured && Measured(measured, book) is { Length: > 0 } words)
+            page.Aside(words);
         // An adopted rule may rest on the same clause as the adoption.
         foreach (
             var source in version
@@ -86,6 +86,9 @@ internal static class LimitsText
         foreach (var condition in tier.Provided)
             page.Item($"to show: {book.Vocabulary.Conditions[condition].Title}", depth: 3);
     }
+
+    private static string Measured(Measured measured, Book book) =>
+        MeasuredWords.Of(measured, name => book.Vocabulary.Measures[name].Title);
 
     /// <summary>Said where it is not the authority's own text.</summary>
     private static string Known(Standing standing) => standing.Basis == ReadAs.Primary ? "" : $" ({Phrases.Standing(standing)})";

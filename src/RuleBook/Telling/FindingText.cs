@@ -24,8 +24,8 @@ internal sealed class FindingText(AnswerPage page)
                 $"As an indication only, never as the verdict: the national rule would give: {Phrases.Outcome(indication.Outcome)} "
                     + $"({indication.Rule})."
             );
-        if (version.Measured is { } measured)
-            page.Aside(MeasuredWords.Of(measured), 1);
+        if (version.Measured is { } measured && MeasuredWords.Of(measured) is { Length: > 0 } words)
+            page.Aside(words, 1);
         foreach (var note in NoteWords.Of(version).Concat(finding.Tier?.Note is { } own ? [own] : []).Distinct())
             page.Aside(note.Trim(), 1);
         foreach (var step in version.Adopted)
