@@ -26,6 +26,17 @@ public sealed class FixedWordsTests
     public void A_source_is_told_by_how_it_was_read(string id, string told) =>
         Phrases.ReadAs(Book(null).Jurisdiction("au-a")!.Sources.Single(source => source.Id == id)).ShouldBe(told);
 
+    /// <summary>A figure that nothing carries is said to be without a source, not to be well known.</summary>
+    [Theory]
+    [Trait("Basis", "derived")]
+    [InlineData(ReadAs.Primary, "authority's text")]
+    [InlineData(ReadAs.Secondary, "second hand")]
+    [InlineData(ReadAs.CommonPractice, "common practice")]
+    [InlineData(ReadAs.Memory, "from memory")]
+    [InlineData(null, "no source")]
+    public void Beside_a_figure_it_is_told_in_short_how_it_is_known(ReadAs? basis, string told) =>
+        Phrases.Standing(new RuleBook.InForce.Standing(basis, null)).ShouldBe(told);
+
     [Theory]
     [Trait("Basis", "derived")]
     [InlineData(Pathway.NoCertificate, "allowed without a certificate")]

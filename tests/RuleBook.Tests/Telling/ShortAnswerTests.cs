@@ -37,4 +37,20 @@ public sealed class ShortAnswerTests
         ShortAnswer
             .Of(Assess(Stating(Tiers), """ "vehicle": { "tare": "2400 kg", "ratings": { "gvm": "2300 kg" } } """))
             .ShouldBe("NOT AS PLANNED, 1 blocker");
+
+    /// <summary>2400 kg of tare are over a GVM of 2300 kg; 3100 kg of trailer over a rating of 3000 kg.</summary>
+    [Fact]
+    [Trait("Basis", "derived")]
+    public void Several_things_in_the_way_are_counted() =>
+        ShortAnswer
+            .Of(
+                Assess(
+                    Stating(Tiers),
+                    """
+                    "vehicle": { "tare": "2400 kg", "ratings": { "gvm": "2300 kg", "braked-tow": "3000 kg" } },
+                    "trailer": { "mass": "3100 kg", "braked": "yes" }, "modification": { "suspension-lift": "40 mm" }
+                    """
+                )
+            )
+            .ShouldBe("NOT AS PLANNED, 2 blockers; no certificate");
 }
