@@ -19,10 +19,8 @@ public static class BookChanges
         if (before.Digest == after.Digest)
             return new ChangeReport([], []);
         var vocabulary = Words.Of(before, after);
-        var compared = after
-            .Jurisdictions.Select(now => (Now: now, Old: Counterpart(before, now)))
-            .SelectMany(pair => Topics(pair.Old, pair.Now).Select(topic => (pair.Old, pair.Now, Topic: topic)))
-            .ToArray();
+        var places = after.Jurisdictions.Select(now => (Now: now, Old: Counterpart(before, now))).ToArray();
+        var compared = places.SelectMany(pair => Topics(pair.Old, pair.Now).Select(topic => (pair.Old, pair.Now, Topic: topic))).ToArray();
         var reports = InOrder.Each(
             compared,
             each =>
@@ -33,9 +31,9 @@ public static class BookChanges
         );
         var answers = ImmutableArray.CreateBuilder<AnswerChange>();
         var remarks = ImmutableArray.CreateBuilder<Remark>();
-        foreach (var now in after.Jurisdictions)
+        foreach (var (now, old) in places)
         {
-            if (Counterpart(before, now) is not { } old)
+            if (old is null)
             {
                 remarks.Add(
                     new Remark(
@@ -60,7 +58,7 @@ public static class BookChanges
             remarks.AddRange(Remarks.Of(before, after, old, now));
         }
 
-        foreach (var old in before.Jurisdictions.Where(old => after.Jurisdictions.All(now => Counterpart(before, now)?.Id != old.Id)))
+        foreach (var old in before.Jurisdictions.Where(old => places.All(pair => pair.Old?.Id != old.Id)))
             remarks.Add(
                 new Remark(
                     RemarkKind.JurisdictionRemoved,

@@ -24,7 +24,7 @@ internal sealed class FindingText(AnswerPage page)
                 $"As an indication only, never as the verdict: the national rule would give: {Phrases.Outcome(indication.Outcome)} "
                     + $"({indication.Rule})."
             );
-        if (version.Measured is { } measured && MeasuredWords.Of(measured) is { Length: > 0 } words)
+        if (version.Measured is { } measured && MeasuredWords.Of(measured, Title) is { Length: > 0 } words)
             page.Aside(words, 1);
         foreach (var note in NoteWords.Of(version).Concat(finding.Tier?.Note is { } own ? [own] : []).Distinct())
             page.Aside(note.Trim(), 1);
@@ -35,6 +35,8 @@ internal sealed class FindingText(AnswerPage page)
                 + $"{Phrases.InForce(version)}{(finding.Certain ? "" : " (whether this or another version is in force is not known)")}",
             1
         );
+
+        string Title(string measure) => finding.Judged.Table.Vocabulary.Measures[measure].Title;
     }
 
     /// <summary>A rule of use, whole: what it gives, on which condition, by which source.</summary>

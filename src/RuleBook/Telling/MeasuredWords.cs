@@ -7,10 +7,9 @@ internal static class MeasuredWords
 {
     /// <summary>A sentence each for what the rule says; empty where it says nothing.</summary>
     /// <param name="measured">How it measures.</param>
-    /// <param name="title">The title of a measure by its name; the name's own words where none is given.</param>
-    public static string Of(Measured measured, Func<string, string>? title = null)
+    /// <param name="title">The title of a measure by its name.</param>
+    public static string Of(Measured measured, Func<string, string> title)
     {
-        title ??= Plain;
         string[] parts =
         [
             measured.Between switch
